@@ -1,0 +1,29 @@
+import { z } from "zod";
+import { amountField } from "./amountField.ts";
+import { placementField } from "./placementField.ts";
+import { countField, listField, refField, textField, yesNoField } from "./plainFields.ts";
+
+/** What every kind of item may say, beside its own fields. */
+export const itemBase = {
+  at: placementField().optional().meta({ description: "where it is" }),
+  count: countField().optional().meta({ description: "how many alike; one where nothing is said" }),
+  maker: refField("a maker").optional().meta({ description: "who makes it, as named in studio.md; else the first maker of this kind" }),
+  making: amountField().optional().meta({ description: "an agreed making charge for the whole item, instead of the maker's rate" }),
+  phase: countField(1, 9).optional().meta({ description: "the phase that it is bought in" }),
+  owner: refField("an owner").optional().meta({ description: "client, when the cloth or piece is the client's own" }),
+  existing: yesNoField().optional().meta({ description: "yes: the piece is there already and stays; we re-cover or re-hang it" }),
+  touches: listField(refField("an item")).optional().meta({ description: "items or objects that it stands against" }),
+  note: textField().optional().meta({ description: "for the maker; printed on the specification sheet" }),
+  private: textField().optional().meta({ description: "for the studio alone; never printed for a client or a maker" }),
+  hardware: listField(
+    z.strictObject({
+      what: textField(),
+      supplier: refField("a supplier").optional(),
+      trade: amountField().optional(),
+      client: amountField().optional(),
+      count: countField().optional(),
+    }),
+  )
+    .optional()
+    .meta({ description: "pole, track, brackets, rails: bought with the item" }),
+} as const;

@@ -1,0 +1,28 @@
+import { z } from "zod";
+import { lengthField, pointField } from "./lengthField.ts";
+import { refField, wordField } from "./plainFields.ts";
+
+export const COMPASS = ["north", "east", "south", "west"] as const;
+
+/**
+ * Where an item is: a window by its name; on a wall, from its left end as seen from inside, its foot at `height`; on the floor,
+ * from the west and the north wall to the item's middle; or on another item or object.
+ */
+export function placementField() {
+  return z.union([
+    refField("a window").meta({ description: "a window, by its name" }),
+    z.strictObject({
+      wall: refField("a wall"),
+      "from-left": lengthField().optional(),
+      height: lengthField().optional().meta({ description: "from the floor to the item's foot" }),
+    }),
+    z.strictObject({
+      floor: pointField(),
+      facing: wordField(COMPASS).optional(),
+      wall: refField("a wall").optional().meta({ description: "the wall that it is drawn against" }),
+    }),
+    z.strictObject({ on: refField("an item") }),
+  ]);
+}
+
+export type Placement = z.output<ReturnType<typeof placementField>>;

@@ -1,0 +1,62 @@
+/**
+ * Words that mean the same on the two sides of the Atlantic, or in the two halves of the trade. The reader of files takes any of a
+ * group for any other, as a key and as a value; documents print those of the studio's language. Common usage, no single source.
+ */
+export const VOCABULARY: readonly (readonly string[])[] = [
+  ["colour", "color"],
+  ["colours", "colors"],
+  ["mark-colour", "mark-color"],
+  ["curtains", "curtain", "drapery", "draperies", "drapes"],
+  ["cushion", "pillow", "throw-pillow", "scatter-cushion"],
+  ["cushions", "pillows", "throw-pillows", "scatter-cushions"],
+  ["blind", "shade", "roman-blind", "roman-shade"],
+  ["blinds", "shades", "roman-blinds", "roman-shades"],
+  ["pelmet", "cornice", "cornice-board"],
+  ["wallpaper", "wallcovering"],
+  ["armchair", "easy-chair", "upholstered-chair"],
+  ["cloth", "fabric"],
+  ["cloths", "fabrics"],
+  ["plain", "solid"],
+  ["eyelet", "eyelets", "grommet", "grommets"],
+  ["slot", "rod-pocket", "slot-head"],
+  ["pinch-pleat", "pinch-pleats", "triple-pleat", "triple-pleats"],
+  ["pencil-pleat", "pencil-pleats"],
+  ["welt", "piping", "welting"],
+  ["welt-length", "piping-length"],
+  ["trim", "trimming"],
+  ["fibre", "fiber"],
+  ["centred", "centered", "center", "centre"],
+  ["metre", "meter", "m"],
+  ["metres", "meters"],
+  ["yard", "yd"],
+  ["square-metre", "square-meter"],
+  ["centimetres", "centimeters", "cm", "metric"],
+  ["inches", "inch", "in", "imperial"],
+  ["pole", "rod"],
+  ["pole-height", "rod-height"],
+  ["skirting", "baseboard"],
+  ["breast", "chimney-breast"],
+  ["loose-covers", "slipcovers"],
+  ["zip", "zipper"],
+  ["woodwork", "millwork"],
+  ["half-drop", "drop-match", "half-drop-match"],
+  ["straight", "straight-match"],
+  ["free", "free-match", "random", "random-match"],
+  ["stack-back", "stackback"],
+];
+
+const GROUPS: ReadonlyMap<string, readonly string[]> = new Map(
+  VOCABULARY.flatMap((group) => group.map((word) => [word, group] as const)),
+);
+
+/** The other words of its group; none for a word that has no partner. */
+export function partners(word: string): readonly string[] {
+  return (GROUPS.get(word) ?? []).filter((other) => other !== word);
+}
+
+/** The one of `allowed` that means the same as `word`; undefined where none does. `word` itself where it is allowed. */
+export function sameWord(word: string, allowed: Iterable<string>): string | undefined {
+  const set = allowed instanceof Set ? (allowed as ReadonlySet<string>) : new Set(allowed);
+  if (set.has(word)) return word;
+  return partners(word).find((other) => set.has(other));
+}
