@@ -1,0 +1,29 @@
+/** The names that a file may point at. A set that is null could not be read, and nothing is held against it. */
+export interface Known {
+  /** Cards of the library, those with errors included: they are there. */
+  readonly cloths: ReadonlySet<string>;
+  readonly objects: ReadonlySet<string>;
+  readonly makers: ReadonlySet<string> | null;
+  readonly suppliers: ReadonlySet<string> | null;
+  /** Codes of findings, where they are known. */
+  readonly findings: readonly string[] | null;
+  /** Every file of the content folder, for pictures. */
+  readonly present: ReadonlySet<string>;
+  /** The rooms of the project. */
+  readonly rooms?: ReadonlySet<string>;
+  /** What stands in the room. */
+  readonly room?: RoomNames;
+}
+
+export interface RoomNames {
+  readonly windows: readonly string[];
+  /** The walls that can be named; null where the room has neither floor nor walls. */
+  readonly walls: readonly string[] | null;
+  readonly items: readonly { readonly id: string; readonly kind: string; readonly title: string; readonly index: number }[];
+}
+
+/** A card of the library that a file uses. */
+export interface Use {
+  readonly library: "cloths" | "objects";
+  readonly id: string;
+}

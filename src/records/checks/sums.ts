@@ -1,0 +1,45 @@
+import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { amountIn } from "../../fields/amountField.ts";
+import { minorDigits, moneyFromDecimal } from "../../units/money.ts";
+import { type Card, complain } from "../reading/card.ts";
+import type { Leaf } from "../reading/collectLeaves.ts";
+
+/** Currencies that write each sign (Unicode CLDR, narrow symbols; the dollar's and yen's countries). */
+const SIGNS: Readonly<Record<string, readonly string[]>> = {
+  $: ["USD", "CAD", "AUD", "NZD", "SGD", "HKD", "MXN", "BBD", "BSD", "BMD", "JMD", "TTD", "FJD", "TWD"],
+  "£": ["GBP", "GIP", "FKP", "SHP", "EGP"],
+  "€": ["EUR"],
+  "¥": ["JPY", "CNY"],
+};
+
+/** Sums that are written in another currency than the studio's, or finer than its smallest coin. */
+export function checkSums(card: Card, leaves: readonly Leaf[], currency: string | null): Diagnostic[] {
+  if (currency === null) return [];
+  return leaves.flatMap((leaf) => {
+    const amount = leaf.notes.money ? amountIn(leaf.node.text) : null;
+    if (amount === null) return [];
+    const { mark } = amount;
+    if (mark !== null && !(SIGNS[mark] ?? [mark]).includes(currency)) {
+      return [
+        complain(
+          card,
+          leaf.path,
+          { code: "currency-other", message: `"${leaf.node.text}" is marked ${mark}, but the studio reckons in ${currency}.`, actual: mark, expected: currency, hint: `Write the sum in ${currency}, without a mark, or change the currency in studio.md.` },
+          leaf.node.spot,
+        ),
+      ];
+    }
+    if (moneyFromDecimal(amount.decimal, currency) === null) {
+      const digits = minorDigits(currency);
+      return [
+        complain(
+          card,
+          leaf.path,
+          { code: "sum-too-fine", message: `"${leaf.node.text}" is finer than the smallest coin of ${currency}.`, actual: leaf.node.text, expected: digits === 0 ? "a whole sum" : `${digits} figures after the point`, hint: digits === 0 ? "Write it without figures after the point." : `Write it with ${digits} figures after the point.` },
+          leaf.node.spot,
+        ),
+      ];
+    }
+    return [];
+  });
+}

@@ -1,0 +1,105 @@
+import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { nearest } from "../../fields/suggest.ts";
+import { slug } from "../../fields/slug.ts";
+import { sameWord } from "../../fields/vocabulary.ts";
+import { type MapNode, type Node, nodeAt, type Path, plainValue } from "../frontMatter/node.ts";
+import type { ItemEntry, ItemTable } from "../itemTable.ts";
+import type { ItemRecord } from "../records.ts";
+import { type Card, complain, placeIn } from "./card.ts";
+import { explainIssues } from "./explainIssues.ts";
+import { resolveKeys, type Synonyms } from "./resolveKeys.ts";
+
+/** An item as far as it could be read. */
+export interface ReadItem {
+  readonly entry: ItemEntry;
+  readonly index: number;
+  readonly id: string;
+  readonly title: string;
+  /** Null where one of its fields is wrong. */
+  readonly record: ItemRecord | null;
+}
+
+/** The items of a room, and its card with their keys under the format's names. */
+export interface ReadItems {
+  readonly card: Card;
+  readonly items: readonly ReadItem[];
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+function kindOf(key: string, table: ItemTable, synonyms: Synonyms): ItemEntry | undefined {
+  const kinds = table.map((entry) => entry.kind);
+  const word = synonyms.get(key) ?? sameWord(key, kinds) ?? key;
+  return table.find((entry) => entry.kind === word);
+}
+
+/** The kind that an item's keys name: the first key that is one. */
+function entryOf(node: MapNode, table: ItemTable, synonyms: Synonyms): ItemEntry | undefined {
+  for (const { typed } of node.entries) {
+    const entry = kindOf(typed, table, synonyms);
+    if (entry) return entry;
+  }
+  return undefined;
+}
+
+function unknownKind(card: Card, path: Path, node: MapNode, table: ItemTable): Diagnostic {
+  const first = node.entries[0]?.typed ?? "";
+  const kinds = table.map((entry) => entry.kind);
+  const words = table.flatMap((entry) => [entry.kind, ...entry.synonyms]);
+  const near = nearest(first, words);
+  return complain(card, path, {
+    code: "item-kind-unknown",
+    message: `"${first}" is not a kind of item.`,
+    actual: first,
+    expected: kinds.join(", "),
+    hint: near ? `Did you mean ${near}?` : `Begin it with one of these: ${kinds.join(", ")}.`,
+  });
+}
+
+/** Kind and title as an item's name; its place in the list stands for a title without letters and figures. */
+export function itemId(kind: string, title: string, index: number): string {
+  return slug(`${kind} ${slug(title) === "" ? String(index + 1) : title}`);
+}
+
+/** Reads the items of a room, each by the schema of its kind. */
+export function readItems(card: Card, table: ItemTable, synonyms: Synonyms): ReadItems {
+  const list = nodeAt(card.root, ["items"]);
+  if (list?.kind !== "list") return { card, items: [], diagnostics: [] };
+  const resolved = list.entries.map((node) => {
+    const entry = node.kind === "map" ? entryOf(node, table, synonyms) : undefined;
+    return { entry, node: entry ? resolveKeys(node, entry.schema, synonyms) : node };
+  });
+  const whole = withItems(card, resolved.map(({ node }) => node));
+  const diagnostics: Diagnostic[] = [];
+  const items: ReadItem[] = [];
+  for (const [index, { entry, node }] of resolved.entries()) {
+    const path = ["items", index];
+    if (node.kind === "empty") continue;
+    if (node.kind !== "map") {
+      diagnostics.push(complain(whole, path, { code: "keys-wanted", message: "An item is written as keys, not as words alone.", actual: node.kind === "text" ? node.text : null, hint: "Write for example - cushion: Window seat, and its other keys below." }));
+    } else if (!entry) diagnostics.push(unknownKind(whole, path, node, table));
+    else items.push(readItem(whole, entry, node, index, diagnostics));
+  }
+  return { card: whole, items: items.sort((a, b) => a.index - b.index), diagnostics };
+}
+
+function readItem(card: Card, entry: ItemEntry, node: MapNode, index: number, diagnostics: Diagnostic[]): ReadItem {
+  const path: Path = ["items", index];
+  const read = entry.schema.safeParse(plainValue(node));
+  if (!read.success) diagnostics.push(...explainIssues(card, entry.schema, read.error.issues, path));
+  const titled = nodeAt(node, [entry.kind]);
+  const title = titled?.kind === "text" ? titled.text.trim() : "";
+  const id = itemId(entry.kind, title, index);
+  const record: ItemRecord | null = read.success
+    ? { id, kind: entry.kind, title, fields: read.data, index, place: (keyPath) => placeIn(card, [...path, ...keyPath]) }
+    : null;
+  return { entry, index, id, title, record };
+}
+
+function withItems(card: Card, entries: readonly Node[]): Card {
+  if (card.root.kind !== "map") return card;
+  const root: MapNode = {
+    ...card.root,
+    entries: card.root.entries.map((entry) => (entry.key === "items" && entry.value.kind === "list" ? { ...entry, value: { ...entry.value, entries } } : entry)),
+  };
+  return { ...card, root };
+}

@@ -1,0 +1,68 @@
+import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
+import type { ClothFields } from "./schema/clothSchema.ts";
+import type { ObjectFields } from "./schema/objectSchema.ts";
+import type { ProjectFields } from "./schema/projectSchema.ts";
+import type { RoomFields } from "./schema/roomSchema.ts";
+import type { StudioFields } from "./schema/studioFields.ts";
+
+/** A path of keys and list places inside a front matter. */
+export type KeyPath = readonly (string | number)[];
+
+/** What every record carries: its id (the file's name without .md), its file, its Markdown body, and where each key stands. */
+export interface Sourced<F> {
+  readonly id: string;
+  /** Path below the content folder, forward slashes. */
+  readonly path: string;
+  readonly fields: F;
+  /** Markdown after the front matter. */
+  readonly body: string;
+  /** Where a key stands in the file; a missing key gives its parent's place. */
+  readonly place: (keyPath: KeyPath) => Place;
+}
+
+export type StudioRecord = Sourced<StudioFields>;
+export type ClothRecord = Sourced<ClothFields>;
+export type ObjectRecord = Sourced<ObjectFields>;
+
+/** One item of a room; its fields are those of its kind's schema, and only that kind's own code looks into them. */
+export interface ItemRecord {
+  /** Kind and title, `curtains-bay`; unique in the room. */
+  readonly id: string;
+  readonly kind: string;
+  readonly title: string;
+  readonly fields: unknown;
+  /** Its place in the room's list. */
+  readonly index: number;
+  readonly place: (keyPath: KeyPath) => Place;
+}
+
+export interface RoomRecord extends Sourced<RoomFields> {
+  readonly project: string;
+  readonly items: readonly ItemRecord[];
+}
+
+export interface ProjectRecord extends Sourced<ProjectFields> {
+  /** In the order of `rooms`, else by file name. */
+  readonly rooms: readonly RoomRecord[];
+  /** True where an error in its own files or in a card that it uses keeps its documents from being made. */
+  readonly broken: boolean;
+}
+
+/** A project whose documents cannot be made now, and stay as they were. */
+export interface Stopped {
+  readonly project: string;
+  /** The files whose errors stop it: its own, cards that it uses, studio.md. */
+  readonly because: readonly string[];
+}
+
+/** All that was read. A card with an error is left out of its map, and what uses it is broken. */
+export interface Records {
+  readonly studio: StudioRecord | null;
+  readonly cloths: ReadonlyMap<string, ClothRecord>;
+  readonly objects: ReadonlyMap<string, ObjectRecord>;
+  /** Every project whose card could be read. A broken one keeps only the rooms without errors, and no document is made of it. */
+  readonly projects: readonly ProjectRecord[];
+  /** Every broken project, also one whose card could not be read. */
+  readonly stopped: readonly Stopped[];
+  readonly diagnostics: readonly Diagnostic[];
+}

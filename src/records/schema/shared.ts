@@ -1,0 +1,20 @@
+import { z } from "zod";
+import { colourField, percentField, pictureField, textField } from "../../fields/plainFields.ts";
+import { positiveLengthField } from "../../fields/lengthField.ts";
+import { patchField, regionField } from "../../fields/regionField.ts";
+
+/** A photograph and how much of the thing it shows. */
+export const photoSchema = z.strictObject({
+  file: pictureField().meta({ description: "the picture's file, beside this card" }),
+  shows: positiveLengthField().optional().meta({ description: "how much cloth the picture shows from its left to its right edge, along its middle" }),
+  neutral: patchField().optional().meta({ description: "a white or grey patch in the picture: left, top, width and height in pixels, and its reflectance: 40 60 200 150 at 90%" }),
+  crop: regionField().optional().meta({ description: "the part of the picture that is cloth: left, top, width and height in pixels" }),
+  corners: textField().optional().meta({ description: "the four corners of a bank card in the picture, x,y each, clockwise from its top left" }),
+});
+
+/** Colours said by hand: of a cloth whose photograph is still to come. */
+export const declaredColoursSchema = z.array(
+  z.strictObject({ colour: colourField(), share: percentField().optional(), name: textField().optional() }),
+);
+
+export type PhotoFields = z.output<typeof photoSchema>;
