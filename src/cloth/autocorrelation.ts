@@ -1,0 +1,92 @@
+import type { Relief } from "./reliefOf.ts";
+import { powerOfTwo, transform2d } from "./transform2d.ts";
+
+/**
+ * How alike a picture is to itself when it is shifted: -1 to 1 for each shift of `x` from -reachX to reachX and `y` from
+ * -reachY to reachY, row by row; symmetrical about the middle.
+ */
+export interface Correlation {
+  readonly reachX: number;
+  readonly reachY: number;
+  readonly values: Float32Array;
+}
+
+/** Shifts up to this part of each side: at the furthest corner a sixteenth of the picture still overlaps. */
+const REACH = 0.75;
+
+/**
+ * Autocorrelation of a relief, its three channels taken together: by FFT of the picture padded with noughts, so that nothing
+ * wraps, each shift divided by the energy of the two parts that overlap.
+ */
+export function autocorrelation({ width, height, channels }: Relief): Correlation {
+  const reachX = Math.floor(REACH * width);
+  const reachY = Math.floor(REACH * height);
+  const across = powerOfTwo(width + reachX);
+  const down = powerOfTwo(height + reachY);
+  const power = new Float64Array(across * down * 2);
+  const [lightness, green, blue] = channels;
+  // Two real channels go through one complex transform; what they share cancels in the real part of the way back.
+  for (const [real, imaginary] of [
+    [lightness, green],
+    [blue, null],
+  ] as const) {
+    const field = new Float64Array(across * down * 2);
+    for (let y = 0, p = 0; y < height; y++) {
+      for (let x = 0; x < width; x++, p++) {
+        field[(y * across + x) * 2] = real[p] as number;
+        if (imaginary) field[(y * across + x) * 2 + 1] = imaginary[p] as number;
+      }
+    }
+    transform2d(field, across, down, false, height);
+    for (let i = 0; i < power.length; i += 2) {
+      (power[i] as number) += (field[i] as number) ** 2 + (field[i + 1] as number) ** 2;
+    }
+  }
+  transform2d(power, across, down, true);
+  const energy = energySums(channels, width, height);
+  const rowLength = 2 * reachX + 1;
+  const values = new Float32Array(rowLength * (2 * reachY + 1));
+  for (let dy = 0; dy <= reachY; dy++) {
+    for (let dx = -reachX; dx <= reachX; dx++) {
+      const own = energy(Math.max(0, -dx), 0, width - Math.max(0, dx), height - dy);
+      const other = energy(Math.max(0, dx), dy, width - Math.max(0, -dx), height);
+      const share = Math.sqrt(own * other);
+      const product = power[(dy * across + ((dx + across) % across)) * 2] as number;
+      const value = share > 1e-9 ? product / share : 0;
+      values[(dy + reachY) * rowLength + dx + reachX] = value;
+      values[(reachY - dy) * rowLength + reachX - dx] = value;
+    }
+  }
+  return { reachX, reachY, values };
+}
+
+/** The correlation at a shift in whole pixels; 0 outside the reach. */
+export function at({ reachX, reachY, values }: Correlation, x: number, y: number): number {
+  if (Math.abs(x) > reachX || Math.abs(y) > reachY) return 0;
+  return values[(y + reachY) * (2 * reachX + 1) + x + reachX] as number;
+}
+
+/** The correlation between whole pixels, linear in both directions. */
+export function between(correlation: Correlation, x: number, y: number): number {
+  const [x0, y0] = [Math.floor(x), Math.floor(y)];
+  const [u, v] = [x - x0, y - y0];
+  return (
+    (1 - v) * ((1 - u) * at(correlation, x0, y0) + u * at(correlation, x0 + 1, y0)) +
+    v * ((1 - u) * at(correlation, x0, y0 + 1) + u * at(correlation, x0 + 1, y0 + 1))
+  );
+}
+
+/** Sum of squares over any rectangle, from sums over all rectangles at the top left corner. */
+function energySums(channels: Relief["channels"], width: number, height: number) {
+  const sums = new Float64Array((width + 1) * (height + 1));
+  for (let y = 0, p = 0; y < height; y++) {
+    let row = 0;
+    for (let x = 0; x < width; x++, p++) {
+      for (const channel of channels) row += (channel[p] as number) ** 2;
+      sums[(y + 1) * (width + 1) + x + 1] = (sums[y * (width + 1) + x + 1] as number) + row;
+    }
+  }
+  const sum = (x: number, y: number) => sums[y * (width + 1) + x] as number;
+  return (left: number, top: number, right: number, bottom: number) =>
+    sum(right, bottom) - sum(left, bottom) - sum(right, top) + sum(left, top);
+}

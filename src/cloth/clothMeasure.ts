@@ -1,0 +1,63 @@
+import type { ClothColour } from "./palette.ts";
+import type { PhotoQuality } from "./quality.ts";
+
+/** What a cloth's pattern is, in the trade's words. */
+export type PatternKind =
+  | "plain"
+  | "textured-plain"
+  | "stripe"
+  | "check"
+  | "geometric"
+  | "small-print"
+  | "large-print"
+  | "irregular";
+
+/** How a pattern repeats, as measured. */
+export interface MeasuredRepeat {
+  /** Straight up a column, from a motif to the next like it; null for a stripe. */
+  readonly verticalMm: number | null;
+  /** To the next column, level or dropped by half; null where the stripe runs across. */
+  readonly horizontalMm: number | null;
+  readonly match: "straight" | "half-drop" | "other";
+  /** The two shortest vectors of the primitive lattice, x right, y down, in millimetres; for a stripe one, across the bands. */
+  readonly lattice: readonly (readonly [xMm: number, yMm: number])[];
+  /** 0 to 1: how well the cloth agrees with itself one repeat further. */
+  readonly confidence: number;
+  /** False where she should measure it herself. */
+  readonly sure: boolean;
+}
+
+/** The pattern of a cloth; what could not be measured is null and stands in `confirm`. */
+export interface MeasuredPattern {
+  readonly kind: PatternKind | null;
+  readonly repeat: MeasuredRepeat | null;
+  readonly motifMm: number | null;
+  /** Run of the stripes, anticlockwise from horizontal, 0 to 180. */
+  readonly directionDeg: number | null;
+  /** Michelson's, 0 to 1, on linear-light Y. */
+  readonly contrast: number;
+  /** 0 (a plain) to 1. */
+  readonly busyness: number | null;
+  /** From this many metres it reads as a plain of its average colour. */
+  readonly readsPlainFromM: number | null;
+}
+
+/** Something that the measurement asks her to look at. */
+export interface Confirm {
+  /** The key in question, for example `pattern.repeat`. */
+  readonly what: string;
+  readonly why: string;
+}
+
+/** The measurement of one photograph: the `swatch` JSON but for the photograph's own name. */
+export interface ClothMeasure {
+  /** What the picture shows from left to right, in millimetres, as declared. */
+  readonly showsMm: number;
+  /** What it shows from top to bottom, by its proportions. */
+  readonly showsDownMm: number;
+  readonly colours: readonly ClothColour[];
+  readonly average: string;
+  readonly pattern: MeasuredPattern;
+  readonly quality: PhotoQuality;
+  readonly confirm: readonly Confirm[];
+}

@@ -1,0 +1,72 @@
+import type { MeasuredRepeat, PatternKind } from "./clothMeasure.ts";
+import type { Symmetry } from "./symmetry.ts";
+
+/** What the kind of a pattern is told from. */
+export interface KindSigns {
+  /** Colours that were separated. */
+  readonly colours: number;
+  /** Lightness and hue that waver over more than a grain, root mean square in Oklab. */
+  readonly texture: number;
+  /** Width of the finer of figure and ground, in millimetres. */
+  readonly finestMm: number;
+  readonly striped: boolean;
+  /** The repeat of what is no stripe. */
+  readonly repeat: MeasuredRepeat | null;
+  /** How far it is a sum of warp and weft, 0 to 1. */
+  readonly additivity: number;
+  readonly symmetry: Symmetry;
+  readonly motifMm: number | null;
+  /** Sizes of the motifs that stand free, in millimetres. */
+  readonly freeMm: readonly number[];
+  /** Motifs that stand free in one cell of the repeat. */
+  readonly motifsPerCell: number;
+}
+
+/** Texture over this is seen at arm's length. */
+const TEXTURE = 0.0065;
+/** What is finer than this is a weave, not a pattern, in millimetres. */
+const WEAVE_MM = 2;
+const CHECK = 0.78;
+const SYMMETRICAL = 0.72;
+/** Side of a square cell, and size of a motif, from which a print is large, in millimetres. */
+const LARGE_CELL_MM = 110;
+const LARGE_MOTIF_MM = 90;
+/** Motifs in a cell from which a pattern of like spots is a marking, not a repeat that is seen as one. */
+const SCATTERED = 16;
+
+/**
+ * The kind of a pattern in the trade's words. The kinds are common practice, no source; the limits are our own, tried on made
+ * cloths. The first that fits: plain, textured plain, stripe, check, irregular, geometric, large print, small print.
+ */
+export function kindOf(signs: KindSigns): PatternKind {
+  const { repeat, symmetry } = signs;
+  if (signs.striped) return "stripe";
+  if (signs.colours < 2) return signs.texture < TEXTURE ? "plain" : "textured-plain";
+  if (signs.finestMm < WEAVE_MM && !drawn(signs)) return "textured-plain";
+  const cellMm = repeat ? Math.sqrt(cellArea(repeat)) : null;
+  if (repeat && signs.additivity > CHECK) return "check";
+  if (repeat === null) return (signs.motifMm ?? 0) >= LARGE_MOTIF_MM ? "large-print" : "irregular";
+  if (signs.motifsPerCell >= SCATTERED && alike(signs.freeMm)) return "irregular";
+  const level = Math.min(symmetry.sideways, symmetry.upsideDown, symmetry.turned);
+  if (level > SYMMETRICAL * repeat.confidence) return "geometric";
+  const large = (cellMm ?? 0) >= LARGE_CELL_MM || (signs.motifMm ?? 0) >= LARGE_MOTIF_MM;
+  return large ? "large-print" : "small-print";
+}
+
+/** Fine lines that draw something larger (a sprig's stem) are no weave. */
+function drawn({ motifMm, finestMm }: KindSigns): boolean {
+  return motifMm !== null && motifMm > 2.2 * Math.max(finestMm, 0.1) && motifMm >= WEAVE_MM;
+}
+
+/** True where the motifs are nearly of one size, as spots are and leaves with flowers are not. */
+function alike(sizes: readonly number[]): boolean {
+  if (sizes.length < 8) return false;
+  const at = (part: number) => sizes[Math.floor(part * (sizes.length - 1))] as number;
+  return at(0.85) < 1.8 * at(0.25);
+}
+
+function cellArea({ lattice, horizontalMm, verticalMm }: MeasuredRepeat): number {
+  if (horizontalMm !== null && verticalMm !== null) return horizontalMm * verticalMm;
+  const [a, b] = lattice;
+  return a && b ? Math.abs(a[0] * b[1] - a[1] * b[0]) : 0;
+}

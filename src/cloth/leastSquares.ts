@@ -1,0 +1,53 @@
+/**
+ * Solves a small symmetric system (normal equations) by elimination with pivoting. Null where it has no single answer.
+ * `matrix` is square, row by row.
+ */
+export function solve(
+  matrix: readonly (readonly number[])[],
+  right: readonly number[],
+): number[] | null {
+  const n = right.length;
+  const rows = matrix.map((row, i) => [...row, right[i] as number]);
+  for (let c = 0; c < n; c++) {
+    let pivot = c;
+    for (let r = c + 1; r < n; r++) {
+      if (Math.abs(rows[r]?.[c] as number) > Math.abs(rows[pivot]?.[c] as number)) pivot = r;
+    }
+    const top = rows[pivot] as number[];
+    rows[pivot] = rows[c] as number[];
+    rows[c] = top;
+    const head = top[c] as number;
+    if (Math.abs(head) < 1e-12) return null;
+    for (let r = 0; r < n; r++) {
+      if (r === c) continue;
+      const row = rows[r] as number[];
+      const factor = (row[c] as number) / head;
+      for (let k = c; k <= n; k++) row[k] = (row[k] as number) - factor * (top[k] as number);
+    }
+  }
+  return rows.map((row, i) => (row[n] as number) / (row[i] as number));
+}
+
+/** Sums for a least-squares fit of a few terms; a little ridge keeps terms that the places cannot tell apart at rest. */
+export function leastSquares(terms: number, ridge: number) {
+  const matrix = Array.from({ length: terms }, () => new Array<number>(terms).fill(0));
+  const right = new Array<number>(terms).fill(0);
+  let count = 0;
+  return {
+    add(values: readonly number[], target: number): void {
+      count++;
+      for (let i = 0; i < terms; i++) {
+        right[i] = (right[i] as number) + (values[i] as number) * target;
+        const row = matrix[i] as number[];
+        for (let j = 0; j < terms; j++)
+          row[j] = (row[j] as number) + (values[i] as number) * (values[j] as number);
+      }
+    },
+    solve(): number[] | null {
+      const damped = matrix.map((row, i) =>
+        row.map((v, j) => (i === j && i > 0 ? v + ridge * count : v)),
+      );
+      return solve(damped, right);
+    },
+  };
+}

@@ -1,0 +1,145 @@
+import { cleanLabels } from "./cleanLabels.ts";
+import type { Separation } from "./clothColours.ts";
+import { type Component, components } from "./components.ts";
+import { distanceToEdge } from "./distanceToEdge.ts";
+import { separateColours } from "./palette.ts";
+import type { Pixels } from "./pixels.ts";
+
+/** How a motif's size was found. */
+export type MotifMethod =
+  /** Motifs that stand free on the ground: the longer side of the box around one. */
+  | "free-standing"
+  /** Shapes of one colour that stand free of each other though the ground does not (a check). */
+  | "one-colour"
+  /** Bands or lines that run out of the picture: their width. */
+  | "bands";
+
+/** The motifs of a picture. */
+export interface Motifs {
+  readonly mm: number;
+  readonly method: MotifMethod;
+  /** Whole motifs that were measured, the longer side of the box around each, in millimetres, least first. */
+  readonly sizesMm: readonly number[];
+}
+
+/** Under this share of the area there is no pattern to measure. */
+const LEAST_SHARE = 0.004;
+/** Parts smaller than this, in pixels, are noise. */
+const LEAST_PX = 6;
+/** Parts of one motif lie within this part of the picture's width of each other. */
+const JOINED = 0.004;
+/** The size that this part of the motifs' area does not exceed: the large motif leads, a berry beside it does not. */
+const LEADING = 0.6;
+
+/**
+ * Size of a cloth's motif in millimetres, or null where it has none (a plain) or fewer than two pixels of it are seen. Motifs
+ * on a ground: the longer side of the box around the leading one; checks: the side of a square; stripes and lines: the width
+ * of a band.
+ */
+export function motifSize(pixels: Pixels, mmPerPx: number): number | null {
+  return motifsOf(pixels, separateColours(pixels).separation, mmPerPx)?.mm ?? null;
+}
+
+/** The motifs of colours that are separated already. */
+export function motifsOf(
+  { width, height }: Pixels,
+  { centres, labels }: Separation,
+  mmPerPx: number,
+): Motifs | null {
+  const { label, counts } = cleanLabels(labels, width, height, centres.length);
+  const ground = counts.indexOf(Math.max(...counts));
+  const figure = Uint8Array.from(label, (g) => Number(g !== ground));
+  const area = figure.reduce((sum, v) => sum + v, 0);
+  if (area < LEAST_SHARE * figure.length) return null;
+  const joined = grown(figure, width, height, Math.max(1, Math.round(JOINED * width)));
+  const free = freeStanding(components(figure, width, height, joined), width, height);
+  if (free.area > 0.5 * area) return sized(free, "free-standing", mmPerPx);
+  let best = free;
+  let most = 0;
+  for (const g of centres.keys()) {
+    const one = Uint8Array.from(label, (l) => Number(l === g));
+    const parts = freeStanding(components(one, width, height), width, height);
+    // Squares fill their boxes; half-tone squares that touch at corners run together in stairs, which do not.
+    const worth = parts.area * parts.filled ** 2;
+    if (parts.area > 0.6 * (counts[g] ?? 0) && worth > most) {
+      best = parts;
+      most = worth;
+    }
+  }
+  if (most > 0 && best.area > 0.15 * area) return sized(best, "one-colour", mmPerPx);
+  const mm = meanWidth(figure, width, height) * mmPerPx;
+  return mm >= 2 * mmPerPx ? { mm, method: "bands", sizesMm: [] } : null;
+}
+
+interface FreeStanding {
+  /** Of all parts that end within the picture. */
+  readonly area: number;
+  /** Part of their boxes that they fill. */
+  readonly filled: number;
+  /** Longer side and area of each whole part. */
+  readonly parts: readonly { readonly size: number; readonly area: number }[];
+}
+
+function freeStanding(list: readonly Component[], width: number, height: number): FreeStanding {
+  let area = 0;
+  let boxes = 0;
+  const parts: { size: number; area: number }[] = [];
+  for (const part of list) {
+    const across = part.right - part.left + 1;
+    const down = part.bottom - part.top + 1;
+    if (part.area < LEAST_PX || across > 0.6 * width || down > 0.6 * height) continue;
+    area += part.area;
+    const cut =
+      part.left === 0 || part.top === 0 || part.right === width - 1 || part.bottom === height - 1;
+    // A motif cut by the border stands free but has no whole size.
+    if (cut) continue;
+    boxes += across * down;
+    parts.push({ size: Math.max(across, down), area: part.area });
+  }
+  if (parts.length === 0) return { area: 0, filled: 0, parts };
+  const whole = parts.reduce((sum, part) => sum + part.area, 0);
+  return { area, filled: whole / boxes, parts };
+}
+
+/** The size below which `LEADING` of the area lies, averaged over the sizes next to it so that one pixel does not leap. */
+function sized({ parts }: FreeStanding, method: MotifMethod, mmPerPx: number): Motifs | null {
+  const sorted = [...parts].sort((a, b) => a.size - b.size);
+  const total = sorted.reduce((sum, part) => sum + part.area, 0);
+  let before = 0;
+  let sum = 0;
+  let weight = 0;
+  for (const part of sorted) {
+    // The parts whose area lies between the two marks about the leading one, by as much as lies there.
+    const from = Math.max(before, (LEADING - 0.15) * total);
+    const to = Math.min(before + part.area, (LEADING + 0.15) * total);
+    if (to > from) {
+      sum += (to - from) * part.size;
+      weight += to - from;
+    }
+    before += part.area;
+  }
+  const px = weight > 0 ? sum / weight : 0;
+  if (px < 2) return null;
+  return { mm: px * mmPerPx, method, sizesMm: sorted.map((part) => part.size * mmPerPx) };
+}
+
+/** A mask grown by some pixels all round. */
+function grown(mask: Uint8Array, width: number, height: number, reach: number): Uint8Array {
+  const outside = Uint8Array.from(mask, (v) => 1 - v);
+  const distance = distanceToEdge(outside, width, height);
+  return Uint8Array.from(distance, (d) => Number(d <= reach));
+}
+
+/** Mean width of what is drawn, in pixels: in a band of width w the mean distance to its edge is w / 4. */
+export function meanWidth(mask: Uint8Array, width: number, height: number): number {
+  const distance = distanceToEdge(mask, width, height);
+  let sum = 0;
+  let count = 0;
+  for (let p = 0; p < mask.length; p++) {
+    if (!mask[p]) continue;
+    // Distances run from pixel centre to pixel centre outside, half a pixel more than to the edge.
+    sum += (distance[p] as number) - 0.5;
+    count++;
+  }
+  return count > 0 ? (4 * sum) / count : 0;
+}

@@ -1,0 +1,133 @@
+import { additivity } from "./additive.ts";
+import { at, autocorrelation, type Correlation } from "./autocorrelation.ts";
+import { bandWidth } from "./bandWidth.ts";
+import { busynessOf } from "./busyness.ts";
+import { cleanLabels } from "./cleanLabels.ts";
+import type { Separation } from "./clothColours.ts";
+import type { Confirm, MeasuredPattern, MeasuredRepeat, PatternKind } from "./clothMeasure.ts";
+import { contrastOf } from "./contrast.ts";
+import { kindOf } from "./kindOf.ts";
+import { area, findLattice, type Lattice } from "./lattice.ts";
+import { type Motifs, meanWidth, motifsOf } from "./motifSize.ts";
+import type { Separated } from "./palette.ts";
+import { readsPlainFrom } from "./readingDistance.ts";
+import { type Relief, reliefOf } from "./reliefOf.ts";
+import { repeatOfLattice, repeatOfStripes } from "./repeatOf.ts";
+import { findStripes } from "./stripes.ts";
+import { symmetryOf } from "./symmetry.ts";
+
+/** Width of the smaller relief on which symmetry is judged. */
+const SYMMETRY_WIDTH = 180;
+/** From further than this no room is seen; the pattern always reads as one. */
+const NO_ROOM_M = 40;
+
+/** A pattern and what about it she should look at. */
+export interface FoundPattern {
+  readonly pattern: MeasuredPattern;
+  readonly confirm: readonly Confirm[];
+}
+
+/** Measures the pattern of a picture whose light is even and whose colours are separated. */
+export function patternOf({ even, oklab, separation }: Separated, mmPerPx: number): FoundPattern {
+  const relief = reliefOf(even);
+  const reliefMm = mmPerPx * relief.scale;
+  const correlation = autocorrelation(relief);
+  const patterned = separation.centres.length > 1;
+  const stripes = patterned ? findStripes(correlation) : null;
+  const lattice = patterned && !stripes ? findLattice(correlation) : null;
+  const motifs = motifsOf(even, separation, mmPerPx);
+  const found = lattice && repeatOfLattice(lattice, reliefMm);
+  const kind = kindOf({
+    colours: separation.centres.length,
+    texture: textureOf(relief, correlation),
+    finestMm: finestPx(even.width, even.height, separation) * mmPerPx,
+    striped: stripes !== null,
+    repeat: found,
+    additivity: lattice ? additivity(correlation, longest(lattice)) : 0,
+    symmetry: found
+      ? symmetryOf(reliefOf(even, SYMMETRY_WIDTH))
+      : { sideways: 0, upsideDown: 0, turned: 0 },
+    motifMm: motifs?.mm ?? null,
+    freeMm: motifs?.sizesMm ?? [],
+    motifsPerCell: lattice ? perCell(motifs, lattice, relief) : 0,
+  });
+  const isPlain = kind === "plain" || kind === "textured-plain";
+  const repeat = stripes ? repeatOfStripes(stripes, reliefMm) : isPlain ? null : found;
+  const bandPx = stripes ? bandWidth(even, oklab, stripes.directionDeg) : null;
+  const plainFrom = kind === "plain" ? 0 : readsPlainFrom(even, mmPerPx);
+  const pattern: MeasuredPattern = {
+    kind,
+    repeat,
+    motifMm: isPlain ? null : stripes ? bandPx && bandPx * mmPerPx : cappedMm(motifs, repeat),
+    directionDeg: stripes?.directionDeg ?? null,
+    contrast: contrastOf(separation),
+    busyness: busynessOf(even, separation, mmPerPx),
+    readsPlainFromM: plainFrom > NO_ROOM_M ? null : plainFrom,
+  };
+  return { pattern, confirm: confirmPattern(kind, repeat) };
+}
+
+/** What wavers over more than a grain, root mean square: the correlation a few pixels off has no grain in it. */
+function textureOf({ channels, width, height }: Relief, correlation: Correlation): number {
+  let energy = 0;
+  for (const channel of channels) for (const v of channel) energy += v * v;
+  let near = 0;
+  for (const [x, y] of [
+    [4, 0],
+    [0, 4],
+    [5, 0],
+    [0, 5],
+  ] as const)
+    near += at(correlation, x, y) / 4;
+  return Math.sqrt((energy / (width * height)) * Math.max(0, near));
+}
+
+/** Width of the finer of figure and ground, in pixels. */
+function finestPx(width: number, height: number, { centres, labels }: Separation): number {
+  if (centres.length < 2) return 0;
+  const { label, counts } = cleanLabels(labels, width, height, centres.length);
+  const ground = counts.indexOf(Math.max(...counts));
+  const figure = Uint8Array.from(label, (g) => Number(g !== ground));
+  const rest = Uint8Array.from(figure, (v) => 1 - v);
+  return Math.max(meanWidth(figure, width, height), 0) === 0
+    ? 0
+    : Math.max(meanWidth(figure, width, height), meanWidth(rest, width, height) / 4);
+}
+
+function longest({ basis }: Lattice): number {
+  return Math.max(...basis.map(([x, y]) => Math.hypot(x, y)));
+}
+
+/** Whole motifs in one cell, counted over the picture less a border of half a motif, where none is whole. */
+function perCell(motifs: Motifs | null, { basis }: Lattice, relief: Relief): number {
+  if (!motifs) return 0;
+  return (motifs.sizesMm.length * area(basis)) / (relief.width * relief.height);
+}
+
+/** A motif is never longer than its repeat is far: what measured so was two that touch. */
+function cappedMm(motifs: Motifs | null, repeat: MeasuredRepeat | null): number | null {
+  if (!motifs) return null;
+  const most = repeat ? Math.max(...repeat.lattice.map(([x, y]) => Math.hypot(x, y))) : motifs.mm;
+  return Math.min(motifs.mm, most);
+}
+
+function confirmPattern(kind: PatternKind, repeat: MeasuredRepeat | null): Confirm[] {
+  if (kind === "plain" || kind === "textured-plain") return [];
+  if (repeat === null) {
+    return [
+      {
+        what: "pattern.repeat",
+        why: "No repeat was found: the picture must show one and a half of it each way. Measure it on the cloth.",
+      },
+    ];
+  }
+  if (!repeat.sure) {
+    return [
+      {
+        what: "pattern.repeat",
+        why: "The repeat is not sure; measure it on the cloth, from a motif to the next like it, up and across.",
+      },
+    ];
+  }
+  return [];
+}

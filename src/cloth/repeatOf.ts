@@ -1,0 +1,97 @@
+import type { MeasuredRepeat } from "./clothMeasure.ts";
+import { area, type Lattice, type Shift } from "./lattice.ts";
+import type { Stripes } from "./stripes.ts";
+
+/** Degrees by which a camera held by hand, or a cloth laid out by hand, may be turned. */
+const MOST_TURN = 4;
+/** A drop within this part of the vertical repeat of nought or a half is level or a half-drop. */
+const DROP = 0.06;
+/** Scores under these are no repeat, and a repeat to be measured by hand. */
+const LEAST = 0.3;
+const SURE = 0.55;
+
+/** The repeat in millimetres of a lattice found at `mmPerPx`; null where its score says that there is none. */
+export function repeatOfLattice(lattice: Lattice, mmPerPx: number): MeasuredRepeat | null {
+  if (lattice.score < LEAST) return null;
+  const [a, b] = lattice.basis.map(([x, y]): Shift => [x * mmPerPx, y * mmPerPx]) as [Shift, Shift];
+  const up = uprightOf(a, b);
+  const shared = {
+    lattice: [a, b],
+    confidence: Math.max(0, Math.min(1, lattice.score)),
+  };
+  if (!up) {
+    return { verticalMm: null, horizontalMm: null, match: "other", ...shared, sure: false };
+  }
+  const verticalMm = Math.hypot(...up.vector);
+  const horizontalMm = area([a, b]) / verticalMm;
+  const drop = dropOf(a, b, up, verticalMm);
+  const match = drop < DROP ? "straight" : Math.abs(drop - 0.5) < DROP ? "half-drop" : "other";
+  const sure = lattice.score >= SURE && lattice.points >= 2 && match !== "other";
+  return { verticalMm, horizontalMm, match, ...shared, sure };
+}
+
+/** The repeat of stripes: one vector, across the bands. */
+export function repeatOfStripes(stripes: Stripes, mmPerPx: number): MeasuredRepeat | null {
+  if (stripes.periodPx === null || stripes.confidence < LEAST) return null;
+  const mm = stripes.periodPx * mmPerPx;
+  // Square to the run; the run is counted anticlockwise, and y points down.
+  const turn = ((stripes.directionDeg - 90) * Math.PI) / 180;
+  const across: Shift = [Math.cos(turn) * mm, -Math.sin(turn) * mm];
+  const lean = Math.abs(((stripes.directionDeg + 90) % 180) - 90);
+  const upright = Math.abs(90 - lean) < MOST_TURN;
+  const level = lean < MOST_TURN;
+  return {
+    verticalMm: level ? mm : null,
+    horizontalMm: upright ? mm : null,
+    match: "straight",
+    lattice: [across],
+    confidence: Math.min(1, stripes.confidence),
+    sure: stripes.confidence >= SURE && (upright || level),
+  };
+}
+
+interface Upright {
+  readonly i: number;
+  readonly j: number;
+  readonly vector: Shift;
+}
+
+/** The shortest vector of the lattice that stands upright within a hand's turn, by whole multiples up to six. */
+function uprightOf(a: Shift, b: Shift): Upright | null {
+  const found: Upright[] = [];
+  for (let i = -6; i <= 6; i++) {
+    for (let j = -6; j <= 6; j++) {
+      if (gcd(i, j) !== 1) continue;
+      const vector: Shift = [i * a[0] + j * b[0], i * a[1] + j * b[1]];
+      if (vector[1] <= 0) continue;
+      const lean = (Math.atan2(Math.abs(vector[0]), vector[1]) * 180) / Math.PI;
+      if (lean < MOST_TURN) found.push({ i, j, vector });
+    }
+  }
+  found.sort((p, q) => Math.hypot(...p.vector) - Math.hypot(...q.vector));
+  return found[0] ?? null;
+}
+
+/** How far the next column hangs lower, as a part of the vertical repeat, 0 to 0.5 (a drop of 0.8 is one of 0.2 upwards). */
+function dropOf(a: Shift, b: Shift, up: Upright, verticalMm: number): number {
+  // A vector that makes a basis with the upright one, i * q - j * p = 1.
+  const [p, q] = bezout(up.i, up.j);
+  const next: Shift = [p * a[0] + q * b[0], p * a[1] + q * b[1]];
+  // Along the column's own direction, so that a turned camera does not count as a drop.
+  const along = (next[0] * up.vector[0] + next[1] * up.vector[1]) / verticalMm ** 2;
+  const part = along - Math.floor(along);
+  return Math.min(part, 1 - part);
+}
+
+function gcd(a: number, b: number): number {
+  let [x, y] = [Math.abs(a), Math.abs(b)];
+  while (y !== 0) [x, y] = [y, x % y];
+  return x;
+}
+
+function bezout(i: number, j: number): [number, number] {
+  for (let p = -7; p <= 7; p++) {
+    for (let q = -7; q <= 7; q++) if (i * q - j * p === 1) return [p, q];
+  }
+  return [0, 0];
+}

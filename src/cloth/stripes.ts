@@ -1,0 +1,130 @@
+import { between, type Correlation } from "./autocorrelation.ts";
+
+/** Stripes: the same all along one direction. */
+export interface Stripes {
+  /** Direction of the run, in degrees anticlockwise from horizontal as one looks at the picture, 0 to 180. */
+  readonly directionDeg: number;
+  /** From a band to the next like it, across the run, in pixels of the relief; null where fewer than one and a half are seen. */
+  readonly periodPx: number | null;
+  /** Correlation along the run, 0 to 1. */
+  readonly along: number;
+  /** Correlation one period across, 0 to 1. */
+  readonly confidence: number;
+}
+
+/** Along a run the correlation must stay at this part of the best that any shift has, and above the second figure. */
+const STEADY = 0.72;
+const LEAST = 0.2;
+
+/** Finds the ridge that stripes leave in the correlation, or null where there is none. */
+export function findStripes(correlation: Correlation): Stripes | null {
+  const { reachX, reachY } = correlation;
+  const length = 0.6 * Math.min(reachX, reachY);
+  let best = { angle: 0, low: Number.NEGATIVE_INFINITY };
+  const look = (angle: number) => {
+    const low = lowAlong(correlation, angle, length);
+    if (low > best.low) best = { angle, low };
+  };
+  for (let angle = 0; angle < 180; angle += 1) look(angle);
+  const coarse = best.angle;
+  for (let angle = coarse - 1; angle <= coarse + 1; angle += 0.05) look(angle);
+  const { angle, low } = best;
+  // Square to the run, the correlation must fall: else it is a plain without any pattern, or a slow blur.
+  const profile = across(correlation, angle, length);
+  const trough = Math.min(...profile);
+  const most = Math.max(low, ...profile.slice(6));
+  if (low < LEAST || low < STEADY * most || low - trough < 0.25) return null;
+  const period = periodOf(profile);
+  return {
+    directionDeg: ((angle % 180) + 180) % 180,
+    periodPx: period?.at ?? null,
+    along: low,
+    confidence: period ? Math.min(1, period.height / low) : 0,
+  };
+}
+
+/** The tenth percentile of the correlation along a direction. */
+function lowAlong(correlation: Correlation, angle: number, length: number): number {
+  const [ux, uy] = unit(angle);
+  const values: number[] = [];
+  for (let r = 5; r <= length; r += 1.5) values.push(between(correlation, r * ux, r * uy));
+  values.sort((a, b) => a - b);
+  return values[Math.floor(values.length / 10)] ?? 0;
+}
+
+/** Mean correlation at each distance square to a direction, averaged along it, by half pixels. */
+function across(correlation: Correlation, angle: number, length: number): number[] {
+  const [ux, uy] = unit(angle);
+  const { reachX, reachY } = correlation;
+  const profile: number[] = [];
+  for (let d = 0; ; d += 0.5) {
+    const [x, y] = [-uy * d, ux * d];
+    if (Math.abs(x) > reachX || Math.abs(y) > reachY) return profile;
+    let sum = 0;
+    let n = 0;
+    for (let r = -length / 2; r <= length / 2; r += 2) {
+      // At no shift along the run the grain of the weave agrees with itself: it says nothing of the stripes.
+      if (Math.abs(r) < 5) continue;
+      const [sx, sy] = [x + r * ux, y + r * uy];
+      if (Math.abs(sx) > reachX || Math.abs(sy) > reachY) continue;
+      sum += between(correlation, sx, sy);
+      n++;
+    }
+    if (n === 0) return profile;
+    profile.push(sum / n);
+  }
+}
+
+/** Step of a profile, in pixels. */
+const STEP = 0.5;
+
+/** The shortest period whose peak, and whose multiples' peaks, are nearly as high as the best. */
+function periodOf(profile: readonly number[]): { at: number; height: number } | null {
+  const start = profile.findIndex((v, i) => i > 1 && v < 0.5 * (profile[0] ?? 0));
+  if (start < 0) return null;
+  const peaks: { at: number; height: number }[] = [];
+  for (let i = Math.max(start, 3); i < profile.length - 2; i++) {
+    const [a, b, c] = [profile[i - 1] as number, profile[i] as number, profile[i + 1] as number];
+    if (b < a || b <= c || b <= 0) continue;
+    const bend = a - 2 * b + c;
+    const shift = bend < 0 ? (a - c) / (2 * bend) : 0;
+    peaks.push({ at: (i + shift) * STEP, height: b });
+  }
+  let best = { score: 0, peak: null as { at: number; height: number } | null };
+  const scored = peaks.map((peak) => {
+    const heights: number[] = [];
+    for (let n = 1; (n * peak.at) / STEP < profile.length - 1; n++) {
+      const i = Math.round((n * peak.at) / STEP);
+      heights.push(Math.max(...profile.slice(Math.max(0, i - 2), i + 3)));
+    }
+    const mean = heights.reduce((sum, h) => sum + h, 0) / heights.length;
+    const score = 0.5 * mean + 0.5 * Math.min(...heights);
+    if (score > best.score) best = { score, peak };
+    return { peak, score };
+  });
+  const chosen = scored
+    .filter(({ score }) => score >= 0.85 * best.score)
+    .sort((a, b) => a.peak.at - b.peak.at)[0];
+  if (!chosen) return null;
+  return { at: sharpen(profile, peaks, chosen.peak.at), height: chosen.score };
+}
+
+/** The period from the furthest of its multiples that has a peak of its own: an error there counts for less. */
+function sharpen(
+  profile: readonly number[],
+  peaks: readonly { at: number; height: number }[],
+  first: number,
+): number {
+  let period = first;
+  for (let n = 2; (n * period) / STEP < profile.length; n++) {
+    const near = peaks.find((p) => Math.abs(p.at - n * period) < Math.max(1.5, 0.06 * period));
+    if (near && near.height > 0) period = near.at / n;
+  }
+  return period;
+}
+
+/** Unit vector of a direction given anticlockwise from horizontal, in picture axes (y down). */
+function unit(angle: number): [number, number] {
+  const turn = (angle * Math.PI) / 180;
+  return [Math.cos(turn), -Math.sin(turn)];
+}

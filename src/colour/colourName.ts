@@ -1,0 +1,50 @@
+import { differenceOfLab } from "./difference.ts";
+import { type LabD65, labD65Of } from "./labD65.ts";
+import nbs from "./nbsNames.json" with { type: "json" };
+
+/** A plain-English colour name. */
+export interface ColourName {
+  /** As printed: the full name, or the broader one where two full names are equally near. Source's spelling (gray). */
+  readonly name: string;
+  /** The broader name (29 of them), for example `reddish brown`. */
+  readonly broad: string;
+  /** The broadest (13), for example `brown`. */
+  readonly broadest: string;
+  /** Number of the nearest of the 267 categories. */
+  readonly number: number;
+  /** CIEDE2000 to that category's centroid. */
+  readonly difference: number;
+  /** False where the runner-up was as near, so that the broader name is given. */
+  readonly sure: boolean;
+}
+
+type Entry = readonly [n: number, name: string, broad: string, broadest: string, ...LabD65];
+
+/** Two centroids closer than this to each other's distance make the full name a coin toss. */
+const COIN_TOSS = 1;
+
+const ENTRIES = nbs.names as unknown as readonly Entry[];
+
+/** Name of a hex colour in the NBS dictionary (Special Publication 440): the nearest centroid by CIEDE2000. */
+export function colourName(hex: string): ColourName {
+  const lab = labD65Of(hex);
+  let best = ENTRIES[0] as Entry;
+  let nearest = Number.POSITIVE_INFINITY;
+  let second = Number.POSITIVE_INFINITY;
+  for (const entry of ENTRIES) {
+    const d = differenceOfLab(lab, [entry[4], entry[5], entry[6]]);
+    if (d < nearest) {
+      second = nearest;
+      nearest = d;
+      best = entry;
+    } else if (d < second) second = d;
+  }
+  const sure = second - nearest >= COIN_TOSS;
+  const [number, full, broad, broadest] = best;
+  return { name: sure ? full : broad, broad, broadest, number, difference: nearest, sure };
+}
+
+/** The name in the studio's spelling: the dictionary writes gray and grayish. */
+export function spellColourName(name: string, language: string): string {
+  return language === "en-GB" ? name.replace(/\bgray/g, "grey") : name;
+}

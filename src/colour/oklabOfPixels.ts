@@ -1,0 +1,31 @@
+import { LINEAR_OF_BYTE, linearOfChannel } from "./linear.ts";
+
+/**
+ * Oklab (l, a, b interleaved) of many encoded sRGB pixels (r, g, b interleaved, 0 to 255).
+ * The same matrices as `oklabOfRgb` (Ottosson 2020, as in CSS Color 4), written out because a picture has a few hundred
+ * thousand pixels; a test holds the two together.
+ */
+export function oklabOfPixels(data: Uint8Array | Float32Array): Float32Array {
+  const out = new Float32Array(data.length);
+  const bytes = data instanceof Uint8Array;
+  for (let i = 0; i + 2 < data.length; i += 3) {
+    const r = bytes ? (LINEAR_OF_BYTE[data[i] as number] as number) : linear(data[i] as number);
+    const g = bytes
+      ? (LINEAR_OF_BYTE[data[i + 1] as number] as number)
+      : linear(data[i + 1] as number);
+    const b = bytes
+      ? (LINEAR_OF_BYTE[data[i + 2] as number] as number)
+      : linear(data[i + 2] as number);
+    const l = Math.cbrt(0.412221469470763 * r + 0.5363325372617348 * g + 0.0514459932675022 * b);
+    const m = Math.cbrt(0.2119034958178252 * r + 0.6806995506452344 * g + 0.1073969535369406 * b);
+    const s = Math.cbrt(0.0883024591900564 * r + 0.2817188391361215 * g + 0.6299787016738222 * b);
+    out[i] = 0.210454268309314 * l + 0.7936177747023054 * m - 0.0040720430116193 * s;
+    out[i + 1] = 1.9779985324311684 * l - 2.42859224204858 * m + 0.450593709617411 * s;
+    out[i + 2] = 0.0259040424655478 * l + 0.7827717124575296 * m - 0.8086757549230774 * s;
+  }
+  return out;
+}
+
+function linear(channel: number): number {
+  return linearOfChannel(Math.min(255, Math.max(0, channel)));
+}

@@ -1,0 +1,100 @@
+import sharp, { type Metadata } from "sharp";
+import type { Pixels } from "../cloth/pixels.ts";
+import { type Checked, diagnostic, type Place } from "../diagnostics/diagnostic.ts";
+import type { PhotoFile } from "./loadPhotoFile.ts";
+import { profileName } from "./profileName.ts";
+
+/** Longest side that is read, in pixels. */
+export const MOST_SIDE_PX = 16_000;
+/** Most pixels that are read, whatever the sides. */
+export const MOST_PIXELS = 100_000_000;
+/** Shortest side from which anything can be measured, in pixels. */
+export const LEAST_SIDE_PX = 48;
+
+/** The whole photograph, upright, in sRGB, with what was done to get there. */
+export interface DecodedPhoto {
+  readonly pixels: Pixels & { readonly data: Uint8Array };
+  readonly notes: readonly string[];
+}
+
+/**
+ * Decodes a photograph at full size: turned upright, its colour profile (or CMYK inks) converted to sRGB, transparent parts
+ * laid on white, 16 bits brought to 8. Sizes are checked before a pixel is decoded.
+ */
+export async function decodePhoto(
+  { bytes, name, format }: PhotoFile,
+  place: Place,
+): Promise<Checked<DecodedPhoto>> {
+  const refuse = (code: string, message: string, hint: string): Checked<DecodedPhoto> => ({
+    value: null,
+    diagnostics: [diagnostic(place, code, message, { actual: name, hint })],
+  });
+  const damaged = () =>
+    refuse(
+      "photo-damaged",
+      `The photograph ${name} is damaged or incomplete.`,
+      "Copy it again from the camera or telephone; a copy that broke off half way looks like this.",
+    );
+
+  let meta: Metadata;
+  try {
+    meta = await sharp(bytes, { limitInputPixels: false }).metadata();
+  } catch {
+    return damaged();
+  }
+  const { width, height } = meta;
+  if (Math.max(width, height) > MOST_SIDE_PX || width * height > MOST_PIXELS) {
+    return refuse(
+      "photo-too-large",
+      `The photograph ${name} is ${width} x ${height} pixels; at most ${MOST_SIDE_PX} on a side and ${MOST_PIXELS / 1e6} million in all are read.`,
+      "Save a smaller copy: 4000 pixels on the longer side are plenty.",
+    );
+  }
+  if (Math.min(width, height) < LEAST_SIDE_PX) {
+    return refuse(
+      "photo-too-small",
+      `The photograph ${name} is ${width} x ${height} pixels, too small to measure anything on.`,
+      "Use the photograph itself, not its thumbnail: 1000 pixels or more on the longer side.",
+    );
+  }
+  try {
+    const { data, info } = await sharp(bytes, {
+      failOn: "warning",
+      limitInputPixels: MOST_PIXELS,
+    })
+      .autoOrient()
+      .flatten({ background: "#ffffff" })
+      .toColourspace("srgb")
+      .raw({ depth: "uchar" })
+      .toBuffer({ resolveWithObject: true });
+    if (info.channels !== 3) return damaged();
+    const pixels = {
+      width: info.width,
+      height: info.height,
+      data: new Uint8Array(data.buffer, data.byteOffset, data.length),
+    };
+    return { value: { pixels, notes: notesOf(meta, format) }, diagnostics: [] };
+  } catch {
+    return damaged();
+  }
+}
+
+function notesOf(meta: Metadata, format: string): string[] {
+  const notes: string[] = [];
+  if ((meta.orientation ?? 1) > 1) notes.push("turned upright, as the camera noted");
+  const profile = meta.icc ? profileName(meta.icc) : null;
+  if (meta.space === "cmyk") {
+    notes.push(
+      `printing inks (CMYK${profile ? `, ${profile}` : ""}) converted to sRGB: colours are approximate`,
+    );
+  } else if (meta.icc && !/^sRGB/i.test(profile ?? "")) {
+    notes.push(`colours converted from its own profile${profile ? ` (${profile})` : ""} to sRGB`);
+  }
+  if (meta.hasAlpha) notes.push("transparent parts laid on white");
+  if (meta.depth !== "uchar") notes.push("brought to 8 bits a channel");
+  if (["b-w", "grey16"].includes(meta.space))
+    notes.push("a black-and-white picture: it has no colours");
+  if ((meta.pages ?? 1) > 1)
+    notes.push(`first picture of ${meta.pages} in the ${format.toUpperCase()} file`);
+  return notes;
+}

@@ -1,0 +1,92 @@
+import sharp from "sharp";
+import type { Rectangle } from "../cloth/pixels.ts";
+import { type Checked, diagnostic, type Place } from "../diagnostics/diagnostic.ts";
+import { type Cache, cacheKey, NO_CACHE, sha256 } from "./cache.ts";
+import { decodePhoto } from "./decodePhoto.ts";
+import { loadPhotoFile } from "./loadPhotoFile.ts";
+import { writeAtomically } from "./writeAtomically.ts";
+
+/** A picture to publish. */
+export interface PictureRequest {
+  readonly source: string;
+  /** Part of the upright photograph to take, in its own pixels; null for the whole. */
+  readonly crop: Rectangle | null;
+  /** Width wanted, in pixels; a crop that is narrower is kept at its own width. */
+  readonly widthPx: number;
+  /** File to write, a JPEG. */
+  readonly destination: string;
+  /** Where the user named the photograph. */
+  readonly place: Place;
+  readonly cache?: Cache;
+}
+
+/** A picture that was written. */
+export interface MadePicture {
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly bytes: number;
+  readonly sha256: string;
+}
+
+/** Raise when the same request would give other bytes. */
+const VERSION = 1;
+
+/**
+ * Writes a published picture: JPEG, quality 84, 4:4:4, sRGB with its profile and no other metadata (no place, no camera, no
+ * date). Shrunk in linear light, never enlarged, the same bytes for the same request with one version of sharp.
+ */
+export async function makePicture(request: PictureRequest): Promise<Checked<MadePicture>> {
+  const { source, crop, widthPx, destination, place, cache = NO_CACHE } = request;
+  const file = await loadPhotoFile(source, place);
+  if (file.value === null) return { value: null, diagnostics: file.diagnostics };
+  const key = cacheKey({
+    what: "picture",
+    sha256: sha256(file.value.bytes),
+    options: { crop, widthPx },
+    version: VERSION,
+  });
+  let jpeg = await cache.readBytes(key);
+  if (jpeg === null) {
+    const decoded = await decodePhoto(file.value, place);
+    if (decoded.value === null) return { value: null, diagnostics: decoded.diagnostics };
+    const { width, height, data } = decoded.value.pixels;
+    const part = crop ?? { x: 0, y: 0, width, height };
+    if (!inside(part, width, height)) {
+      const message = `The part asked for (${part.x}, ${part.y}, ${part.width} x ${part.height}) is not inside the photograph ${file.value.name}, ${width} x ${height} pixels.`;
+      const hint = "Give left, top, width and height in pixels of the upright photograph.";
+      return { value: null, diagnostics: [diagnostic(place, "crop-outside", message, { hint })] };
+    }
+    const cut = await sharp(data, { raw: { width, height, channels: 3 } })
+      .extract({ left: part.x, top: part.y, width: part.width, height: part.height })
+      .raw()
+      .toBuffer();
+    jpeg = await sharp(cut, { raw: { width: part.width, height: part.height, channels: 3 } })
+      // In linear light, or fine checks would darken; a kernel without much overshoot, which linear light would show.
+      .pipelineColourspace("scrgb")
+      .resize({ width: Math.min(Math.round(widthPx), part.width), kernel: "mitchell" })
+      .toColourspace("srgb")
+      .withIccProfile("srgb")
+      .jpeg({ quality: 84, chromaSubsampling: "4:4:4", progressive: false, mozjpeg: false })
+      .toBuffer();
+    await cache.writeBytes(key, jpeg);
+  }
+  await writeAtomically(destination, jpeg);
+  const made = await sharp(jpeg).metadata();
+  return {
+    value: { widthPx: made.width, heightPx: made.height, bytes: jpeg.length, sha256: sha256(jpeg) },
+    diagnostics: [],
+  };
+}
+
+function inside({ x, y, width, height }: Rectangle, pictureWidth: number, pictureHeight: number) {
+  const whole = [x, y, width, height].every(Number.isInteger);
+  return (
+    whole &&
+    x >= 0 &&
+    y >= 0 &&
+    width > 0 &&
+    height > 0 &&
+    x + width <= pictureWidth &&
+    y + height <= pictureHeight
+  );
+}

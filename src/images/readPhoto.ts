@@ -1,0 +1,53 @@
+import type { Pixels } from "../cloth/pixels.ts";
+import { shrinkToSide } from "../cloth/shrink.ts";
+import type { Checked, Place } from "../diagnostics/diagnostic.ts";
+import { sha256 } from "./cache.ts";
+import { decodePhoto } from "./decodePhoto.ts";
+import { loadPhotoFile } from "./loadPhotoFile.ts";
+import type { PhotoFormat } from "./photoFormat.ts";
+
+/** A photograph, ready to be measured. */
+export interface Photo {
+  /** Upright, sRGB, shrunk in linear light. */
+  readonly pixels: Pixels;
+  /** Size of the upright photograph as it came, in pixels. */
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** SHA-256 of the file's bytes, in hex. */
+  readonly sha256: string;
+  readonly format: PhotoFormat;
+  /** What was done to it, in plain words, for the studio. */
+  readonly notes: readonly string[];
+}
+
+/** How a photograph is read. */
+export interface ReadPhotoOptions {
+  /** Where the user named it; diagnostics carry this place. */
+  readonly place: Place;
+  /** Longer side of `pixels` at most, in pixels. */
+  readonly sidePx?: number;
+}
+
+/** Longer side that measurements are made at: some 300 000 pixels of a 4:3 photograph. */
+export const MEASURING_SIDE_PX = 640;
+
+/**
+ * Reads a photograph for measuring: JPEG, PNG, WebP, TIFF or AVIF, honouring the camera's orientation and the colour profile.
+ * Every fault of the file is a diagnostic at the place that names it, with a null value; it never throws on one.
+ */
+export async function readPhoto(path: string, options: ReadPhotoOptions): Promise<Checked<Photo>> {
+  const file = await loadPhotoFile(path, options.place);
+  if (file.value === null) return { value: null, diagnostics: file.diagnostics };
+  const decoded = await decodePhoto(file.value, options.place);
+  if (decoded.value === null) return { value: null, diagnostics: decoded.diagnostics };
+  const { pixels, notes } = decoded.value;
+  const photo: Photo = {
+    pixels: shrinkToSide(pixels, options.sidePx ?? MEASURING_SIDE_PX),
+    widthPx: pixels.width,
+    heightPx: pixels.height,
+    sha256: sha256(file.value.bytes),
+    format: file.value.format,
+    notes,
+  };
+  return { value: photo, diagnostics: [] };
+}
