@@ -1,0 +1,121 @@
+import { commonMeasure, inGrains, inMeasure } from "./commonMeasure.ts";
+import { type Draft, draftOfRows, draftOfSearch } from "./draft.ts";
+import { finishDraft } from "./finishDraft.ts";
+import { itemByItem } from "./itemByItem.ts";
+import { type Kind, kindsOf } from "./kinds.ts";
+import { lowerBound } from "./lowerBound.ts";
+import type { Grains } from "./piece.ts";
+import type { Plan, PlanInput, PlanOptions, PlanResult } from "./plan.ts";
+import { planOnLengths } from "./planOnLengths.ts";
+import { problemsOf } from "./problems.ts";
+import { searchStarts } from "./searchStarts.ts";
+import { startsFor } from "./starts.ts";
+
+/** 2.5 m in grains: what a cutting table holds. */
+const TABLE: Grains = 400_000;
+const STRAIGHT_CUT_COST = 0.03;
+/** Pieces laid in one search, over all its builds. */
+const EFFORT = 200_000;
+
+/**
+ * Lays all pieces on a length of cloth that is as short as a seeded search finds, in register, with straight cross-cuts, and
+ * proves a lower bound. Cutting starts at pattern point `start`: a piece with a residue r along lies at y = r - start modulo
+ * the repeat. Never longer than the same pieces laid item by item. Pure and deterministic: whole grains, budgets in builds.
+ */
+export function planCuts(input: PlanInput): PlanResult {
+  const problems = problemsOf(input);
+  if (problems.length > 0) return { ok: false, problems };
+  if (input.pieces.length === 0) return emptyPlan(input);
+  const maxBandG = input.options.maxBandG === undefined ? TABLE : input.options.maxBandG;
+  const measure = commonMeasure(input);
+  const whole = { ...input, options: { ...input.options, maxBandG } };
+  return inGrains(planInMeasure(inMeasure(whole, measure)), measure);
+}
+
+function planInMeasure(input: PlanInput): PlanResult {
+  const { usableWidth, pattern, pieces, options } = input;
+  const vertical = pattern?.vertical ?? 0;
+  const kinds = kindsOf(pieces, pattern, usableWidth);
+  const budget = options.builds ?? buildsFor(pieces.length);
+  const seed = options.seed ?? 1;
+  if (options.lengths) return planOnLengths(input, kinds, budget, seed);
+
+  const fixed = options.start ?? null;
+  const most = Math.max(1, Math.min(8, Math.floor((2 * EFFORT) / (18 * pieces.length))));
+  const starts = fixed === null ? startsFor(kinds, vertical, most) : [fixed];
+  const plain = itemByItem(usableWidth, pattern, pieces, fixed === null ? null : [fixed]);
+  const bound = lowerBound(usableWidth, pattern, pieces, {
+    start: fixed,
+    knownLength: plain.length,
+  });
+
+  const longest = Math.max(...kinds.map(tallest));
+  const maxLength = options.maxLength ?? Number.POSITIVE_INFINITY;
+  const table = options.maxBandG ?? null;
+  const bandLimit = table === null ? Number.POSITIVE_INFINITY : Math.max(table, longest);
+  const cloth = { vertical, maxLength, fixed };
+  const search = (limit: Grains): Draft => {
+    const found = searchStarts({
+      kinds,
+      usableWidth,
+      vertical,
+      strips: [{ from: 0, to: Number.POSITIVE_INFINITY, flaws: [] }],
+      bandLimit: limit,
+      starts,
+      builds: budget,
+      seed,
+      target: bound,
+    });
+    return draftOfSearch(found, kinds, cloth);
+  };
+  const drafts = [search(Number.POSITIVE_INFINITY), draftOfRows(plain, kinds, cloth)];
+  const isStraight = (draft: Draft) => draft.longestBand <= bandLimit;
+  const least = Math.min(...drafts.map((draft) => draft.cost));
+  if (!drafts.some((draft) => isStraight(draft) && draft.cost === least)) {
+    drafts.push(search(Math.min(bandLimit, maxLength)));
+  }
+  // Bands no longer than need be split well; tried under every limit, so that a longer limit loses nothing.
+  if (options.maxLength && bandLimit > longest) drafts.push(search(Math.min(longest, maxLength)));
+  return finishDraft(chosen(drafts, isStraight, options), input, bound, plain.length);
+}
+
+/** The draft of least cost that keeps to the straight cuts, unless they cost more than is allowed. */
+function chosen(
+  drafts: readonly Draft[],
+  isStraight: (draft: Draft) => boolean,
+  options: PlanOptions,
+): Draft {
+  const cheaper = (a: Draft, b: Draft) => (b.cost < a.cost ? b : a);
+  const free = drafts.reduce(cheaper);
+  const straight = drafts.filter(isStraight);
+  if (straight.length === 0) return free;
+  const best = straight.reduce(cheaper);
+  const allowed = free.cost * (1 + (options.straightCutCost ?? STRAIGHT_CUT_COST));
+  const plain = drafts[1] as Draft;
+  return best.cost <= Math.min(allowed, plain.cost) ? best : free;
+}
+
+/** Small rooms are tried often, large ones with somewhat more effort in all. */
+function buildsFor(pieces: number): number {
+  const effort = EFFORT + 2_000 * Math.max(0, Math.min(80, pieces - 40));
+  return Math.max(24, Math.min(25_000, Math.round(effort / pieces)));
+}
+
+function tallest(kind: Kind): Grains {
+  return Math.max(...kind.modes.map((mode) => mode.height));
+}
+
+/** What a plan of nothing is. */
+function emptyPlan({ options }: PlanInput): Plan {
+  return {
+    ok: true,
+    length: 0,
+    lowerBound: 0,
+    start: options.start ?? 0,
+    starts: [],
+    lengths: [],
+    places: [],
+    bands: [],
+    itemByItem: 0,
+  };
+}

@@ -1,0 +1,200 @@
+import type { Kind } from "./kinds.ts";
+import type { Checkpoint, Layout } from "./layout.ts";
+import { MODE_SHIFT, NEW_BAND, RIGHTWARD, UPWARD } from "./layout.ts";
+import type { Grains } from "./piece.ts";
+import type { RandomStream } from "./random.ts";
+import { copyOf, type Sequence } from "./sequence.ts";
+
+/** How good a sequence is: what finds no place, then the length, then the moment. */
+export interface Score {
+  unplaced: number;
+  length: number;
+  moment: number;
+}
+
+const KICK_AFTER = 150;
+/** A build is given up once it is this much over the best length. */
+const GIVE_UP = 1.01;
+
+/** Local search over sequences on one layout; every build counts against the budget that the caller gives. */
+export class Search {
+  current: Sequence;
+  best: Sequence;
+  bestScore: Score;
+  private score: Score;
+  private trial: Sequence;
+  private failures = 0;
+  /** The current layout as it stood before every so many pieces, and the trial's, so that a trial begins at its change. */
+  private readonly stride: number;
+  private readonly kept: Checkpoint[] = [];
+  private readonly fresh: Checkpoint[] = [];
+
+  constructor(
+    private readonly layout: Layout,
+    private readonly kinds: readonly Kind[],
+    private readonly random: RandomStream,
+    private readonly bandLimit: Grains,
+    first: readonly Sequence[],
+  ) {
+    this.best = first[0] as Sequence;
+    const pieces = this.best.kinds.length;
+    this.stride = Math.max(4, Math.ceil(pieces / 24));
+    for (let i = 0; i < pieces; i += this.stride) {
+      this.kept.push(layout.checkpoint());
+      this.fresh.push(layout.checkpoint());
+    }
+    this.bestScore = { unplaced: Number.POSITIVE_INFINITY, length: 0, moment: 0 };
+    for (const sequence of first) {
+      const score = this.build(sequence, 0, Number.POSITIVE_INFINITY);
+      if (isBetter(score, this.bestScore)) {
+        this.best = sequence;
+        this.bestScore = score;
+      }
+    }
+    this.best = copyOf(this.best);
+    this.current = copyOf(this.best);
+    this.trial = copyOf(this.best);
+    this.score = this.build(this.current, 0, Number.POSITIVE_INFINITY);
+    this.keep(0);
+  }
+
+  /** Builds a sequence from piece `from` on; a score of infinite length where it was given up. */
+  build(sequence: Sequence, from: number, giveUpAt: number): Score {
+    const { layout, stride } = this;
+    const { kinds, flags, rule } = sequence;
+    const first = Math.floor(from / stride);
+    layout.set(sequence.start, this.bandLimit);
+    if (first === 0) layout.clear();
+    else layout.restore(this.kept[first] as Checkpoint);
+    for (let i = first * stride; i < kinds.length; i++) {
+      if (i % stride === 0 && i > 0) layout.save(this.fresh[i / stride] as Checkpoint);
+      layout.add(kinds[i] as number, flags[i] as number, rule);
+      if (layout.length > giveUpAt) {
+        return { unplaced: 0, length: Number.POSITIVE_INFINITY, moment: 0 };
+      }
+    }
+    return { unplaced: layout.unplacedArea, length: layout.length, moment: layout.moment };
+  }
+
+  /** After a build from piece `from` was taken: its checkpoints are the current ones. */
+  private keep(from: number): void {
+    for (let c = Math.floor(from / this.stride); c < this.kept.length; c++) {
+      const old = this.kept[c] as Checkpoint;
+      this.kept[c] = this.fresh[c] as Checkpoint;
+      this.fresh[c] = old;
+    }
+  }
+
+  /** Spends `builds` builds, or fewer once the length is down to `target`. */
+  run(builds: number, target: number): void {
+    for (let b = 0; b < builds; b++) {
+      if (this.bestScore.unplaced === 0 && this.bestScore.length <= target) return;
+      const { trial, current } = this;
+      trial.kinds.set(current.kinds);
+      trial.flags.set(current.flags);
+      trial.rule = current.rule;
+      const from = this.vary(trial);
+      const limit =
+        this.score.unplaced > 0 ? Number.POSITIVE_INFINITY : this.score.length * GIVE_UP;
+      const score = this.build(trial, from, limit);
+      const level =
+        score.unplaced === this.score.unplaced &&
+        score.length === this.score.length &&
+        score.moment === this.score.moment;
+      if (level || isBetter(score, this.score)) {
+        if (!level) this.failures = 0;
+        this.keep(from);
+        this.score = score;
+        this.trial = current;
+        this.current = trial;
+        if (isBetter(score, this.bestScore)) {
+          this.bestScore = score;
+          this.best = copyOf(trial);
+        }
+      } else this.failures++;
+      if (this.failures >= KICK_AFTER) this.kick();
+    }
+  }
+
+  private kick(): void {
+    this.failures = 0;
+    this.current = copyOf(this.best);
+    const shakes = 3 + this.random.below(4);
+    for (let i = 0; i < shakes; i++) this.vary(this.current);
+    if (this.random.below(4) === 0) this.current.rule = this.random.below(3);
+    this.trial = copyOf(this.current);
+    this.score = this.build(this.current, 0, Number.POSITIVE_INFINITY);
+    this.keep(0);
+  }
+
+  /** One random change: swap, move, gather a kind, or alter a piece's wish. Returns the first place that it touched. */
+  private vary(sequence: Sequence): number {
+    const { random } = this;
+    const { kinds, flags } = sequence;
+    const n = kinds.length;
+    const i = random.below(n);
+    const move = random.below(16);
+    if (move < 6) {
+      let j = random.below(n);
+      // Swap kinds, not copies.
+      for (let tries = 0; tries < 6 && kinds[j] === kinds[i]; tries++) j = random.below(n);
+      swap(kinds, i, j);
+      swap(flags, i, j);
+      return Math.min(i, j);
+    } else if (move < 10) {
+      const j = random.below(n);
+      shift(kinds, i, j);
+      shift(flags, i, j);
+      return Math.min(i, j);
+    } else if (move === 10) {
+      return gather(sequence, i);
+    } else if (move < 13 || move === 15) {
+      flags[i] = (flags[i] as number) ^ RIGHTWARD;
+      if (move === 15) flags[i] = (flags[i] as number) ^ UPWARD;
+    } else if (move === 13) {
+      if (this.bandLimit !== Number.POSITIVE_INFINITY && random.below(2) === 0) {
+        flags[i] = (flags[i] as number) ^ NEW_BAND;
+      } else flags[i] = (flags[i] as number) ^ UPWARD;
+    } else {
+      const modes = (this.kinds[kinds[i] as number] as Kind).modes.length;
+      const low = (flags[i] as number) & ((1 << MODE_SHIFT) - 1);
+      flags[i] = low | (random.below(modes + 1) << MODE_SHIFT);
+    }
+    return i;
+  }
+}
+
+export function isBetter(a: Score, b: Score): boolean {
+  if (a.unplaced !== b.unplaced) return a.unplaced < b.unplaced;
+  if (a.length !== b.length) return a.length < b.length;
+  return a.moment < b.moment;
+}
+
+function swap(list: Int32Array, i: number, j: number): void {
+  const held = list[i] as number;
+  list[i] = list[j] as number;
+  list[j] = held;
+}
+
+/** Moves the entry at i to j, the ones between closing up. */
+function shift(list: Int32Array, i: number, j: number): void {
+  const held = list[i] as number;
+  if (i < j) list.copyWithin(i, i + 1, j + 1);
+  else list.copyWithin(j + 1, j, i);
+  list[j] = held;
+}
+
+/** Brings all pieces of the kind at i to stand from its first place on; returns that place. */
+function gather(sequence: Sequence, i: number): number {
+  const { kinds, flags } = sequence;
+  const kind = kinds[i];
+  const first = kinds.indexOf(kind as number);
+  let to = first;
+  for (let from = first; from < kinds.length; from++) {
+    if (kinds[from] !== kind) continue;
+    shift(kinds, from, to);
+    shift(flags, from, to);
+    to++;
+  }
+  return first;
+}
