@@ -1,0 +1,95 @@
+import { type Binding, flatOf } from "./binding.ts";
+import { greyOf } from "./grey.ts";
+import { type DrawingStyle, strokeOf } from "./pens.ts";
+import type { Pen } from "./shape.ts";
+import { isTiled, tileDefinition } from "./tileLayer.ts";
+import { escapeText } from "./words.ts";
+
+/** Flats of named tones; materials of a room, kept quiet beside cloth. */
+const TONES: Readonly<Record<string, string>> = {
+  wood: "#8c6a4a",
+  "wood-dark": "#4a3a2d",
+  metal: "#8f8c86",
+  glass: "#e8eef1",
+  white: "#f4f4ee",
+  ceramic: "#d9d5ca",
+  paper: "#ffffff",
+};
+
+/** What one rendering shares: its style, its scale, its definitions, each made once. Private to drawing/. */
+export class Pencase {
+  readonly style: DrawingStyle;
+  readonly scale: number;
+  readonly #bindings: (surface: string) => Binding;
+  readonly #prefix: string;
+  readonly #definitions: string[] = [];
+  readonly #tiles = new Map<string, string>();
+  #count = 0;
+
+  constructor(
+    style: DrawingStyle,
+    scale: number,
+    bindings: (surface: string) => Binding,
+    prefix: string,
+  ) {
+    this.style = style;
+    this.scale = scale;
+    this.#bindings = bindings;
+    this.#prefix = prefix;
+  }
+
+  newId(): string {
+    this.#count += 1;
+    return `${this.#prefix}-${this.#count}`;
+  }
+
+  define(definition: string): void {
+    this.#definitions.push(definition);
+  }
+
+  definitions(): string {
+    return this.#definitions.length > 0 ? `<defs>${this.#definitions.join("")}</defs>` : "";
+  }
+
+  /** What a surface is bound to, seen in this style: grey flats in the grey room, bare paper on a maker's sheet. */
+  binding(surface: string): Binding {
+    if (this.style === "workshop") return null;
+    const bound = this.#bindings(surface);
+    if (this.style === "grey" && bound !== null) return { hex: greyOf(flatOf(bound)) };
+    return bound;
+  }
+
+  /** The id of a surface's tile, defined at its first use; one picture serves all surfaces of one cloth. */
+  tileId(binding: Binding): string {
+    if (!isTiled(binding)) throw new Error("Only a tiled binding has a tile");
+    const { tile } = binding;
+    const key = JSON.stringify([tile.href, tile.widthMm, tile.heightMm]);
+    const known = this.#tiles.get(key);
+    if (known) return known;
+    const id = this.newId();
+    this.#tiles.set(key, id);
+    this.define(tileDefinition(id, tile, escapeText(tile.href), this.scale));
+    return id;
+  }
+
+  stroke(pen: Pen | null): string {
+    return strokeOf(pen, this.style, this.scale);
+  }
+
+  /** A named tone as a colour; on a maker's sheet everything is white. */
+  tone(name: string): string {
+    if (this.style === "workshop") return "#ffffff";
+    const hex = TONES[name] ?? "#ffffff";
+    return this.style === "grey" ? greyOf(hex) : hex;
+  }
+
+  flat(hex: string): string {
+    if (this.style === "workshop") return "#ffffff";
+    return this.style === "grey" ? greyOf(hex) : hex;
+  }
+
+  /** Millimetres of paper, in the drawing's own millimetres. */
+  paper(mm: number): number {
+    return mm / this.scale;
+  }
+}

@@ -1,0 +1,40 @@
+/** Text of a drawing: em in millimetres on paper (10 pt), and the step from line to line. */
+export const EM_MM = 3.5;
+export const LINE_MM = 4.2;
+
+/** Text made safe inside an element or a quoted attribute. */
+export function escapeText(text: string): string {
+  return text
+    .replace(/&/g, "&amp;")
+    .replace(/</g, "&lt;")
+    .replace(/>/g, "&gt;")
+    .replace(/"/g, "&quot;")
+    .replace(/'/g, "&#39;");
+}
+
+/** True only of a vulgar fraction that stands alone: `12\u202f3/4`, `1/2`; never `2026/27` or `1/15`-like ratios in words. */
+const FRACTION = /(^|[\s\u202f\u00a0(\u2212-])(\d{1,2}\/(?:2|3|4|5|6|8|16|32))(?![\d/])/g;
+
+/** Escaped text with each fraction, and only the fraction, in a tspan that the type builds (print design 3). */
+export function builtText(text: string): string {
+  return escapeText(text).replace(
+    FRACTION,
+    (_, before: string, fraction: string) =>
+      `${before}<tspan class="frac" style="font-feature-settings:'frac','lnum'">${fraction}</tspan>`,
+  );
+}
+
+const NARROW_LETTERS = /[ijltfr1.,:;'′″|()\u202f\u2009 ]/;
+
+/**
+ * About how wide a text runs, in millimetres, for deciding where it fits. Digits of the tabular figures are about half an em
+ * (measured on the drawing face); it errs on the wide side.
+ */
+export function textWidthMm(text: string, em = EM_MM): number {
+  // A built fraction runs about as wide as its figures without the stroke.
+  const plain = text.replace(/\d{1,2}\/\d{1,2}/g, (part) => "8".repeat(part.length - 1));
+  let sum = 0;
+  for (const letter of plain)
+    sum += NARROW_LETTERS.test(letter) && !/\d/.test(letter) ? 0.28 : 0.52;
+  return sum * em;
+}

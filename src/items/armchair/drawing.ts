@@ -1,0 +1,15 @@
+import type { ItemDrawing } from "../itemDrawing.ts";
+import { armchairElevation } from "./elevation.ts";
+import type { ArmchairMade } from "./pieces.ts";
+import { armchairPlan } from "./plan.ts";
+import type { ArmchairFields } from "./schema.ts";
+import { armchairSheet } from "./sheet.ts";
+import { armchairWorkshop } from "./workshop.ts";
+
+export const armchairDrawing: ItemDrawing<ArmchairFields, ArmchairMade> = {
+  kind: "armchair",
+  elevation: armchairElevation,
+  plan: armchairPlan,
+  workshop: armchairWorkshop,
+  sheet: armchairSheet,
+};

@@ -1,0 +1,40 @@
+import type { ArmchairMade } from "./pieces.ts";
+
+/**
+ * Where the parts of a chair stand as it is seen from the front and from its left side, in millimetres, y down from its top. Only
+ * the overall size and the seat's height are measured; the rest follows usual proportions (common practice, no source).
+ */
+export interface ChairShape {
+  readonly width: number;
+  readonly depth: number;
+  readonly height: number;
+  readonly arm: number;
+  readonly roll: number;
+  readonly armTop: number;
+  readonly legTop: number;
+  readonly seatTop: number;
+  readonly seatFoot: number;
+  readonly backInset: number;
+  readonly wing: boolean;
+  readonly skirt: boolean;
+  readonly cushion: boolean;
+}
+
+export function chairShape(made: ArmchairMade, type: string | undefined): ChairShape {
+  const [width, depth, height] = made.size.map((l) => l.toMm()) as [number, number, number];
+  const has = (piece: string) => made.pieces.some((p) => p.piece === piece);
+  const seat = Math.min(made.seatHeight.toMm(), height * 0.62);
+  const slim = type === "occasional" || (made.pieces.length > 0 && !has("outside-arm"));
+  const arm = Math.min(Math.max(width * (slim ? 0.12 : 0.165), 60), 160);
+  const legHigh = Math.min(Math.max(height * 0.13, 60), 150, seat * 0.4);
+  const armHigh = Math.min(seat + 175, height * 0.8);
+  const seatTop = height - seat;
+  return {
+    width, depth, height, arm, roll: arm * 0.5, armTop: height - armHigh, legTop: height - legHigh, seatTop,
+    seatFoot: seatTop + Math.min(150, (height - legHigh - seatTop) * 0.52),
+    backInset: arm * 0.38,
+    wing: type === "wing" || has("wing-inside") || has("wing-outside"),
+    skirt: has("skirt"),
+    cushion: made.pieces.length === 0 || has("cushion-top") || has("boxing") || has("seat"),
+  };
+}

@@ -1,0 +1,77 @@
+import { line, rect } from "../../drawing/paths.ts";
+import type { Drawing, Shape } from "../../drawing/shape.ts";
+import { printSize } from "../../units/printLength.ts";
+import type { DrawingContext } from "../itemDrawing.ts";
+import { raisedTo } from "./area.ts";
+import type { BlindMade, BlindPlan } from "./pieces.ts";
+import type { BlindFields } from "./schema.ts";
+
+/** Each gathered fold shows this much of itself under the one before (common practice, no source). */
+const LIP = 26;
+
+/** A blind raised about half-way, its folds gathered at the foot. The box's foot is the hem of the blind let down. */
+export function blindElevation(fields: BlindFields, made: BlindMade, context: DrawingContext): Drawing | null {
+  const { plan } = made;
+  if (plan === null) return null;
+  const width = plan.size.width.toMm();
+  const drop = plan.size.drop.toMm();
+  const size = printSize([plan.size.width, plan.size.drop], context.units);
+  return {
+    widthMm: width,
+    heightMm: drop,
+    shapes: raised(plan, width, drop),
+    dimensions: [],
+    title: fields.blind,
+    description: `A Roman blind of ${plan.cloth.name}, ${size}, drawn half raised.`,
+  };
+}
+
+function raised(plan: BlindPlan, width: number, drop: number): Shape[] {
+  const foot = raisedTo(drop, plan.sections.stackDepth.toMm());
+  const { rods } = plan.sections;
+  const section = plan.sections.section.toMm();
+  // As many folds gather as the raised height has taken up; at least one shows.
+  const gathered = foot >= drop ? 0 : Math.max(1, Math.min(rods, Math.round((drop - foot) / (2 * section))));
+  const top = { x: width / 2, y: motifTop(plan) };
+  const flatFoot = Math.max(section * 0.4, foot - gathered * LIP - section * 0.45);
+  const shapes: Shape[] = [];
+  const face = rect(0, 0, width, flatFoot);
+  shapes.push(
+    { shape: "path", d: face, fill: { surface: "face", ...top }, pen: null },
+    { shape: "shading", d: face, light: 0.16, dark: 0.1, direction: "down" },
+  );
+  // From the back to the front: each fold hangs a lip lower and hides the head of the one behind it.
+  const flap = foot - flatFoot - gathered * LIP;
+  for (let fold = gathered; fold >= 0; fold -= 1) {
+    const y = flatFoot + (gathered - fold) * 0;
+    const high = flap + (gathered - (gathered - fold)) * LIP;
+    const d = rect(0, y, width, high);
+    const turned = { x: width / 2, y: motifTop(plan) - fold * 2 * section };
+    shapes.push(
+      { shape: "path", d, fill: { surface: "face", ...turned }, pen: "edge" },
+      { shape: "shading", d, light: 0.12, dark: 0.24, direction: "down" },
+    );
+  }
+  shapes.push(
+    { shape: "path", d: line(0, flatFoot, width, flatFoot), fill: null, pen: "fold" },
+    { shape: "path", d: rect(0, 0, width, foot), fill: null, pen: "outline" },
+  );
+  for (const seam of seams(plan)) shapes.push({ shape: "path", d: line(seam, 0, seam, flatFoot), fill: null, pen: "fold" });
+  return shapes;
+}
+
+/** A whole motif under the headrail, where the repeat leaves the choice. */
+function motifTop(plan: BlindPlan): number {
+  const up = plan.cloth.repeat?.up.toMm();
+  return up ? Math.min(up / 2, plan.size.drop.toMm() / 2) : 0;
+}
+
+/** Where its joins stand, from the left finished edge, in millimetres. */
+export function seams(plan: BlindPlan): number[] {
+  const { strip, wholes } = plan.strips;
+  if (strip === null) return [];
+  const first = strip.toMm() - plan.join.toMm() - plan.sideTurn.toMm();
+  const clear = plan.usableWidth.toMm() - 2 * plan.join.toMm();
+  const width = plan.size.width.toMm();
+  return Array.from({ length: wholes + 1 }, (_, at) => first + at * clear).filter((x) => x > 0 && x < width);
+}

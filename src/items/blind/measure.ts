@@ -1,0 +1,186 @@
+import { diagnostic } from "../../diagnostics/diagnostic.ts";
+import { Length } from "../../units/length.ts";
+import { printLength, printMeasured } from "../../units/printLength.ts";
+import type { ItemContext, WindowFacts } from "../itemKind.ts";
+import type { Notes } from "../notes.ts";
+import type { BlindFields } from "./schema.ts";
+
+/** A blind's finished size, and where it hangs. */
+export interface BlindSize {
+  readonly inside: boolean;
+  readonly width: Length;
+  readonly drop: Length;
+  /** Its hem over the floor; null without a window. */
+  readonly hemHeight: Length | null;
+  /** How the size was come by, for the sheet: recess or blind size. */
+  readonly measured: string;
+}
+
+/** What a blind is marked in: 1/8 in or 1 mm. Between walls a size goes down to it, since a blind too wide is spoiled. */
+function step(context: ItemContext): Length {
+  return context.units === "inches" ? Length.inches("1/8") : Length.mm(1);
+}
+
+/** The finished width and drop from what is written or from the window; null, with a diagnostic, where neither says. */
+export function measureBlind(fields: BlindFields, context: ItemContext, notes: Notes): BlindSize | null {
+  const { window } = context;
+  const inside = fields.mount ? fields.mount === "inside" : window?.recess != null;
+  if (fields.mount === undefined && window) {
+    notes.questions.push(
+      inside
+        ? `Does the blind hang inside the recess of ${window.name}? Inside is assumed.`
+        : `Does the blind hang outside the opening of ${window.name}? Outside is assumed, since no recess is given.`,
+    );
+  }
+  const width = inside ? insideWidth(fields, context, notes) : outsideWidth(fields, context, notes);
+  const drop = inside ? insideDrop(fields, context, notes) : outsideDrop(fields, context, notes);
+  if (width === null || drop === null) return null;
+  const recess = window?.recess;
+  const needs = context.length("headrail");
+  if (inside && recess && recess.isLessThan(needs)) {
+    notes.questions.push(
+      `The recess is ${printMeasured(recess, context.units)} deep: does the headrail, with ${printLength(needs, context.units)} of blind gathered under it, clear the frame?`,
+    );
+  }
+  return { inside, width, drop, hemHeight: window ? hem(window, inside, drop, context) : null, measured: measuredText(fields, context, inside) };
+}
+
+function hem(window: WindowFacts, inside: boolean, drop: Length, context: ItemContext): Length {
+  const top = window.sill.plus(window.height);
+  const head = inside ? top : top.plus(context.length("above-opening"));
+  return Length.max(Length.zero, head.minus(drop));
+}
+
+function measuredText(fields: BlindFields, context: ItemContext, inside: boolean): string {
+  const { window, units } = context;
+  if (!inside) return "Blind size, outside the recess.";
+  if (!window) return "Blind size, inside the recess.";
+  const recess = `${printMeasured(window.width, units)} × ${printMeasured(window.height, units)}`;
+  return fields.width && fields.drop
+    ? `Blind size; recess measured ${recess}.`
+    : `Recess size ${recess}, narrowest of three; the blind is made smaller as below.`;
+}
+
+function insideWidth(fields: BlindFields, context: ItemContext, notes: Notes): Length | null {
+  const { window, units } = context;
+  const p = (length: Length) => printLength(length, units);
+  const clearance = context.length("recess-clearance");
+  if (!fields.width && !window) return missing("width", fields, context, notes);
+  if (fields.width) {
+    if (!window) return fields.width;
+    const most = window.width.minus(clearance.times(2)).downTo(step(context));
+    if (fields.width.isMoreThan(window.width)) {
+      notes.diagnostics.push(
+        diagnostic(context.place(["width"]), "blind-wider-than-recess", `The blind is ${printMeasured(fields.width, units)} wide, the recess of ${window.name} ${printMeasured(window.width, units)}.`, {
+          actual: fields.width.typed,
+          expected: `${p(most)} or less`,
+          hint: "Write the width that goes inside, or mount: outside.",
+        }),
+      );
+    } else if (fields.width.isMoreThan(most)) {
+      notes.diagnostics.push(
+        diagnostic(context.place(["width"]), "blind-without-clearance", `The blind is ${printMeasured(fields.width, units)} wide; with ${p(clearance)} free at each side the recess takes ${p(most)}.`, {
+          severity: "warning",
+          actual: fields.width.typed,
+          expected: `${p(most)} or less`,
+          hint: "Make it narrower, or take the line out to have it reckoned from the recess.",
+        }),
+      );
+    }
+    return fields.width;
+  }
+  const recess = (window as WindowFacts).width;
+  const width = recess.minus(clearance.times(2)).downTo(step(context));
+  notes.working.push({
+    what: "Finished width",
+    sum: `${printMeasured(recess, units)} recess − 2 × ${p(clearance)} clearance`,
+    result: p(width),
+    rounded: units === "inches" ? "down to 1/8″" : "down to 1 mm",
+  });
+  return positive(width, "width", context, notes);
+}
+
+function insideDrop(fields: BlindFields, context: ItemContext, notes: Notes): Length | null {
+  const { window, units } = context;
+  const p = (length: Length) => printLength(length, units);
+  if (!fields.drop && !window) return missing("drop", fields, context, notes);
+  if (fields.drop) {
+    if (window && fields.drop.isMoreThan(window.height)) {
+      notes.diagnostics.push(
+        diagnostic(context.place(["drop"]), "blind-longer-than-recess", `The blind is ${printMeasured(fields.drop, units)} long, the recess of ${window.name} ${printMeasured(window.height, units)} high.`, {
+          actual: fields.drop.typed,
+          expected: `${p(window.height)} or less`,
+          hint: "Write the drop that ends above the sill, or mount: outside.",
+        }),
+      );
+    }
+    return fields.drop;
+  }
+  const clearance = context.length("drop-clearance");
+  const height = (window as WindowFacts).height;
+  const drop = height.minus(clearance).downTo(step(context));
+  notes.working.push({
+    what: "Finished drop",
+    sum: `${printMeasured(height, units)} recess − ${p(clearance)} clearance`,
+    result: p(drop),
+    rounded: units === "inches" ? "down to 1/8″" : "down to 1 mm",
+  });
+  return positive(drop, "drop", context, notes);
+}
+
+function outsideWidth(fields: BlindFields, context: ItemContext, notes: Notes): Length | null {
+  const { window, units } = context;
+  const p = (length: Length) => printLength(length, units);
+  if (fields.width) {
+    if (window && fields.width.isLessThan(window.width)) {
+      notes.diagnostics.push(
+        diagnostic(context.place(["width"]), "blind-narrower-than-opening", `Outside the recess the blind is ${printMeasured(fields.width, units)} wide, narrower than ${window.name} at ${printMeasured(window.width, units)}.`, {
+          severity: "warning",
+          actual: fields.width.typed,
+          hint: "Make it wider than the opening, or write mount: inside.",
+        }),
+      );
+    }
+    return fields.width;
+  }
+  if (!window) return missing("width", fields, context, notes);
+  const beyond = context.length("beyond-opening");
+  const width = window.width.plus(beyond.times(2));
+  notes.working.push({ what: "Finished width", sum: `${printMeasured(window.width, units)} opening + 2 × ${p(beyond)} beyond it`, result: p(width), rounded: null });
+  notes.questions.push(`How wide is the blind? ${p(width)} is assumed, ${p(beyond)} beyond the opening at each side.`);
+  return width;
+}
+
+function outsideDrop(fields: BlindFields, context: ItemContext, notes: Notes): Length | null {
+  const { window, units } = context;
+  const p = (length: Length) => printLength(length, units);
+  if (fields.drop) return fields.drop;
+  if (!window) return missing("drop", fields, context, notes);
+  const above = context.length("above-opening");
+  const below = context.length("below-opening");
+  const drop = window.height.plus(above).plus(below);
+  notes.working.push({ what: "Finished drop", sum: `${printMeasured(window.height, units)} opening + ${p(above)} above + ${p(below)} below`, result: p(drop), rounded: null });
+  notes.questions.push(`How long is the blind? ${p(drop)} is assumed, ${p(above)} above and ${p(below)} below the opening.`);
+  return drop;
+}
+
+function missing(what: "width" | "drop", fields: BlindFields, context: ItemContext, notes: Notes): null {
+  notes.diagnostics.push(
+    diagnostic(context.place([]), `blind-without-${what}`, `Neither ${what} nor a window says how ${what === "width" ? "wide" : "long"} this blind is.`, {
+      actual: fields.blind,
+      expected: `${what}, or at with a window of this room`,
+      hint: `Write for example ${what}: ${what === "width" ? `47 1/2"` : `60"`}, or at: and the window's name.`,
+    }),
+  );
+  return null;
+}
+
+function positive(length: Length, what: string, context: ItemContext, notes: Notes): Length | null {
+  if (length.compare(Length.zero) > 0) return length;
+  notes.diagnostics.push(
+    diagnostic(context.place([]), "blind-is-nothing", `The clearances take up the whole ${what} of the recess.`, {
+      hint: "Look at the window's size and at the blind's allowances.",
+    }),
+  );
+  return null;
+}

@@ -1,0 +1,21 @@
+import { z } from "zod";
+import { itemBase } from "../../fields/itemBase.ts";
+import { positiveLengthField } from "../../fields/lengthField.ts";
+import { refField, textField, wordField } from "../../fields/plainFields.ts";
+
+/** A Roman blind (shade). */
+export const blindSchema = z.strictObject({
+  blind: textField().meta({ description: "its title" }),
+  ...itemBase,
+  type: wordField(["roman"]).optional(),
+  cloth: refField("a cloth"),
+  mount: wordField(["inside", "outside"]).optional().meta({ description: "inside the recess, or outside it; inside where nothing is said and the window has a recess" }),
+  width: positiveLengthField().optional().meta({ description: "finished width; else from the window" }),
+  drop: positiveLengthField().optional().meta({ description: "finished drop; else from the window" }),
+  lining: refField("a lining").optional(),
+  interlining: refField("an interlining").optional(),
+  operation: wordField(["cordless", "cord", "chain", "motor"]).optional().meta({ description: "cordless where nothing is said" }),
+  side: wordField(["left", "right"]).optional(),
+});
+
+export type BlindFields = z.output<typeof blindSchema>;

@@ -1,0 +1,96 @@
+import type { Length } from "../../units/length.ts";
+import { printLength, printSize } from "../../units/printLength.ts";
+import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
+import type { BlindMade, BlindPlan } from "./pieces.ts";
+import type { BlindFields } from "./schema.ts";
+
+const list = (parts: readonly (string | null | false | undefined)[]) => parts.filter(Boolean) as string[];
+
+/** The words beside a blind's drawing: what a workroom must know to cut and make without a call. No price, no client. */
+export function blindSheet(fields: BlindFields, made: BlindMade, context: DrawingContext): ItemSheet {
+  const { plan } = made;
+  if (plan === null) return { groups: [], checks: [], signs: [] };
+  const p = (length: Length) => printLength(length, context.units);
+  const blank = context.units === "inches" ? "\u2033" : "cm";
+  const { cloth, sections, strips } = plan;
+  const repeat = cloth.repeat;
+  const groups: SheetGroup[] = [
+    {
+      heading: "Cloth",
+      lines: list([
+        `${cloth.name}, ${p(plan.usableWidth)} between the selvedges.`,
+        repeat && `Repeat ${p(repeat.up)}${repeat.across ? ` up, ${p(repeat.across)} across` : ""}, ${repeat.match === "free" ? "free match" : repeat.match}.`,
+        cloth.nap && "It has a pile: all pieces the same way up.",
+      ]),
+    },
+    {
+      heading: "Finished",
+      lines: [
+        `${plan.count === 1 ? "One blind" : `${plan.count} blinds`}, ${printSize([plan.size.width, plan.size.drop], context.units)}.`,
+        plan.size.measured,
+      ],
+    },
+    { heading: "Cut", lines: cutLines(plan, p) },
+    {
+      heading: "Folds",
+      lines: [
+        `${sections.sections} sections of ${p(sections.section)} under ${p(plan.headrail)} of headrail.`,
+        `${sections.rods} rods of ${p(plan.rodLength)}, the first ${p(sections.section)} above the hem, then ${p(sections.section.times(2))} apart.`,
+        `Raised, it hangs ${p(sections.stackDepth)}.`,
+      ],
+    },
+    {
+      heading: "Lining",
+      lines:
+        plan.layers.length === 0
+          ? ["Unlined."]
+          : plan.layers.map((layer) => `${layer.surface === "lining" ? "" : "Interlining: "}${layer.cloth.name}, cut ${printSize([layer.width, layer.height], context.units)}.`),
+    },
+    {
+      heading: "Match",
+      lines: repeat
+        ? list([
+            plan.motifCentred && "Motif in the middle of the width.",
+            plan.count > 1 && "All blinds show the same part of the pattern at the same height.",
+            strips.joins > 0 && "Pattern matched at the joins; whole width in the middle.",
+          ])
+        : [],
+    },
+    {
+      heading: "Operation",
+      lines: list([
+        `${plan.operation === "cordless" ? "Cordless" : plan.operation === "motor" ? "Motor; wiring by a licensed electrician" : plan.operation === "chain" ? "Chain" : "Cord"}${fields.side ? `, ${fields.side}` : ""}.`,
+        plan.operation === "cord" || plan.operation === "chain" ? "Safety device fitted to the wall, no free loop; cordless is safer." : null,
+        "Inner cords at the back shrouded or restrained.",
+        ...(fields.hardware ?? []).map((piece) => `${piece.count && piece.count > 1 ? `${piece.count} × ` : ""}${piece.what}.`),
+      ]),
+    },
+  ];
+  if (fields.note) groups.push({ heading: "Note", lines: [fields.note] });
+  const checks: SheetCheck[] = [
+    { text: "Cloth checked for flaws; length received", blank },
+    ...(repeat ? [{ text: "Repeat measured", blank }] : []),
+    { text: "Recess or opening measured in three places; narrowest", blank },
+    { text: "Corners square, rods level", blank: null },
+    { text: "Inner cords shrouded or restrained; no free loop", blank: null },
+    { text: "Raised and let down before packing", blank: null },
+  ];
+  const signs = list([
+    "Dashed: rod, at the back.",
+    strips.joins > 0 && "Long line with two dots: seam.",
+    repeat && "Long and short: middle of the width. Arrow: up the cloth.",
+  ]);
+  return { groups: groups.filter((group) => group.lines.length > 0), checks, signs };
+}
+
+function cutLines(plan: BlindPlan, p: (length: Length) => string): string[] {
+  const { strips, count } = plan;
+  const turns = `Side turnings ${p(plan.sideTurn)}, top ${p(plan.top)}, bottom ${p(plan.bottom)}.`;
+  if (strips.strip === null) return [`${count} of ${p(plan.cutWidth)} × ${p(plan.plainCut)}.`, turns];
+  const whole = strips.wholes === 1 ? "One whole width" : `${strips.wholes} whole widths`;
+  return [
+    `${whole} in the middle, a strip of ${p(strips.strip)} at each side, ${p(plan.plainCut)} long${count > 1 ? `; ${count} blinds` : ""}.`,
+    `Joins ${p(plan.join)} on each piece; ${p(plan.cutWidth)} joined.`,
+    turns,
+  ];
+}

@@ -1,0 +1,74 @@
+/** Codes that a kind of item gives where work can hurt someone. */
+export const CAUTION_CODES = ["cords", "fire", "lead-paint", "heavy-hanging", "small-parts"] as const;
+export type CautionCode = (typeof CAUTION_CODES)[number];
+
+export interface Caution {
+  readonly code: CautionCode;
+  /** The run-in bold word. */
+  readonly word: string;
+  readonly text: string;
+  /** Where the reminder comes from; for the studio's own file, not for print. */
+  readonly source: string;
+}
+
+/** Ends every caution: this program judges nothing. */
+export const DEFERENCE =
+  "Local codes and licensed or tested practice decide; this is a reminder, not a judgement of compliance.";
+
+const COMMON: Readonly<
+  Record<CautionCode, { readonly word: string; readonly text: string; readonly source: string }>
+> = {
+  cords: {
+    word: "Cords.",
+    text: "Cords and chains can strangle a young child. Cordless is best in every home. Where there is a cord, keep its end out of reach, hold every loop fast to the wall with the safety device that came with it, shroud or restrain the cords at the back of a blind, and keep cots, beds and furniture that can be climbed away from it.",
+    source: "16 CFR part 1120 (inner cords, labels); EN 13120 as explained by trading standards offices",
+  },
+  fire: {
+    word: "Fire.",
+    text: "Rules on how cloth and fillings burn differ by country and by setting, and they change. Ask the supplier for the test evidence of this cloth and of what lies under it, and keep it with the order. Keep cloth off heaters and away from open flame, at the distance that the heater's maker states.",
+    source:
+      "16 CFR part 1640; SI 1988/1324 as amended; NFPA 701; BS 5867: reminders only, heat clearance common practice, no source",
+  },
+  "lead-paint": {
+    word: "Old paint.",
+    text: "Paint in older homes may hold lead (in the United States, homes built before 1978). If in doubt stop and have it tested before anything is sanded, scraped or stripped; never sand or burn old paint. Paid work that disturbs more than a small area may need a certified firm.",
+    source: "40 CFR 745.83, U.S. Environmental Protection Agency",
+  },
+  "heavy-hanging": {
+    word: "Heavy piece.",
+    text: "A competent fixer looks at the wall, chooses the fixings and rates them. The weight stands on this sheet as it was given; nothing here is advice on a fixing or its load.",
+    source: "county arts guidance on care and display of art; weight rule common practice, no source",
+  },
+  "small-parts": {
+    word: "Small parts.",
+    text: "Small parts: choking hazard for young children. Sew hem weights into closed pockets, never loose, and free of lead; leave weights, buttons and beads out where small children can reach them.",
+    source: "common practice, no source",
+  },
+};
+
+/** What one kind of item adds, before the deference. */
+const MORE: Readonly<
+  Partial<Record<CautionCode, Readonly<Record<string, string | undefined>>>>
+> = {
+  fire: {
+    armchair:
+      "Re-covering counts as making: ask the upholsterer to confirm in writing which rule applies, that it is met, and that the label is fixed where one is asked for.",
+    cushion:
+      "In some countries scatter cushions and their fillings fall under the furniture rules.",
+  },
+  "lead-paint": {
+    wallpaper: "Stripping old paper disturbs the paint beneath it.",
+  },
+};
+
+/**
+ * The caution's words for one kind of item (`armchair`, `paint`); neutral, and ending with the deference to local codes and
+ * licensed practice. Null for a code that is not known.
+ */
+export function cautionFor(code: string, kind: string): Caution | null {
+  const known = CAUTION_CODES.find((c) => c === code);
+  if (known === undefined) return null;
+  const { word, text, source } = COMMON[known];
+  const more = MORE[known]?.[kind];
+  return { code: known, word, text: [text, more, DEFERENCE].filter(Boolean).join(" "), source };
+}

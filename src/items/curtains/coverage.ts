@@ -1,0 +1,66 @@
+import { Length } from "../../units/length.ts";
+import { printLength, printMeasured } from "../../units/printLength.ts";
+import type { ItemContext } from "../itemKind.ts";
+import type { Notes } from "../notes.ts";
+import type { CurtainsFields } from "./schema.ts";
+import type Fraction from "fraction.js";
+
+/** What the closed curtains span, and the flat cloth that this takes. */
+export interface Coverage {
+  readonly curtains: 1 | 2;
+  /** One curtain's side: where it stacks. */
+  readonly hangs: "pair" | "left" | "right";
+  /** Back to the wall at each end. */
+  readonly returnEach: Length;
+  /** Crossing in the middle, in all. */
+  readonly overlap: Length;
+  readonly coverage: Length;
+  readonly fullness: Fraction;
+  readonly sideHem: Length;
+  /** Before joins: coverage times fullness, and the side hems of all curtains. */
+  readonly flat: Length;
+}
+
+/**
+ * Coverage = pole + 2 returns + overlap; flat = coverage × fullness + side hems, or with `returns-in-fullness` 0 the returns added
+ * flat. Eyelets run on the pole itself, and curtains inside a recess between its walls: neither returns unless it is written.
+ */
+export function coverageOf(fields: CurtainsFields, pole: Length, context: ItemContext, notes: Notes): Coverage {
+  const { units } = context;
+  const p = (length: Length) => printLength(length, units);
+  const panels = fields.panels ?? "pair";
+  const curtains = panels === "pair" ? 2 : 1;
+  const eyelets = fields.heading === "eyelet";
+  const returnEach = fields.return ?? (eyelets || fields.mount === "inside" ? Length.zero : context.length("return"));
+  const overlap = fields.overlap ?? (eyelets || curtains === 1 ? Length.zero : context.length("overlap"));
+  if (!fields.return && !returnEach.isZero()) {
+    notes.questions.push(`How far do the curtains return to the wall at each side? ${p(returnEach)} is assumed until the bracket is measured.`);
+  }
+  const coverage = pole.plus(returnEach.times(2)).plus(overlap);
+  const fullness = fields.fullness ?? context.ratio(`fullness-${fields.heading}`);
+  const sideHem = context.length("side-hem");
+  const edges = curtains * 2;
+  const gathered = returnEach.isZero() || context.count("returns-in-fullness") !== 0;
+  const returns = returnEach.times(2);
+  const full = gathered
+    ? coverage.times(fullness)
+    : coverage.minus(returns).times(fullness).plus(returns);
+  const flat = full.plus(sideHem.times(edges));
+  const parts = [`${printMeasured(pole, units)} pole`];
+  if (!returnEach.isZero()) parts.push(`2 × ${p(returnEach)} returns`);
+  if (!overlap.isZero()) parts.push(`${p(overlap)} overlap`);
+  const hems = `${edges} × ${p(sideHem)} side hems`;
+  notes.working.push(
+    { what: "Coverage", sum: parts.join(" + "), result: p(coverage), rounded: null },
+    {
+      what: "Flat width",
+      sum: gathered
+        ? `${p(coverage)} × ${fullness.toString()} fullness + ${hems}`
+        : `${p(coverage.minus(returns))} × ${fullness.toString()} fullness + ${p(returns)} returns, flat + ${hems}`,
+      result: p(flat),
+      rounded: null,
+    },
+  );
+  const hangs = panels === "pair" ? "pair" : panels === "single-right" ? "right" : "left";
+  return { curtains, hangs, returnEach, overlap, coverage, fullness, sideHem, flat };
+}

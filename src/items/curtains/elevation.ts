@@ -1,0 +1,108 @@
+import { foldCloth } from "../../drawing/foldGeometry.ts";
+import type { Drawing, Shape } from "../../drawing/shape.ts";
+import { printLength } from "../../units/printLength.ts";
+import type { DrawingContext } from "../itemDrawing.ts";
+import { eyeletGaps, FINIAL_RADIUS, pencilPleats, pinchPleat, pole, RING, ring, track } from "./headingShapes.ts";
+import type { CurtainsMade, CurtainsPlan } from "./pieces.ts";
+import type { CurtainsFields } from "./schema.ts";
+
+/** Drawn back, folds lie close; what is seen of them is about this full (print design 8). */
+const SEEN_FULLNESS = 2.2;
+/** Narrower folds than this cannot be told apart on a board; fewer are drawn. */
+const LEAST_PITCH = 78;
+
+/** Where things of the elevation lie, in millimetres from its upper left corner. */
+export interface CurtainsFrame {
+  readonly left: number;
+  readonly right: number;
+  readonly poleY: number;
+  readonly headY: number;
+  readonly hemY: number;
+}
+
+/** The box: pole and finials wide, from above the rings to the hem. `above` leaves room for words. */
+export function curtainsFrame(plan: CurtainsPlan, above = 0): CurtainsFrame {
+  const beyond = FINIAL_RADIUS * 1.8 + 2;
+  const poleY = above + RING.ry + 4;
+  const lead = plan.hung.headBelowPole.toMm();
+  const lift = Math.max(0, -lead - poleY + above);
+  const headY = poleY + lift + lead;
+  return {
+    left: beyond,
+    right: beyond + plan.hung.pole.toMm(),
+    poleY: poleY + lift,
+    headY,
+    hemY: headY + plan.hung.drop.toMm(),
+  };
+}
+
+/** Curtains drawn back at their stack, in folds, as they are seen by day; the box's foot is the hem. */
+export function curtainsElevation(fields: CurtainsFields, made: CurtainsMade, context: DrawingContext): Drawing | null {
+  const { plan } = made;
+  if (plan === null) return null;
+  const frame = curtainsFrame(plan);
+  const inside = fields.mount === "inside";
+  const stack = Math.min(plan.stackEach.toMm(), (frame.right - frame.left) / plan.coverage.curtains);
+  const lefts =
+    plan.coverage.hangs === "pair"
+      ? [frame.left, frame.right - stack]
+      : [plan.coverage.hangs === "left" ? frame.left : frame.right - stack];
+  const hardware = inside ? track(frame.left, frame.right, frame.poleY) : pole(frame.left, frame.right, frame.poleY);
+  const shapes: Shape[] = [...hardware];
+  for (const left of lefts) shapes.push(...drawnBack(plan, frame, left, stack, inside));
+  const drop = printLength(plan.hung.drop, context.units);
+  const word = plan.coverage.curtains === 2 ? "A pair of curtains" : "One curtain";
+  return {
+    widthMm: frame.right + frame.left,
+    heightMm: frame.hemY,
+    shapes,
+    dimensions: [],
+    title: fields.curtains,
+    description: `${word} of ${plan.cloth.name}, drawn back, ${drop} long.`,
+  };
+}
+
+function drawnBack(plan: CurtainsPlan, frame: CurtainsFrame, left: number, width: number, inside: boolean): Shape[] {
+  const { heading } = plan;
+  const depth = heading.depth.toMm();
+  const wanted =
+    heading.heading === "pinch-pleat" ? heading.pleats : heading.heading === "eyelet" ? heading.eyelets / 2 : Math.round(width / 90);
+  const folds = Math.max(2, Math.min(Math.ceil(wanted), Math.floor(width / LEAST_PITCH)));
+  const flatWidth = width * SEEN_FULLNESS;
+  const { repeat } = plan.cloth;
+  const up = repeat?.up.toMm() ?? 0;
+  const lowest = plan.lowestMotif?.toMm() ?? up / 2;
+  // Every curtain begins at the same point of the repeat; a pair is not mirrored.
+  const originX = repeat?.fromSelvedge?.toMm() ?? (repeat?.across?.toMm() ?? width) / 2;
+  const shapes: Shape[] = [
+    {
+      shape: "folds",
+      surface: "face",
+      x: left,
+      y: frame.headY,
+      width,
+      height: frame.hemY - frame.headY,
+      flatWidth,
+      pleats: folds,
+      originX: originX - plan.coverage.sideHem.toMm(),
+      originY: frame.hemY - lowest,
+      hem: "wavy",
+    },
+  ];
+  const { edges } = foldCloth(left, width, flatWidth, folds);
+  if (heading.heading === "pencil-pleat") {
+    shapes.push(...pencilPleats(left, width, frame.headY, depth));
+    return shapes;
+  }
+  if (heading.heading === "eyelet") {
+    shapes.push(...eyeletGaps(edges, frame.poleY));
+    return shapes;
+  }
+  for (const [fold, from] of edges.slice(0, -1).entries()) {
+    const to = edges[fold + 1] as number;
+    const middle = (from + to) / 2;
+    shapes.push(...pinchPleat(middle, frame.headY, depth, (to - from) * 0.42));
+    if (!inside) shapes.push(ring(middle, frame.poleY));
+  }
+  return shapes;
+}

@@ -1,0 +1,98 @@
+import { circle, ellipse, line, rect } from "../../drawing/paths.ts";
+import type { Shape } from "../../drawing/shape.ts";
+
+/** Millimetres of the real thing: a usual pole, ring and finial (common practice, no source). */
+export const POLE_RADIUS = 15;
+export const RING = { rx: 14, ry: 32 } as const;
+export const FINIAL_RADIUS = 30;
+
+/** Three fingers that meet at the pleat's waist, and the bar that holds them. */
+export function pinchPleat(x: number, top: number, depth: number, half: number): Shape[] {
+  const waist = top + depth;
+  const bar = half * 0.42;
+  return [
+    {
+      shape: "path",
+      d: [
+        line(x - half * 0.55, top, x - bar * 0.45, waist),
+        line(x, top + depth * 0.06, x, waist),
+        line(x + half * 0.55, top, x + bar * 0.45, waist),
+      ].join(""),
+      fill: null,
+      pen: "dimension",
+    },
+    { shape: "path", d: line(x - bar, waist, x + bar, waist), fill: null, pen: "outline" },
+  ];
+}
+
+/** A gathered tape: fine folds close together over its depth, and its two cords. */
+export function pencilPleats(left: number, width: number, top: number, depth: number): Shape[] {
+  const count = Math.max(4, Math.round(width / 14));
+  const strokes: string[] = [];
+  for (let at = 1; at < count; at += 1) {
+    const x = left + (width * at) / count;
+    strokes.push(line(x, top + depth * 0.04, x, top + depth * (at % 3 === 1 ? 1.12 : 0.96)));
+  }
+  const right = left + width;
+  return [
+    { shape: "path", d: strokes.join(""), fill: null, pen: "fold" },
+    {
+      shape: "path",
+      d: line(left, top + depth * 0.2, right, top + depth * 0.2) + line(left, top + depth * 0.82, right, top + depth * 0.82),
+      fill: null,
+      pen: "fold",
+    },
+  ];
+}
+
+/** The pole as it is seen between the folds of an eyelet heading, with the rims of the eyelets beside it. */
+export function eyeletGaps(edges: readonly number[], poleY: number): Shape[] {
+  return edges.slice(0, -1).flatMap((left, fold): Shape[] => {
+    const right = edges[fold + 1] as number;
+    const pitch = right - left;
+    const gap = pitch * 0.24;
+    const rim = (x: number): Shape => ({
+      shape: "path",
+      d: ellipse(x, poleY, Math.min(8, pitch * 0.09), POLE_RADIUS * 1.45),
+      fill: { tone: "metal" },
+      pen: "edge",
+    });
+    const bar = (x: number, width: number): Shape => ({
+      shape: "path",
+      d: rect(x, poleY - POLE_RADIUS, width, POLE_RADIUS * 2),
+      fill: { tone: "wood-dark" },
+      pen: "edge",
+    });
+    return [rim(left + gap), rim(right - gap), bar(left, gap), bar(right - gap, gap)];
+  });
+}
+
+/** A pole from `left` to `right` about `y`, with round finials beyond its ends. */
+export function pole(left: number, right: number, y: number): Shape[] {
+  const finial = (x: number): Shape => ({
+    shape: "path",
+    d: circle(x, y, FINIAL_RADIUS),
+    fill: { tone: "wood-dark" },
+    pen: "edge",
+  });
+  return [
+    {
+      shape: "path",
+      d: rect(left, y - POLE_RADIUS, right - left, POLE_RADIUS * 2),
+      fill: { tone: "wood-dark" },
+      pen: "edge",
+    },
+    finial(left - FINIAL_RADIUS * 0.8),
+    finial(right + FINIAL_RADIUS * 0.8),
+  ];
+}
+
+/** A slim track between two walls. */
+export function track(left: number, right: number, y: number): Shape[] {
+  return [{ shape: "path", d: rect(left, y - 10, right - left, 20), fill: { tone: "white" }, pen: "edge" }];
+}
+
+/** The front half of a ring about the pole. */
+export function ring(x: number, poleY: number): Shape {
+  return { shape: "path", d: ellipse(x, poleY, RING.rx, RING.ry), fill: null, pen: "edge" };
+}

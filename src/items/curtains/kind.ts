@@ -1,0 +1,32 @@
+import type { ItemKind } from "../itemKind.ts";
+import { curtainsAllowances } from "./allowances.ts";
+import { curtainsSeen } from "./area.ts";
+import { type CurtainsMade, makeCurtains } from "./pieces.ts";
+import { type CurtainsFields, curtainsSchema } from "./schema.ts";
+
+/** Curtains (drapery): pinch-pleated, pencil-pleated or on eyelets. */
+export const curtainsKind: ItemKind<CurtainsFields, CurtainsMade> = {
+  kind: "curtains",
+  synonyms: ["curtain", "drapery", "draperies", "drapes"],
+  words: {
+    "en-US": { one: "drapery", many: "draperies" },
+    "en-GB": { one: "curtains", many: "curtains" },
+  },
+  schema: curtainsSchema,
+  allowances: curtainsAllowances,
+  phase: 3,
+  zone: () => "window",
+  trade: "curtains",
+  cloths: (fields) => [
+    { surface: "face", cloth: fields.cloth, keyPath: ["cloth"] },
+    ...(fields.lining ? [{ surface: "lining", cloth: fields.lining, keyPath: ["lining"] }] : []),
+    ...(fields.interlining
+      ? [{ surface: "interlining", cloth: fields.interlining, keyPath: ["interlining"] }]
+      : []),
+    ...(fields.edge?.trim
+      ? [{ surface: "trim", cloth: fields.edge.trim, keyPath: ["edge", "trim"] }]
+      : []),
+  ],
+  make: makeCurtains,
+  seen: (fields, made) => curtainsSeen(fields, made),
+};

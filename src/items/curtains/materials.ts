@@ -1,0 +1,39 @@
+import type { UnitSystem } from "../../units/printLength.ts";
+import { printLength } from "../../units/printLength.ts";
+import { boughtLength, boughtPieces } from "../boughtLength.ts";
+import type { MaterialNeed } from "../itemKind.ts";
+import type { CurtainsPlan } from "./pieces.ts";
+import type { CurtainsFields } from "./schema.ts";
+
+/** What is bought beside the cloth: stiffening, tape, hooks, eyelets, weights, trim. Lengths go up to the buying step. */
+export function curtainsMaterials(fields: CurtainsFields, plan: CurtainsPlan, units: UnitSystem): MaterialNeed[] {
+  const { coverage, panel, heading, hung, count, widthsEach } = plan;
+  const curtains = coverage.curtains * count;
+  const depth = printLength(heading.depth, units);
+  const needs: MaterialNeed[] = [];
+  if (heading.heading === "pinch-pleat") {
+    needs.push(
+      boughtLength(`buckram, ${depth} deep`, panel.flat.times(curtains), units),
+      boughtPieces("pin hooks", heading.hooks * curtains),
+    );
+  } else if (heading.heading === "pencil-pleat") {
+    needs.push(
+      boughtLength(`pencil-pleat tape, ${depth} deep`, heading.tape.times(curtains), units),
+      boughtPieces("curtain hooks", heading.hooks * curtains),
+    );
+  } else {
+    needs.push(
+      boughtLength(`buckram, ${depth} deep`, panel.flat.times(curtains), units),
+      boughtPieces("eyelets", heading.eyelets * curtains),
+    );
+  }
+  // One in each lower corner and one at each seam.
+  needs.push(boughtPieces("covered hem weights", (widthsEach.ceil().valueOf() + 1) * curtains));
+  const trim = fields.edge?.trim;
+  if (trim) {
+    const where = fields.edge?.where ?? "leading";
+    const each = where === "leading" ? hung.drop : where === "hem" ? panel.flat : hung.drop.times(2).plus(panel.flat);
+    needs.push(boughtLength("trim", each.times(curtains), units, { cloth: trim, by: "studio" }));
+  }
+  return needs;
+}

@@ -1,0 +1,204 @@
+import { diagnostic } from "../../diagnostics/diagnostic.ts";
+import { Length } from "../../units/length.ts";
+import { printLength, printMeasured } from "../../units/printLength.ts";
+import type { ItemContext } from "../itemKind.ts";
+import type { Notes } from "../notes.ts";
+import type { CurtainsFields } from "./schema.ts";
+
+/** Where the curtains hang and how long they are. */
+export interface Hung {
+  readonly pole: Length;
+  readonly drop: Length;
+  /** The pole's middle over the floor; null where nothing says it. */
+  readonly poleHeight: Length | null;
+  /** The heading's top under the pole's middle; negative where it stands above (eyelets). */
+  readonly headBelowPole: Length;
+  /** The hem over the floor. */
+  readonly hemHeight: Length;
+}
+
+/** What a workroom can mark: rods and blinds between walls go down to it. */
+export function workroomStep(context: ItemContext): Length {
+  return context.units === "inches" ? Length.inches("1/8") : Length.mm(1);
+}
+
+/**
+ * Finds the pole's length and the finished drop from what is written or from the window; what had to be assumed becomes a
+ * question. Null, with a diagnostic at its place, where there is too little to go on.
+ */
+export function measureCurtains(fields: CurtainsFields, context: ItemContext, notes: Notes): Hung | null {
+  const pole = poleLength(fields, context, notes);
+  const height = poleHeight(fields, context, notes);
+  const eyelets = fields.heading === "eyelet";
+  const headBelowPole = eyelets
+    ? Length.zero.minus(context.length("above-pole"))
+    : context.length("below-pole");
+  const headHeight = height?.minus(headBelowPole) ?? null;
+  const drop = finishedDrop(fields, context, notes, height, headBelowPole);
+  if (pole === null || drop === null) return null;
+  let hemHeight = headHeight?.minus(drop) ?? context.length("floor-clearance");
+  if (hemHeight.isNegative()) {
+    notes.questions.push(
+      `The drop is ${printLength(Length.zero.minus(hemHeight), context.units)} longer than from the heading to the floor: are the curtains to lie on the floor?`,
+    );
+    hemHeight = Length.zero;
+  }
+  return { pole, drop, poleHeight: height, headBelowPole, hemHeight };
+}
+
+function poleLength(fields: CurtainsFields, context: ItemContext, notes: Notes): Length | null {
+  const { window, units } = context;
+  const p = (length: Length) => printLength(length, units);
+  const inside = fields.mount === "inside";
+  if (fields.pole) {
+    if (window && inside && fields.pole.isMoreThan(window.width)) {
+      notes.diagnostics.push(
+        diagnostic(context.place(["pole"]), "pole-longer-than-recess", `The pole is ${printMeasured(fields.pole, units)}, but ${window.name} is ${printMeasured(window.width, units)} wide.`, {
+          actual: fields.pole.typed,
+          expected: `${p(window.width)} or less`,
+          hint: "A pole or track inside the recess must be shorter than the opening; write its length, or mount: outside.",
+        }),
+      );
+    } else if (window && !inside && fields.pole.isLessThan(window.width)) {
+      notes.diagnostics.push(
+        diagnostic(context.place(["pole"]), "pole-shorter-than-opening", `The pole is ${printMeasured(fields.pole, units)}, shorter than ${window.name}, which is ${printMeasured(window.width, units)} wide.`, {
+          severity: "warning",
+          actual: fields.pole.typed,
+          hint: "Measure the pole again, or write mount: inside.",
+        }),
+      );
+    }
+    return fields.pole;
+  }
+  if (!window) {
+    notes.diagnostics.push(
+      diagnostic(context.place([]), "curtains-without-pole", "Neither a pole nor a window says how wide these curtains are.", {
+        expected: "pole, or at with a window of this room",
+        hint: `Write for example pole: 96", or at: and the window's name.`,
+      }),
+    );
+    return null;
+  }
+  if (inside) {
+    const clearance = context.length("recess-clearance");
+    const pole = window.width.minus(clearance.times(2)).downTo(workroomStep(context));
+    notes.working.push({
+      what: "Track inside the recess",
+      sum: `${printMeasured(window.width, units)} opening − 2 × ${p(clearance)} clearance`,
+      result: p(pole),
+      rounded: `down to ${units === "inches" ? "1/8″" : "1 mm"}`,
+    });
+    notes.questions.push(`How long is the track? ${p(pole)} is taken from the opening.`);
+    return pole;
+  }
+  const beyond = context.length("beyond-opening");
+  const pole = window.width.plus(beyond.times(2));
+  notes.working.push({
+    what: "Pole",
+    sum: `${printMeasured(window.width, units)} opening + 2 × ${p(beyond)} beyond it`,
+    result: p(pole),
+    rounded: null,
+  });
+  notes.questions.push(`How long is the pole between its finials? ${p(pole)} is assumed, ${p(beyond)} beyond the opening at each side.`);
+  return pole;
+}
+
+function poleHeight(fields: CurtainsFields, context: ItemContext, notes: Notes): Length | null {
+  const { window, units, roomHeight } = context;
+  const typed = fields["pole-height"];
+  if (typed) {
+    if (roomHeight && typed.isMoreThan(roomHeight)) {
+      notes.diagnostics.push(
+        diagnostic(context.place(["pole-height"]), "pole-above-ceiling", `The pole stands at ${printMeasured(typed, units)}, above the ceiling at ${printMeasured(roomHeight, units)}.`, {
+          actual: typed.typed,
+          expected: `${printLength(roomHeight, units)} or less`,
+          hint: "Measure from the floor to the pole's middle.",
+        }),
+      );
+    }
+    return typed;
+  }
+  if (!window) return null;
+  const top = window.sill.plus(window.height);
+  const wanted = fields.mount === "inside" ? top : top.plus(context.length("above-opening"));
+  const height = roomHeight ? Length.min(wanted, roomHeight) : wanted;
+  notes.questions.push(
+    fields.drop
+      ? `How high is the pole's middle above the floor? ${printLength(height, units)} is drawn.`
+      : `How high is the pole's middle above the floor? ${printLength(height, units)} is assumed, and the drop rests on it.`,
+  );
+  return height;
+}
+
+function finishedDrop(
+  fields: CurtainsFields,
+  context: ItemContext,
+  notes: Notes,
+  height: Length | null,
+  headBelowPole: Length,
+): Length | null {
+  const { window, units } = context;
+  const p = (length: Length) => printLength(length, units);
+  if (fields.drop) {
+    if (fields.to) {
+      notes.diagnostics.push(
+        diagnostic(context.place(["to"]), "drop-and-to", "Both drop and to are written; the drop counts.", {
+          severity: "warning",
+          hint: "Take one of the two lines out.",
+        }),
+      );
+    }
+    return fields.drop;
+  }
+  if (!fields.to) {
+    notes.diagnostics.push(
+      diagnostic(context.place([]), "curtains-without-drop", "Nothing says how long these curtains are.", {
+        expected: "drop, or to",
+        hint: `Write for example drop: 92", or to: floor (or sill, or below-sill) and the pole's height.`,
+      }),
+    );
+    return null;
+  }
+  if (height === null || (fields.to !== "floor" && !window)) {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["to"]),
+        "drop-cannot-be-found",
+        fields.to === "floor"
+          ? "The drop to the floor cannot be found, since neither a window nor the pole's height is known."
+          : "The drop to the sill cannot be found, since these curtains hang at no window of this room.",
+        { actual: fields.to, hint: `Write at: and the window's name, or ${fields.to === "floor" ? "pole-height, or " : ""}the drop itself.` },
+      ),
+    );
+    return null;
+  }
+  const above = headBelowPole.isNegative();
+  const head = above ? `+ ${p(Length.zero.minus(headBelowPole))} heading above the pole` : `− ${p(headBelowPole)} from the pole to the heading`;
+  const poleText = `${printMeasured(height, units)} to the pole's middle`;
+  const top = height.minus(headBelowPole);
+  let foot: Length;
+  let end: string;
+  if (fields.to === "floor") {
+    foot = context.length("floor-clearance");
+    end = `− ${p(foot)} floor clearance`;
+  } else {
+    const sill = (window as NonNullable<typeof window>).sill;
+    const to = fields.to === "sill";
+    const clearance = context.length(to ? "sill-clearance" : "below-sill");
+    foot = to ? sill.plus(clearance) : sill.minus(clearance);
+    end = `− ${printMeasured(sill, units)} sill ${to ? "−" : "+"} ${p(clearance)} ${to ? "clearance" : "below the sill"}`;
+  }
+  if (foot.isNegative()) foot = context.length("floor-clearance");
+  const drop = top.minus(foot);
+  if (drop.compare(Length.zero) <= 0) {
+    notes.diagnostics.push(
+      diagnostic(context.place(["to"]), "drop-is-nothing", "The pole stands no higher than where the hem should end.", {
+        actual: fields.to,
+        hint: "Look at the pole's height and the window's sill.",
+      }),
+    );
+    return null;
+  }
+  notes.working.push({ what: "Finished drop", sum: `${poleText} ${head} ${end}`, result: p(drop), rounded: null });
+  return drop;
+}

@@ -1,0 +1,151 @@
+import type Fraction from "fraction.js";
+import type { Length } from "../../units/length.ts";
+import { printLength, printMeasured } from "../../units/printLength.ts";
+import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
+import type { CurtainsMade, CurtainsPlan } from "./pieces.ts";
+import type { CurtainsFields } from "./schema.ts";
+import { widthsText } from "./widths.ts";
+
+/** Joins what is there with semicolons. */
+const list = (parts: readonly (string | null | false | undefined)[]) => parts.filter(Boolean) as string[];
+
+/** The words beside the drawing: what a workroom must know to cut and make without a call. No price, no client. */
+export function curtainsSheet(fields: CurtainsFields, made: CurtainsMade, context: DrawingContext): ItemSheet {
+  const { plan } = made;
+  const blank = context.units === "inches" ? "\u2033" : "cm";
+  if (plan === null) return { groups: [], checks: [], signs: [] };
+  const p = (length: Length) => printLength(length, context.units);
+  const groups: SheetGroup[] = [
+    { heading: "Cloth", lines: clothLines(plan, p) },
+    { heading: "Finished", lines: finishedLines(fields, plan, context) },
+    { heading: "Cut", lines: cutLines(plan, p) },
+    { heading: "Heading", lines: headingLines(plan, p) },
+    { heading: "Lining", lines: liningLines(plan, p) },
+    { heading: "Match", lines: matchLines(plan, p) },
+    { heading: "Edges and hem", lines: edgeLines(fields, plan, context) },
+    { heading: "Hardware", lines: hardwareLines(fields, plan, context) },
+  ];
+  if (fields.note) groups.push({ heading: "Note", lines: [fields.note] });
+  const repeat = plan.cloth.repeat;
+  const checks: SheetCheck[] = [
+    { text: "Cloth checked for flaws; length received", blank },
+    ...(repeat ? [{ text: "Repeat measured", blank }] : []),
+    {
+      text: plan.lowestMotif ? `Widths level, lowest motif at ${p(plan.lowestMotif)}` : "Widths level across the curtains",
+      blank: null,
+    },
+    { text: "Hem weights sewn into closed pockets", blank: null },
+    { text: "Cord or chain, if any: child-safety device fitted", blank: null },
+    { text: "Length checked at the window", blank: null },
+  ];
+  const seams = plan.widthsEach.compare(1) > 0;
+  const signs = list([
+    plan.lowestMotif && repeat && "Lozenge: middle of the motif. Dotted: level of the pattern.",
+    `Dashed: hem, ${p(plan.cut.hem.dividedBy(2))} deep, turned twice.`,
+    seams && "Long line with two dots: seam.",
+  ]);
+  return { groups: groups.filter((group) => group.lines.length > 0), checks, signs };
+}
+
+function clothLines(plan: CurtainsPlan, p: (length: Length) => string): string[] {
+  const { cloth } = plan;
+  const repeat = cloth.repeat;
+  return list([
+    `${cloth.name}, ${p(plan.usableWidth)} between the selvedges.`,
+    repeat && `Repeat ${p(repeat.up)}${repeat.across ? ` up, ${p(repeat.across)} across` : ""}, ${repeat.match === "free" ? "free match" : repeat.match}.`,
+    plan.railroaded && "Run sideways: the selvedge is the top.",
+    cloth.nap && "It has a pile: all widths the same way up.",
+  ]);
+}
+
+function finishedLines(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingContext): string[] {
+  const p = (length: Length) => printLength(length, context.units);
+  const { coverage, hung, count } = plan;
+  const what =
+    coverage.curtains === 2 ? (count === 1 ? "One pair" : `${count} pairs`) : `${count === 1 ? "One curtain" : `${count} curtains`}, drawn to the ${coverage.hangs}`;
+  const drop = fields.drop ? printMeasured(fields.drop, context.units) : p(hung.drop);
+  const ends = fields.to === "floor" ? "floor" : fields.to === "sill" ? "sill" : fields.to === "below-sill" ? "below the sill" : null;
+  return list([
+    `${what}.`,
+    `Drop ${drop}, from the heading's top to the hem${ends ? `, to the ${ends === "below the sill" ? "wall below the sill" : ends}` : ""}.`,
+    `Each ${p(plan.panel.finished)} wide closed${coverage.returnEach.isZero() ? "" : `: return ${p(coverage.returnEach)}`}${coverage.overlap.isZero() ? "" : `, overlap ${p(coverage.curtains === 2 ? coverage.overlap.dividedBy(2) : coverage.overlap)}`}.`,
+    `Fullness ${plan.fullnessReached.round(2).toString()}, ${coverage.fullness.toString()} wanted.`,
+  ]);
+}
+
+function cutLines(plan: CurtainsPlan, p: (length: Length) => string): string[] {
+  const { cut, coverage, count, join, widthsEach } = plan;
+  if (plan.railroaded) {
+    return [`${coverage.curtains * count} of ${p(coverage.flat.dividedBy(coverage.curtains))}, ${p(cut.length)} across the cloth.`, `${p(cut.heading)} heading, ${p(cut.hem)} hem.`];
+  }
+  const inAll = plan.widthsInAll.mul(count);
+  const halves = widthsEach.mul(2).mod(2).compare(0) !== 0;
+  return list([
+    `${wholeText(inAll)} at ${p(cut.length)}, ${widthsText(widthsEach)} a curtain.`,
+    halves && "The half widths join at the return side, the whole ones lead.",
+    `${p(cut.heading)} heading, ${p(cut.hem)} hem, nothing to trim.`,
+    `Side hems ${p(coverage.sideHem)}${widthsEach.compare(1) > 0 ? `; joins ${p(join)} on each piece` : ""}.`,
+  ]);
+}
+
+function wholeText(widths: Fraction): string {
+  const text = widthsText(widths);
+  return `${text} ${widths.compare(1) === 0 ? "width" : "widths"}`;
+}
+
+function headingLines(plan: CurtainsPlan, p: (length: Length) => string): string[] {
+  const { heading } = plan;
+  const depth = `${p(heading.depth)} deep`;
+  if (heading.heading === "pinch-pleat") {
+    return [`Pinch pleat, three fingers, ${depth}: ${heading.pleats} a curtain.`, `${heading.spaces} spaces of ${p(heading.space)}; each pleat takes up ${p(heading.takeUp)}.`];
+  }
+  if (heading.heading === "pencil-pleat") {
+    return [`Pencil pleat, tape ${depth}, cut ${p(heading.tape)} a curtain.`, `${heading.hooks} hooks a curtain. Tie the cords off, do not cut them.`];
+  }
+  return [`Eyelets, buckram ${depth}: ${heading.eyelets} a curtain, ${p(heading.spacing)} between centres, ${p(heading.edge)} from each edge.`, "Both edges turn to the wall."];
+}
+
+function liningLines(plan: CurtainsPlan, p: (length: Length) => string): string[] {
+  if (plan.layers.length === 0) return ["Unlined."];
+  return plan.layers.flatMap((layer) => {
+    const widths = wholeText(layer.widthsEach.mul(plan.coverage.curtains).mul(plan.count));
+    const name = layer.surface === "lining" ? "" : "Interlining: ";
+    return [
+      `${name}${layer.cloth.name}, ${p(layer.usableWidth)} wide: ${widths} at ${p(layer.cutLength)}.`,
+      layer.surface === "lining" ? `Finishes ${p(layer.finishedWidth)} × ${p(layer.finishedLength)} a curtain.` : "Edge to edge, inside the turnings; joins lapped.",
+    ];
+  });
+}
+
+function matchLines(plan: CurtainsPlan, p: (length: Length) => string): string[] {
+  const { repeat, name } = plan.cloth;
+  if (!repeat || repeat.match === "free") return [];
+  return list([
+    "Level across the curtains; both begin alike at the leading edge.",
+    plan.lowestMotif
+      ? `Lowest motif ${p(plan.lowestMotif)} above the hem edge, ${p(plan.lowestMotif.plus(plan.cut.hem))} above the cut.`
+      : `Height of the lowest motif of ${name}: ask.`,
+    plan.shifts && "Each next width from the leading edge falls half a repeat.",
+  ]);
+}
+
+function edgeLines(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingContext): string[] {
+  const trim = fields.edge?.trim;
+  const where = { leading: "on the leading edges", "all-round": "on both sides and the hem", hem: "along the hem" }[fields.edge?.where ?? "leading"];
+  const weights = (plan.widthsEach.ceil().valueOf() + 1) * plan.coverage.curtains * plan.count;
+  return list([
+    trim && `${context.cloth(trim)?.name ?? trim} ${where}.`,
+    `${weights} covered hem weights, one in each lower corner and at each seam. Small parts: choking hazard for young children.`,
+  ]);
+}
+
+function hardwareLines(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingContext): string[] {
+  const p = (length: Length) => printLength(length, context.units);
+  const pole = fields.pole ? printMeasured(fields.pole, context.units) : p(plan.hung.pole);
+  const hooks = plan.heading.heading === "eyelet" ? null : `${plan.heading.hooks * plan.coverage.curtains * plan.count} hooks in all.`;
+  return list([
+    `${fields.mount === "inside" ? "Track inside the recess" : "Pole"} ${pole}; each curtain stacks back to ${p(plan.stackEach)}.`,
+    hooks,
+    ...(fields.hardware ?? []).map((piece) => `${piece.count && piece.count > 1 ? `${piece.count} × ` : ""}${piece.what}.`),
+  ]);
+}

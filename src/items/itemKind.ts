@@ -1,0 +1,201 @@
+import type Fraction from "fraction.js";
+import type { z } from "zod";
+import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
+import type { AllowanceTable } from "../fields/allowance.ts";
+import type { Length } from "../units/length.ts";
+import type { UnitSystem } from "../units/printLength.ts";
+
+/** What an item may know of a cloth: the card's or the measured values, whichever count. Unknown stays null. */
+export interface ClothFacts {
+  readonly id: string;
+  readonly name: string;
+  readonly type: "cloth" | "wallcovering" | "lining" | "interlining" | "trim" | "leather";
+  readonly usableWidth: Length | null;
+  readonly repeat: {
+    readonly up: Length;
+    readonly across: Length | null;
+    readonly match: "straight" | "half-drop" | "free";
+    /** From the left selvedge to the middle of the first motif; half of `across` where the card is silent. */
+    readonly fromSelvedge: Length | null;
+  } | null;
+  /** True where it may lie turned a quarter: plain, without nap, or said to run any way. */
+  readonly mayTurn: boolean;
+  readonly nap: boolean;
+  readonly roll: { readonly width: Length; readonly length: Length } | null;
+}
+
+export interface WindowFacts {
+  readonly name: string;
+  readonly wall: string;
+  readonly width: Length;
+  readonly height: Length;
+  readonly sill: Length;
+  readonly recess: Length | null;
+  readonly fromLeft: Length;
+}
+
+/** What an item may know of an object's card: a rug, a picture, a stove. Unknown stays null. */
+export interface ObjectFacts {
+  readonly id: string;
+  readonly name: string;
+  readonly shape: "rug" | "picture" | "chair" | "table" | "chest" | "lamp" | "stove" | "seat" | "mirror" | "box";
+  /** What is seen of it from the front: width and height; a rug's depth is its second measure, its height null. */
+  readonly width: Length | null;
+  readonly depth: Length | null;
+  readonly height: Length | null;
+  /** As typed on the card, `18 kg`: printed, never reckoned with. */
+  readonly weight: string | null;
+  readonly stays: boolean;
+  readonly owner: string | null;
+  readonly hasPhoto: boolean;
+  /** Its colours as `#rrggbb`, largest share first: from its photograph or its card. */
+  readonly colours: readonly string[];
+}
+
+/** One run of wall for paint or paper: a rectangle less its openings. All `fromLeft` count from the wall's left end. */
+export interface WallRun {
+  readonly wall: string;
+  readonly fromLeft: Length;
+  readonly width: Length;
+  readonly height: Length;
+  readonly openings: readonly { readonly what: "window" | "door"; readonly fromLeft: Length; readonly width: Length; readonly foot: Length; readonly height: Length }[];
+}
+
+/** Everything outside its own fields that an item's arithmetic may look at. Plain values and look-ups; no files. */
+export interface ItemContext {
+  readonly units: UnitSystem;
+  readonly cloth: (id: string) => ClothFacts | null;
+  /** An object's card; null where there is none of that name. */
+  readonly object: (id: string) => ObjectFacts | null;
+  /** What studio.md says of paint, as typed; null where it says nothing. */
+  readonly paint: { readonly coverage: string | null; readonly tins: readonly string[] | null } | null;
+  /** The window that it hangs at, or null. */
+  readonly window: WindowFacts | null;
+  readonly roomHeight: Length | null;
+  /** The floor's length and width, or null without floor or walls. */
+  readonly floor: { readonly length: Length; readonly width: Length; readonly perimeter: Length } | null;
+  /**
+   * The wall runs that `on` names, in the room's order, with what is papered taken out for paint; `woodwork` names every wall
+   * whole, papered or not, since the skirting runs on. An empty list where `on` names a wall that is not there; null where the
+   * room has no walls.
+   */
+  readonly runs: (on: unknown) => readonly WallRun[] | null;
+  /** An allowance by its name: looked for at the item, its maker, the studio, then the kind's usual value, which is noted as used. */
+  readonly length: (allowance: string) => Length;
+  readonly ratio: (allowance: string) => Fraction;
+  readonly count: (allowance: string) => number;
+  readonly place: (keyPath: readonly (string | number)[]) => Place;
+}
+
+/** How a piece must lie across the cloth. */
+export type AcrossMatch =
+  | { readonly how: "free" }
+  /** A whole width, selvedge to selvedge. */
+  | { readonly how: "whole-width" }
+  /** A part width cut against one selvedge, the one that joins. */
+  | { readonly how: "selvedge"; readonly side: "left" | "right" }
+  /** A motif (or stripe) stands at this distance from the piece's left edge. */
+  | { readonly how: "motif-at"; readonly fromLeft: Length };
+
+/** How a piece must lie along the cloth. */
+export type AlongMatch =
+  | { readonly how: "free" }
+  /** A motif's middle stands this far above the piece's foot. `joined` counts the drop's place in a joined curtain from its left: odd ones on half-drop cloth shift by half a repeat. */
+  | { readonly how: "motif-at"; readonly aboveFoot: Length; readonly joined: number }
+  /** Level with all other pieces of the same `series` (a window, a room), wherever the pattern starts. */
+  | { readonly how: "level"; readonly series: string; readonly joined: number };
+
+/** Pieces to be cut alike. */
+export interface ItemCut {
+  /** The piece in words, `left curtain, first drop`. */
+  readonly piece: string;
+  /** Which surface of the item it becomes: face, back, welt, lining, seat … */
+  readonly surface: string;
+  readonly cloth: string;
+  readonly width: Length;
+  readonly height: Length;
+  readonly count: number;
+  readonly mayTurn: boolean;
+  readonly across: AcrossMatch;
+  readonly along: AlongMatch;
+  /** Other rectangles of the same use (a bias reserve need not be square); the plan may take whichever falls best. */
+  readonly instead?: readonly { readonly width: Length; readonly height: Length }[];
+  /** How the cut size comes about, each allowance named: `92″ drop + 10″ hem + 8″ heading`. */
+  readonly because: string;
+}
+
+/** Something bought that is not cut from a planned cloth: tape, hooks, a pad, rods, paint, rolls. */
+export interface MaterialNeed {
+  readonly what: string;
+  /** The card that it is bought from, or null. */
+  readonly cloth: string | null;
+  readonly amount: Fraction;
+  readonly unit: "piece" | "metre" | "yard" | "roll" | "litre" | "gallon" | "quart" | "kilogram";
+  readonly text: string;
+  /** Who supplies it in the ordinary way. */
+  readonly by: "studio" | "maker";
+}
+
+/** One line of working that can be followed with a pencil. */
+export interface WorkingLine {
+  readonly what: string;
+  /** `96″ pole + 2 × 3 1/2″ returns + 3″ overlap` */
+  readonly sum: string;
+  readonly result: string;
+  /** How it was rounded, or null. */
+  readonly rounded: string | null;
+}
+
+/** What an item comes to, for every kind; each kind adds its own finished sizes for its drawing and sheet. */
+export interface Made {
+  /** Machine figures by the names of the JSON (design: widths, flatWidthMm, cutLengthMm, pleats, strips, rolls, litres …). */
+  readonly figures: Readonly<Record<string, number>>;
+  readonly cuts: readonly ItemCut[];
+  readonly materials: readonly MaterialNeed[];
+  readonly working: readonly WorkingLine[];
+  /** The length that the handbook's rule gives for each cloth. */
+  readonly handbook: readonly { readonly cloth: string; readonly length: Length }[];
+  /** What its making is counted by for a maker's rate: widths, items, rolls, square metres. */
+  readonly makingCounts: Readonly<Partial<Record<"item" | "width" | "drop" | "yard" | "metre" | "roll" | "square-metre" | "square-foot", Fraction>>>;
+  /** Not known, to be asked before cutting; each a full sentence. */
+  readonly questions: readonly string[];
+  /** Codes of cautions that stand where the work is specified: cords, fire, lead-paint, heavy-hanging, small-parts. */
+  readonly cautions: readonly string[];
+  /** Why its figures are only an estimate, or null. */
+  readonly estimate: string | null;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/** A surface as it is seen in the room. */
+export interface SeenSurface {
+  readonly surface: string;
+  /** The cloth or wallcovering card, or null where it is a colour or an object's own photograph. */
+  readonly cloth: string | null;
+  readonly colour: string | null;
+  readonly object: string | null;
+  readonly areaMm2: number;
+}
+
+/** Where in the height of a room a thing is seen. */
+export type HeightZone = "floor" | "seat" | "table" | "wall" | "window" | "overhead";
+
+/** One kind of item: everything about it but its drawing and its sheet. */
+export interface ItemKind<F = never, M extends Made = Made> {
+  readonly kind: string;
+  readonly synonyms: readonly string[];
+  /** The word in each vocabulary, for documents. */
+  readonly words: Readonly<Record<"en-US" | "en-GB", { readonly one: string; readonly many: string }>>;
+  readonly schema: z.ZodType;
+  readonly allowances: AllowanceTable;
+  /** The usual phase by commitment: 1 cheap and easily changed, 3 hard to undo. */
+  readonly phase: 1 | 2 | 3;
+  /** `made` tells of an object's card; a kind whose zone never changes does not look. */
+  zone(fields: F, made?: M): HeightZone;
+  /** Who makes it: the word looked for in a maker's `makes`. */
+  readonly trade: string;
+  /** Cards that it uses, by surface: cloth references to check and to show. */
+  readonly cloths: (fields: F) => readonly { readonly surface: string; readonly cloth: string; readonly keyPath: readonly (string | number)[] }[];
+  make(fields: F, context: ItemContext): M;
+  // Methods, not function fields: a list of all kinds holds them as ItemKind, and each is only given what it made itself.
+  seen(fields: F, made: M): readonly SeenSurface[];
+}

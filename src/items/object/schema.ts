@@ -1,0 +1,11 @@
+import { z } from "zod";
+import { itemBase } from "../../fields/itemBase.ts";
+import { refField } from "../../fields/plainFields.ts";
+
+/** An object of the library, placed in the room: a rug, a picture, the piece that stays. */
+export const objectItemSchema = z.strictObject({
+  object: refField("an object").meta({ description: "the object's card" }),
+  ...itemBase,
+});
+
+export type ObjectItemFields = z.output<typeof objectItemSchema>;

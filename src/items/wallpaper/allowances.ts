@@ -1,0 +1,24 @@
+import type { AllowanceTable } from "../../fields/allowance.ts";
+
+/** What is cut beside the wall's height, what is left out, and what is kept. */
+export const wallpaperAllowances = {
+  trim: {
+    is: "length",
+    description: "added to the wall's height for trimming at head and foot, together",
+    usual: { inches: '4"', centimetres: "10 cm" },
+    source: "common practice, no source (a tradesman's weblog, 2009, takes 15 cm)",
+  },
+  "spare-rolls": {
+    is: "count",
+    description: "rolls ordered beyond what is hung, of the same batch, for damage and mending",
+    usual: { inches: "1", centimetres: "1" },
+    source: "tradesman's weblog, Wallpaper measuring and planning, 2009 (one spare)",
+  },
+  "large-opening": {
+    is: "length",
+    description:
+      "an opening is large, and the strips inside it are left out, where it is bigger than a square of this side; 4' 6\" each way is about 20 square feet",
+    usual: { inches: "4' 6\"", centimetres: "137 cm" },
+    source: "Building Trades Pocketbook, Papering (openings under 20 sq ft are not deducted)",
+  },
+} as const satisfies AllowanceTable;

@@ -1,0 +1,23 @@
+import type { ItemKind } from "../itemKind.ts";
+import { wallpaperAllowances } from "./allowances.ts";
+import { wallpaperSeen } from "./area.ts";
+import { makeWallpaper, type WallpaperMade } from "./pieces.ts";
+import { type WallpaperFields, wallpaperSchema } from "./schema.ts";
+
+/** Wallpaper in rolls. */
+export const wallpaperKind: ItemKind<WallpaperFields, WallpaperMade> = {
+  kind: "wallpaper",
+  synonyms: ["wallcovering", "paper"],
+  words: {
+    "en-US": { one: "wallpaper", many: "wallpapers" },
+    "en-GB": { one: "wallpaper", many: "wallpapers" },
+  },
+  schema: wallpaperSchema,
+  allowances: wallpaperAllowances,
+  phase: 2,
+  zone: () => "wall",
+  trade: "hanging",
+  cloths: (fields) => [{ surface: "paper", cloth: fields.cloth, keyPath: ["cloth"] }],
+  make: makeWallpaper,
+  seen: wallpaperSeen,
+};

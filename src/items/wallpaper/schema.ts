@@ -1,0 +1,23 @@
+import { z } from "zod";
+import { itemBase } from "../../fields/itemBase.ts";
+import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
+import { countField, listField, refField, textField, wordField } from "../../fields/plainFields.ts";
+
+/** Wallpaper hung in whole strips on walls or on one part of a wall. */
+export const wallpaperSchema = z.strictObject({
+  wallpaper: textField().meta({ description: "its title" }),
+  ...itemBase,
+  cloth: refField("a wallcovering").meta({ description: "the wallcovering's card" }),
+  on: z
+    .union([
+      wordField(["walls"]),
+      z.strictObject({ wall: refField("a wall"), "from-left": lengthField().optional(), width: positiveLengthField().optional(), breast: wordField(["face", "face-and-sides"]).optional() }),
+      listField(refField("a wall")),
+    ])
+    .meta({ description: "walls, a list of walls, or a part of one" }),
+  height: positiveLengthField().optional().meta({ description: "height to paper; the room's height where nothing is said" }),
+  "spare-rolls": countField(0, 20).optional(),
+  hanging: wordField(["in-turn", "two-stocks"]).optional().meta({ description: "a half-drop cut in turn from one roll, or odd and even strips from two stocks of rolls" }),
+});
+
+export type WallpaperFields = z.output<typeof wallpaperSchema>;
