@@ -1,0 +1,232 @@
+import Fraction from "fraction.js";
+import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import type { ClothFacts, WorkingLine } from "../items/itemKind.ts";
+import type { ClothRecord, ProjectRecord, Records, RoomRecord } from "../records/records.ts";
+import { Length } from "../units/length.ts";
+import { printLength, type UnitSystem } from "../units/printLength.ts";
+import { type Buy, buyOf } from "./buy.ts";
+import type { ClothGroup } from "./clothGroups.ts";
+import { clothText } from "./clothText.ts";
+import { type PlannedCloth, plannedCloth } from "./cutPieces.ts";
+import { clothDefaults, itemDefaults } from "./defaultsUsed.ts";
+import { grainsDown, lengthOfGrains } from "./grains.ts";
+import { type GroupPlan, planGroup } from "./planGroup.ts";
+import { maxLengthOf, notForCutting, planOfCloth } from "./planOfCloth.ts";
+import { planOnArrival } from "./planOnArrival.ts";
+import { problemDiagnostic } from "./problemWords.ts";
+import type { ClothPlan, ClothQuantity, Estimate } from "./quantityTypes.ts";
+
+export interface ClothContext {
+  readonly records: Pick<Records, "cloths">;
+  readonly project: ProjectRecord;
+  readonly units: UnitSystem;
+  readonly cloth: (id: string) => ClothFacts | null;
+}
+
+export interface FoundQuantity {
+  readonly quantity: ClothQuantity | null;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+/**
+ * Plans what one maker cuts from one cloth and works out what to buy: the plan's length, up to one repeat for each length whose
+ * pattern may begin anywhere, and what is only estimated; UP to the step in which it is sold. A card without a width stops this
+ * cloth alone.
+ */
+export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQuantity {
+  const facts = context.cloth(group.cloth);
+  if (!facts) return { quantity: null, diagnostics: [] };
+  if (!facts.usableWidth)
+    return { quantity: null, diagnostics: withoutWidth(group, facts, context) };
+  const { units, project } = context;
+  const card = context.records.cloths.get(group.cloth) ?? null;
+  const cloth = plannedCloth(facts, facts.usableWidth, grainsDown(facts.usableWidth));
+  const vertical = cloth.pattern?.vertical ?? 0;
+  const maxLength = maxLengthOf(card?.fields.price?.bolt?.length ?? null, vertical);
+  const ordered = planGroup({ cloth, cuts: group.cuts, maxLength });
+  const arrival = planOnArrival(group, facts, context, project);
+  const used = arrival.plan ?? ordered;
+  const usedCloth = arrival.cloth ?? cloth;
+  const rooms = roomsOf(group, project);
+  const why = notForCutting(
+    arrival.plan !== null,
+    rooms,
+    group.estimates.length > 0,
+    used.problems.length,
+  );
+  const plan = planOfCloth(used, usedCloth, why);
+  const spare = spareOf(used, usedCloth);
+  const orderedLength = lengthOfGrains(ordered.run?.plan.length ?? 0);
+  const need = Length.sum([
+    orderedLength,
+    spareOf(ordered, cloth),
+    ...group.estimates.map((e) => e.length),
+  ]);
+  const buy = buyOf(need, card, units);
+  const quantity: ClothQuantity = {
+    cloth: group.cloth,
+    maker: group.maker,
+    lot: arrival.lot,
+    facts: arrival.facts ?? facts,
+    usableWidth: usedCloth.usableWidth,
+    plan,
+    estimates: group.estimates,
+    spare,
+    buy,
+    handbook: group.handbook,
+    handbookWords: handbookWords(group, plan, units),
+    defaultsUsed: [
+      ...clothDefaults(facts, declaredBy(card), cloth, group.cuts, units),
+      ...group.users.flatMap(({ room, item }) => itemDefaults(room, item)),
+    ],
+    working: workingOf(ordered, cloth, group.estimates, need, buy, units),
+    uses: usesOf(group, facts.usableWidth),
+  };
+  return {
+    quantity,
+    diagnostics: [...problems(group, ordered, facts, units), ...arrival.diagnostics],
+  };
+}
+
+function declaredBy(card: ClothRecord | null): { match: boolean; repeat: boolean } {
+  const repeat = card?.fields.repeat;
+  return { repeat: repeat !== undefined, match: repeat?.match !== undefined };
+}
+
+function roomsOf(group: ClothGroup, project: ProjectRecord): RoomRecord[] {
+  const ids = new Set(group.users.map((user) => user.room));
+  return project.rooms.filter((room) => ids.has(room.id));
+}
+
+/** One repeat for each length, if anything on it lies in register along it. */
+function spareOf(group: GroupPlan, cloth: PlannedCloth): Length {
+  const vertical = cloth.pattern?.vertical ?? 0;
+  const run = group.run;
+  if (!run || vertical === 0) return Length.zero;
+  const inRegister = [...run.pieces.values()].some((each) => each.piece.along.rule === "register");
+  const lengths = run.plan.lengths.filter((length) => length > 0).length;
+  return inRegister ? lengthOfGrains(vertical * lengths) : Length.zero;
+}
+
+function problems(
+  group: ClothGroup,
+  plan: GroupPlan,
+  facts: ClothFacts,
+  units: UnitSystem,
+): Diagnostic[] {
+  return plan.problems.flatMap((problem) => {
+    const user = group.users.find(
+      (u) => u.room === problem.from.room && u.item.record.id === problem.from.item,
+    );
+    // The item's own arithmetic has said it better.
+    if (!user || user.item.made.diagnostics.some((each) => each.severity === "error")) return [];
+    return [problemDiagnostic(problem, user.item, facts.name, units)];
+  });
+}
+
+function withoutWidth(group: ClothGroup, facts: ClothFacts, context: ClothContext): Diagnostic[] {
+  const user = group.users.find(
+    ({ item }) => !item.made.diagnostics.some((each) => each.code === "cloth-without-width"),
+  );
+  const said = group.users.length > 0 && !user;
+  if (!user || said) return [];
+  const key = user.item.kind
+    .cloths(user.item.record.fields as never)
+    .find((each) => each.cloth === group.cloth)?.keyPath;
+  const card = context.records.cloths.get(group.cloth);
+  return [
+    diagnostic(
+      user.item.record.place(key ?? ["cloth"]),
+      "cloth-without-width",
+      `${facts.name} has no width on its card, so nothing can be planned on it.`,
+      {
+        severity: "warning",
+        actual: group.cloth,
+        hint: `Add the usable width, between the selvedges, to ${card?.path ?? `cloths/${group.cloth}.md`}, for example width: 54".`,
+      },
+    ),
+  ];
+}
+
+/** What the handbook's figure is worth beside the plan. */
+function handbookWords(group: ClothGroup, plan: ClothPlan, units: UnitSystem): string | null {
+  const { handbook } = group;
+  if (handbook === null || plan.pieces.length === 0) return null;
+  const estimated = Length.sum(group.estimates.map((each) => each.length));
+  const figure = handbook.minus(estimated);
+  const says = `The handbook's rule gives ${clothText(figure, units)}`;
+  if (figure.isLessThan(plan.lowerBound)) {
+    return `${says}, which is too short to cut these pieces in register: no plan can need less than ${clothText(plan.lowerBound, units, "down")}.`;
+  }
+  if (figure.isLessThan(plan.length)) {
+    return `${says}, which is less than the shortest plan found, ${clothText(plan.length, units)}; it may be too short to cut these pieces in register.`;
+  }
+  const saved = figure.minus(plan.length);
+  return saved.isZero()
+    ? `${says}, as the plan does.`
+    : `${says}; the plan, which lays the pieces together, needs ${clothText(saved, units, "down")} less.`;
+}
+
+function workingOf(
+  group: GroupPlan,
+  cloth: PlannedCloth,
+  estimates: readonly Estimate[],
+  need: Length,
+  buy: Buy,
+  units: UnitSystem,
+): WorkingLine[] {
+  const lines: WorkingLine[] = [];
+  const terms: string[] = [];
+  const add = (what: string, sum: string, length: Length) => {
+    const result = clothText(length, units);
+    lines.push({ what, sum, result, rounded: null });
+    terms.push(result);
+  };
+  const run = group.run;
+  if (run && run.pieces.size > 0) {
+    const width = printLength(cloth.usableWidth, units);
+    const n = run.pieces.size;
+    const register = cloth.pattern ? ", in register" : "";
+    add(
+      "Cutting plan",
+      `${n} ${n === 1 ? "piece" : "pieces"} on ${width} usable width${register}`,
+      lengthOfGrains(run.plan.length),
+    );
+  }
+  const spare = spareOf(group, cloth);
+  if (!spare.isZero()) {
+    const lengths = run?.plan.lengths.length ?? 1;
+    const repeat = printLength(lengthOfGrains(cloth.pattern?.vertical ?? 0), units);
+    add(
+      "Start of the pattern",
+      `up to one repeat of ${repeat}${lengths > 1 ? ` on each of ${lengths} lengths` : ""}, since the cloth may begin anywhere in it`,
+      spare,
+    );
+  }
+  for (const each of estimates) add(`Estimate, ${each.item}`, each.text, each.length);
+  const why = buy.minimum ? `the supplier's minimum, up to ${buy.step}` : `up to ${buy.step}`;
+  lines.push({
+    what: "To buy",
+    sum:
+      terms.length > 1
+        ? `${terms.join(" + ")} = ${clothText(need, units)}`
+        : (terms[0] ?? clothText(need, units)),
+    result: buy.text,
+    rounded: why,
+  });
+  return lines;
+}
+
+function usesOf(group: ClothGroup, width: Length): ClothQuantity["uses"] {
+  return group.users.map(({ room, item }) => {
+    const mine = <T extends { room: string; item: string }>(all: readonly T[]) =>
+      all.filter((each) => each.room === room && each.item === item.record.id);
+    const cut = mine(group.cuts).map(({ cut: c }) => c.width.mm.mul(c.height.mm).mul(c.count));
+    const guessed = mine(group.estimates).map((each) => each.length.mm.mul(width.mm));
+    return {
+      room,
+      item: item.record.id,
+      areaMm2: [...cut, ...guessed].reduce((sum, area) => sum.add(area), new Fraction(0)),
+    };
+  });
+}

@@ -1,0 +1,122 @@
+import type { ClothPattern, Grains } from "../cutplan/piece.ts";
+import type { Place } from "../cutplan/plan.ts";
+import type { RoomRecord } from "../records/records.ts";
+import type { Length } from "../units/length.ts";
+import { mod, type NamedPiece, type PlannedCloth } from "./cutPieces.ts";
+import { grainsUp, lengthOfGrains } from "./grains.ts";
+import type { GroupPlan, Run } from "./planGroup.ts";
+import type { ClothPlan, PlannedPiece } from "./quantityTypes.ts";
+
+/** Turns the planner's grains into exact lengths, with the names of what is cut. */
+export function planOfCloth(
+  group: GroupPlan,
+  cloth: PlannedCloth,
+  notForCutting: readonly string[],
+): ClothPlan {
+  const { run, unchosen } = group;
+  const plan = run?.plan ?? null;
+  const vertical = cloth.pattern?.vertical ?? 0;
+  const saved = plan && unchosen !== null && unchosen > plan.length ? unchosen - plan.length : null;
+  return {
+    length: lengthOfGrains(plan?.length ?? 0),
+    lowerBound: lengthOfGrains(plan?.lowerBound ?? 0),
+    start: lengthOfGrains(plan?.start ?? 0),
+    starts: (plan?.starts ?? []).map(lengthOfGrains),
+    lengths: (plan?.lengths ?? []).map(lengthOfGrains),
+    forCutting: notForCutting.length === 0,
+    notForCutting,
+    pattern: cloth.pattern
+      ? {
+          horizontal:
+            cloth.pattern.horizontal > 0 ? lengthOfGrains(cloth.pattern.horizontal) : null,
+          vertical: lengthOfGrains(vertical),
+          match: cloth.pattern.match,
+          motifX: cloth.motifX,
+        }
+      : null,
+    pieces: run ? run.plan.places.map((place) => plannedPiece(place, run, cloth)) : [],
+    crossCuts: (plan?.bands ?? []).map((cut) => ({ length: cut.length, y: lengthOfGrains(cut.y) })),
+    itemByItem: plan?.itemByItem == null ? null : lengthOfGrains(plan.itemByItem),
+    saved: saved === null ? null : lengthOfGrains(saved),
+    levels: levelsOf(group, run, vertical),
+  };
+}
+
+/** Where the first motif stands above the foot of each series of level pieces, as the plan chose it. */
+function levelsOf(group: GroupPlan, run: Run | null, vertical: Grains): ClothPlan["levels"] {
+  if (!run || vertical === 0) return [];
+  const series = new Map<string, Length>();
+  for (const { from } of run.pieces.values()) {
+    const { along } = from.cut;
+    if (along.how !== "level") continue;
+    const key = `${from.room}/${along.series}`;
+    series.set(key, lengthOfGrains(mod(-(group.choices.phases.get(key) ?? 0), vertical)));
+  }
+  return [...series].map(([name, motifAboveFoot]) => ({ series: name, motifAboveFoot }));
+}
+
+function plannedPiece(place: Place, run: Run, cloth: PlannedCloth): PlannedPiece {
+  const { from } = run.pieces.get(place.pieceId) as NamedPiece;
+  const register = place.register ? ownColumn(place, cloth.pattern) : null;
+  return {
+    id: place.pieceId,
+    room: from.room,
+    item: from.item,
+    piece: from.cut.piece,
+    surface: from.cut.surface,
+    x: lengthOfGrains(place.x),
+    y: lengthOfGrains(place.y),
+    width: lengthOfGrains(place.width),
+    height: lengthOfGrains(place.height),
+    turned: place.turned,
+    mayTurn: from.cut.mayTurn && !cloth.nap,
+    register: register && {
+      x: register.x === null ? null : lengthOfGrains(register.x),
+      y: register.y === null ? null : lengthOfGrains(register.y),
+    },
+    length: place.length,
+    because: from.cut.because,
+  };
+}
+
+/**
+ * The planner gives the register of column 0. On half-drop cloth a piece in an odd column stands half a repeat off, so its own
+ * register is one column on and half a repeat up: then x and y equal it modulo the repeat wherever the piece lies.
+ */
+function ownColumn(
+  place: Place,
+  pattern: ClothPattern | null,
+): { readonly x: Grains | null; readonly y: Grains | null } {
+  const { x, y } = place.register as NonNullable<Place["register"]>;
+  if (pattern?.match !== "half-drop" || x === null || y === null || pattern.horizontal === 0)
+    return { x, y };
+  const column = Math.round((place.x - x) / pattern.horizontal);
+  if (mod(column, 2) === 0) return { x, y };
+  return {
+    x: x + pattern.horizontal,
+    y: mod(y + Math.floor(pattern.vertical / 2), pattern.vertical),
+  };
+}
+
+/** Why a plan is not for cutting yet, each a sentence. */
+export function notForCutting(
+  received: boolean,
+  rooms: readonly RoomRecord[],
+  estimated: boolean,
+  leftOut: number,
+): string[] {
+  return [
+    ...(received ? [] : ["The cloth has not been received and checked."]),
+    ...rooms
+      .filter((room) => !room.fields.measured?.checked)
+      .map((room) => `The measures of ${room.fields.room} have not been checked on site.`),
+    ...(estimated ? ["An item is only estimated: its pieces are not measured."] : []),
+    ...(leftOut > 0 ? ["Pieces that this cloth cannot hold are left out."] : []),
+  ];
+}
+
+/** The longest single length to be had, in grains, less the repeat that may be lost before its pattern point. */
+export function maxLengthOf(bolt: Length | null, vertical: Grains): Grains | null {
+  if (bolt === null) return null;
+  return Math.max(1, grainsUp(bolt) - vertical);
+}

@@ -1,0 +1,85 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { ProjectRecord, Records } from "../records/records.ts";
+import { type AnyKind, furnishRoom } from "../room/furnishRoom.ts";
+import type { LookUps } from "../room/lookUps.ts";
+import { clothGroups } from "./clothGroups.ts";
+import { clothQuantity } from "./clothQuantity.ts";
+import { itemDefaults } from "./defaultsUsed.ts";
+import type {
+  ClothQuantity,
+  ItemQuantity,
+  ProjectQuantities,
+  RoomMaterial,
+} from "./quantityTypes.ts";
+
+/**
+ * What a project needs: every item worked out in its room, and the pieces that one maker cuts from one cloth planned together over
+ * all rooms. `lookUps` gives what is known of the cards (`swatches/`). Deterministic; the order is that of rooms and items.
+ */
+export function projectQuantities(
+  records: Records,
+  project: ProjectRecord,
+  kinds: readonly AnyKind[],
+  lookUps: LookUps,
+): ProjectQuantities {
+  const rooms = project.rooms.map((room) => furnishRoom(records, room, kinds, lookUps));
+  const units = records.studio?.fields.units ?? "inches";
+  const diagnostics: Diagnostic[] = rooms.flatMap((room) => room.diagnostics);
+  const cloths: ClothQuantity[] = [];
+  for (const group of clothGroups(rooms)) {
+    const found = clothQuantity(group, { records, project, units, cloth: lookUps.cloth });
+    if (found.quantity) cloths.push(found.quantity);
+    diagnostics.push(...found.diagnostics);
+  }
+  const items = rooms.flatMap(({ plan, items: own }) =>
+    own.map(
+      (item): ItemQuantity => ({
+        room: plan.room.id,
+        item: item.record.id,
+        kind: item.record.kind,
+        title: item.record.title,
+        maker: item.maker,
+        made: item.made,
+        allowances: item.allowances,
+        defaultsUsed: itemDefaults(plan.room.id, item),
+      }),
+    ),
+  );
+  const materials = items.flatMap((item) =>
+    item.made.materials.map(
+      (need): RoomMaterial => ({ room: item.room, item: item.item, ...need }),
+    ),
+  );
+  return { project: project.id, room: null, rooms, cloths, materials, items, diagnostics };
+}
+
+/**
+ * One room of a project's quantities: a filter, not a new plan. The cloths that it uses keep the project's length and what is bought;
+ * the pieces listed are the room's.
+ */
+export function roomQuantities(whole: ProjectQuantities, room: string): ProjectQuantities {
+  const ofRoom = <T extends { readonly room: string | null }>(all: readonly T[]) =>
+    all.filter((each) => each.room === room);
+  const path = whole.rooms.find((each) => each.plan.room.id === room)?.plan.room.path;
+  return {
+    project: whole.project,
+    room,
+    rooms: whole.rooms.filter((each) => each.plan.room.id === room),
+    cloths: whole.cloths
+      .filter((each) => ofRoom(each.uses).length > 0)
+      .map((each) => ({
+        ...each,
+        plan: { ...each.plan, pieces: ofRoom(each.plan.pieces) },
+        estimates: ofRoom(each.estimates),
+        uses: ofRoom(each.uses),
+        defaultsUsed: each.defaultsUsed.filter((used) => used.room === null || used.room === room),
+      })),
+    materials: ofRoom(whole.materials),
+    items: ofRoom(whole.items),
+    diagnostics: whole.diagnostics.filter((each) => each.file === path || !isRoomFile(each, whole)),
+  };
+}
+
+function isRoomFile(entry: Diagnostic, whole: ProjectQuantities): boolean {
+  return whole.rooms.some((each) => each.plan.room.path === entry.file);
+}

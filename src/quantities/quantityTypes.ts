@@ -1,0 +1,127 @@
+import type Fraction from "fraction.js";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { ClothFacts, Made, MaterialNeed, WorkingLine } from "../items/itemKind.ts";
+import type { UsedAllowance } from "../room/allowances.ts";
+import type { FurnishedRoom } from "../room/furnishRoom.ts";
+import type { Length } from "../units/length.ts";
+import type { Buy } from "./buy.ts";
+
+/** One piece where it is cut: exact lengths, x from the left selvedge, y from the length's pattern point upwards. */
+export interface PlannedPiece {
+  readonly id: string;
+  readonly room: string;
+  readonly item: string;
+  readonly piece: string;
+  readonly surface: string;
+  readonly x: Length;
+  readonly y: Length;
+  /** As it lies, turned or not. */
+  readonly width: Length;
+  readonly height: Length;
+  readonly turned: boolean;
+  readonly mayTurn: boolean;
+  /** What x and y equal modulo the repeat; on half-drop cloth, of the piece's own column. */
+  readonly register: { readonly x: Length | null; readonly y: Length | null } | null;
+  readonly length: number;
+  /** How its cut size came about. */
+  readonly because: string;
+}
+
+export interface ClothPlan {
+  readonly length: Length;
+  readonly lowerBound: Length;
+  /** The pattern point where the first length is begun, above a motif's middle. */
+  readonly start: Length;
+  readonly starts: readonly Length[];
+  readonly lengths: readonly Length[];
+  readonly forCutting: boolean;
+  /** Why it is not for cutting, each a full sentence; empty where it is. */
+  readonly notForCutting: readonly string[];
+  readonly pattern: {
+    readonly horizontal: Length | null;
+    readonly vertical: Length;
+    readonly match: "straight" | "half-drop";
+    readonly motifX: Length;
+  } | null;
+  readonly pieces: readonly PlannedPiece[];
+  /** Straight cuts from selvedge to selvedge that no piece crosses. */
+  readonly crossCuts: readonly { readonly length: number; readonly y: Length }[];
+  /** The same pieces item by item, in register; null on cloth that has arrived. */
+  readonly itemByItem: Length | null;
+  /** What choosing the pattern points of what must only be level saved; null where nothing was open. */
+  readonly saved: Length | null;
+  readonly levels: readonly { readonly series: string; readonly motifAboveFoot: Length }[];
+}
+
+/** A length that is only estimated, on top of the plan. */
+export interface Estimate {
+  readonly room: string;
+  readonly item: string;
+  readonly length: Length;
+  readonly text: string;
+}
+
+/** A value that nobody said and that was taken instead. */
+export interface UsedDefault {
+  /** Null for a default of the cloth itself. */
+  readonly room: string | null;
+  readonly item: string | null;
+  readonly what: string;
+  readonly value: string;
+  readonly source: string;
+}
+
+/** What one maker cuts from one cloth, planned together, and what to buy for it. */
+export interface ClothQuantity {
+  readonly cloth: string;
+  readonly maker: string | null;
+  /** Null until it has arrived. */
+  readonly lot: string | null;
+  readonly facts: ClothFacts;
+  readonly usableWidth: Length;
+  readonly plan: ClothPlan;
+  readonly estimates: readonly Estimate[];
+  /** Reserve for where the pattern begins on the cloth: up to one repeat for each length. */
+  readonly spare: Length;
+  readonly buy: Buy;
+  /** The handbook's figures together; null where no kind gives one. */
+  readonly handbook: Length | null;
+  /** What is to be said of the handbook's figure beside the plan's; null where there is none. */
+  readonly handbookWords: string | null;
+  readonly defaultsUsed: readonly UsedDefault[];
+  readonly working: readonly WorkingLine[];
+  /** Area of cloth that each item takes, for sharing the cost: square millimetres, exact. */
+  readonly uses: readonly {
+    readonly room: string;
+    readonly item: string;
+    readonly areaMm2: Fraction;
+  }[];
+}
+
+export interface ItemQuantity {
+  readonly room: string;
+  readonly item: string;
+  readonly kind: string;
+  readonly title: string;
+  readonly maker: string | null;
+  readonly made: Made;
+  readonly allowances: readonly UsedAllowance[];
+  readonly defaultsUsed: readonly UsedDefault[];
+}
+
+export interface RoomMaterial extends MaterialNeed {
+  readonly room: string;
+  readonly item: string;
+}
+
+/** What a project needs to be bought and cut. */
+export interface ProjectQuantities {
+  readonly project: string;
+  /** The room that it was filtered to, or null. */
+  readonly room: string | null;
+  readonly rooms: readonly FurnishedRoom[];
+  readonly cloths: readonly ClothQuantity[];
+  readonly materials: readonly RoomMaterial[];
+  readonly items: readonly ItemQuantity[];
+  readonly diagnostics: readonly Diagnostic[];
+}

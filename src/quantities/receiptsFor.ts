@@ -1,0 +1,112 @@
+import type { LengthAtHand } from "../cutplan/plan.ts";
+import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import type { ClothFacts } from "../items/itemKind.ts";
+import type { ProjectRecord } from "../records/records.ts";
+import { Length } from "../units/length.ts";
+import type { PlannedCloth } from "./cutPieces.ts";
+import { grainsDown, grainsUp } from "./grains.ts";
+
+type Receipt = NonNullable<ProjectRecord["fields"]["receipts"]>[number];
+
+/** What has arrived of one lot of a cloth for one maker. */
+export interface ArrivedLot {
+  readonly lot: string;
+  readonly receipts: readonly { readonly receipt: Receipt; readonly index: number }[];
+  /** The narrowest that arrived. */
+  readonly width: Length | null;
+  readonly repeat: Length | null;
+  readonly length: Length;
+}
+
+/** The lots of a cloth that arrived for a maker, the longest first. A receipt without a maker is for whoever needs it. */
+export function arrivedLots(
+  project: ProjectRecord,
+  cloth: string,
+  maker: string | null,
+): ArrivedLot[] {
+  const lots = new Map<string, { receipt: Receipt; index: number }[]>();
+  (project.fields.receipts ?? []).forEach((receipt, index) => {
+    if (receipt.cloth !== cloth) return;
+    if (receipt.maker !== undefined && maker !== null && receipt.maker !== maker) return;
+    const same = lots.get(receipt.lot) ?? [];
+    same.push({ receipt, index });
+    lots.set(receipt.lot, same);
+  });
+  const all = [...lots].map(([lot, receipts]): ArrivedLot => {
+    const widths = receipts.flatMap(({ receipt }) => receipt.width ?? []);
+    return {
+      lot,
+      receipts,
+      width: widths.length > 0 ? Length.min(...widths) : null,
+      repeat: receipts.find(({ receipt }) => receipt.repeat)?.receipt.repeat ?? null,
+      length: Length.sum(receipts.map(({ receipt }) => receipt.length)),
+    };
+  });
+  return all.sort((a, b) => b.length.compare(a.length) || (a.lot < b.lot ? -1 : 1));
+}
+
+/** The card's values with what was measured on arrival in their place, and a word where the two differ. */
+export function factsOnArrival(
+  facts: ClothFacts,
+  lot: ArrivedLot,
+  project: ProjectRecord,
+): { readonly facts: ClothFacts; readonly diagnostics: readonly Diagnostic[] } {
+  const found: Diagnostic[] = [];
+  const at = (key: string) => project.place(["receipts", lot.receipts[0]?.index ?? 0, key]);
+  const say = (length: Length) => length.typed ?? `${length.toMm()} mm`;
+  if (lot.width && facts.usableWidth && lot.width.isLessThan(facts.usableWidth)) {
+    found.push(
+      diagnostic(
+        at("width"),
+        "arrived-narrower",
+        `${facts.name} arrived ${say(lot.width)} wide; its card says ${say(facts.usableWidth)}.`,
+        {
+          severity: "warning",
+          hint: "The plan is made on what arrived. Look whether the joined widths still reach.",
+        },
+      ),
+    );
+  }
+  if (lot.repeat && facts.repeat && !lot.repeat.equals(facts.repeat.up)) {
+    found.push(
+      diagnostic(
+        at("repeat"),
+        "arrived-repeat-differs",
+        `${facts.name} arrived with a repeat of ${say(lot.repeat)}; its card says ${say(facts.repeat.up)}.`,
+        {
+          severity: "warning",
+          hint: "The plan is made on what arrived. Correct the card if the next lot will be the same.",
+        },
+      ),
+    );
+  }
+  return {
+    facts: {
+      ...facts,
+      usableWidth: lot.width ?? facts.usableWidth,
+      repeat: facts.repeat && lot.repeat ? { ...facts.repeat, up: lot.repeat } : facts.repeat,
+    },
+    diagnostics: found,
+  };
+}
+
+/**
+ * The lengths at hand for the planner. Where the pattern begins on a length is not written down, so just under a repeat may be lost
+ * before the point where cutting starts: each length is that much shorter, and a flaw that much longer downwards.
+ */
+export function lengthsAtHand(lot: ArrivedLot, cloth: PlannedCloth, start: number): LengthAtHand[] {
+  const vertical = cloth.pattern?.vertical ?? 0;
+  return lot.receipts.map(({ receipt }) => ({
+    length: Math.max(0, grainsDown(receipt.length) - vertical),
+    start,
+    flaws: (receipt.flaws ?? []).map((flaw) => {
+      const from = Math.max(0, grainsDown(flaw.from) - vertical);
+      return {
+        x: 0,
+        y: from,
+        width: cloth.usableWidthG,
+        height: grainsUp(flaw.from.plus(flaw.length)) - from,
+      };
+    }),
+  }));
+}

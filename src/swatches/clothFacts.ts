@@ -1,0 +1,77 @@
+import Fraction from "fraction.js";
+import type { ClothFacts } from "../items/itemKind.ts";
+import type { ClothRecord } from "../records/records.ts";
+import { Length } from "../units/length.ts";
+import type { Swatch } from "./swatch.ts";
+
+/**
+ * What an item's arithmetic may know of a card. What the card declares counts; a repeat that it does not give is taken from the
+ * photograph where that one is sure, and is then listed as not declared. Widths come from the card alone: no photograph shows them.
+ */
+export function clothFacts(card: ClothRecord, swatch: Swatch | null): ClothFacts {
+  const { fields } = card;
+  const type = fields.type ?? (fields.roll ? "wallcovering" : "cloth");
+  const nap = fields.nap ?? false;
+  return {
+    id: card.id,
+    name: fields.cloth,
+    type,
+    usableWidth: fields.width ?? fields.roll?.width ?? null,
+    repeat: repeatOf(card, swatch),
+    mayTurn: mayTurn(card, swatch, type, nap),
+    nap,
+    roll: fields.roll ?? null,
+  };
+}
+
+/** True where the repeat that counts was read on the photograph. */
+export function repeatIsMeasured(card: ClothRecord, swatch: Swatch | null): boolean {
+  return card.fields.repeat === undefined && swatch?.repeatFrom === "measured";
+}
+
+function repeatOf(card: ClothRecord, swatch: Swatch | null): ClothFacts["repeat"] {
+  const declared = card.fields.repeat;
+  if (declared) {
+    return {
+      up: declared.up,
+      across: declared.across ?? null,
+      match: declared.match ?? "straight",
+      fromSelvedge: declared["from-selvedge"] ?? null,
+    };
+  }
+  // A cloth that the card calls plain has no repeat, whatever its weave shows.
+  const kind = card.fields.kind;
+  if (kind === "plain" || kind === "textured-plain" || !swatch?.repeat) return null;
+  if (!repeatIsMeasured(card, swatch)) return null;
+  const { upMm, acrossMm, match, fromSelvedgeMm } = swatch.repeat;
+  return {
+    up: measured(upMm),
+    across: acrossMm === null ? null : measured(acrossMm),
+    match,
+    fromSelvedge: fromSelvedgeMm === null ? null : measured(fromSelvedgeMm),
+  };
+}
+
+/** A measure off a photograph, to the nearest tenth of a millimetre. */
+function measured(mm: number): Length {
+  return Length.mm(new Fraction(Math.round(mm * 10), 10));
+}
+
+/**
+ * True where pieces may lie turned a quarter: the card says that it runs any way, or it is plain and has no nap. A lining without a
+ * repeat is plain; of a cloth whose kind nobody knows it is not assumed.
+ */
+function mayTurn(
+  card: ClothRecord,
+  swatch: Swatch | null,
+  type: ClothFacts["type"],
+  nap: boolean,
+): boolean {
+  const { runs } = card.fields;
+  if (nap) return false;
+  if (runs !== undefined) return runs === "any-way";
+  const kind = card.fields.kind ?? swatch?.kind ?? null;
+  if (kind === "plain" || kind === "textured-plain") return true;
+  const lining = type === "lining" || type === "interlining" || type === "leather";
+  return lining && kind === null && repeatOf(card, swatch) === null;
+}

@@ -1,0 +1,96 @@
+import type { ClothMeasure } from "../cloth/clothMeasure.ts";
+import { difference } from "../colour/difference.ts";
+import type { ClothRecord } from "../records/records.ts";
+import type { Disagreement } from "./swatch.ts";
+
+/** How far card and photograph may differ: a photograph is no ruler. */
+const REPEAT_SHARE = 0.03;
+const REPEAT_LEAST_MM = 3;
+const MOTIF_SHARE = 0.2;
+/** CIEDE2000 above which two colours are different colours. */
+const COLOUR = 10;
+
+/** Where a card and its photograph differ beyond tolerance, with both values in words. The card's counts. */
+export function disagreements(card: ClothRecord, measure: ClothMeasure | null): Disagreement[] {
+  if (!measure) return [];
+  return [
+    ...repeats(card, measure),
+    ...kinds(card, measure),
+    ...motifs(card, measure),
+    ...colours(card, measure),
+  ];
+}
+
+function repeats(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
+  const declared = card.fields.repeat;
+  const seen = measure.pattern.repeat;
+  if (!declared || !seen?.sure) return [];
+  const apart = (one: number | null, other: number | null) =>
+    one !== null &&
+    other !== null &&
+    Math.abs(one - other) > Math.max(REPEAT_LEAST_MM, one * REPEAT_SHARE);
+  const up = declared.up.toMm();
+  const across = declared.across?.toMm() ?? null;
+  const match = declared.match ?? null;
+  const differs =
+    apart(up, seen.verticalMm) ||
+    apart(across, seen.horizontalMm) ||
+    (match !== null && match !== "free" && seen.match !== "other" && match !== seen.match);
+  if (!differs) return [];
+  return [
+    {
+      what: "repeat",
+      declared: repeatWords(up, across, match),
+      measured: repeatWords(seen.verticalMm, seen.horizontalMm, seen.match),
+    },
+  ];
+}
+
+function repeatWords(up: number | null, across: number | null, match: string | null): string {
+  const mm = (value: number) => `${Math.round(value)} mm`;
+  return [
+    up === null ? null : `${mm(up)} up`,
+    across === null ? null : `${mm(across)} across`,
+    match,
+  ]
+    .filter((part) => part !== null)
+    .join(", ");
+}
+
+function kinds(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
+  const declared = card.fields.kind;
+  const measured = measure.pattern.kind;
+  if (declared === undefined || measured === null || declared === measured) return [];
+  return [{ what: "kind", declared, measured }];
+}
+
+function motifs(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
+  const declared = card.fields.motif?.toMm();
+  const measured = measure.pattern.motifMm;
+  if (declared === undefined || measured === null) return [];
+  if (Math.abs(declared - measured) <= declared * MOTIF_SHARE) return [];
+  return [
+    {
+      what: "motif",
+      declared: `${Math.round(declared)} mm`,
+      measured: `${Math.round(measured)} mm`,
+    },
+  ];
+}
+
+/** A declared colour that no colour of the photograph comes near. */
+function colours(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
+  const seen = measure.colours;
+  if (seen.length === 0) return [];
+  const missing = (card.fields.colours ?? []).filter(({ colour }) =>
+    seen.every((each) => difference(colour, each.hex) > COLOUR),
+  );
+  if (missing.length === 0) return [];
+  return [
+    {
+      what: "colours",
+      declared: missing.map((each) => each.colour).join(", "),
+      measured: seen.map((each) => each.hex).join(", "),
+    },
+  ];
+}

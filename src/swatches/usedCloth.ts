@@ -1,0 +1,134 @@
+import type { ClothMeasure } from "../cloth/clothMeasure.ts";
+import { mix } from "../colour/mix.ts";
+import type { ClothRecord, ObjectRecord } from "../records/records.ts";
+import { declaredColours } from "./declaredColours.ts";
+import { disagreements } from "./disagreements.ts";
+import type { Origin, Swatch, SwatchColour, SwatchPhoto } from "./swatch.ts";
+
+type Colours = Pick<Swatch, "colours" | "coloursFrom" | "average">;
+
+/**
+ * A cloth as the rooms use it: what its card declares counts, the photograph fills in what the card leaves open, and where both
+ * speak and differ beyond tolerance both values are kept as a disagreement.
+ */
+export function usedCloth(
+  card: ClothRecord,
+  measure: ClothMeasure | null,
+  photo: SwatchPhoto | null,
+): Swatch {
+  const { fields } = card;
+  const pattern = measure?.pattern ?? null;
+  const repeat = repeatOf(card, measure);
+  return {
+    id: card.id,
+    of: "cloth",
+    name: fields.cloth,
+    photo,
+    ...coloursOf(fields.colours, measure),
+    contrast: fields.contrast?.valueOf() ?? pattern?.contrast ?? null,
+    busyness: pattern?.busyness ?? null,
+    kind: fields.kind ?? pattern?.kind ?? null,
+    kindFrom: from(fields.kind, pattern?.kind),
+    motifMm: fields.motif?.toMm() ?? pattern?.motifMm ?? null,
+    motifFrom: from(fields.motif, pattern?.motifMm),
+    ...repeat,
+    readsPlainFromM: pattern?.readsPlainFromM ?? null,
+    animal: fields.animal ?? false,
+    disagreements: disagreements(card, measure),
+    confirm: confirmed(card, measure),
+    place: card.place,
+  };
+}
+
+/** An object's colours and photograph, as the rooms use them. */
+export function usedObject(
+  card: ObjectRecord,
+  measure: ClothMeasure | null,
+  photo: SwatchPhoto | null,
+): Swatch {
+  const pattern = measure?.pattern ?? null;
+  return {
+    id: card.id,
+    of: "object",
+    name: card.fields.object,
+    photo,
+    ...coloursOf(card.fields.colours, measure),
+    contrast: pattern?.contrast ?? null,
+    busyness: pattern?.busyness ?? null,
+    kind: pattern?.kind ?? null,
+    kindFrom: from(undefined, pattern?.kind),
+    motifMm: pattern?.motifMm ?? null,
+    motifFrom: from(undefined, pattern?.motifMm),
+    repeat: null,
+    repeatFrom: "unknown",
+    readsPlainFromM: pattern?.readsPlainFromM ?? null,
+    animal: false,
+    disagreements: [],
+    confirm: (measure?.confirm ?? []).map((each) => each.why),
+    place: card.place,
+  };
+}
+
+function from(declared: unknown, measured: unknown): Origin {
+  if (declared !== undefined) return "declared";
+  return measured === undefined || measured === null ? "unknown" : "measured";
+}
+
+function coloursOf(
+  declared: ClothRecord["fields"]["colours"],
+  measure: ClothMeasure | null,
+): Colours {
+  if (declared && declared.length > 0) {
+    const colours = declaredColours(declared);
+    return { colours, coloursFrom: "declared", average: mix(colours) };
+  }
+  const colours: readonly SwatchColour[] = measure?.colours ?? [];
+  return {
+    colours,
+    coloursFrom: colours.length > 0 ? "measured" : "unknown",
+    average: measure?.average ?? null,
+  };
+}
+
+/** The card's repeat, else the photograph's where it is sure and of a kind that can be cut by. */
+function repeatOf(
+  card: ClothRecord,
+  measure: ClothMeasure | null,
+): Pick<Swatch, "repeat" | "repeatFrom"> {
+  const declared = card.fields.repeat;
+  if (declared) {
+    return {
+      repeat: {
+        upMm: declared.up.toMm(),
+        acrossMm: declared.across?.toMm() ?? null,
+        match: declared.match ?? "straight",
+        fromSelvedgeMm: declared["from-selvedge"]?.toMm() ?? null,
+      },
+      repeatFrom: "declared",
+    };
+  }
+  const seen = measure?.pattern.repeat ?? null;
+  if (!seen?.sure || seen.verticalMm === null || seen.match === "other") {
+    return { repeat: null, repeatFrom: "unknown" };
+  }
+  return {
+    repeat: {
+      upMm: seen.verticalMm,
+      acrossMm: seen.horizontalMm,
+      match: seen.match,
+      fromSelvedgeMm: null,
+    },
+    repeatFrom: "measured",
+  };
+}
+
+/** What the photograph could not tell, less what the card tells. */
+function confirmed(card: ClothRecord, measure: ClothMeasure | null): string[] {
+  const { repeat, kind, motif } = card.fields;
+  const told: Readonly<Record<string, boolean>> = {
+    "pattern.repeat": repeat !== undefined,
+    "pattern.kind": kind !== undefined,
+    "pattern.motifMm": motif !== undefined,
+  };
+  return (measure?.confirm ?? []).filter((each) => !told[each.what]).map((each) => each.why);
+}
