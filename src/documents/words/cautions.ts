@@ -1,0 +1,21 @@
+import { CAUTION_CODES, DEFERENCE, cautionFor } from "../../items/cautions.ts";
+import type { ItemData } from "../projectData.ts";
+
+/** A caution as it is printed: a run-in bold word and the text. */
+export interface PrintedCaution {
+  readonly word: string;
+  readonly text: string;
+}
+
+/** The cautions that some items call for, each once, in the house's order; the deference to codes and practice ends the last. */
+export function cautionsOf(items: readonly ItemData[]): PrintedCaution[] {
+  const out = CAUTION_CODES.flatMap((code): PrintedCaution[] => {
+    const concerned = items.filter((i) => i.made.cautions.includes(code));
+    const first = concerned[0];
+    const caution = first ? cautionFor(code, first.kind.kind) : null;
+    if (!caution) return [];
+    return [{ word: caution.word, text: caution.text.replace(DEFERENCE, "").trim() }];
+  });
+  const last = out.at(-1);
+  return last ? [...out.slice(0, -1), { ...last, text: `${last.text} ${DEFERENCE}` }] : out;
+}
