@@ -1,0 +1,33 @@
+import { join } from "node:path";
+import { cacheSubfolder } from "../press/cacheFolder.ts";
+import { findBrowser } from "../press/findBrowser.ts";
+import { compute } from "../site/compute.ts";
+import { makePictures } from "../site/makePictures.ts";
+import { main } from "./main.ts";
+import { starter } from "./starter.ts";
+import type { Wiring } from "./wiring.ts";
+
+/** The real parts behind the verbs. */
+const wiring: Wiring = {
+  compute,
+  makePictures,
+  starter,
+  findBrowser: () => findBrowser(),
+  layoutsDir: join(import.meta.dirname, "..", "..", "layouts"),
+  pdfCache: () => cacheSubfolder("pdf"),
+};
+
+/** Runs the process's own command line and sets its exit status. */
+export async function start(): Promise<void> {
+  const { stdout, stderr, env, argv } = process;
+  // A reader that closes the pipe early (`| head`) is no mistake of ours.
+  stdout.on("error", (error: NodeJS.ErrnoException) => {
+    if (error.code !== "EPIPE") throw error;
+  });
+  process.exitCode = await main(argv.slice(2), wiring, {
+    out: stdout,
+    err: stderr,
+    env,
+    ended: new Promise(() => {}),
+  });
+}

@@ -1,0 +1,32 @@
+import type { Checked } from "../diagnostics/diagnostic.ts";
+import type { FoundBrowser } from "../press/findBrowser.ts";
+import type { Compute, MakePictures } from "../site/computed.ts";
+
+/** What a commented starting file is made from. */
+export type StarterWanted =
+  | { readonly kind: "studio" }
+  | { readonly kind: "project"; readonly title: string }
+  | { readonly kind: "room"; readonly title: string }
+  | {
+      readonly kind: "cloth";
+      readonly title: string;
+      /** The photograph, and its file name beside the card. */
+      readonly photo: string;
+      readonly file: string;
+      /** How much cloth it shows from left to right, as typed, or null. */
+      readonly shows: string | null;
+    };
+
+/** Text of a starting file, with every field, filled from what can be measured. */
+export type Starter = (wanted: StarterWanted) => Promise<Checked<string>>;
+
+/** What the verbs call; tests put smaller ones in their place. */
+export interface Wiring {
+  readonly compute: Compute;
+  readonly makePictures: MakePictures;
+  readonly starter: Starter;
+  readonly findBrowser: () => Promise<Checked<FoundBrowser>>;
+  readonly layoutsDir: string;
+  /** Folder for finished PDFs, or null. */
+  readonly pdfCache: () => string | null;
+}

@@ -1,0 +1,214 @@
+import { readFile, realpath } from "node:fs/promises";
+import { join } from "node:path";
+import { type Checked, type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import { writeAtomically } from "../images/writeAtomically.ts";
+import { type BrowserSession, openSession } from "./browserSession.ts";
+import type { FoundBrowser } from "./findBrowser.ts";
+import { finishPdf } from "./finishPdf.ts";
+import { type PdfCache, pdfCache } from "./pdfCache.ts";
+import { printPage } from "./printPage.ts";
+
+/** One document to print: paths below the output root, with forward slashes. */
+export interface PrintJob {
+  readonly html: string;
+  readonly pdf: string;
+  readonly title: string;
+  readonly language: string;
+  /** ISO date or instant that the PDF bears, or null for none. */
+  readonly instant: string | null;
+}
+
+export interface PrintOptions {
+  /** Folder that holds the pages and everything they load. */
+  readonly root: string;
+  readonly browser: FoundBrowser;
+  /** Limit for each document, in milliseconds; two minutes where it is not given. */
+  readonly timeoutMs?: number;
+  /** Leaves Chromium's sandbox out; user 0 always must. */
+  readonly withoutSandbox?: boolean;
+  /** Folder of finished PDFs, or null for none. */
+  readonly cache?: string | null;
+  /** Called before each document. */
+  readonly onProgress?: (done: number, of: number, job: PrintJob) => void;
+}
+
+/** What became of one document. */
+export interface Printed {
+  readonly pdf: string;
+  readonly fromCache: boolean;
+  readonly bytes: number;
+}
+
+export interface PrintRun {
+  readonly printed: readonly Printed[];
+  /** Product and version, where a browser was started. */
+  readonly browserVersion: string | null;
+}
+
+const TIMEOUT_MS = 120_000;
+const RECYCLE_AFTER = 100;
+
+/**
+ * Prints all jobs with one browser (a new one after each hundred), each to its PDF. A job that fails is
+ * an error diagnostic with the page as its file; the others are printed. The browser is started when
+ * the first page needs it and is gone, whatever happens, when this returns. A browser that dies is
+ * replaced once for each document.
+ */
+export async function printPages(
+  jobs: readonly PrintJob[],
+  options: PrintOptions,
+): Promise<Checked<PrintRun>> {
+  const root = await realpath(options.root);
+  const timeoutMs = options.timeoutMs ?? TIMEOUT_MS;
+  const withoutSandbox = options.withoutSandbox === true || process.getuid?.() === 0;
+  const cache = options.cache ? pdfCache(options.cache) : null;
+  const desk = printDesk(() => openSession(options.browser, { timeoutMs, withoutSandbox }));
+  const printed: Printed[] = [];
+  const diagnostics: Diagnostic[] = [];
+  try {
+    for (const [at, job] of jobs.entries()) {
+      options.onProgress?.(at, jobs.length, job);
+      const result = await printJob(job, root, timeoutMs, options.browser, desk, cache);
+      if ("faults" in result) diagnostics.push(...result.faults);
+      else printed.push(result);
+      if (diagnostics.some((one) => one.code === "browser-start")) break;
+    }
+  } finally {
+    await desk.close();
+  }
+  return { value: { printed, browserVersion: desk.version() }, diagnostics };
+}
+
+/** Hands out a living browser, and a new one after a death or a hundred pages. */
+interface PrintDesk {
+  session(): Promise<BrowserSession>;
+  drop(): Promise<void>;
+  version(): string | null;
+  close(): Promise<void>;
+}
+
+function printDesk(open: () => Promise<BrowserSession>): PrintDesk {
+  let session: BrowserSession | null = null;
+  let used = 0;
+  let version: string | null = null;
+  const drop = async (): Promise<void> => {
+    const old = session;
+    session = null;
+    await old?.close();
+  };
+  return {
+    async session() {
+      if (session !== null && (used >= RECYCLE_AFTER || !session.browser.connected)) await drop();
+      if (session === null) {
+        session = await open();
+        version = session.version;
+        used = 0;
+      }
+      used += 1;
+      return session;
+    },
+    drop,
+    version: () => version,
+    close: drop,
+  };
+}
+
+async function printJob(
+  job: PrintJob,
+  root: string,
+  timeoutMs: number,
+  found: FoundBrowser,
+  desk: PrintDesk,
+  cache: PdfCache | null,
+): Promise<Printed | { readonly faults: readonly Diagnostic[] }> {
+  const html = await readFile(join(root, ...job.html.split("/")));
+  for (let attempt = 1; ; attempt++) {
+    let session: BrowserSession | null = null;
+    try {
+      // Where the version is known beforehand, an unchanged studio needs no browser at all.
+      if (cache === null || found.version === null) session = await desk.session();
+      const browserVersion = found.version ?? session?.version ?? "";
+      const key = { html, path: job.pdf, ...factsOf(job), browserVersion };
+      const kept = (await cache?.find(key, root)) ?? null;
+      if (kept !== null) {
+        await writeAtomically(join(root, ...job.pdf.split("/")), kept);
+        return { pdf: job.pdf, fromCache: true, bytes: kept.length };
+      }
+      session ??= await desk.session();
+      const page = await printPage(session.browser, root, job.html, timeoutMs);
+      if (page.faults.length > 0) {
+        return { faults: page.faults.map((fault) => failed(job, "print-page", fault, null)) };
+      }
+      const bytes = await finishPdf(page.bytes, { ...factsOf(job), path: job.pdf });
+      await writeAtomically(join(root, ...job.pdf.split("/")), bytes);
+      await cache?.keep(key, bytes, page.loaded);
+      return { pdf: job.pdf, fromCache: false, bytes: bytes.length };
+    } catch (error) {
+      if (isFileSystemError(error)) throw error;
+      if (session === null) return { faults: [startFailed(job, error)] };
+      const died = !session.browser.connected;
+      // After a limit has passed the tab may still be at work: the next document gets a new browser.
+      await desk.drop();
+      if (died && attempt === 1) continue;
+      return { faults: [died ? browserDied(job) : stuck(job, error, timeoutMs)] };
+    }
+  }
+}
+
+function factsOf(job: PrintJob): Pick<PrintJob, "title" | "language" | "instant"> {
+  return { title: job.title, language: job.language, instant: job.instant };
+}
+
+function isFileSystemError(error: unknown): boolean {
+  const { code, syscall } = error as NodeJS.ErrnoException;
+  return code !== undefined && syscall !== undefined && !syscall.startsWith("spawn");
+}
+
+function failed(job: PrintJob, code: string, message: string, hint: string | null): Diagnostic {
+  return diagnostic({ file: job.html, line: null, column: null, keyPath: null }, code, message, {
+    hint,
+  });
+}
+
+function startFailed(job: PrintJob, error: unknown): Diagnostic {
+  const text = error instanceof Error ? error.message : String(error);
+  if (/sandbox/i.test(text)) {
+    return failed(
+      job,
+      "browser-start",
+      "The print browser cannot set up its sandbox on this machine.",
+      "Allow user namespaces for it, or set ROOMCLOTH_NO_SANDBOX=1: pages are your own, and scripts are off.",
+    );
+  }
+  return failed(
+    job,
+    "browser-start",
+    `The print browser does not start: ${firstLine(text)}`,
+    "Set ROOMCLOTH_BROWSER to the path of an installed Chrome, Chromium or Edge, or build with --no-pdf.",
+  );
+}
+
+function browserDied(job: PrintJob): Diagnostic {
+  return failed(
+    job,
+    "browser-died",
+    "The print browser ended twice while it printed this page.",
+    "The machine may be short of memory: close other programs and build again.",
+  );
+}
+
+function stuck(job: PrintJob, error: unknown, timeoutMs: number): Diagnostic {
+  const text = error instanceof Error ? error.message : String(error);
+  return /time(d )?out/i.test(text)
+    ? failed(
+        job,
+        "print-timeout",
+        `This page was not printed within ${Math.round(timeoutMs / 1000)} seconds.`,
+        "Close other programs and build again; a room with very many pictures may need to be split.",
+      )
+    : failed(job, "print-failed", `This page could not be printed: ${firstLine(text)}`, null);
+}
+
+function firstLine(text: string): string {
+  return text.split("\n")[0] ?? text;
+}

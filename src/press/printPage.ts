@@ -1,0 +1,102 @@
+import type { Browser, HTTPRequest } from "puppeteer";
+import { addressOf, OUTPUT_ORIGIN, pathOf, serveFile } from "./outputOrigin.ts";
+
+/** A page as the browser printed it, or what was wrong with it. */
+export interface PrintedPage {
+  readonly bytes: Uint8Array;
+  /** Hash of each file that it loaded, by path below the output root (the page itself too). */
+  readonly loaded: ReadonlyMap<string, string>;
+  /** Plain sentences, empty where all is well. Then the bytes are of no use. */
+  readonly faults: readonly string[];
+}
+
+/**
+ * Prints one page below `root` (a real path) in a tab of its own, with scripts off. Every request is
+ * answered from `root`; a file that is missing, any other address, a font or a picture that did not
+ * load is a fault. Rejects where the browser dies or the time limit passes.
+ */
+export async function printPage(
+  browser: Browser,
+  root: string,
+  path: string,
+  timeoutMs: number,
+): Promise<PrintedPage> {
+  const loaded = new Map<string, string>();
+  const faults = new Set<string>();
+  const page = await browser.newPage();
+  try {
+    page.setDefaultTimeout(timeoutMs);
+    await page.setJavaScriptEnabled(false);
+    await page.setRequestInterception(true);
+    page.on("request", (request) => {
+      answer(request, root, loaded, faults).catch(() => {
+        // The tab was closed under the request; the printing itself reports that.
+      });
+    });
+    await page.goto(addressOf(path), { waitUntil: "load", timeout: timeoutMs });
+    // Taken as text: the function runs in the page, where the compiler's helpers do not exist.
+    for (const fault of (await page.evaluate(PAGE_FAULTS)) as string[]) faults.add(fault);
+    const bytes =
+      faults.size > 0
+        ? new Uint8Array()
+        : await page.pdf({
+            preferCSSPageSize: true,
+            printBackground: true,
+            tagged: true,
+            outline: true,
+            timeout: timeoutMs,
+          });
+    return { bytes, loaded, faults: [...faults].sort() };
+  } finally {
+    await closeQuickly(page);
+  }
+}
+
+const PAGE_FAULTS = `document.fonts.ready.then(() => [
+  ...[...document.fonts]
+    .filter((font) => font.status === "error")
+    .map((font) => "The font " + font.family + " (" + font.weight + " " + font.style + ") did not load."),
+  ...[...document.images]
+    .filter((image) => image.complete && image.naturalWidth === 0)
+    .map((image) => "The picture " + image.getAttribute("src") + " cannot be shown."),
+])`;
+
+async function answer(
+  request: HTTPRequest,
+  root: string,
+  loaded: Map<string, string>,
+  faults: Set<string>,
+): Promise<void> {
+  const address = request.url();
+  // Data written into the page itself never leaves it.
+  if (address.startsWith("data:")) return request.continue();
+  const path = request.method() === "GET" ? pathOf(address) : null;
+  if (path === null) {
+    faults.add(
+      address.startsWith(`${OUTPUT_ORIGIN}/`)
+        ? `It asks for ${address.slice(OUTPUT_ORIGIN.length + 1)}, which lies outside the output.`
+        : `It asks for ${address}, and pages may only use files of the output folder.`,
+    );
+    return request.abort("blockedbyclient");
+  }
+  const file = await serveFile(root, path);
+  if (file === null) {
+    faults.add(`The file ${path} that it shows is missing.`);
+    return request.respond({ status: 404, contentType: "text/plain", body: "" });
+  }
+  loaded.set(path, file.sha256);
+  return request.respond({
+    status: 200,
+    contentType: file.contentType,
+    // Fonts are only taken from another origin with leave; sandboxed frames have none of ours.
+    headers: { "access-control-allow-origin": "*" },
+    body: file.body,
+  });
+}
+
+async function closeQuickly(page: { close(): Promise<void> }): Promise<void> {
+  const limit = new Promise<void>((resolve) => {
+    setTimeout(resolve, 3_000).unref();
+  });
+  await Promise.race([page.close().catch(() => {}), limit]);
+}
