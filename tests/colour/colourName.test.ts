@@ -1,0 +1,48 @@
+// Values: tests/reference/colour/colour-names.json (NBS Special Publication 440; centroids of RP 2911).
+import { expect, test } from "vitest";
+import { colourName, spellColourName } from "../../src/colour/colourName.ts";
+import names from "../../src/colour/nbsNames.json" with { type: "json" };
+import reference from "../reference/colour/colour-names.json" with { type: "json" };
+
+test("the shipped table is the reference's", () => {
+  expect(names.names).toEqual(
+    reference.cases.map((c) => [c.n, c.name, c.level2, c.level1, ...c.labD65]),
+  );
+});
+
+test.each(reference.spotChecks)("$srgb is $expectName", ({ srgb, expectName, n, deltaE00 }) => {
+  const found = colourName(srgb);
+  expect(found.name).toBe(expectName);
+  expect(found.number).toBe(n);
+  expect(Math.abs(found.difference - deltaE00)).toBeLessThan(0.006);
+});
+
+// Each centroid that sRGB can show names itself, where the listed value is trusted and no neighbour is as near.
+const own = reference.cases.filter((c) => c.srgb !== null && c.listedAgrees);
+test.each(own)("centroid $n, $name, names itself", ({ srgb, name, level2 }) => {
+  const found = colourName(srgb as string);
+  expect(found.sure ? found.name : found.broad).toBe(found.sure ? name : level2);
+  // Not zero, since the centroid was rounded to 8 bits; a near-black step is the widest.
+  expect(found.difference).toBeLessThan(0.8);
+});
+
+test("where two names are as near, the broader one is given", () => {
+  let tosses = 0;
+  for (let v = 0; v < 4096; v++) {
+    const hex = `#${v.toString(16).padStart(3, "0")}`;
+    const found = colourName(hex);
+    if (found.sure) expect(found.name).not.toBe("");
+    else {
+      expect(found.name).toBe(found.broad);
+      tosses++;
+    }
+  }
+  expect(tosses).toBeGreaterThan(0);
+  expect(tosses).toBeLessThan(4096 / 2);
+});
+
+test("grey is spelled as the studio spells", () => {
+  expect(spellColourName("dark grayish blue", "en-GB")).toBe("dark greyish blue");
+  expect(spellColourName("light gray", "en-GB")).toBe("light grey");
+  expect(spellColourName("light gray", "en-US")).toBe("light gray");
+});
