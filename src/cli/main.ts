@@ -4,24 +4,16 @@ import { reportText } from "../diagnostics/report.ts";
 import { type ExitCode, type Outcome, UsageError } from "./outcome.ts";
 import { recoverOutput } from "./output/outputFolder.ts";
 import { paintFor } from "./paint.ts";
-import { type ProgressStream, progress } from "./progress.ts";
+import { progress } from "./progress.ts";
+import type { Surroundings } from "./surroundings.ts";
 import { parseTarget } from "./target.ts";
 import { build } from "./verbs/build.ts";
-import { checkStudio } from "./verbs/checkStudio.ts";
+import { check } from "./verbs/check.ts";
 import { money } from "./verbs/money.ts";
 import { type Beginning, begin } from "./verbs/new.ts";
 import { preview } from "./verbs/preview.ts";
 import { quantities } from "./verbs/quantities.ts";
 import type { Wiring } from "./wiring.ts";
-
-/** What the program is given by the process that it runs in. */
-export interface Surroundings {
-  readonly out: { write(text: string): unknown };
-  readonly err: ProgressStream;
-  readonly env: Readonly<Record<string, string | undefined>>;
-  /** Resolves when the user asks a running preview to end. */
-  readonly ended: Promise<void>;
-}
 
 interface GlobalOptions {
   readonly content: string;
@@ -76,8 +68,8 @@ function commandLine(
     const globals = command.optsWithGlobals<GlobalOptions>();
     recoverOutput(resolve(globals.out));
     const outcome = await verb(resolve(globals.content), globals).finally(() => bar.clear());
-    const { diagnostics, textHasDiagnostics } = outcome;
-    if (diagnostics.length > 0 && (globals.json || !textHasDiagnostics)) {
+    const { diagnostics } = outcome;
+    if (diagnostics.length > 0) {
       around.err.write(`${reportText(diagnostics, paintFor(around.err, around.env))}\n`);
     }
     if (globals.json) around.out.write(`${JSON.stringify(outcome.json, null, 2)}\n`);
@@ -104,8 +96,7 @@ function commandLine(
       }),
     );
   verb(program, "check", "what is wrong and what is worth a look; writes nothing").action(
-    (_options: object, command: Command) =>
-      run(command, (contentDir) => checkStudio(contentDir, wiring)),
+    (_options: object, command: Command) => run(command, (contentDir) => check(contentDir, wiring)),
   );
   for (const [name, report, description] of [
     ["quantities", quantities, "what to buy, with the working and the cutting plan"],

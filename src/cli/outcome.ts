@@ -13,8 +13,6 @@ export interface Outcome {
   readonly text: string;
   /** On standard error. */
   readonly diagnostics: readonly Diagnostic[];
-  /** True where the text tells of the diagnostics already. */
-  readonly textHasDiagnostics?: boolean;
 }
 
 /** The exit status that diagnostics ask for. What the machine lacks comes first: mending files would not help. */

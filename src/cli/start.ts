@@ -4,7 +4,7 @@ import { findBrowser } from "../press/findBrowser.ts";
 import { compute } from "../site/compute.ts";
 import { makePictures } from "../site/makePictures.ts";
 import { main } from "./main.ts";
-import { starter } from "./starter.ts";
+import { starter } from "./starter/starter.ts";
 import type { Wiring } from "./wiring.ts";
 
 /** The real parts behind the verbs. */

@@ -31,13 +31,10 @@ export function bandWidth(
     }
   }
   const total = runs.reduce((sum, w) => sum + w, 0);
-  return total > 0 ? runs.reduce((sum, w) => sum + w * w, 0) / total / PER_PIXEL : null;
+  return total > 0 ? runs.reduce((sum, w) => sum + w * w, 0) / total : null;
 }
 
 type Mean = readonly [number, number, number];
-
-/** Places of the line in one pixel. */
-const PER_PIXEL = 2;
 
 /** Mean Oklab at each place across the run. */
 function profile(
@@ -49,11 +46,11 @@ function profile(
 ): Mean[] {
   const corners = [0, (width - 1) * ax, (height - 1) * ay, (width - 1) * ax + (height - 1) * ay];
   const first = Math.min(...corners);
-  const count = Math.ceil((Math.max(...corners) - first) * PER_PIXEL) + 1;
+  const count = Math.ceil(Math.max(...corners) - first) + 1;
   const sums = new Float64Array(count * 4);
   for (let y = 0, p = 0; y < height; y++) {
     for (let x = 0; x < width; x++, p++) {
-      const place = (x * ax + y * ay - first) * PER_PIXEL;
+      const place = x * ax + y * ay - first;
       // Shared between the two nearest places, so that none is left out.
       const low = Math.min(count - 2, Math.floor(place));
       for (const [at, w] of [
@@ -68,10 +65,10 @@ function profile(
   }
   const line: Mean[] = [];
   // Corners of a slanting stripe hold few pixels and would be all grain.
-  const least = (0.15 * Math.min(width, height)) / PER_PIXEL;
+  const least = 0.15 * Math.min(width, height);
   for (let i = 0; i < count; i++) {
     const n = sums[i * 4] as number;
-    if (n < least && n < (0.4 * height) / PER_PIXEL) continue;
+    if (n < least) continue;
     line.push([
       (sums[i * 4 + 1] as number) / n,
       (sums[i * 4 + 2] as number) / n,

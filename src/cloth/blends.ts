@@ -1,80 +1,129 @@
-import { differenceOfLab } from "../colour/difference.ts";
-import { hexOfRgb } from "../colour/hex.ts";
-import { type LabD65, labD65Of, labD65OfOklab } from "../colour/labD65.ts";
-import { channelOfLinear, linearOfChannel } from "../colour/linear.ts";
+import { linearOfChannel } from "../colour/linear.ts";
 import { type Oklab, rgbOfOklab } from "../colour/oklab.ts";
+import { oklabOfLinear } from "../colour/oklabOfPixels.ts";
 import type { Labels } from "./labels.ts";
-import type { Pixels } from "./pixels.ts";
+import { linearAt, type Pixels } from "./pixels.ts";
 
-/** Within this CIEDE2000 of a mixture of two others a colour may be their blend. */
-const ON_THE_LINE = 8;
+/** Distance in Oklab within which a pixel is a mixture of two colours, grain and all. */
+const ON_THE_LINE = 0.035;
+/** Chroma in Oklab by which a pixel is plainly livelier than its neighbours' colours. */
+const LIVELIER = 0.015;
+/** Most pixels of a colour that are looked at. */
+const SAMPLES = 4000;
+
+type Light = readonly [r: number, g: number, b: number];
 
 /**
- * The colours that are only the blurred rims between two others: a mixture of both in linear light, in lines no wider than the
- * picture's own edges (`edgePx`), with both of them at hand. Such a colour is in no yarn and in no ink. Gives their numbers.
+ * The colours that are only the blurred rims between others: nearly all their pixels are, each for itself, a mixture in linear
+ * light of two other colours that lie at hand, in lines no wider than the picture's own edges (`edgePx`). Such a colour is in
+ * no yarn and in no ink. Gives their numbers.
  */
 export function blends(
-  size: Pixels,
+  pixels: Pixels,
+  oklab: Float32Array,
   centres: readonly Oklab[],
   labels: Labels,
   edgePx: number,
 ): number[] {
   const reach = Math.min(6, Math.max(2, Math.ceil(edgePx / 2 + 0.5)));
-  const found: number[] = [];
-  const light = centres.map((lab) => rgbOfOklab(lab).map((v) => linearOfChannel(clip(v))));
-  const labs = centres.map(labD65OfOklab);
-  for (let c = 0; c < centres.length; c++) {
-    const own = labels.counts[c] as number;
-    const rims: [number, number][] = [];
-    for (let a = 0; a < centres.length; a++) {
-      for (let b = a + 1; b < centres.length; b++) {
-        if (a === c || b === c) continue;
-        if (Math.min(labels.counts[a] as number, labels.counts[b] as number) < own / 2) continue;
-        const t = place(light[a], light[b], light[c]);
-        if (t < 0.1 || t > 0.9) continue;
-        const mixture = hexOfLight([0, 1, 2].map((k) => lerp(light[a]?.[k], light[b]?.[k], t)));
-        if (differenceOfLab(labD65Of(mixture), labs[c] as LabD65) < ON_THE_LINE) rims.push([a, b]);
-      }
-    }
-    if (rims.length > 0 && onlyRims(size, labels.label, c, rims, own, reach)) found.push(c);
-  }
-  return found;
+  const lights = centres.map((lab): Light => {
+    const [r, g, b] = rgbOfOklab(lab);
+    return [lightOf(r), lightOf(g), lightOf(b)];
+  });
+  const all = [...centres.keys()];
+  return all.filter((colour) => {
+    const own = labels.counts[colour] as number;
+    // A rim is less than what it parts.
+    const parted = all.filter((g) => g !== colour && (labels.counts[g] as number) >= own / 2);
+    return parted.length > 1 && onlyRims(pixels, oklab, labels, colour, { parted, lights, reach });
+  });
 }
 
-/** True where hardly any of the colour's pixels lie in its midst, and most lie between one of the pairs. */
+interface Around {
+  readonly parted: readonly number[];
+  readonly lights: readonly Light[];
+  readonly reach: number;
+}
+
 function onlyRims(
-  { width, height }: Pixels,
-  label: Uint8Array,
+  { width, height, data }: Pixels,
+  oklab: Float32Array,
+  { label, counts }: Labels,
   colour: number,
-  pairs: readonly [number, number][],
-  own: number,
-  reach: number,
+  { parted, lights, reach }: Around,
 ): boolean {
-  const core = reach - 1;
-  let midst = 0;
-  let between = 0;
+  const every = Math.max(1, Math.floor((counts[colour] as number) / SAMPLES));
+  const chromas = lights.map((light) => chromaOf(oklabOfLinear(...light)));
+  let [met, seen, midst, between, livelier] = [0, 0, 0, 0, 0];
   for (let y = reach; y < height - reach; y++) {
     for (let x = reach; x < width - reach; x++) {
       const p = y * width + x;
-      if (label[p] !== colour) continue;
-      let near = 0;
-      let same = true;
-      for (let dy = -reach; dy <= reach; dy++) {
-        for (let dx = -reach; dx <= reach; dx++) {
-          const l = label[p + dy * width + dx] as number;
-          near |= 1 << l;
-          if (l !== colour && Math.abs(dx) <= core && Math.abs(dy) <= core) same = false;
-        }
+      if (label[p] !== colour || met++ % every !== 0) continue;
+      seen++;
+      const { near, alone } = look(label, width, p, reach, colour);
+      if (alone) {
+        midst++;
+        continue;
       }
-      if (same) midst++;
-      if (pairs.some(([a, b]) => (near & (1 << a)) !== 0 && (near & (1 << b)) !== 0)) between++;
+      const light: Light = [
+        linearAt(data, p * 3),
+        linearAt(data, p * 3 + 1),
+        linearAt(data, p * 3 + 2),
+      ];
+      const here = parted.filter((g) => (near & (1 << g)) !== 0);
+      const lab = oklab.subarray(p * 3, p * 3 + 3);
+      // A mixture is never livelier than what it is mixed of.
+      if (chromaOf(lab) > Math.max(...here.map((g) => chromas[g] as number)) + LIVELIER) livelier++;
+      if (isMixture(light, lab, here, lights)) between++;
     }
   }
-  return midst < 0.12 * own && between > 0.5 * own;
+  return seen > 0 && midst < 0.03 * seen && between > 0.8 * seen && livelier < 0.08 * seen;
+}
+
+/** Which colours lie within reach of a pixel, and whether all but the rim of its surroundings is its own colour. */
+function look(label: Uint8Array, width: number, p: number, reach: number, colour: number) {
+  let near = 0;
+  let alone = true;
+  for (let dy = -reach; dy <= reach; dy++) {
+    for (let dx = -reach; dx <= reach; dx++) {
+      const l = label[p + dy * width + dx] as number;
+      near |= 1 << l;
+      if (l !== colour && Math.max(Math.abs(dx), Math.abs(dy)) < reach) alone = false;
+    }
+  }
+  return { near, alone };
+}
+
+function isMixture(
+  light: Light,
+  lab: ArrayLike<number>,
+  colours: readonly number[],
+  lights: readonly Light[],
+): boolean {
+  for (let i = 0; i < colours.length; i++) {
+    for (let j = i + 1; j < colours.length; j++) {
+      const a = lights[colours[i] as number] as Light;
+      const b = lights[colours[j] as number] as Light;
+      const t = place(a, b, light);
+      if (t < 0.05 || t > 0.95) continue;
+      const mixed = oklabOfLinear(lerp(a[0], b[0], t), lerp(a[1], b[1], t), lerp(a[2], b[2], t));
+      const off = Math.hypot(
+        mixed[0] - (lab[0] as number),
+        mixed[1] - (lab[1] as number),
+        mixed[2] - (lab[2] as number),
+      );
+      if (off < ON_THE_LINE) return true;
+    }
+  }
+  return false;
+}
+
+function chromaOf(lab: ArrayLike<number>): number {
+  return Math.hypot(lab[1] as number, lab[2] as number);
 }
 
 /** Where a colour lies between two others in linear light, 0 at the first, 1 at the second. */
-function place(a: readonly number[] = [], b: readonly number[] = [], c: readonly number[] = []) {
+function place(a: Light, b: Light, c: Light): number {
   let dot = 0;
   let length2 = 0;
   for (let k = 0; k < 3; k++) {
@@ -85,15 +134,10 @@ function place(a: readonly number[] = [], b: readonly number[] = [], c: readonly
   return length2 > 0 ? dot / length2 : -1;
 }
 
-function lerp(a = 0, b = 0, t = 0): number {
+function lerp(a: number, b: number, t: number): number {
   return a + (b - a) * t;
 }
 
-function clip(v: number): number {
-  return Math.min(255, Math.max(0, v));
-}
-
-function hexOfLight(rgb: readonly number[]): string {
-  const [r = 0, g = 0, b = 0] = rgb.map(channelOfLinear);
-  return hexOfRgb([r, g, b]);
+function lightOf(channel: number): number {
+  return linearOfChannel(Math.min(255, Math.max(0, channel)));
 }

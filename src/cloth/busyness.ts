@@ -7,13 +7,13 @@ import type { Pixels } from "./pixels.ts";
 import { shrink } from "./shrink.ts";
 
 /** Finest thing that counts, in millimetres: what is finer is texture across a room. */
-const FINEST_MM = 2;
+const FINEST_MM = 4;
 /** Change over 100 mm, in Oklab, of a cloth of middling busyness. */
 const MIDDLING = 1.2;
 
 /**
  * How busy a cloth is, 0 (a plain) to 1: the change of colour that the eye meets along 100 mm of it, across and down, as the sum
- * of the steps in Oklab between its separated colours, seen without what is finer than 2 mm. Half is `MIDDLING`, about what a
+ * of the steps in Oklab between its separated colours, seen without what is finer than 4 mm. Half is `MIDDLING`, about what a
  * gingham of 25 mm in middling contrast has. Our own measure, no source.
  */
 export function busynessOf(

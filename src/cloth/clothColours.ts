@@ -38,15 +38,13 @@ export function clothColours(pixels: Pixels, oklab: Float32Array, wanted?: numbe
   const bins = colourBins(pixels, oklab);
   const first = weightedKMeans(bins.oklab, bins.weight, Math.max(FIRST, (wanted ?? 0) * 2));
   let groups = mergeTwins(bins, first);
-  const edgePx = edgeWidth(pixels, oklab) ?? 1;
-  const labels = labelPixels(oklab, groups.centres);
-  groups = giveUp(bins, groups, blends(pixels, centresOf(groups), labels, edgePx));
-  groups = giveUp(bins, groups, specksOf(groups));
+  groups = giveUpRims(pixels, oklab, bins, groups);
+  groups = giveUp(bins, groups, specksOf(counted(oklab, groups)));
   if (wanted !== undefined && groups.weight.length < wanted) {
     // More are asked for than stand out: the shades of one ground are parted again.
     groups = mergeNearer(first, UNSEEN);
   }
-  groups = mergeTo(groups, wanted ?? MOST_COLOURS);
+  groups = mergeTo(counted(oklab, groups), wanted ?? MOST_COLOURS);
   groups = toCores(bins, settle(bins.oklab, bins.weight, groups.centres));
   return { centres: centresOf(groups), labels: labelPixels(oklab, groups.centres) };
 }
@@ -88,6 +86,26 @@ function mergeTo(groups: Groups, most: number): Groups {
   return merged;
 }
 
+/**
+ * Groups without those that are only rims. Where two of them share a rim, neither lies between real colours until the other is
+ * gone, so it is looked twice; the centres rest meanwhile, or what is left would drift into the gap.
+ */
+function giveUpRims(pixels: Pixels, oklab: Float32Array, bins: ColourBins, groups: Groups): Groups {
+  const edgePx = edgeWidth(pixels, oklab) ?? 1;
+  let left = groups;
+  for (let round = 0; round < 2; round++) {
+    const found = blends(pixels, oklab, centresOf(left), labelPixels(oklab, left.centres), edgePx);
+    // By the second look a lively line may have taken up the rims that were let go: it stays.
+    const kept = round > 0 ? accentsOf(left) : new Set<number>();
+    const gone = found.filter((g) => !kept.has(g));
+    if (gone.length === 0) break;
+    const centres = centresWithout(left, gone);
+    if (centres.length === 0) return groups;
+    left = { ...left, centres, weight: left.weight.filter((_, g) => !gone.includes(g)) };
+  }
+  return left === groups ? groups : settle(bins.oklab, bins.weight, left.centres);
+}
+
 /** Groups without some of them, their colours given to the nearest that are left. */
 function giveUp(bins: ColourBins, groups: Groups, gone: readonly number[]): Groups {
   if (gone.length === 0 || gone.length === groups.weight.length) return groups;
@@ -121,6 +139,12 @@ function toCores(bins: ColourBins, groups: Groups): Groups {
     }
   }
   return { ...groups, centres };
+}
+
+/** Groups whose weight is their share of all pixels: rims count less when colours are sought, not when areas are. */
+function counted(oklab: Float32Array, groups: Groups): Groups {
+  const { label, counts } = labelPixels(oklab, groups.centres);
+  return { ...groups, weight: Float64Array.from(counts, (n) => n / label.length) };
 }
 
 function specksOf(groups: Groups): number[] {

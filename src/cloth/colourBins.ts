@@ -50,32 +50,40 @@ function top(channel: number | undefined): number {
   return Math.min(255, Math.max(0, Math.round(channel ?? 0))) >> (8 - BITS);
 }
 
-/** Step in Oklab between neighbours at which a pixel counts half. */
+/** Slope in Oklab, over two pixels, at which a pixel of a ramp counts half. */
 const RIM = 0.05;
+/** A pixel counts at least this much. */
+const LEAST = 0.03;
 
+/** Low on the ramp between two colours; 1 on a flat place and on a line, however thin, which is no ramp. */
 function rimWeights({ width, height }: Pixels, oklab: Float32Array): Float32Array {
   const weights = new Float32Array(width * height);
   for (let y = 0; y < height; y++) {
     for (let x = 0; x < width; x++) {
       const p = y * width + x;
-      const across =
-        x > 0 && x < width - 1 ? step(oklab, p - 1, p + 1) : step(oklab, p, x > 0 ? p - 1 : p + 1);
-      const down =
-        y > 0 && y < height - 1
-          ? step(oklab, p - width, p + width)
-          : step(oklab, p, y > 0 ? p - width : p + width);
-      weights[p] = 1 / (1 + (across + down) / (RIM * RIM));
+      const across = Math.max(
+        x > 0 && x < width - 1 ? ramp(oklab, p, 1) : 0,
+        x > 1 && x < width - 2 ? ramp(oklab, p, 2) : 0,
+      );
+      const down = Math.max(
+        y > 0 && y < height - 1 ? ramp(oklab, p, width) : 0,
+        y > 1 && y < height - 2 ? ramp(oklab, p, 2 * width) : 0,
+      );
+      weights[p] = Math.max(LEAST, 1 / (1 + (across + down) / (RIM * RIM)));
     }
   }
   return weights;
 }
 
-/** Squared distance in Oklab; a neighbour outside a picture of one row or column counts as equal. */
-function step(oklab: Float32Array, one: number, other: number): number {
-  if (other * 3 >= oklab.length) return 0;
-  let sum = 0;
+/** Squared slope where the colour goes on in one direction from the neighbour before to the one behind; 0 at a turn. */
+function ramp(oklab: Float32Array, p: number, step: number): number {
+  let along = 0;
   for (let c = 0; c < 3; c++) {
-    sum += ((oklab[one * 3 + c] as number) - (oklab[other * 3 + c] as number)) ** 2;
+    const here = oklab[p * 3 + c] as number;
+    along +=
+      (here - (oklab[(p - step) * 3 + c] as number)) *
+      ((oklab[(p + step) * 3 + c] as number) - here);
   }
-  return sum;
+  // Slopes that grain makes as well do not count.
+  return Math.max(0, 4 * along - RIM * RIM);
 }

@@ -7,7 +7,7 @@ import type { Groups } from "./weightedKMeans.ts";
 export type Pair = readonly [one: number, other: number, difference: number];
 
 /** An accent: this far (CIEDE2000) from all others, this strong in chroma (OKLCH), on this share at least. */
-const ACCENT = { apart: 14, chroma: 0.07, share: 0.002 };
+const ACCENT = { apart: 14, chroma: 0.07, share: 0.003 };
 
 /** The centres as Oklab values. */
 export function centresOf({ centres }: Groups): Oklab[] {

@@ -7,8 +7,8 @@ export interface KindSigns {
   readonly colours: number;
   /** Lightness and hue that waver over more than a grain, root mean square in Oklab. */
   readonly texture: number;
-  /** Width of the finer of figure and ground, in millimetres. */
-  readonly finestMm: number;
+  /** Mean width of the wider of figure and ground, in millimetres. */
+  readonly widestMm: number;
   readonly striped: boolean;
   /** The repeat of what is no stripe. */
   readonly repeat: MeasuredRepeat | null;
@@ -24,10 +24,12 @@ export interface KindSigns {
 
 /** Texture over this is seen at arm's length. */
 const TEXTURE = 0.0065;
-/** What is finer than this is a weave, not a pattern, in millimetres. */
+/** Where figure and ground are both finer than this, it is a weave, not a pattern; in millimetres. */
 const WEAVE_MM = 2;
 const CHECK = 0.78;
-const SYMMETRICAL = 0.72;
+/** Agreement with itself turned about, and with both mirror images, from which a pattern is geometric; a damask has one. */
+const TURNED = 0.72;
+const MIRRORED = 0.55;
 /** Side of a square cell, and size of a motif, from which a print is large, in millimetres. */
 const LARGE_CELL_MM = 110;
 const LARGE_MOTIF_MM = 90;
@@ -42,20 +44,16 @@ export function kindOf(signs: KindSigns): PatternKind {
   const { repeat, symmetry } = signs;
   if (signs.striped) return "stripe";
   if (signs.colours < 2) return signs.texture < TEXTURE ? "plain" : "textured-plain";
-  if (signs.finestMm < WEAVE_MM && !drawn(signs)) return "textured-plain";
+  if (signs.widestMm < WEAVE_MM) return "textured-plain";
   const cellMm = repeat ? Math.sqrt(cellArea(repeat)) : null;
   if (repeat && signs.additivity > CHECK) return "check";
   if (repeat === null) return (signs.motifMm ?? 0) >= LARGE_MOTIF_MM ? "large-print" : "irregular";
   if (signs.motifsPerCell >= SCATTERED && alike(signs.freeMm)) return "irregular";
-  const level = Math.min(symmetry.sideways, symmetry.upsideDown, symmetry.turned);
-  if (level > SYMMETRICAL * repeat.confidence) return "geometric";
+  const mirrored = Math.min(symmetry.sideways, symmetry.upsideDown);
+  const drawnByRule = symmetry.turned > TURNED && mirrored > MIRRORED;
+  if (drawnByRule) return "geometric";
   const large = (cellMm ?? 0) >= LARGE_CELL_MM || (signs.motifMm ?? 0) >= LARGE_MOTIF_MM;
   return large ? "large-print" : "small-print";
-}
-
-/** Fine lines that draw something larger (a sprig's stem) are no weave. */
-function drawn({ motifMm, finestMm }: KindSigns): boolean {
-  return motifMm !== null && motifMm > 2.2 * Math.max(finestMm, 0.1) && motifMm >= WEAVE_MM;
 }
 
 /** True where the motifs are nearly of one size, as spots are and leaves with flowers are not. */

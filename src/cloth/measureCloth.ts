@@ -10,7 +10,7 @@ import { checkPixels, type Pixels } from "./pixels.ts";
 import { type PhotoQuality, photoQuality } from "./quality.ts";
 
 /** Raise when the same picture would be measured otherwise: cached measurements are then made anew. */
-export const MEASURE_VERSION = 1;
+export const MEASURE_VERSION = 2;
 
 /** What is asked of a measurement. */
 export interface MeasureOptions {

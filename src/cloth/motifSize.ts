@@ -9,6 +9,8 @@ import type { Pixels } from "./pixels.ts";
 export type MotifMethod =
   /** Motifs that stand free on the ground: the longer side of the box around one. */
   | "free-standing"
+  /** Flowers or medallions that stems and scrolls join: their size without what is thin between them. */
+  | "joined"
   /** Shapes of one colour that stand free of each other though the ground does not (a check). */
   | "one-colour"
   /** Bands or lines that run out of the picture: their width. */
@@ -28,6 +30,10 @@ const LEAST_SHARE = 0.004;
 const LEAST_PX = 6;
 /** Parts of one motif lie within this part of the picture's width of each other. */
 const JOINED = 0.004;
+/** What stands free but is longer than this part of the cell's side is more than one motif. */
+const WHOLE_CELL = 0.75;
+/** Part of the greatest half width under which something is thin. */
+const THIN = 0.4;
 /** The size that this part of the motifs' area does not exceed: the large motif leads, a berry beside it does not. */
 const LEADING = 0.6;
 
@@ -40,11 +46,15 @@ export function motifSize(pixels: Pixels, mmPerPx: number): number | null {
   return motifsOf(pixels, separateColours(pixels).separation, mmPerPx)?.mm ?? null;
 }
 
-/** The motifs of colours that are separated already. */
+/**
+ * The motifs of colours that are separated already. Where the side of the repeat's cell is known, what stands free but is nearly
+ * as large as the cell is taken for several motifs that stems join.
+ */
 export function motifsOf(
   { width, height }: Pixels,
   { centres, labels }: Separation,
   mmPerPx: number,
+  cellMm: number | null = null,
 ): Motifs | null {
   const { label, counts } = cleanLabels(labels, width, height, centres.length);
   const ground = counts.indexOf(Math.max(...counts));
@@ -53,7 +63,11 @@ export function motifsOf(
   if (area < LEAST_SHARE * figure.length) return null;
   const joined = grown(figure, width, height, Math.max(1, Math.round(JOINED * width)));
   const free = freeStanding(components(figure, width, height, joined), width, height);
-  if (free.area > 0.5 * area) return sized(free, "free-standing", mmPerPx);
+  const standing = free.area > 0.5 * area ? sized(free, "free-standing", mmPerPx) : null;
+  if (standing && (cellMm === null || standing.mm < WHOLE_CELL * cellMm)) return standing;
+  const thick = freeStanding(thickParts(figure, width, height), width, height);
+  if (thick.area > 0.5 * thick.all) return sized(thick, "joined", mmPerPx);
+  if (standing) return standing;
   let best = free;
   let most = 0;
   for (const g of centres.keys()) {
@@ -72,6 +86,8 @@ export function motifsOf(
 }
 
 interface FreeStanding {
+  /** Of all parts. */
+  readonly all: number;
   /** Of all parts that end within the picture. */
   readonly area: number;
   /** Part of their boxes that they fill. */
@@ -81,6 +97,7 @@ interface FreeStanding {
 }
 
 function freeStanding(list: readonly Component[], width: number, height: number): FreeStanding {
+  const all = list.reduce((sum, part) => sum + part.area, 0);
   let area = 0;
   let boxes = 0;
   const parts: { size: number; area: number }[] = [];
@@ -96,9 +113,9 @@ function freeStanding(list: readonly Component[], width: number, height: number)
     boxes += across * down;
     parts.push({ size: Math.max(across, down), area: part.area });
   }
-  if (parts.length === 0) return { area: 0, filled: 0, parts };
+  if (parts.length === 0) return { all, area: 0, filled: 0, parts };
   const whole = parts.reduce((sum, part) => sum + part.area, 0);
-  return { area, filled: whole / boxes, parts };
+  return { all, area, filled: whole / boxes, parts };
 }
 
 /** The size below which `LEADING` of the area lies, averaged over the sizes next to it so that one pixel does not leap. */
@@ -121,6 +138,22 @@ function sized({ parts }: FreeStanding, method: MotifMethod, mmPerPx: number): M
   const px = weight > 0 ? sum / weight : 0;
   if (px < 2) return null;
   return { mm: px * mmPerPx, method, sizesMm: sorted.map((part) => part.size * mmPerPx) };
+}
+
+/** The thick parts of a mask, each with its whole box: what is thinner than two fifths of the thickest is cut through. */
+function thickParts(mask: Uint8Array, width: number, height: number): Component[] {
+  const distance = distanceToEdge(mask, width, height);
+  const inside = distance.filter((d) => d > 0).sort();
+  const cut = THIN * (inside[Math.floor(0.97 * inside.length)] ?? 0);
+  const cores = Uint8Array.from(distance, (d) => Number(d > cut));
+  const rim = Math.max(0, Math.round(cut - 0.5));
+  return components(cores, width, height).map(({ area, left, right, top, bottom }) => ({
+    area,
+    left: Math.max(0, left - rim),
+    right: Math.min(width - 1, right + rim),
+    top: Math.max(0, top - rim),
+    bottom: Math.min(height - 1, bottom + rim),
+  }));
 }
 
 /** A mask grown by some pixels all round. */

@@ -1,4 +1,5 @@
 import { additivity } from "./additive.ts";
+import { alongOverAcross } from "./alongAcross.ts";
 import { at, autocorrelation, type Correlation } from "./autocorrelation.ts";
 import { bandWidth } from "./bandWidth.ts";
 import { busynessOf } from "./busyness.ts";
@@ -10,14 +11,20 @@ import { kindOf } from "./kindOf.ts";
 import { area, findLattice, type Lattice } from "./lattice.ts";
 import { type Motifs, meanWidth, motifsOf } from "./motifSize.ts";
 import type { Separated } from "./palette.ts";
+import { crop, type Pixels } from "./pixels.ts";
 import { readsPlainFrom } from "./readingDistance.ts";
 import { type Relief, reliefOf } from "./reliefOf.ts";
-import { repeatOfLattice, repeatOfStripes } from "./repeatOf.ts";
+import { repeatOfLattice, repeatOfStripes, turnOf } from "./repeatOf.ts";
+import { straighten } from "./straighten.ts";
 import { findStripes } from "./stripes.ts";
 import { symmetryOf } from "./symmetry.ts";
 
 /** Width of the smaller relief on which symmetry is judged. */
-const SYMMETRY_WIDTH = 180;
+const SYMMETRY_WIDTH = 120;
+/** Cells of the repeat, along one side, that symmetry is judged on. */
+const CELLS = 3;
+/** Change along the run, for that across it, from which stripes are a check. */
+const CROSSED = 0.12;
 /** From further than this no room is seen; the pattern always reads as one. */
 const NO_ROOM_M = 40;
 
@@ -33,20 +40,23 @@ export function patternOf({ even, oklab, separation }: Separated, mmPerPx: numbe
   const reliefMm = mmPerPx * relief.scale;
   const correlation = autocorrelation(relief);
   const patterned = separation.centres.length > 1;
-  const stripes = patterned ? findStripes(correlation) : null;
+  const ridge = patterned ? findStripes(correlation) : null;
+  const stripes = ridge && alongOverAcross(relief, ridge.directionDeg) < CROSSED ? ridge : null;
   const lattice = patterned && !stripes ? findLattice(correlation) : null;
-  const motifs = motifsOf(even, separation, mmPerPx);
   const found = lattice && repeatOfLattice(lattice, reliefMm);
+  const cellMm = lattice && found ? Math.sqrt(area(lattice.basis)) * reliefMm : null;
+  const motifs = motifsOf(even, separation, mmPerPx, cellMm);
   const kind = kindOf({
     colours: separation.centres.length,
     texture: textureOf(relief, correlation),
-    finestMm: finestPx(even.width, even.height, separation) * mmPerPx,
+    widestMm: widestPx(even.width, even.height, separation) * mmPerPx,
     striped: stripes !== null,
     repeat: found,
-    additivity: lattice ? additivity(correlation, longest(lattice)) : 0,
-    symmetry: found
-      ? symmetryOf(reliefOf(even, SYMMETRY_WIDTH))
-      : { sideways: 0, upsideDown: 0, turned: 0 },
+    additivity: lattice ? additivity(correlation, longest(lattice), turnOf(lattice)) : 0,
+    symmetry:
+      lattice && found
+        ? symmetryOf(reliefOf(someCells(even, cellMm, mmPerPx, turnOf(lattice)), SYMMETRY_WIDTH))
+        : { sideways: 0, upsideDown: 0, turned: 0 },
     motifMm: motifs?.mm ?? null,
     freeMm: motifs?.sizesMm ?? [],
     motifsPerCell: lattice ? perCell(motifs, lattice, relief) : 0,
@@ -67,6 +77,15 @@ export function patternOf({ even, oklab, separation }: Separated, mmPerPx: numbe
   return { pattern, confirm: confirmPattern(kind, repeat) };
 }
 
+/** The middle of a picture, some cells of its repeat, straightened: a mirror image of a turned cloth fits nowhere. */
+function someCells(even: Pixels, cellMm: number | null, mmPerPx: number, turnDeg: number): Pixels {
+  const side = Math.max(SYMMETRY_WIDTH / 2, Math.round((CELLS * (cellMm ?? 0)) / mmPerPx));
+  const width = Math.min(even.width, side);
+  const height = Math.min(even.height, side);
+  const [x, y] = [Math.floor((even.width - width) / 2), Math.floor((even.height - height) / 2)];
+  return straighten(crop(even, { x, y, width, height }), -turnDeg);
+}
+
 /** What wavers over more than a grain, root mean square: the correlation a few pixels off has no grain in it. */
 function textureOf({ channels, width, height }: Relief, correlation: Correlation): number {
   let energy = 0;
@@ -82,26 +101,25 @@ function textureOf({ channels, width, height }: Relief, correlation: Correlation
   return Math.sqrt((energy / (width * height)) * Math.max(0, near));
 }
 
-/** Width of the finer of figure and ground, in pixels. */
-function finestPx(width: number, height: number, { centres, labels }: Separation): number {
+/** Mean width of the wider of figure and ground, in pixels. */
+function widestPx(width: number, height: number, { centres, labels }: Separation): number {
   if (centres.length < 2) return 0;
   const { label, counts } = cleanLabels(labels, width, height, centres.length);
   const ground = counts.indexOf(Math.max(...counts));
   const figure = Uint8Array.from(label, (g) => Number(g !== ground));
   const rest = Uint8Array.from(figure, (v) => 1 - v);
-  return Math.max(meanWidth(figure, width, height), 0) === 0
-    ? 0
-    : Math.max(meanWidth(figure, width, height), meanWidth(rest, width, height) / 4);
+  return Math.max(meanWidth(figure, width, height), meanWidth(rest, width, height));
 }
 
 function longest({ basis }: Lattice): number {
   return Math.max(...basis.map(([x, y]) => Math.hypot(x, y)));
 }
 
-/** Whole motifs in one cell, counted over the picture less a border of half a motif, where none is whole. */
+/** Whole motifs in one cell that stand free and are at least half as large as the leading one. */
 function perCell(motifs: Motifs | null, { basis }: Lattice, relief: Relief): number {
-  if (!motifs) return 0;
-  return (motifs.sizesMm.length * area(basis)) / (relief.width * relief.height);
+  if (motifs?.method !== "free-standing") return 0;
+  const count = motifs.sizesMm.filter((mm) => mm >= motifs.mm / 2).length;
+  return (count * area(basis)) / (relief.width * relief.height);
 }
 
 /** A motif is never longer than its repeat is far: what measured so was two that touch. */
@@ -118,6 +136,10 @@ function confirmPattern(kind: PatternKind, repeat: MeasuredRepeat | null): Confi
       {
         what: "pattern.repeat",
         why: "No repeat was found: the picture must show one and a half of it each way. Measure it on the cloth.",
+      },
+      {
+        what: "pattern.kind",
+        why: "Without a repeat the kind of pattern is a guess; name it yourself.",
       },
     ];
   }

@@ -9,6 +9,11 @@ const SIDE = 500;
 /** Bands of half an octave. */
 const PER_OCTAVE = 2;
 
+/**
+ * Up to this many times its threshold a wave is a texture rather than a pattern: the margin that the reference advises, no source.
+ */
+const TEXTURE = 3;
+
 /** The waves of a cloth of about one length: their contrast as one grating of that length would have it. */
 export interface WaveBand {
   readonly waveMm: number;
@@ -16,14 +21,14 @@ export interface WaveBand {
 }
 
 /**
- * Distance in metres from which a cloth reads as a plain of its average colour: beyond it none of its waves, long or short, is
- * seen by the contrast sensitivity of a good eye in good light. An approximation, within a factor of two. Light and dark only:
+ * Distance in metres from which a cloth reads as a plain of its average colour: beyond it none of its waves, long or short,
+ * is seen as more than a texture by the contrast sensitivity of a good eye in good light. An approximation, within a factor of two. Light and dark only:
  * colours of equal lightness run together sooner.
  */
 export function readsPlainFrom(pixels: Pixels, mmPerPx: number): number {
   let furthest = 0;
   for (const { waveMm, contrast } of waveBands(pixels, mmPerPx)) {
-    const limit = highestVisible(contrast);
+    const limit = highestVisible(contrast / TEXTURE);
     if (limit > 0) furthest = Math.max(furthest, distanceFor(limit, waveMm) / 1000);
   }
   return furthest;

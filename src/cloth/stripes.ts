@@ -91,7 +91,8 @@ function periodOf(profile: readonly number[]): { at: number; height: number } | 
     peaks.push({ at: (i + shift) * STEP, height: b });
   }
   let best = { score: 0, peak: null as { at: number; height: number } | null };
-  const scored = peaks.map((peak) => {
+  const scored = peaks.map((first) => {
+    const peak = { ...first, at: sharpen(peaks, first.at, profile.length * STEP) };
     const heights: number[] = [];
     for (let n = 1; (n * peak.at) / STEP < profile.length - 1; n++) {
       const i = Math.round((n * peak.at) / STEP);
@@ -106,19 +107,19 @@ function periodOf(profile: readonly number[]): { at: number; height: number } | 
     .filter(({ score }) => score >= 0.85 * best.score)
     .sort((a, b) => a.peak.at - b.peak.at)[0];
   if (!chosen) return null;
-  return { at: sharpen(profile, peaks, chosen.peak.at), height: chosen.score };
+  return { at: chosen.peak.at, height: chosen.score };
 }
 
 /** The period from the furthest of its multiples that has a peak of its own: an error there counts for less. */
 function sharpen(
-  profile: readonly number[],
   peaks: readonly { at: number; height: number }[],
   first: number,
+  reach: number,
 ): number {
   let period = first;
-  for (let n = 2; (n * period) / STEP < profile.length; n++) {
+  for (let n = 2; n * period < reach; n++) {
     const near = peaks.find((p) => Math.abs(p.at - n * period) < Math.max(1.5, 0.06 * period));
-    if (near && near.height > 0) period = near.at / n;
+    if (near) period = near.at / n;
   }
   return period;
 }

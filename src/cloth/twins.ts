@@ -24,8 +24,8 @@ export function gap(bins: ColourBins, groups: Groups, one: number, other: number
     const place = Math.floor((t / length2 + 0.5) * STEPS);
     if (place >= 0 && place < STEPS * 2) (density[place] as number) += bins.weight[p] as number;
   }
-  // A box of colours is about 0.014 of Oklab wide: narrower hills are the boxes', not the cloth's.
-  const reach = Math.max(2, Math.ceil((0.014 * STEPS) / Math.sqrt(length2)));
+  // A box of colours is about 0.014 of Oklab wide: two running means, each half so wide to either side, level such boxes.
+  const reach = Math.max(2, Math.ceil((0.007 * STEPS) / Math.sqrt(length2)));
   const smooth = blur(blur(density, reach), reach);
   const left = peak(smooth, 0, STEPS);
   const right = peak(smooth, STEPS, STEPS * 2);

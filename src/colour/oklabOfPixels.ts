@@ -1,5 +1,17 @@
 import { LINEAR_OF_BYTE, linearOfChannel } from "./linear.ts";
 
+/** Oklab of linear-light sRGB, 0 to 1 (Ottosson 2020, matrices of CSS Color 4). */
+export function oklabOfLinear(r: number, g: number, b: number): [l: number, a: number, b: number] {
+  const l = Math.cbrt(0.412221469470763 * r + 0.5363325372617348 * g + 0.0514459932675022 * b);
+  const m = Math.cbrt(0.2119034958178252 * r + 0.6806995506452344 * g + 0.1073969535369406 * b);
+  const s = Math.cbrt(0.0883024591900564 * r + 0.2817188391361215 * g + 0.6299787016738222 * b);
+  return [
+    0.210454268309314 * l + 0.7936177747023054 * m - 0.0040720430116193 * s,
+    1.9779985324311684 * l - 2.42859224204858 * m + 0.450593709617411 * s,
+    0.0259040424655478 * l + 0.7827717124575296 * m - 0.8086757549230774 * s,
+  ];
+}
+
 /**
  * Oklab (l, a, b interleaved) of many encoded sRGB pixels (r, g, b interleaved, 0 to 255).
  * The same matrices as `oklabOfRgb` (Ottosson 2020, as in CSS Color 4), written out because a picture has a few hundred
@@ -16,12 +28,10 @@ export function oklabOfPixels(data: Uint8Array | Float32Array): Float32Array {
     const b = bytes
       ? (LINEAR_OF_BYTE[data[i + 2] as number] as number)
       : linear(data[i + 2] as number);
-    const l = Math.cbrt(0.412221469470763 * r + 0.5363325372617348 * g + 0.0514459932675022 * b);
-    const m = Math.cbrt(0.2119034958178252 * r + 0.6806995506452344 * g + 0.1073969535369406 * b);
-    const s = Math.cbrt(0.0883024591900564 * r + 0.2817188391361215 * g + 0.6299787016738222 * b);
-    out[i] = 0.210454268309314 * l + 0.7936177747023054 * m - 0.0040720430116193 * s;
-    out[i + 1] = 1.9779985324311684 * l - 2.42859224204858 * m + 0.450593709617411 * s;
-    out[i + 2] = 0.0259040424655478 * l + 0.7827717124575296 * m - 0.8086757549230774 * s;
+    const [l, a, bb] = oklabOfLinear(r, g, b);
+    out[i] = l;
+    out[i + 1] = a;
+    out[i + 2] = bb;
   }
   return out;
 }

@@ -1,3 +1,4 @@
+import { multiply, pivot } from "./denseInverse.ts";
 import type { SideBySide } from "./sideBySide.ts";
 
 /** One way to lay a kind: its type across, and how much of each slab one copy covers. */
@@ -18,6 +19,8 @@ export interface CoverKind {
 export interface Refutation {
   readonly prices: Float64Array;
   readonly demand: number;
+  /** The part of the demand that one copy of each kind makes. */
+  readonly ofKinds: readonly number[];
 }
 
 const EPSILON = 1e-9;
@@ -254,6 +257,7 @@ export class CoverLp {
       ofSlab[j] = this.sideBySide.dearest(types);
     }
     let demand = 0;
+    const ofKinds: number[] = [];
     for (const kind of this.kinds) {
       let least = Number.POSITIVE_INFINITY;
       for (const { type, cover } of kind.options) {
@@ -264,49 +268,9 @@ export class CoverLp {
         }
         least = Math.min(least, worth);
       }
+      ofKinds.push(least);
       demand += kind.count * least;
     }
-    return { prices: ofSlab, demand };
-  }
-}
-
-function multiply(matrix: Float64Array, vector: Float64Array, size: number): Float64Array {
-  const product = new Float64Array(size);
-  for (let r = 0; r < size; r++) {
-    let sum = 0;
-    for (let c = 0; c < size; c++) {
-      sum += (matrix[r * size + c] as number) * (vector[c] as number);
-    }
-    product[r] = sum;
-  }
-  return product;
-}
-
-function pivot(
-  inverse: Float64Array,
-  values: Float64Array,
-  direction: Float64Array,
-  leaving: number,
-  size: number,
-): void {
-  const by = direction[leaving] as number;
-  const at = leaving * size;
-  const used: number[] = [];
-  for (let c = 0; c < size; c++) {
-    const value = inverse[at + c] as number;
-    if (value === 0) continue;
-    inverse[at + c] = value / by;
-    used.push(c);
-  }
-  values[leaving] = (values[leaving] as number) / by;
-  for (let r = 0; r < size; r++) {
-    const d = direction[r] as number;
-    if (r === leaving || d === 0) continue;
-    const row = r * size;
-    for (let i = 0; i < used.length; i++) {
-      const c = used[i] as number;
-      inverse[row + c] = (inverse[row + c] as number) - d * (inverse[at + c] as number);
-    }
-    values[r] = (values[r] as number) - d * (values[leaving] as number);
+    return { prices: ofSlab, demand, ofKinds };
   }
 }

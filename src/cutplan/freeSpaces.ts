@@ -57,19 +57,23 @@ export class FreeSpaces {
     this.dropCovered(from, old);
   }
 
-  /** Cuts the spaces from number `from` on at `low`, and ends them at `high`: what lies below stays as holes. */
+  /**
+   * Cuts the spaces from number `from` on at `low`, and ends them at `high`: what lies below stays as holes, no deeper than the
+   * way from low to high, so that they too are no longer without a straight cut.
+   */
   cutAcross(from: number, low: Grains, high: Grains): void {
     const old = this.count;
+    const deepest = low - (high - low);
     for (let s = from; s < old; s++) {
-      const y0 = this.y0s[s] as number;
-      const y1 = this.y1s[s] as number;
       const x0 = this.x0s[s] as number;
-      const x1 = this.x1s[s] as number;
+      const y0 = this.y0s[s] as number;
+      const y1 = Math.min(this.y1s[s] as number, low);
       if (y0 < low) {
-        if (Math.min(y1, low) - y0 >= this.leastHeight) this.add(x0, y0, x1, Math.min(y1, low));
+        const foot = Math.max(y0, deepest);
+        if (y1 - foot >= this.leastHeight) this.add(x0, foot, this.x1s[s] as number, y1);
         this.y0s[s] = low;
       }
-      if (y1 > high) this.y1s[s] = high;
+      if ((this.y1s[s] as number) > high) this.y1s[s] = high;
       if ((this.y1s[s] as number) - (this.y0s[s] as number) < this.leastHeight) {
         this.x1s[s] = x0;
       }

@@ -1,7 +1,8 @@
 import { FreeSpaces, type SavedSpaces } from "./freeSpaces.ts";
 import type { Kind } from "./kinds.ts";
-import { type Mode, X_AT, X_FREE } from "./modes.ts";
+import { type Mode, nearestX } from "./modes.ts";
 import type { Flaw, Grains } from "./piece.ts";
+import { LOWEST_FOOT, MODE_SHIFT, NEW_BAND, RIGHTWARD, TIGHTEST, UPWARD } from "./wishes.ts";
 
 /** A stretch of cloth on the planner's one long axis; several lengths lie one behind another, each at its own phase. */
 export interface Strip {
@@ -16,17 +17,6 @@ export interface Checkpoint extends SavedSpaces {
   readonly bases: Float64Array;
   readonly tops: Float64Array;
 }
-
-/** How the best of several places is chosen. */
-export const LOWEST_TOP = 0;
-export const LOWEST_FOOT = 1;
-export const TIGHTEST = 2;
-
-/** What a plan may ask of one piece besides its turn in the order; bits of one number, the mode above them. */
-export const RIGHTWARD = 1;
-export const UPWARD = 2;
-export const NEW_BAND = 4;
-export const MODE_SHIFT = 3;
 
 /**
  * Lays pieces one after another, each at the best legal place in the free spaces so far. A legal place is closed form: the
@@ -58,7 +48,6 @@ export class Layout {
   private bandFrom = 0;
   private bandTo = 0;
   private bandLimit = Number.POSITIVE_INFINITY;
-  private foundSpace = -1;
   private foundMode = -1;
   private foundX = 0;
   private foundY = 0;
@@ -97,10 +86,10 @@ export class Layout {
     this.length = 0;
     this.spaces.count = 0;
     this.openStrip = -1;
+    this.bandTo = Number.POSITIVE_INFINITY;
     for (let s = 0; s < this.strips.length; s++) {
-      const from = (this.strips[s] as Strip).from;
-      this.bases[s] = from;
-      this.tops[s] = from;
+      this.bases[s] = (this.strips[s] as Strip).from;
+      this.tops[s] = (this.strips[s] as Strip).from;
     }
   }
 
@@ -148,13 +137,12 @@ export class Layout {
   }
 
   checkpoint(): Checkpoint {
-    const strips = this.strips.length;
     return {
       spaces: new Float64Array(256),
       count: 0,
       numbers: [0, 0, 0, 0, 0, 0, 0],
-      bases: new Float64Array(strips),
-      tops: new Float64Array(strips),
+      bases: this.bases.slice(),
+      tops: this.tops.slice(),
     };
   }
 
@@ -215,7 +203,7 @@ export class Layout {
     let best = Number.POSITIVE_INFINITY;
     let second = Number.POSITIVE_INFINITY;
     let third = Number.POSITIVE_INFINITY;
-    this.foundSpace = -1;
+    let found = false;
     for (let m = first; m < end; m++) {
       const width = this.widths[m] as number;
       const height = this.heights[m] as number;
@@ -251,42 +239,19 @@ export class Layout {
           k1 = open ? 1e15 : Math.min(side, y1 - y0 - height);
         }
         if (k1 > best || (k1 === best && k2 > second)) continue;
-        const x = this.across(m, x0, x1 - width, (flags & RIGHTWARD) !== 0);
+        const x = nearestX(this.modes[m] as Mode, x0, x1 - width, (flags & RIGHTWARD) !== 0);
         if (x < 0) continue;
         if (k1 === best && k2 === second && x >= third) continue;
         best = k1;
         second = k2;
         third = x;
-        this.foundSpace = s;
+        found = true;
         this.foundMode = m;
         this.foundX = x;
         this.foundY = y;
       }
     }
-    return this.foundSpace >= 0;
-  }
-
-  /** The legal x nearest to one end of [from, to], or -1. */
-  private across(m: number, from: Grains, to: Grains, rightward: boolean): Grains {
-    const mode = this.modes[m] as Mode;
-    if (mode.xRule === X_FREE) return rightward ? to : from;
-    if (mode.xRule === X_AT) {
-      let found = -1;
-      for (const x of mode.xPositions) {
-        if (x < from || x > to) continue;
-        found = x;
-        if (!rightward) break;
-      }
-      return found;
-    }
-    const { xResidue, xPeriod } = mode;
-    if (rightward) {
-      const x = xResidue + Math.floor((to - xResidue) / xPeriod) * xPeriod;
-      return x >= from && x >= xResidue ? x : -1;
-    }
-    const k = Math.max(0, Math.ceil((from - xResidue) / xPeriod));
-    const x = xResidue + k * xPeriod;
-    return x <= to ? x : -1;
+    return found;
   }
 
   /** Closes the open band and opens one for the piece on the first strip that takes it. */

@@ -52,6 +52,27 @@ export function firstX(mode: Mode, usableWidth: Grains): Grains | null {
   return mode.xPositions[0] ?? null;
 }
 
+/** The legal x nearest to one end of [from, to], or -1. */
+export function nearestX(mode: Mode, from: Grains, to: Grains, rightward: boolean): Grains {
+  if (mode.xRule === X_FREE) return rightward ? to : from;
+  if (mode.xRule === X_AT) {
+    let found = -1;
+    for (const x of mode.xPositions) {
+      if (x < from || x > to) continue;
+      found = x;
+      if (!rightward) break;
+    }
+    return found;
+  }
+  const { xResidue, xPeriod } = mode;
+  if (rightward) {
+    const x = xResidue + Math.floor((to - xResidue) / xPeriod) * xPeriod;
+    return x >= from && x >= xResidue ? x : -1;
+  }
+  const x = xResidue + Math.max(0, Math.ceil((from - xResidue) / xPeriod)) * xPeriod;
+  return x <= to ? x : -1;
+}
+
 function modesLying(
   piece: CutPiece,
   pattern: ClothPattern | null,

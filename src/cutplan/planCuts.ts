@@ -1,3 +1,5 @@
+import { asPlanned } from "./asPlanned.ts";
+import type { Band } from "./bands.ts";
 import { commonMeasure, inGrains, inMeasure } from "./commonMeasure.ts";
 import { type Draft, draftOfRows, draftOfSearch } from "./draft.ts";
 import { finishDraft } from "./finishDraft.ts";
@@ -8,6 +10,7 @@ import type { Grains } from "./piece.ts";
 import type { Plan, PlanInput, PlanOptions, PlanResult } from "./plan.ts";
 import { planOnLengths } from "./planOnLengths.ts";
 import { problemsOf } from "./problems.ts";
+import { registeredBound } from "./registeredBound.ts";
 import { searchStarts } from "./searchStarts.ts";
 import { startsFor } from "./starts.ts";
 
@@ -38,13 +41,25 @@ function planInMeasure(input: PlanInput): PlanResult {
   const kinds = kindsOf(pieces, pattern, usableWidth);
   const budget = options.builds ?? buildsFor(pieces.length);
   const seed = options.seed ?? 1;
-  if (options.lengths) return planOnLengths(input, kinds, budget, seed);
+  if (options.lengths) {
+    const placed = planOnLengths(input, kinds, budget, seed);
+    if (placed.ok) return placed;
+    // The plan that the cloth was ordered by, or one split for it.
+    const longest = Math.max(...options.lengths.map((each) => each.length));
+    for (const maxLength of [options.maxLength ?? null, longest]) {
+      const unsplit = { ...options, maxLength, lengths: undefined };
+      const before = planInMeasure({ ...input, options: unsplit });
+      const moved = before.ok ? asPlanned(before, options.lengths, vertical) : null;
+      if (moved) return moved;
+    }
+    return placed;
+  }
 
   const fixed = options.start ?? null;
   const most = Math.max(1, Math.min(8, Math.floor((2 * EFFORT) / (18 * pieces.length))));
   const starts = fixed === null ? startsFor(kinds, vertical, most) : [fixed];
   const plain = itemByItem(usableWidth, pattern, pieces, fixed === null ? null : [fixed]);
-  const bound = lowerBound(usableWidth, pattern, pieces, {
+  let bound = lowerBound(usableWidth, pattern, pieces, {
     start: fixed,
     knownLength: plain.length,
   });
@@ -69,13 +84,20 @@ function planInMeasure(input: PlanInput): PlanResult {
     return draftOfSearch(found, kinds, cloth);
   };
   const drafts = [search(Number.POSITIVE_INFINITY), draftOfRows(plain, kinds, cloth)];
+  // Of the drafts so far, on one length, the shorter is known to do.
+  const known = Math.min(...drafts.map(lengthOf));
+  if (vertical > 0) bound = registeredBound(kinds, usableWidth, vertical, fixed, bound, known);
   const isStraight = (draft: Draft) => draft.longestBand <= bandLimit;
-  const least = Math.min(...drafts.map((draft) => draft.cost));
-  if (!drafts.some((draft) => isStraight(draft) && draft.cost === least)) {
-    drafts.push(search(Math.min(bandLimit, maxLength)));
+  if (options.maxLength) {
+    // Limits that do not hang on the longest length: what a shorter one allows, a longer one allows too.
+    const leastLimit = Math.max(...kinds.map(shortest));
+    const limits = new Set([bandLimit, longest, leastLimit]);
+    for (const limit of limits) if (limit <= maxLength) drafts.push(search(limit));
+  } else {
+    const least = Math.min(...drafts.map((draft) => draft.cost));
+    const isDone = drafts.some((draft) => isStraight(draft) && draft.cost === least);
+    if (!isDone) drafts.push(search(bandLimit));
   }
-  // Bands no longer than need be split well; tried under every limit, so that a longer limit loses nothing.
-  if (options.maxLength && bandLimit > longest) drafts.push(search(Math.min(longest, maxLength)));
   return finishDraft(chosen(drafts, isStraight, options), input, bound, plain.length);
 }
 
@@ -98,11 +120,20 @@ function chosen(
 /** Small rooms are tried often, large ones with somewhat more effort in all. */
 function buildsFor(pieces: number): number {
   const effort = EFFORT + 2_000 * Math.max(0, Math.min(80, pieces - 40));
-  return Math.max(24, Math.min(25_000, Math.round(effort / pieces)));
+  return Math.max(6, Math.min(25_000, Math.round(effort / pieces)));
+}
+
+/** On one length, however it is split. */
+function lengthOf({ bands }: Draft): Grains {
+  return (bands.at(-1) as Band).top;
 }
 
 function tallest(kind: Kind): Grains {
   return Math.max(...kind.modes.map((mode) => mode.height));
+}
+
+function shortest(kind: Kind): Grains {
+  return Math.min(...kind.modes.map((mode) => mode.height));
 }
 
 /** What a plan of nothing is. */

@@ -1,9 +1,9 @@
 import type { Kind } from "./kinds.ts";
 import type { Checkpoint, Layout } from "./layout.ts";
-import { MODE_SHIFT, NEW_BAND, RIGHTWARD, UPWARD } from "./layout.ts";
 import type { Grains } from "./piece.ts";
 import type { RandomStream } from "./random.ts";
 import { copyOf, type Sequence } from "./sequence.ts";
+import { MODE_SHIFT, NEW_BAND, RIGHTWARD, UPWARD } from "./wishes.ts";
 
 /** How good a sequence is: what finds no place, then the length, then the moment. */
 export interface Score {

@@ -6,6 +6,8 @@ import { RandomStream } from "./random.ts";
 import { isBetter, Search } from "./search.ts";
 import { firstSequences } from "./sequence.ts";
 
+const MOST_LAID = 60_000;
+
 export interface Found {
   readonly start: Grains;
   readonly length: Grains;
@@ -32,9 +34,13 @@ export function searchStarts(input: SearchInput): Found {
   const { kinds, starts, target } = input;
   const layout = new Layout(kinds, input.usableWidth, input.vertical, input.strips);
   const random = new RandomStream(input.seed);
-  let searches = starts.map(
-    (start) => new Search(layout, kinds, random, input.bandLimit, firstSequences(kinds, start)),
-  );
+  const pieces = kinds.reduce((sum, kind) => sum + kind.count, 0);
+  // Thousands of pieces: the first few orders are all that there is time for.
+  const orders = Math.max(3, Math.floor(MOST_LAID / pieces));
+  let searches = starts.map((start) => {
+    const first = firstSequences(kinds, start).slice(0, orders);
+    return new Search(layout, kinds, random, input.bandLimit, first);
+  });
   const rounds = Math.ceil(Math.log2(starts.length)) + 1;
   const share = Math.floor(input.builds / rounds);
   for (;;) {

@@ -1,6 +1,6 @@
 import type { Kind } from "./kinds.ts";
-import { LOWEST_FOOT, LOWEST_TOP, TIGHTEST } from "./layout.ts";
 import type { Grains } from "./piece.ts";
+import { LOWEST_FOOT, LOWEST_TOP, TIGHTEST } from "./wishes.ts";
 
 /** What the search varies: the order of the kinds, a wish for each piece, the rule of choice, the pattern point of the start. */
 export interface Sequence {

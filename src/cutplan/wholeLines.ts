@@ -9,6 +9,8 @@ import { measureIn, type Slab, slabsAt } from "./slabs.ts";
 export interface LineCount {
   readonly slab: Slab;
   readonly lines: number;
+  /** What one copy of each kind takes of them at least, if one line holds at most 1: a dual of the packing. */
+  readonly worth: readonly number[];
 }
 
 /**
@@ -27,7 +29,7 @@ export function wholeLines(
       mode.yResidue === null ? [] : [mode.yResidue, mode.yResidue + mode.height],
     ),
   );
-  const known = new Map<string, number>();
+  const known = new Map<string, Omit<LineCount, "slab">>();
   return slabsAt(edges, vertical).map((slab) => {
     const size = slab.to - slab.from;
     const covers = kinds.map((kind) =>
@@ -40,9 +42,9 @@ export function wholeLines(
       ),
     );
     const key = JSON.stringify(covers);
-    const lines = known.get(key) ?? linesFor(kinds, covers, typeOf, sideBySide);
-    known.set(key, lines);
-    return { slab, lines };
+    const packed = known.get(key) ?? linesFor(kinds, covers, typeOf, sideBySide);
+    known.set(key, packed);
+    return { slab, ...packed };
   });
 }
 
@@ -51,18 +53,26 @@ function linesFor(
   covers: readonly (readonly number[])[],
   typeOf: readonly (readonly number[])[],
   sideBySide: SideBySide,
-): number {
+): Omit<LineCount, "slab"> {
+  const none = { lines: 0, worth: kinds.map(() => 0) };
   const asking = kinds.flatMap((kind, k) => {
     const options = kind.modes.map((_, m) => ({
       type: typeOf[k]?.[m] as number,
       cover: Float64Array.of(covers[k]?.[m] as number),
     }));
-    return options.every((option) => option.cover[0] === 0) ? [] : [{ count: kind.count, options }];
+    return options.every((option) => option.cover[0] === 0)
+      ? []
+      : [{ k, count: kind.count, options }];
   });
-  if (asking.length === 0) return 0;
+  if (asking.length === 0) return none;
   const found = new CoverLp(sideBySide, asking, Float64Array.of(1)).refute(Float64Array.of(0));
-  if (!found) return 0;
-  return Math.ceil(found.demand / (found.prices[0] as number) - 1e-6);
+  if (!found) return none;
+  const line = found.prices[0] as number;
+  const worth = [...none.worth];
+  asking.forEach(({ k }, i) => {
+    worth[k] = (found.ofKinds[i] as number) / line;
+  });
+  return { lines: Math.ceil(found.demand / line - 1e-6), worth };
 }
 
 /** The least length that holds all whole lines, if cutting starts at pattern point `start`. */

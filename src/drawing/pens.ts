@@ -6,7 +6,7 @@ interface PenStyle {
   readonly dash: readonly number[] | null;
 }
 
-/** For elevations. */
+/** For elevations. The shortest dashes become dots, since lines end round. */
 const ROOM: Readonly<Record<Pen, PenStyle>> = {
   cut: { width: 0.7, dash: null },
   outline: { width: 0.35, dash: null },
@@ -15,8 +15,8 @@ const ROOM: Readonly<Record<Pen, PenStyle>> = {
   fold: { width: 0.13, dash: null },
   hidden: { width: 0.18, dash: [2, 1] },
   centre: { width: 0.18, dash: [6, 1.4, 1, 1.4] },
-  seam: { width: 0.18, dash: [6, 1.2, 0.9, 1.2, 0.9, 1.2] },
-  level: { width: 0.18, dash: [0.6, 1.2] },
+  seam: { width: 0.18, dash: [6, 1.2, 0.05, 1.2, 0.05, 1.2] },
+  level: { width: 0.25, dash: [0.05, 1.2] },
 };
 
 /** For makers' sheets, which are copied: heavier, and nothing but hatching under 0.18. */
@@ -27,8 +27,8 @@ const WORKSHOP: Readonly<Record<Pen, PenStyle>> = {
   fold: { width: 0.18, dash: null },
   hidden: { width: 0.25, dash: [2, 1] },
   centre: { width: 0.25, dash: [6, 1.4, 1, 1.4] },
-  seam: { width: 0.25, dash: [6, 1.2, 0.9, 1.2, 0.9, 1.2] },
-  level: { width: 0.25, dash: [0.6, 1.2] },
+  seam: { width: 0.3, dash: [6, 1.3, 0.05, 1.3, 0.05, 1.3] },
+  level: { width: 0.35, dash: [0.05, 1.2] },
 };
 
 export type DrawingStyle = "cloth" | "workshop" | "grey";

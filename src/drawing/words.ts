@@ -31,8 +31,8 @@ const NARROW_LETTERS = /[ijltfr1.,:;'′″|()\u202f\u2009 ]/;
  * (measured on the drawing face); it errs on the wide side.
  */
 export function textWidthMm(text: string, em = EM_MM): number {
-  // A built fraction runs about as wide as its figures without the stroke.
-  const plain = text.replace(/\d{1,2}\/\d{1,2}/g, (part) => "8".repeat(part.length - 1));
+  // A fraction counts at its full figures, since a reader without the drawing face sees it unbuilt.
+  const plain = text.replace(/\d{1,2}\/\d{1,2}/g, (part) => "8".repeat(part.length));
   let sum = 0;
   for (const letter of plain)
     sum += NARROW_LETTERS.test(letter) && !/\d/.test(letter) ? 0.28 : 0.52;

@@ -17,11 +17,11 @@ export const itemBase = {
   private: textField().optional().meta({ description: "for the studio alone; never printed for a client or a maker" }),
   hardware: listField(
     z.strictObject({
-      what: textField(),
-      supplier: refField("a supplier").optional(),
-      trade: amountField().optional(),
-      client: amountField().optional(),
-      count: countField().optional(),
+      what: textField().meta({ description: "what it is", examples: ["brass pole"] }),
+      supplier: refField("a supplier").optional().meta({ description: "whom it is bought from, as named in studio.md" }),
+      trade: amountField().optional().meta({ description: "what the studio pays for one", examples: ["85.00"] }),
+      client: amountField().optional().meta({ description: "what the client pays for one; else trade price times markup", examples: ["119.00"] }),
+      count: countField().optional().meta({ description: "how many; one where nothing is said" }),
     }),
   )
     .optional()

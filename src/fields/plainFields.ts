@@ -20,7 +20,7 @@ export function yesNoField() {
       const word = text.trim().toLowerCase();
       if (word === "yes" || word === "true") return true;
       if (word === "no" || word === "false") return false;
-      return refuse(context, text, { code: "yes-or-no", message: `"${text}" is neither yes nor no.`, expected: "yes or no", hint: "Write yes or no." });
+      return refuse(context, text, { code: "yes-or-no", message: `“${text}” is neither yes nor no.`, expected: "yes or no", hint: "Write yes or no." });
     })
     .meta({ examples: ["yes", "no"] });
 }
@@ -37,7 +37,7 @@ export function dateField() {
       const slashed = /^(\d{1,2})[/.](\d{1,2})[/.](\d{2,4})$/.test(text.trim());
       return refuse(context, text, {
         code: "date-unreadable",
-        message: slashed ? `"${text}" can mean two different days.` : `"${text}" is not a date.`,
+        message: slashed ? `“${text}” can mean two different days.` : `“${text}” is not a date.`,
         expected: "year-month-day",
         hint: "Write the year first: 2026-03-04 is the fourth of March 2026.",
       });
@@ -53,7 +53,7 @@ export function countField(least = 1, most = 10_000) {
       const clean = text.trim();
       const value = /^\d+$/.test(clean) ? Number(clean) : Number.NaN;
       if (value >= least && value <= most) return value;
-      return refuse(context, text, { code: "count-unreadable", message: `"${text}" is not a whole number from ${least} to ${most}.`, expected: `a whole number from ${least} to ${most}`, hint: "Write it in figures, without a unit." });
+      return refuse(context, text, { code: "count-unreadable", message: `“${text}” is not a whole number from ${least} to ${most}.`, expected: `a whole number from ${least} to ${most}`, hint: "Write it in figures, without a unit." });
     })
     .meta({ examples: ["2"] });
 }
@@ -65,7 +65,7 @@ export function ratioField() {
     .transform((text, context): Fraction => {
       const clean = text.trim().replace(/^(\d+),(\d+)$/, "$1.$2");
       if (/^\d+(\.\d+)?$/.test(clean) && Number(clean) > 0) return new Fraction(clean);
-      return refuse(context, text, { code: "ratio-unreadable", message: `"${text}" is not a number of more than zero.`, expected: "a number such as 2.25", hint: "Write it in figures, without a unit." });
+      return refuse(context, text, { code: "ratio-unreadable", message: `“${text}” is not a number of more than zero.`, expected: "a number such as 2.25", hint: "Write it in figures, without a unit." });
     })
     .meta({ examples: ["2.25"] });
 }
@@ -77,7 +77,7 @@ export function percentField() {
     .transform((text, context): Fraction => {
       const clean = text.trim().replace(/\s*%$/, "").replace(/^(\d+),(\d+)$/, "$1.$2");
       if (/^\d+(\.\d+)?$/.test(clean) && Number(clean) <= 100) return new Fraction(clean).div(100);
-      return refuse(context, text, { code: "percent-unreadable", message: `"${text}" is not a share from 0 to 100 %.`, expected: "a share such as 8.25 %", hint: "Write it in figures, with or without %." });
+      return refuse(context, text, { code: "percent-unreadable", message: `“${text}” is not a share from 0 to 100 %.`, expected: "a share such as 8.25 %", hint: "Write it in figures, with or without %." });
     })
     .meta({ examples: ["8.25 %"] });
 }
@@ -90,7 +90,7 @@ export function colourField() {
       const clean = text.trim().toLowerCase();
       if (/^#[0-9a-f]{6}$/.test(clean)) return clean;
       if (/^#[0-9a-f]{3}$/.test(clean)) return `#${[...clean.slice(1)].map((c) => c + c).join("")}`;
-      return refuse(context, text, { code: "colour-unreadable", message: `"${text}" is not a colour.`, expected: `# and six figures or letters a to f, in quotes`, hint: `Write for example "#efe3c8", with the quotes.` });
+      return refuse(context, text, { code: "colour-unreadable", message: `“${text}” is not a colour.`, expected: `# and six figures or letters a to f, in quotes`, hint: `Write for example "#efe3c8", with the quotes.` });
     })
     .meta({ examples: ['"#efe3c8"'] });
 }
@@ -102,7 +102,7 @@ function name(text: string, what: string, context: Parameters<typeof refuse>[0])
   if (NAME.test(clean) && clean.length <= 200 && !clean.endsWith(".")) return clean;
   return refuse(context, text, {
     code: "name-unreadable",
-    message: `"${text}" cannot be the name of ${what}.`,
+    message: `“${text}” cannot be the name of ${what}.`,
     expected: "a name that begins with a letter or a figure",
     hint: 'Leave out / \\ < > : " | ? * # and %.',
   });
@@ -131,10 +131,10 @@ export function pictureField() {
     .transform((text, context): string => {
       const clean = text.trim();
       const code = "picture-name";
-      if (/[/\\]/.test(clean)) return refuse(context, text, { code, message: `"${text}" is not in the card's own folder.`, expected: "the picture's name", hint: "Put the picture beside the card, and write its name alone." });
+      if (/[/\\]/.test(clean)) return refuse(context, text, { code, message: `“${text}” is not in the card's own folder.`, expected: "the picture's name", hint: "Put the picture beside the card, and write its name alone." });
       // biome-ignore lint/suspicious/noControlCharactersInRegex: no file of ours has them in its name
-      if (/^\.|[\u0000-\u001f]/.test(clean) || clean === "") return refuse(context, text, { code, message: `"${text}" cannot be the name of a picture.`, expected: "a name such as fern-trellis.jpg" });
-      if (/\.svgz?$/i.test(clean)) return refuse(context, text, { code, message: `"${text}" is a drawing, not a photograph.`, expected: "a JPEG, PNG, WebP or TIFF picture" });
+      if (/^\.|[\u0000-\u001f]/.test(clean) || clean === "") return refuse(context, text, { code, message: `“${text}” cannot be the name of a picture.`, expected: "a name such as fern-trellis.jpg" });
+      if (/\.svgz?$/i.test(clean)) return refuse(context, text, { code, message: `“${text}” is a drawing, not a photograph.`, expected: "a JPEG, PNG, WebP or TIFF picture" });
       return clean;
     })
     .meta({ ref: "a picture", examples: ["fern-trellis.jpg"] });
@@ -151,7 +151,7 @@ export function wordField<const W extends string>(words: readonly W[], synonyms:
       const near = nearest(clean, words);
       return refuse(context, text, {
         code: "word-unknown",
-        message: `"${text}" is not one of the words that can stand here.`,
+        message: `“${text}” is not one of the words that can stand here.`,
         expected: words.join(", "),
         hint: near === null ? `Write one of these: ${words.join(", ")}.` : `Did you mean ${near}?`,
       });
@@ -172,7 +172,7 @@ export function currencyField() {
       const clean = text.trim().toUpperCase();
       const known = Intl.supportedValuesOf("currency");
       if (known.includes(clean)) return clean;
-      return refuse(context, text, { code: "currency-unknown", message: `"${text}" is not a currency's code.`, expected: "a code of three letters", hint: "Write for example USD, CAD, GBP or EUR." });
+      return refuse(context, text, { code: "currency-unknown", message: `“${text}” is not a currency's code.`, expected: "a code of three letters", hint: "Write for example USD, CAD, GBP or EUR." });
     })
     .meta({ examples: ["USD"] });
 }

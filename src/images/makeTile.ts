@@ -10,10 +10,18 @@ export interface TileCell {
 }
 
 /** Light that falls off evenly: the plane through a picture's brightness, as a gain that makes each place as light as the middle. */
-async function evenLight(data: Buffer, width: number, height: number): Promise<(x: number, y: number) => number> {
+async function evenLight(
+  data: Buffer,
+  width: number,
+  height: number,
+): Promise<(x: number, y: number) => number> {
   const w = 24;
   const h = Math.max(4, Math.round((24 * height) / width));
-  const small = await sharp(data, { raw: { width, height, channels: 3 } }).resize(w, h, { fit: "fill", kernel: "cubic" }).greyscale().raw().toBuffer();
+  const small = await sharp(data, { raw: { width, height, channels: 3 } })
+    .resize(w, h, { fit: "fill", kernel: "cubic" })
+    .greyscale()
+    .raw()
+    .toBuffer();
   let [sxx, syy, sv, sxv, syv] = [0, 0, 0, 0, 0];
   for (let y = 0; y < h; y++) {
     for (let x = 0; x < w; x++) {
@@ -41,7 +49,13 @@ async function evenLight(data: Buffer, width: number, height: number): Promise<(
  * at the left and top is blended with what lies one cell further on (on half-drop cloth the next column hangs half a cell lower;
  * since the cell's own pattern says so, the blend looks there). Raw RGB of the photograph in, raw RGB of the cell out.
  */
-export async function seamlessCell(data: Buffer, width: number, height: number, cell: TileCell, halfDrop: boolean): Promise<Buffer> {
+export async function seamlessCell(
+  data: Buffer,
+  width: number,
+  height: number,
+  cell: TileCell,
+  halfDrop: boolean,
+): Promise<Buffer> {
   const gain = await evenLight(data, width, height);
   const sample = (x: number, y: number, channel: number): number => {
     let yy = y;

@@ -28,6 +28,17 @@ export function boughtLength(
 }
 
 /** Bought by the piece. */
-export function boughtPieces(what: string, count: number, by: "studio" | "maker" = "maker"): MaterialNeed {
-  return { what, cloth: null, amount: new Fraction(count), unit: "piece", text: `${count} ${what}`, by };
+export function boughtPieces(
+  what: string,
+  count: number,
+  by: "studio" | "maker" = "maker",
+): MaterialNeed {
+  return {
+    what,
+    cloth: null,
+    amount: new Fraction(count),
+    unit: "piece",
+    text: `${count} ${what}`,
+    by,
+  };
 }

@@ -1,5 +1,11 @@
 /** Codes that a kind of item gives where work can hurt someone. */
-export const CAUTION_CODES = ["cords", "fire", "lead-paint", "heavy-hanging", "small-parts"] as const;
+export const CAUTION_CODES = [
+  "cords",
+  "fire",
+  "lead-paint",
+  "heavy-hanging",
+  "small-parts",
+] as const;
 export type CautionCode = (typeof CAUTION_CODES)[number];
 
 export interface Caution {
@@ -21,7 +27,8 @@ const COMMON: Readonly<
   cords: {
     word: "Cords.",
     text: "Cords and chains can strangle a young child. Cordless is best in every home. Where there is a cord, keep its end out of reach, hold every loop fast to the wall with the safety device that came with it, shroud or restrain the cords at the back of a blind, and keep cots, beds and furniture that can be climbed away from it.",
-    source: "16 CFR part 1120 (inner cords, labels); EN 13120 as explained by trading standards offices",
+    source:
+      "16 CFR part 1120 (inner cords, labels); EN 13120 as explained by trading standards offices",
   },
   fire: {
     word: "Fire.",
@@ -37,7 +44,8 @@ const COMMON: Readonly<
   "heavy-hanging": {
     word: "Heavy piece.",
     text: "A competent fixer looks at the wall, chooses the fixings and rates them. The weight stands on this sheet as it was given; nothing here is advice on a fixing or its load.",
-    source: "county arts guidance on care and display of art; weight rule common practice, no source",
+    source:
+      "county arts guidance on care and display of art; weight rule common practice, no source",
   },
   "small-parts": {
     word: "Small parts.",
@@ -47,9 +55,7 @@ const COMMON: Readonly<
 };
 
 /** What one kind of item adds, before the deference. */
-const MORE: Readonly<
-  Partial<Record<CautionCode, Readonly<Record<string, string | undefined>>>>
-> = {
+const MORE: Readonly<Partial<Record<CautionCode, Readonly<Record<string, string | undefined>>>>> = {
   fire: {
     armchair:
       "Re-covering counts as making: ask the upholsterer to confirm in writing which rule applies, that it is met, and that the label is fixed where one is asked for.",

@@ -37,7 +37,11 @@ export function hasMotif(cloth: ClothFacts | null): boolean {
  * match has nothing to meet along; a cloth without a horizontal repeat nothing across. A motif stands whole between the
  * selvedges only, so a piece wider than twice its distance from the nearer selvedge cannot have it in its middle.
  */
-export function centredPlace(cloth: ClothFacts | null, width: Length, height: Length): CentredPlace {
+export function centredPlace(
+  cloth: ClothFacts | null,
+  width: Length,
+  height: Length,
+): CentredPlace {
   const repeat = cloth?.repeat ?? null;
   const across: AcrossMatch = repeat?.across
     ? { how: "motif-at", fromLeft: width.dividedBy(2) }

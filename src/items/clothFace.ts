@@ -17,7 +17,9 @@ export function face(d: PathData, fill: Fill, shade: Shade, pen: Pen = "outline"
   return [
     { shape: "path", d, fill, pen: null },
     { shape: "shading", d, light: shade.light, dark: shade.dark, direction: "down" },
-    ...(shade.across ? [{ shape: "shading", d, ...shade.across, direction: "across" } as const] : []),
+    ...(shade.across
+      ? [{ shape: "shading", d, ...shade.across, direction: "across" } as const]
+      : []),
     { shape: "path", d, fill: null, pen },
   ];
 }
@@ -28,7 +30,14 @@ export function stroke(d: PathData, pen: Pen): Shape {
 }
 
 /** A band of even width just inside a rounded rectangle: welt, a frame. Its inner edge runs the other way, so that it stays open. */
-export function roundedBand(x: number, y: number, width: number, height: number, radius: number, band: number): PathData {
+export function roundedBand(
+  x: number,
+  y: number,
+  width: number,
+  height: number,
+  radius: number,
+  band: number,
+): PathData {
   const [ix, iy, iw, ih] = [x + band, y + band, width - 2 * band, height - 2 * band];
   const r = Math.max(0, Math.min(radius - band, iw / 2, ih / 2));
   const f = (n: number) => n.toFixed(2);

@@ -6,10 +6,14 @@ export function clothLines(id: string, context: DrawingContext): string[] {
   const cloth = context.cloth(id);
   if (!cloth) return [id];
   const p = (l: Parameters<typeof printLength>[0]) => printLength(l, context.units);
-  const lines = [`${cloth.name}${cloth.usableWidth ? `, ${p(cloth.usableWidth)} between selvedges` : ""}.`];
+  const lines = [
+    `${cloth.name}${cloth.usableWidth ? `, ${p(cloth.usableWidth)} between selvedges` : ""}.`,
+  ];
   if (cloth.repeat) {
     const across = cloth.repeat.across ? ` up, ${p(cloth.repeat.across)} across` : "";
-    lines.push(`Repeat ${p(cloth.repeat.up)}${across}, ${cloth.repeat.match === "free" ? "no match" : `${cloth.repeat.match} match`}.`);
+    lines.push(
+      `Repeat ${p(cloth.repeat.up)}${across}, ${cloth.repeat.match === "free" ? "no match" : `${cloth.repeat.match} match`}.`,
+    );
   } else {
     lines.push("No repeat.");
   }

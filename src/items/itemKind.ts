@@ -100,7 +100,7 @@ export type AcrossMatch =
 /** How a piece must lie along the cloth. */
 export type AlongMatch =
   | { readonly how: "free" }
-  /** A motif's middle stands this far above the piece's foot. `joined` counts the drop's place in a joined curtain from its left: odd ones on half-drop cloth shift by half a repeat. */
+  /** A motif's middle stands this far above the piece's foot. `joined` counts the drop's place among its joined neighbours (curtains: from the leading edge, so that a pair begins alike): odd ones on half-drop cloth shift by half a repeat. Where the half-drop falls inside the width the item gives 0 throughout. */
   | { readonly how: "motif-at"; readonly aboveFoot: Length; readonly joined: number }
   /** Level with all other pieces of the same `series` (a window, a room), wherever the pattern starts. */
   | { readonly how: "level"; readonly series: string; readonly joined: number };

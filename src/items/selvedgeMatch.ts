@@ -54,7 +54,12 @@ export interface HandbookCut {
  * The handbook's figure for `cuts` equal cuts: each up to whole repeats (too little would spoil), and half a repeat for every
  * second cut where neighbours shift (the simple half-drop rule).
  */
-export function handbookCut(plain: Length, cuts: number, repeatUp: Length | null, shifts: boolean): HandbookCut {
+export function handbookCut(
+  plain: Length,
+  cuts: number,
+  repeatUp: Length | null,
+  shifts: boolean,
+): HandbookCut {
   if (repeatUp === null) return { cutLength: plain, repeats: null, total: plain.times(cuts) };
   const cutLength = plain.upTo(repeatUp);
   const drops = shifts ? repeatUp.dividedBy(2).times(Math.floor(cuts / 2)) : repeatUp.times(0);

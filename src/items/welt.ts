@@ -1,7 +1,7 @@
 import Fraction from "fraction.js";
 import { Length } from "../units/length.ts";
-import type { UnitSystem } from "../units/printLength.ts";
-import type { ItemCut } from "./itemKind.ts";
+import { printCloth, type UnitSystem } from "../units/printLength.ts";
+import type { ItemCut, MaterialNeed } from "./itemKind.ts";
 
 /** The step that a reserve of cloth for welt is rounded up to: a whole inch or a whole centimetre. */
 function step(units: UnitSystem): Length {
@@ -20,8 +20,6 @@ export function squareSide(a: Length, b: Length, unit: Length): Length {
 }
 
 export interface WeltAsk {
-  /** Cloth's card. */
-  readonly cloth: string;
   /** Finished welt in all, laps included. */
   readonly length: Length;
   /** Width of the strip as cut. */
@@ -32,7 +30,6 @@ export interface WeltAsk {
   /** Turning of a join between straight strips, on each. */
   readonly joinTurning: Length;
   readonly usableWidth: Length | null;
-  readonly mayTurn: boolean;
   readonly units: UnitSystem;
 }
 
@@ -83,7 +80,12 @@ export function weltReserve(ask: WeltAsk): WeltReserve {
   }
   const instead: { width: Length; height: Length }[] = [];
   const seen = new Set<string>([side.mm.toFraction()]);
-  for (const ratio of [new Fraction(3, 4), new Fraction(1, 2), new Fraction(4, 3), new Fraction(2)]) {
+  for (const ratio of [
+    new Fraction(3, 4),
+    new Fraction(1, 2),
+    new Fraction(4, 3),
+    new Fraction(2),
+  ]) {
     const w = side.times(ratio).upTo(unit);
     const h = ask.strip.times(area.over(w)).upTo(unit);
     const short = Length.min(w, h);
@@ -106,5 +108,22 @@ export function biasYield(width: Length, height: Length, strip: Length): Length 
  */
 export function stripForCord(cord: Length, seam: Length, units: UnitSystem): Length {
   const eighth = units === "inches" ? Length.inches(new Fraction(1, 8)) : Length.mm(1);
-  return seam.times(2).plus(cord.times(new Fraction(22, 7))).upTo(eighth);
+  return seam
+    .times(2)
+    .plus(cord.times(new Fraction(22, 7)))
+    .upTo(eighth);
+}
+
+/** Cord to fill a welt, up to a quarter yard or a tenth of a metre. */
+export function cordNeed(welt: Length, units: UnitSystem): MaterialNeed {
+  const inches = units === "inches";
+  const cord = welt.upTo(inches ? Length.yards(new Fraction(1, 4)) : Length.cm(10));
+  return {
+    what: "welt cord",
+    cloth: null,
+    amount: cord.over(inches ? Length.yards(1) : Length.mm(1000)),
+    unit: inches ? "yard" : "metre",
+    text: `${printCloth(cord, units)} of welt cord`,
+    by: "maker",
+  };
 }

@@ -8,7 +8,7 @@ import { onSignal } from "./onSignal.ts";
 /** A running browser that leaves neither processes nor folders behind. */
 export interface BrowserSession {
   readonly browser: Browser;
-  /** Product and version as the browser names itself. */
+  /** Four numbers with dots. */
   readonly version: string;
   /** Closes it; where that takes longer than a few seconds, kills it. Never throws. */
   close(): Promise<void>;
@@ -56,7 +56,7 @@ export async function openSession(
   });
   return {
     browser,
-    version: await browser.version(),
+    version: versionOf(await browser.version()),
     async close() {
       forget();
       // A page that hangs can hang the closing too, so it gets a limit.
@@ -75,6 +75,11 @@ export async function openSession(
       }
     },
   };
+}
+
+/** `HeadlessChrome/143.0.7499.0` without its first word, which differs by the way of starting. */
+function versionOf(text: string): string {
+  return /\d+(?:\.\d+){3}/.exec(text)?.[0] ?? text;
 }
 
 /** The command line. `hinting` off makes text the same on screens of every kind. */

@@ -1,4 +1,4 @@
-import { accessSync, constants, lstatSync, mkdirSync } from "node:fs";
+import { accessSync, constants, lstatSync, mkdirSync, statSync } from "node:fs";
 import { homedir, tmpdir } from "node:os";
 import { join, posix, win32 } from "node:path";
 
@@ -28,22 +28,27 @@ export function cacheFolderChoices(
 
 /**
  * The first of those folders that is ours and can be written, made where it is missing; null where
- * there is none. A folder that belongs to somebody else, or is a link, is passed over: a program that
- * is unpacked there will be started.
+ * there is none. A folder that belongs to somebody else, that others may write to, or that is a link, is
+ * passed over: a program that is unpacked there will be started.
  */
 export function cacheFolder(): string | null {
   const userId = process.getuid?.() ?? null;
   const choices = cacheFolderChoices(process.platform, process.env, homedir(), tmpdir(), userId);
-  return choices.find((folder) => usable(folder, userId)) ?? null;
+  // A folder that the user names is hers to judge; it is only looked at whether it can be used.
+  const owner = process.env.ROOMCLOTH_CACHE ? null : userId;
+  return choices.find((folder) => usable(folder, owner)) ?? null;
 }
 
-/** Makes the folder (mode 0700) where it is missing, and says whether it is ours and writable. */
+/**
+ * Makes the folder (mode 0700) where it is missing, and says whether it can be written to and is a folder
+ * of `userId` that nobody else may write to; null leaves the owner out.
+ */
 export function usable(folder: string, userId: number | null): boolean {
   try {
     mkdirSync(folder, { recursive: true, mode: 0o700 });
-    const facts = lstatSync(folder);
+    const facts = userId === null ? statSync(folder) : lstatSync(folder);
     if (!facts.isDirectory()) return false;
-    if (userId !== null && facts.uid !== userId) return false;
+    if (userId !== null && (facts.uid !== userId || (facts.mode & 0o022) !== 0)) return false;
     accessSync(folder, constants.W_OK);
     return true;
   } catch {

@@ -1,6 +1,7 @@
 import { posix } from "node:path";
 import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName, PDFString } from "@cantoo/pdf-lib";
 import { OUTPUT_ORIGIN, pathOf } from "./outputOrigin.ts";
+import { settleIds } from "./settleIds.ts";
 
 /** What a finished PDF says about itself. */
 export interface PdfFacts {
@@ -45,6 +46,7 @@ export async function finishPdf(printed: Uint8Array, facts: PdfFacts): Promise<U
       finishLink(annotations?.lookupMaybe(i, PDFDict), facts.path);
     }
   }
+  settleIds(pdf);
   return pdf.save({
     useObjectStreams: false,
     addDefaultPage: false,

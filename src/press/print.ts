@@ -41,7 +41,7 @@ export interface Printed {
 
 export interface PrintRun {
   readonly printed: readonly Printed[];
-  /** Product and version, where a browser was started. */
+  /** Four numbers with dots, where a browser was started. */
   readonly browserVersion: string | null;
 }
 

@@ -1,5 +1,6 @@
 import type { FurnishedItem, FurnishedRoom } from "../room/furnishRoom.ts";
 import { Length } from "../units/length.ts";
+import { boughtOf } from "./boughtOf.ts";
 import type { RoomCut } from "./cutPieces.ts";
 import type { Estimate } from "./quantityTypes.ts";
 
@@ -32,7 +33,8 @@ export function clothGroups(rooms: readonly FurnishedRoom[]): ClothGroup[] {
   for (const { plan, items } of rooms) {
     const room = plan.room.id;
     for (const item of items) {
-      const { made, maker, record } = item;
+      const { maker, record } = item;
+      const made = boughtOf(item);
       const estimated =
         made.estimate === null
           ? []

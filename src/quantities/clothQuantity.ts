@@ -2,6 +2,7 @@ import Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothFacts, WorkingLine } from "../items/itemKind.ts";
 import type { ClothRecord, ProjectRecord, Records, RoomRecord } from "../records/records.ts";
+import { commonFields } from "../room/commonFields.ts";
 import { Length } from "../units/length.ts";
 import { printLength, type UnitSystem } from "../units/printLength.ts";
 import { type Buy, buyOf } from "./buy.ts";
@@ -10,17 +11,20 @@ import { clothText } from "./clothText.ts";
 import { type PlannedCloth, plannedCloth } from "./cutPieces.ts";
 import { clothDefaults, itemDefaults } from "./defaultsUsed.ts";
 import { grainsDown, lengthOfGrains } from "./grains.ts";
+import { handbookWords } from "./handbookWords.ts";
 import { type GroupPlan, planGroup } from "./planGroup.ts";
 import { maxLengthOf, notForCutting, planOfCloth } from "./planOfCloth.ts";
 import { planOnArrival } from "./planOnArrival.ts";
 import { problemDiagnostic } from "./problemWords.ts";
-import type { ClothPlan, ClothQuantity, Estimate } from "./quantityTypes.ts";
+import type { ClothQuantity, Estimate } from "./quantityTypes.ts";
 
 export interface ClothContext {
   readonly records: Pick<Records, "cloths">;
   readonly project: ProjectRecord;
   readonly units: UnitSystem;
   readonly cloth: (id: string) => ClothFacts | null;
+  /** True where more than one maker cuts from this cloth: then a receipt must say whose it is. */
+  readonly shared: (cloth: string) => boolean;
 }
 
 export interface FoundQuantity {
@@ -72,9 +76,10 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
     plan,
     estimates: group.estimates,
     spare,
+    clientsOwn: group.users.every(({ item }) => commonFields(item.record).owner === "client"),
     buy,
     handbook: group.handbook,
-    handbookWords: handbookWords(group, plan, units),
+    handbookWords: handbookWords(planned(group), plan, units),
     defaultsUsed: [
       ...clothDefaults(facts, declaredBy(card), cloth, group.cuts, units),
       ...group.users.flatMap(({ room, item }) => itemDefaults(room, item)),
@@ -86,6 +91,12 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
     quantity,
     diagnostics: [...problems(group, ordered, facts, units), ...arrival.diagnostics],
   };
+}
+
+/** The handbook's figure for what is planned, what is only estimated taken off. */
+function planned(group: ClothGroup): Length | null {
+  const estimated = Length.sum(group.estimates.map((each) => each.length));
+  return group.handbook === null ? null : group.handbook.minus(estimated);
 }
 
 function declaredBy(card: ClothRecord | null): { match: boolean; repeat: boolean } {
@@ -148,25 +159,6 @@ function withoutWidth(group: ClothGroup, facts: ClothFacts, context: ClothContex
   ];
 }
 
-/** What the handbook's figure is worth beside the plan. */
-function handbookWords(group: ClothGroup, plan: ClothPlan, units: UnitSystem): string | null {
-  const { handbook } = group;
-  if (handbook === null || plan.pieces.length === 0) return null;
-  const estimated = Length.sum(group.estimates.map((each) => each.length));
-  const figure = handbook.minus(estimated);
-  const says = `The handbook's rule gives ${clothText(figure, units)}`;
-  if (figure.isLessThan(plan.lowerBound)) {
-    return `${says}, which is too short to cut these pieces in register: no plan can need less than ${clothText(plan.lowerBound, units, "down")}.`;
-  }
-  if (figure.isLessThan(plan.length)) {
-    return `${says}, which is less than the shortest plan found, ${clothText(plan.length, units)}; it may be too short to cut these pieces in register.`;
-  }
-  const saved = figure.minus(plan.length);
-  return saved.isZero()
-    ? `${says}, as the plan does.`
-    : `${says}; the plan, which lays the pieces together, needs ${clothText(saved, units, "down")} less.`;
-}
-
 function workingOf(
   group: GroupPlan,
   cloth: PlannedCloth,
@@ -177,8 +169,9 @@ function workingOf(
 ): WorkingLine[] {
   const lines: WorkingLine[] = [];
   const terms: string[] = [];
+  // In the unit of the measures, so that the terms add up to the sixteenth or the millimetre.
   const add = (what: string, sum: string, length: Length) => {
-    const result = clothText(length, units);
+    const result = printLength(length, units);
     lines.push({ what, sum, result, rounded: null });
     terms.push(result);
   };
@@ -205,12 +198,11 @@ function workingOf(
   }
   for (const each of estimates) add(`Estimate, ${each.item}`, each.text, each.length);
   const why = buy.minimum ? `the supplier's minimum, up to ${buy.step}` : `up to ${buy.step}`;
+  const all = printLength(need, units);
+  const sum = terms.length > 1 ? `${terms.join(" + ")} = ${all}` : (terms[0] ?? all);
   lines.push({
     what: "To buy",
-    sum:
-      terms.length > 1
-        ? `${terms.join(" + ")} = ${clothText(need, units)}`
-        : (terms[0] ?? clothText(need, units)),
+    sum: `${sum}, ${clothText(need, units)}`,
     result: buy.text,
     rounded: why,
   });

@@ -22,7 +22,9 @@ export interface NamedPiece {
 export interface PlannedCloth {
   readonly usableWidth: Length;
   readonly usableWidthG: Grains;
+  /** In grains; `vertical` is 0 on a free match. */
   readonly pattern: ClothPattern | null;
+  readonly repeatUp: Length | null;
   /** From the left selvedge to the first motif's middle. */
   readonly motifX: Length;
   readonly nap: boolean;
@@ -45,24 +47,30 @@ export function cutKey(cut: RoomCut): string {
   return `${cut.room}/${cut.item}/${cut.at}`;
 }
 
-/** The cloth for the planner: without a repeat to match, without a pattern. */
+/**
+ * The cloth for the planner. A free match has nothing to meet along the length, but a stripe or motif may still be centred across;
+ * without either there is no pattern.
+ */
 export function plannedCloth(
   facts: ClothFacts,
   usableWidth: Length,
   usableWidthG: Grains,
 ): PlannedCloth {
-  const repeat = facts.repeat && facts.repeat.match !== "free" ? facts.repeat : null;
+  const { repeat } = facts;
   const across = repeat?.across ?? null;
+  const free = repeat?.match === "free";
   return {
     usableWidth,
     usableWidthG,
-    pattern: repeat
-      ? {
-          horizontal: across ? grainsUp(across) : 0,
-          vertical: grainsUp(repeat.up),
-          match: repeat.match === "half-drop" ? "half-drop" : "straight",
-        }
-      : null,
+    pattern:
+      repeat && !(free && across === null)
+        ? {
+            horizontal: across ? grainsUp(across) : 0,
+            vertical: free ? 0 : grainsUp(repeat.up),
+            match: repeat.match === "half-drop" ? "half-drop" : "straight",
+          }
+        : null,
+    repeatUp: repeat?.up ?? null,
     motifX: repeat?.fromSelvedge ?? across?.dividedBy(2) ?? Length.zero,
     nap: facts.nap,
   };

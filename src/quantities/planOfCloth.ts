@@ -2,10 +2,10 @@ import type { ClothPattern, Grains } from "../cutplan/piece.ts";
 import type { Place } from "../cutplan/plan.ts";
 import type { RoomRecord } from "../records/records.ts";
 import type { Length } from "../units/length.ts";
-import { mod, type NamedPiece, type PlannedCloth } from "./cutPieces.ts";
+import { mod, type NamedPiece, type PlannedCloth, seriesKey } from "./cutPieces.ts";
 import { grainsUp, lengthOfGrains } from "./grains.ts";
 import type { GroupPlan, Run } from "./planGroup.ts";
-import type { ClothPlan, PlannedPiece } from "./quantityTypes.ts";
+import type { ClothPlan, LevelPieces, PlannedPiece } from "./quantityTypes.ts";
 
 /** Turns the planner's grains into exact lengths, with the names of what is cut. */
 export function planOfCloth(
@@ -29,8 +29,8 @@ export function planOfCloth(
       ? {
           horizontal:
             cloth.pattern.horizontal > 0 ? lengthOfGrains(cloth.pattern.horizontal) : null,
-          vertical: lengthOfGrains(vertical),
-          match: cloth.pattern.match,
+          vertical: vertical > 0 ? lengthOfGrains(vertical) : (cloth.repeatUp as Length),
+          match: vertical > 0 ? cloth.pattern.match : "free",
           motifX: cloth.motifX,
         }
       : null,
@@ -38,21 +38,36 @@ export function planOfCloth(
     crossCuts: (plan?.bands ?? []).map((cut) => ({ length: cut.length, y: lengthOfGrains(cut.y) })),
     itemByItem: plan?.itemByItem == null ? null : lengthOfGrains(plan.itemByItem),
     saved: saved === null ? null : lengthOfGrains(saved),
+    chose: choseOf(group),
     levels: levelsOf(group, run, vertical),
   };
 }
 
-/** Where the first motif stands above the foot of each series of level pieces, as the plan chose it. */
-function levelsOf(group: GroupPlan, run: Run | null, vertical: Grains): ClothPlan["levels"] {
+/** Where the first motif stands above the foot of each series of level pieces, as the plan has it. */
+function levelsOf(group: GroupPlan, run: Run | null, vertical: Grains): LevelPieces[] {
   if (!run || vertical === 0) return [];
-  const series = new Map<string, Length>();
-  for (const { from } of run.pieces.values()) {
-    const { along } = from.cut;
-    if (along.how !== "level") continue;
-    const key = `${from.room}/${along.series}`;
-    series.set(key, lengthOfGrains(mod(-(group.choices.phases.get(key) ?? 0), vertical)));
-  }
-  return [...series].map(([name, motifAboveFoot]) => ({ series: name, motifAboveFoot }));
+  const inRegister = [...run.pieces.values()].filter(
+    (each) => each.piece.along.rule === "register",
+  );
+  const keys = new Set(inRegister.flatMap((each) => seriesKey(each.from) ?? []));
+  return [...keys].map((key) => {
+    const mine = inRegister.filter((each) => seriesKey(each.from) === key);
+    const alone = mine.length === inRegister.length;
+    return {
+      room: (mine[0] as NamedPiece).from.room,
+      items: [...new Set(mine.map((each) => each.from.item))],
+      motifAboveFoot: alone
+        ? null
+        : lengthOfGrains(mod(-(group.choices.phases.get(key) ?? 0), vertical)),
+    };
+  });
+}
+
+function choseOf(group: GroupPlan): ClothPlan["chose"] {
+  return [
+    ...(group.choices.phases.size > 0 ? (["pattern-point"] as const) : []),
+    ...(group.choices.instead.size > 0 ? (["welt-shape"] as const) : []),
+  ];
 }
 
 function plannedPiece(place: Place, run: Run, cloth: PlannedCloth): PlannedPiece {

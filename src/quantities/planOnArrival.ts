@@ -25,11 +25,13 @@ const NOTHING: Arrival = { plan: null, lot: null, facts: null, cloth: null, diag
 export function planOnArrival(
   group: ClothGroup,
   facts: ClothFacts,
-  context: { readonly units: UnitSystem },
+  context: { readonly units: UnitSystem; readonly shared: (cloth: string) => boolean },
   project: ProjectRecord,
 ): Arrival {
-  const lots = arrivedLots(project, group.cloth, group.maker);
-  if (lots.length === 0 || group.cuts.length === 0) return NOTHING;
+  const shared = context.shared(group.cloth);
+  const lots = arrivedLots(project, group.cloth, group.maker, shared);
+  const unsaid = shared ? whoseIsIt(group.cloth, facts, project) : [];
+  if (lots.length === 0 || group.cuts.length === 0) return { ...NOTHING, diagnostics: unsaid };
   let shortest: Length | null = null;
   for (const lot of lots) {
     const arrived = factsOnArrival(facts, lot, project);
@@ -58,6 +60,25 @@ export function planOnArrival(
     }
   }
   return { ...NOTHING, diagnostics: [notEnough(lots, facts, shortest, project, context.units)] };
+}
+
+/** Receipts of a cloth that several makers cut, which do not say to whom they went. */
+function whoseIsIt(cloth: string, facts: ClothFacts, project: ProjectRecord): Diagnostic[] {
+  return (project.fields.receipts ?? []).flatMap((receipt, index) =>
+    receipt.cloth !== cloth || receipt.maker !== undefined
+      ? []
+      : [
+          diagnostic(
+            project.place(["receipts", index]),
+            "receipt-without-maker",
+            `More than one maker cuts ${facts.name}, and this receipt does not say to whom it went.`,
+            {
+              severity: "warning",
+              hint: "Add maker: … to it, one receipt for each. Until then it is not planned on.",
+            },
+          ),
+        ],
+  );
 }
 
 function notEnough(

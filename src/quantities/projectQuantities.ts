@@ -2,6 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ProjectRecord, Records } from "../records/records.ts";
 import { type AnyKind, furnishRoom } from "../room/furnishRoom.ts";
 import type { LookUps } from "../room/lookUps.ts";
+import { boughtOf, staysAsItIs } from "./boughtOf.ts";
 import { clothGroups } from "./clothGroups.ts";
 import { clothQuantity } from "./clothQuantity.ts";
 import { itemDefaults } from "./defaultsUsed.ts";
@@ -26,8 +27,11 @@ export function projectQuantities(
   const units = records.studio?.fields.units ?? "inches";
   const diagnostics: Diagnostic[] = rooms.flatMap((room) => room.diagnostics);
   const cloths: ClothQuantity[] = [];
-  for (const group of clothGroups(rooms)) {
-    const found = clothQuantity(group, { records, project, units, cloth: lookUps.cloth });
+  const groups = clothGroups(rooms);
+  const shared = (cloth: string) => groups.filter((each) => each.cloth === cloth).length > 1;
+  for (const group of groups) {
+    const context = { records, project, units, cloth: lookUps.cloth, shared };
+    const found = clothQuantity(group, context);
     if (found.quantity) cloths.push(found.quantity);
     diagnostics.push(...found.diagnostics);
   }
@@ -39,9 +43,9 @@ export function projectQuantities(
         kind: item.record.kind,
         title: item.record.title,
         maker: item.maker,
-        made: item.made,
+        made: boughtOf(item),
         allowances: item.allowances,
-        defaultsUsed: itemDefaults(plan.room.id, item),
+        defaultsUsed: staysAsItIs(item) ? [] : itemDefaults(plan.room.id, item),
       }),
     ),
   );
@@ -50,7 +54,15 @@ export function projectQuantities(
       (need): RoomMaterial => ({ room: item.room, item: item.item, ...need }),
     ),
   );
-  return { project: project.id, room: null, rooms, cloths, materials, items, diagnostics };
+  return {
+    project: project.id,
+    room: null,
+    rooms,
+    cloths,
+    materials,
+    items,
+    diagnostics: once(diagnostics),
+  };
 }
 
 /**
@@ -78,6 +90,13 @@ export function roomQuantities(whole: ProjectQuantities, room: string): ProjectQ
     items: ofRoom(whole.items),
     diagnostics: whole.diagnostics.filter((each) => each.file === path || !isRoomFile(each, whole)),
   };
+}
+
+/** Two groups may find the same fault of one receipt or card. */
+function once(all: readonly Diagnostic[]): Diagnostic[] {
+  const key = (each: Diagnostic) =>
+    [each.file, each.line, each.column, each.code, each.message].join("|");
+  return all.filter((each, at) => all.findIndex((other) => key(other) === key(each)) === at);
 }
 
 function isRoomFile(entry: Diagnostic, whole: ProjectQuantities): boolean {

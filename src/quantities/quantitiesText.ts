@@ -1,4 +1,5 @@
 import type { WorkingLine } from "../items/itemKind.ts";
+import type { Length } from "../units/length.ts";
 import type { UnitSystem } from "../units/printLength.ts";
 import { printLength } from "../units/printLength.ts";
 import { clothText } from "./clothText.ts";
@@ -19,7 +20,10 @@ export function quantitiesText(quantities: ProjectQuantities, units: UnitSystem)
       ? []
       : ["Cloth is planned and bought for the whole project; the pieces listed are this room's."];
   const bought = [
-    ...cloths.map((each) => `  ${each.buy.text}  ${each.facts.name}${forMaker(each.maker)}`),
+    ...cloths.map(
+      (each) =>
+        `  ${each.buy.text}  ${each.facts.name}${forMaker(each.maker)}${each.clientsOwn ? " (the client's own)" : ""}`,
+    ),
     ...materials.map(
       (each) => `  ${each.text}${each.cloth ? `  ${each.what}` : ""} (${each.item})`,
     ),
@@ -47,21 +51,7 @@ function clothLines(each: ClothQuantity, units: UnitSystem): string[] {
     `CLOTH ${each.facts.name}${forMaker(each.maker)}, ${lot}`,
     ...working(each.working),
   ];
-  if (plan.pieces.length > 0) {
-    lines.push(
-      `  No plan with the pieces so placed can need less than ${clothText(plan.lowerBound, units, "down")}.`,
-    );
-  }
-  if (plan.saved) {
-    lines.push(
-      `  Where the pattern begins on pieces that need only be level, or how the welt's cloth is cut, was chosen: it saves ${clothText(plan.saved, units, "down")}.`,
-    );
-  }
-  for (const level of plan.levels) {
-    lines.push(
-      `  Level pieces (${level.series}): a motif's middle stands ${p(level.motifAboveFoot)} above the cut edge.`,
-    );
-  }
+  if (plan.pieces.length > 0) lines.push(...planLines(each, units));
   if (each.handbookWords) lines.push(`  ${each.handbookWords}`);
   for (const estimate of each.estimates)
     lines.push(`  ESTIMATE ${estimate.item}: ${estimate.text}`);
@@ -77,6 +67,43 @@ function clothLines(each: ClothQuantity, units: UnitSystem): string[] {
         `    ${on}${p(piece.x)} from the left selvedge, ${p(piece.y)} up: ${p(piece.width)} × ${p(piece.height)}${turned}  ${piece.item}, ${piece.piece}`,
       );
     }
+  }
+  return lines;
+}
+
+/** What is proved of the plan, what was chosen for it, and where it begins in the pattern. */
+function planLines({ plan }: ClothQuantity, units: UnitSystem): string[] {
+  const p = (length: Length) => printLength(length, units);
+  const lines: string[] = [];
+  if (plan.lowerBound.equals(plan.length)) {
+    lines.push("  No plan with the pieces so placed can need less: this is proved.");
+  } else {
+    lines.push(
+      `  No plan with the pieces so placed can need less than ${clothText(plan.lowerBound, units, "down")}.`,
+    );
+  }
+  const saves = plan.saved ? `; it saves ${clothText(plan.saved, units, "down")}` : "";
+  if (plan.chose.includes("pattern-point")) {
+    lines.push(
+      `  The pattern's point on pieces that need only be level was chosen for the shortest plan${saves}.`,
+    );
+  }
+  if (plan.chose.includes("welt-shape")) {
+    lines.push(`  The shape of the cloth for welt was chosen for the shortest plan${saves}.`);
+  }
+  for (const level of plan.levels) {
+    const who = level.items.join(", ");
+    lines.push(
+      level.motifAboveFoot === null
+        ? `  ${who}: the pieces are level with each other; any point of the pattern serves as well.`
+        : `  ${who}: a motif's middle stands ${p(level.motifAboveFoot)} above each piece's cut foot.`,
+    );
+  }
+  const { pattern } = plan;
+  const fixed = plan.levels.every((level) => level.motifAboveFoot !== null);
+  if (pattern && fixed && plan.pieces.some((piece) => piece.register?.y)) {
+    const above = plan.start.isZero() ? plan.start : pattern.vertical.minus(plan.start);
+    lines.push(`  Begin so that the first motif's middle stands ${p(above)} above the first cut.`);
   }
   return lines;
 }

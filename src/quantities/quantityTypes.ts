@@ -40,7 +40,7 @@ export interface ClothPlan {
   readonly pattern: {
     readonly horizontal: Length | null;
     readonly vertical: Length;
-    readonly match: "straight" | "half-drop";
+    readonly match: "straight" | "half-drop" | "free";
     readonly motifX: Length;
   } | null;
   readonly pieces: readonly PlannedPiece[];
@@ -50,7 +50,17 @@ export interface ClothPlan {
   readonly itemByItem: Length | null;
   /** What choosing the pattern points of what must only be level saved; null where nothing was open. */
   readonly saved: Length | null;
-  readonly levels: readonly { readonly series: string; readonly motifAboveFoot: Length }[];
+  /** What was left open and chosen by what makes the plan shortest. */
+  readonly chose: readonly ("pattern-point" | "welt-shape")[];
+  readonly levels: readonly LevelPieces[];
+}
+
+/** Pieces that need only be level with each other. */
+export interface LevelPieces {
+  readonly room: string;
+  readonly items: readonly string[];
+  /** From a piece's cut foot up to the first motif's middle; null where any point of the pattern serves as well. */
+  readonly motifAboveFoot: Length | null;
 }
 
 /** A length that is only estimated, on top of the plan. */
@@ -83,6 +93,8 @@ export interface ClothQuantity {
   readonly estimates: readonly Estimate[];
   /** Reserve for where the pattern begins on the cloth: up to one repeat for each length. */
   readonly spare: Length;
+  /** True where all that is cut from it is marked as the client's own: nothing is bought. */
+  readonly clientsOwn: boolean;
   readonly buy: Buy;
   /** The handbook's figures together; null where no kind gives one. */
   readonly handbook: Length | null;

@@ -18,16 +18,21 @@ export interface ArrivedLot {
   readonly length: Length;
 }
 
-/** The lots of a cloth that arrived for a maker, the longest first. A receipt without a maker is for whoever needs it. */
+/** The lots of a cloth that arrived for a maker, the longest first. A receipt without a maker is the
+ * only maker's; of a cloth that several makers share it is nobody's. */
 export function arrivedLots(
   project: ProjectRecord,
   cloth: string,
   maker: string | null,
+  shared: boolean,
 ): ArrivedLot[] {
   const lots = new Map<string, { receipt: Receipt; index: number }[]>();
   (project.fields.receipts ?? []).forEach((receipt, index) => {
     if (receipt.cloth !== cloth) return;
-    if (receipt.maker !== undefined && maker !== null && receipt.maker !== maker) return;
+    if (
+      receipt.maker === undefined ? shared : receipt.maker !== maker && (shared || maker !== null)
+    )
+      return;
     const same = lots.get(receipt.lot) ?? [];
     same.push({ receipt, index });
     lots.set(receipt.lot, same);

@@ -45,6 +45,7 @@ function clothJson(each: ClothQuantity): Json {
     cloth: each.cloth,
     maker: each.maker,
     lot: each.lot,
+    clientsOwn: each.clientsOwn,
     usableWidthMm: mm(each.usableWidth),
     plan: planJson(each.plan),
     estimates: each.estimates.map((e) => ({
@@ -102,9 +103,11 @@ function planJson(plan: ClothPlan): Json {
     crossCuts: plan.crossCuts.map((cut) => ({ length: cut.length, yMm: mm(cut.y) })),
     itemByItemMm: plan.itemByItem && mm(plan.itemByItem),
     savedByPatternPointMm: plan.saved && mm(plan.saved),
+    chose: [...plan.chose],
     levels: plan.levels.map((level) => ({
-      series: level.series,
-      motifAboveFootMm: mm(level.motifAboveFoot),
+      room: level.room,
+      items: [...level.items],
+      motifAboveFootMm: level.motifAboveFoot && mm(level.motifAboveFoot),
     })),
   };
 }

@@ -34,7 +34,8 @@ export function allowancesSchema(items: ItemTable): z.ZodType<AllowanceValues> {
     const fields = Object.entries(allowances).map(
       ([name, definition]) => [name, field(definition).optional().meta({ description: describe(definition), examples: [definition.usual.inches] })] as const,
     );
-    return [kind, z.strictObject(Object.fromEntries(fields)).optional()] as const;
+    const ofKind = z.strictObject(Object.fromEntries(fields)).optional();
+    return [kind, ofKind.meta({ description: `allowances of the kind ${kind}` })] as const;
   });
   return z.strictObject(Object.fromEntries(kinds)) as unknown as z.ZodType<AllowanceValues>;
 }

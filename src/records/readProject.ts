@@ -26,8 +26,8 @@ function order(card: Card | null, ids: readonly string[]): { readonly ids: reado
   const wanted = list.entries.flatMap((entry) => (entry.kind === "text" ? [entry.text.trim().normalize("NFC")] : []));
   const left = ids.filter((id) => !wanted.includes(id));
   const diagnostics = [
-    ...left.map((id) => complain(card, ["rooms"], { code: "room-not-listed", severity: "warning", message: `The room "${id}" is not in this list; it comes after the others.`, expected: id, hint: "Add it where it should come." })),
-    ...wanted.flatMap((id, at) => (wanted.indexOf(id) === at ? [] : [complain(card, ["rooms", at], { code: "room-twice", message: `"${id}" is in this list already.`, actual: id, hint: "Keep one of the two." })])),
+    ...left.map((id) => complain(card, ["rooms"], { code: "room-not-listed", severity: "warning", message: `The room “${id}” is not in this list; it comes after the others.`, expected: id, hint: "Add it where it should come." })),
+    ...wanted.flatMap((id, at) => (wanted.indexOf(id) === at ? [] : [complain(card, ["rooms", at], { code: "room-twice", message: `“${id}” is in this list already.`, actual: id, hint: "Keep one of the two." })])),
   ];
   return { ids: [...new Set([...wanted.filter((id) => ids.includes(id)), ...left])], diagnostics };
 }
@@ -56,7 +56,7 @@ export function readProject(files: ProjectFiles, table: ItemTable, reading: Read
   const ordered = order(card, ids);
   const place = { file: files.card?.path ?? `projects/${files.id}/project.md`, line: null, column: null, keyPath: null };
   const own = [
-    ...(read ? read.diagnostics : [diagnostic(place, "project-card-missing", `The project "${files.id}" has no project.md.`, { hint: "Write one, or let roomcloth begin it: roomcloth new project" })]),
+    ...(read ? read.diagnostics : [diagnostic(place, "project-card-missing", `The project “${files.id}” has no project.md.`, { hint: "Write one, or let roomcloth begin it: roomcloth new project" })]),
     ...(ids.length === 0 ? [diagnostic(place, "project-without-rooms", "This project has no room yet.", { severity: "warning", hint: "Write a file for each room beside project.md." })] : []),
     ...(references?.diagnostics ?? []),
     ...ordered.diagnostics,

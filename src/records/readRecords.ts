@@ -29,9 +29,13 @@ export interface RecordsInput {
   readonly findingCodes?: readonly string[];
 }
 
+function studioOf(items: ItemTable) {
+  return studioSchema(allowancesSchema(items), items.map((entry) => entry.kind));
+}
+
 /** What every file is read with, composed from the kinds of item. */
 export function readingOf(items: ItemTable): Reading {
-  const studio = studioSchema(allowancesSchema(items));
+  const studio = studioOf(items);
   const keys = formatKeys([studio, clothSchema, objectSchema, projectSchema, roomSchema, ...items.map((entry) => entry.schema)]);
   const kinds = items.map((entry) => entry.kind);
   const synonyms = new Map(items.flatMap((entry) => entry.synonyms.map((word) => [word, entry.kind] as const)));
@@ -56,7 +60,7 @@ export function readRecords(input: RecordsInput): Records {
     present: new Set([...input.present, ...input.files.map((file) => file.path)]),
   };
   const unread = problems.some((problem) => problem.file === "studio.md" || problem.code === "content-missing");
-  const studio = readStudio(sorted.studio, unread, studioSchema(allowancesSchema(items)), reading, base);
+  const studio = readStudio(sorted.studio, unread, studioOf(items), reading, base);
   const known: Known = { ...base, makers: studio.makers, suppliers: studio.suppliers };
   const cloths = readLibrary(sorted.cloths, clothSchema, reading, known, studio.currency);
   const objects = readLibrary(sorted.objects, objectSchema, reading, known, studio.currency);

@@ -48,8 +48,8 @@ export function readRoom(file: TextFile, project: string, table: ItemTable, read
     ...checkHasItems(card),
     ...checkSums(card, leaves, currency),
   ];
-  // What no item uses is only known once every item could be read.
-  const diagnostics = hasErrors(found) ? found : [...found, ...checkUnused(card, own, inItems)];
+  // What no item uses, and what stands nowhere, is only known once every item could be read.
+  const diagnostics = hasErrors(found) ? found.filter((d) => d.code !== "object-not-placed") : [...found, ...checkUnused(card, own, inItems)];
   const whole = read.fields !== null && !hasErrors(diagnostics);
   const record: RoomRecord | null =
     whole && read.fields

@@ -30,7 +30,7 @@ function likeNamed(card: Card): Diagnostic[] {
   if (node?.kind !== "map") return [];
   return node.entries.flatMap((entry, at) => {
     const other = node.entries.slice(0, at).find((before) => slug(before.key) === slug(entry.key) && before.key !== entry.key);
-    return other ? [complain(card, ["makers", entry.key], { code: "maker-twice", message: `"${entry.key}" and "${other.key}" are too alike: their papers would lie in one folder.`, actual: entry.key, hint: "Give one of them another name." })] : [];
+    return other ? [complain(card, ["makers", entry.key], { code: "maker-twice", message: `“${entry.key}” and “${other.key}” are too alike: their papers would lie in one folder.`, actual: entry.key, hint: "Give one of them another name." })] : [];
   });
 }
 

@@ -59,7 +59,8 @@ function beyond(item: ItemRecord, placed: PlacedRoom): Diagnostic[] {
         ),
       );
     }
-    const above = placed.height ? rect.high - placed.height.toMm() : 0;
+    // A curtain may be longer than the room is high, and lie on the floor: its own kind looks at its pole.
+    const above = placed.height && placement.how === "wall" ? rect.high - placed.height.toMm() : 0;
     if (above > SLACK_MM) {
       found.push(
         diagnostic(

@@ -16,6 +16,7 @@ export interface CommonFields {
   readonly count?: number;
   readonly touches?: readonly string[];
   readonly existing?: boolean;
+  readonly owner?: string;
   readonly mount?: "inside" | "outside";
   /** Width x height, or width x depth x height. */
   readonly size?: readonly Length[];

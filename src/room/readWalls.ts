@@ -168,19 +168,10 @@ function floorOf(room: RoomRecord, walls: readonly Wall[], found: Diagnostic[]):
     );
   }
   const extent = extentOf(walls);
-  return {
-    length: Length.max(
-      extent.x,
-      gaps.length > 0 && walls.length === 4 ? Length.max(north, south) : extent.x,
-    ),
-    width: Length.max(
-      extent.y,
-      gaps.length > 0 && walls.length === 4 ? Length.max(east, west) : extent.y,
-    ),
-    perimeter,
-  };
+  return { length: extent.x, width: extent.y, perimeter };
 }
 
+/** The rectangle round all walls: of a pair that differs, the longer one counts. */
 function extentOf(walls: readonly Wall[]): { x: Length; y: Length } {
   const ends = walls.flatMap((wall) => [
     wall.start,

@@ -51,7 +51,11 @@ function roomData(
   language: string,
 ): { data: RoomData; diagnostics: readonly Diagnostic[] } {
   // An object's item has its card's name for a title; people read the card's own words.
-  const seen = visibleAreas(room).map((part) => (part.kind === "object" && part.object ? { ...part, title: swatches.objects.get(part.object)?.name ?? part.title } : part));
+  const seen = visibleAreas(room).map((part) =>
+    part.kind === "object" && part.object
+      ? { ...part, title: swatches.objects.get(part.object)?.name ?? part.title }
+      : part,
+  );
   const scheme = roomScheme({
     room: room.plan.room,
     cloths: records.cloths,

@@ -50,7 +50,7 @@ export interface FindingLine {
   readonly reason: string;
   readonly evidence: unknown;
   readonly accepted: string | null;
-  readonly pasteLine: string;
+  readonly pasteLine: string | null;
 }
 
 /** Limits what is computed, where the caller needs only a part. */

@@ -3,8 +3,9 @@ import { mix } from "../colour/mix.ts";
 import type { ClothRecord, ObjectRecord } from "../records/records.ts";
 import { declaredColours } from "./declaredColours.ts";
 import { disagreements } from "./disagreements.ts";
-import type { Origin, Swatch, SwatchColour, SwatchPhoto } from "./swatch.ts";
+import type { Origin, Swatch, SwatchPhoto } from "./swatch.ts";
 
+/** Colours by hand stand in only while there is no photograph. */
 type Colours = Pick<Swatch, "colours" | "coloursFrom" | "average">;
 
 /**
@@ -78,16 +79,12 @@ function coloursOf(
   declared: ClothRecord["fields"]["colours"],
   measure: ClothMeasure | null,
 ): Colours {
-  if (declared && declared.length > 0) {
-    const colours = declaredColours(declared);
-    return { colours, coloursFrom: "declared", average: mix(colours) };
+  if (measure) {
+    return { colours: measure.colours, coloursFrom: "measured", average: measure.average };
   }
-  const colours: readonly SwatchColour[] = measure?.colours ?? [];
-  return {
-    colours,
-    coloursFrom: colours.length > 0 ? "measured" : "unknown",
-    average: measure?.average ?? null,
-  };
+  const colours = declaredColours(declared ?? []);
+  const coloursFrom = colours.length > 0 ? "declared" : "unknown";
+  return { colours, coloursFrom, average: mix(colours) };
 }
 
 /** The card's repeat, else the photograph's where it is sure and of a kind that can be cut by. */

@@ -37,6 +37,8 @@ export function normaliseLengthText(text: string): string {
   out = out.replace(/(\d?)([¼½¾⅛⅜⅝⅞⅓⅔⅕⅖⅗⅘⅙⅚])/g, (_, digit: string, glyph: string) =>
     digit ? `${digit} ${GLYPHS[glyph]}` : (GLYPHS[glyph] as string),
   );
+  // `5'-6"`: the hyphen of drawings parts feet from inches and takes nothing away.
+  out = out.replace(/(['a-z])-(?=\d)/gi, "$1 ");
   return out.replace(/(\d),(\d)/g, "$1.$2").replace(/\s+/g, " ").trim();
 }
 
@@ -67,7 +69,7 @@ export function parseLength(text: string): ParsedLength {
   if (clean === "") return { ok: false, fault: "empty", near: text };
   if (/^-\s*[\d.]/.test(clean)) return { ok: false, fault: "negative", near: text };
   // `2,140 mm` may be two metres or two millimetres: ask, never guess. Only metres are written with three decimals.
-  if (/\d,\d{3}(?!\d)\s*(?!m\b|met)/i.test(text)) return { ok: false, fault: "comma", near: text };
+  if (/\d,\d{3}(?!\d)(?!\s*(?:m\b|met))/i.test(text)) return { ok: false, fault: "comma", near: text };
   if (/^0(\.0+)?$/.test(clean)) return { ok: true, length: Length.zero.withTyped(text.trim()) };
   let rest = clean;
   let sum = new Fraction(0);

@@ -210,8 +210,8 @@ test("check shows findings and errors and writes nothing", async () => {
   studio.room("quay/den", "BROKEN");
   const said = await studio.run(["check"]);
   expect(said.exit).toBe(1);
-  expect(said.out).toContain("quay/hall\n  worth a look: Two are close.");
-  expect(said.out).toContain("1 error in 1 file.");
+  expect(said.out).toContain("quay/hall: worth a look: Two are close.");
+  expect(said.out).toContain("1 error, 0 warnings, 3 findings.");
   expect(existsSync(studio.out)).toBe(false);
 });
 

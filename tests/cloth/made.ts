@@ -31,7 +31,7 @@ export function seeded(seed: number): () => number {
   };
 }
 
-/** Draws a design as a photograph would show it: each pixel the mean light of 4 x 4 places in it. */
+/** Draws a design as a photograph would show it: each pixel the mean light of 3 x 3 places in it. */
 export function photograph(design: Design, shot: Shot): Pixels & { data: Uint8Array } {
   const { widthMm, heightMm, widthPx, noise = 0, falloff = 1, blurPx = 0, seed = 1 } = shot;
   const width = widthPx;
@@ -47,7 +47,7 @@ export function photograph(design: Design, shot: Shot): Pixels & { data: Uint8Ar
     return light;
   };
   let light = new Float32Array(width * height * 3);
-  const N = 4;
+  const N = 3;
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++)
       for (let s = 0; s < N * N; s++) {

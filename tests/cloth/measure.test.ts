@@ -1,12 +1,12 @@
 import { expect, test } from "vitest";
 import { contrast } from "../../src/cloth/contrast.ts";
 import { distanceToEdge } from "../../src/cloth/distanceToEdge.ts";
-import { leaveOut } from "../../src/cloth/leaveOut.ts";
+import { leaveOut, wholeCard } from "../../src/cloth/leaveOut.ts";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
 import { motifSize } from "../../src/cloth/motifSize.ts";
 import { neutralise } from "../../src/cloth/neutralise.ts";
 import { palette } from "../../src/cloth/palette.ts";
-import { crop, linearAt, type Pixels } from "../../src/cloth/pixels.ts";
+import { linearAt, type Pixels } from "../../src/cloth/pixels.ts";
 import { photoQuality } from "../../src/cloth/quality.ts";
 import { shrink } from "../../src/cloth/shrink.ts";
 import { difference } from "../../src/colour/difference.ts";
@@ -15,8 +15,8 @@ import { lightReflectance } from "../../src/colour/luminance.ts";
 import { oklabOfPixels } from "../../src/colour/oklabOfPixels.ts";
 import { type Design, discs, gingham, photograph, plain, seeded, sprigs, stripes } from "./made.ts";
 
-const SHOT = { widthMm: 300, heightMm: 225, widthPx: 480 };
-const MM_PER_PX = 300 / 480;
+const SHOT = { widthMm: 300, heightMm: 225, widthPx: 420 };
+const MM_PER_PX = 300 / 420;
 const PLACE = { file: "content/cloths/fern.md", line: 2, column: 8, keyPath: "photo.neutral" };
 const CREAM = "#efe3c8";
 const INK = "#3b4a52";
@@ -202,17 +202,21 @@ test("shrinking keeps the mean light and never enlarges", () => {
   expect(shrink(pixels, 100, 100)).toBe(pixels);
 });
 
-test("a card is left out by the largest strip that it does not touch", () => {
-  const pixels = blank("#808080");
-  expect(leaveOut(pixels, { x: 0, y: 0, width: 20, height: 30 })).toMatchObject({
-    width: 76,
-    height: 72,
+test("a card is left out whole, though the rectangle lies within it", () => {
+  const pixels = underLamp(plain("#8a3b4a"), [1, 1, 1], 0.5);
+  // The card is 60 x 40 at the corner; 3 pixels more are its rim.
+  expect(wholeCard(pixels, CARD)).toEqual({ x: 0, y: 0, width: 63, height: 43 });
+  const left = leaveOut(pixels, CARD);
+  expect(left).toMatchObject({ width: 420, height: 315 - 43 });
+  expect(palette(left).colours.map((c) => c.hex)).toEqual(["#8a3b4a"]);
+  const white = photograph(plain("#f4f0e6"), { ...SHOT, widthPx: 200 });
+  // A cloth of the card's own colour is not all card.
+  expect(wholeCard(white, { x: 80, y: 60, width: 20, height: 20 })).toEqual({
+    x: 78,
+    y: 58,
+    width: 24,
+    height: 24,
   });
-  expect(leaveOut(pixels, { x: 0, y: 60, width: 96, height: 12 })).toMatchObject({
-    width: 96,
-    height: 60,
-  });
-  expect(() => crop({ ...pixels, width: 95 }, { x: 0, y: 0, width: 5, height: 5 })).not.toThrow();
 });
 
 test("a measurement has the shape of the swatch document and says what to look at", () => {

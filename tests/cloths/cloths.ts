@@ -89,9 +89,9 @@ export const CLOTHS: Readonly<Record<string, DemoCloth>> = {
   turnstile: {
     make: turnstile,
     pxPerMm: 6,
-    pattern: { kind: "geometric", repeat: straight(2.25 * INCH, 3 * INCH), directionDeg: null },
+    pattern: { kind: "geometric", repeat: straight(1.5 * INCH, 2 * INCH), directionDeg: null },
     inks: [stove.cream, stove.bottle, stove.brick, stove.honey, stove.lichen],
-    photo: shot(8, 8, 5.2, { turnDeg: 0.25 }),
+    photo: shot(7, 7, 6, { turnDeg: 0.25 }),
   },
   hayrick: {
     make: hayrick,
@@ -114,13 +114,13 @@ export const CLOTHS: Readonly<Record<string, DemoCloth>> = {
   fallow: {
     make: fallow,
     pxPerMm: 4.4,
-    pattern: { kind: "irregular", repeat: straight(9 * INCH, 9 * INCH), directionDeg: null },
+    pattern: { kind: "irregular", repeat: straight(6.75 * INCH, 6.75 * INCH), directionDeg: null },
     inks: [
       mixHex(stove.fawn, stove.umber, 0.08),
       stove.cream,
       mixHex(stove.umber, stove.fawn, 0.5),
     ],
-    photo: shot(14, 14, 4, { turnDeg: 0.3 }),
+    photo: shot(11, 11, 5, { turnDeg: 0.3 }),
   },
   chaff: {
     make: chaff,
@@ -174,9 +174,9 @@ export const CLOTHS: Readonly<Record<string, DemoCloth>> = {
   slipway: {
     make: slipway,
     pxPerMm: 6.3,
-    pattern: { kind: "stripe", repeat: bands(1.5 * INCH), directionDeg: 90 },
+    pattern: { kind: "stripe", repeat: bands(2.25 * INCH), directionDeg: 90 },
     inks: [harbour.chalk, harbour.ink],
-    photo: shot(6, 6, 6, { turnDeg: -0.2, format: "webp" }),
+    photo: shot(7, 6, 6, { turnDeg: -0.2, format: "webp" }),
   },
   peppercorn: {
     make: peppercorn,
@@ -189,14 +189,14 @@ export const CLOTHS: Readonly<Record<string, DemoCloth>> = {
     make: mizzle,
     pxPerMm: 7.2,
     pattern: plain("textured-plain"),
-    inks: [mixHex(harbour.slate, harbour.mist, 0.3), mixHex(harbour.slate, harbour.ink, 0.25)],
+    inks: [mixHex(harbour.slate, harbour.mist, 0.24), mixHex(harbour.slate, harbour.ink, 0.17)],
     photo: shot(6, 6, 6, { turnDeg: -0.1 }),
   },
   ripple: {
     make: ripple,
     pxPerMm: 6,
-    pattern: { kind: "geometric", repeat: straight(4.5 * INCH, 7 * INCH), directionDeg: null },
+    pattern: { kind: "geometric", repeat: straight(3.375 * INCH, 5.25 * INCH), directionDeg: null },
     inks: [harbour.chalk, harbour.ink, harbour.clay, harbour.straw, harbour.tide, harbour.blush],
-    photo: shot(10, 11, 4.4, { turnDeg: 0.1 }),
+    photo: shot(8, 9, 5, { turnDeg: 0.1 }),
   },
 };

@@ -24,11 +24,18 @@ test.each(FAMILIES)(
       const exact = await exactLength(small, 0, plan.length, SECONDS);
       if (!exact.proved) continue;
       proved++;
+      // The bound of lines and slabs by itself, and the plan's own, which a search of all registered places may raise.
       const bound = lowerBound(small.usableWidth, small.pattern, small.pieces, {
         start: 0,
         knownLength: plan.itemByItem ?? plan.length,
       });
       expect(bound, `${family} ${seed}`).toBeLessThanOrEqual(exact.length);
+      expect(plan.lowerBound, `${family} ${seed}`).toBeGreaterThanOrEqual(bound);
+      expect(plan.lowerBound, `${family} ${seed}`).toBeLessThanOrEqual(exact.length);
+      // With every piece in register both ways, the plan's bound is the optimum itself.
+      if (family === "curtains" || family === "cushions") {
+        expect(plan.lowerBound, `${family} ${seed}`).toBe(exact.length);
+      }
       expect(plan.length, `${family} ${seed}`).toBeGreaterThanOrEqual(exact.length);
       const over = plan.length / exact.length - 1;
       sum += over;

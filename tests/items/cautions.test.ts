@@ -3,13 +3,25 @@ import { expect, test } from "vitest";
 import { CAUTION_CODES, cautionFor } from "../../src/items/cautions.ts";
 import type { TradeCase } from "./tradeContext.ts";
 
-const SAFETY = JSON.parse(readFileSync(new URL("../reference/trade/safety.json", import.meta.url), "utf8")) as TradeCase[];
+const SAFETY = JSON.parse(
+  readFileSync(new URL("../reference/trade/safety.json", import.meta.url), "utf8"),
+) as TradeCase[];
 
 test("every caution defers to local codes and licensed practice, and judges nothing", () => {
   for (const code of CAUTION_CODES) {
-    for (const kind of ["curtains", "blind", "cushion", "armchair", "wallpaper", "paint", "object"]) {
+    for (const kind of [
+      "curtains",
+      "blind",
+      "cushion",
+      "armchair",
+      "wallpaper",
+      "paint",
+      "object",
+    ]) {
       const caution = cautionFor(code, kind);
-      expect(caution?.text, code).toMatch(/Local codes and licensed or tested practice decide; this is a reminder, not a judgement of compliance\.$/);
+      expect(caution?.text, code).toMatch(
+        /Local codes and licensed or tested practice decide; this is a reminder, not a judgement of compliance\.$/,
+      );
       // The published cautions all end so (safety.json).
       expect(SAFETY.every((c) => c.caution?.includes("not a judgement of compliance"))).toBe(true);
       expect(caution?.text).not.toMatch(/\d+ ?(kg|lb|newton)/i);
@@ -31,7 +43,10 @@ test("old paint names 1978 and stops before sanding (sa-11, 40 CFR 745)", () => 
 
 test("cords: cordless first, inner cords and loops (sa-08, sa-09, sa-10); small parts carry the sheet's line (sa-17, common practice, no source)", () => {
   expect(cautionFor("cords", "blind")?.text).toMatch(/Cordless.*loop.*back of a blind.*cots/);
-  const line = (SAFETY.find((c) => c.id === "sa-17")?.expected as unknown as { sheet_line: string }).sheet_line;
+  const smallParts = SAFETY.find((c) => c.id === "sa-17") as unknown as {
+    expected: { sheet_line: string };
+  };
+  const line = smallParts.expected.sheet_line;
   expect(cautionFor("small-parts", "curtains")?.text.toLowerCase()).toContain(line);
 });
 

@@ -1,5 +1,5 @@
-import Fraction from "fraction.js";
 import { readFileSync } from "node:fs";
+import Fraction from "fraction.js";
 import type { z } from "zod";
 import type { AllowanceTable } from "../../src/fields/allowance.ts";
 import type { ClothFacts, ItemContext, ObjectFacts, WallRun } from "../../src/items/itemKind.ts";
@@ -20,7 +20,9 @@ export interface TradeCase {
 
 /** A case by its id, from its file; throws where there is none, so that no check is lost in silence. */
 export function tradeCase(file: string, id: string): TradeCase {
-  const all = JSON.parse(readFileSync(new URL(`../reference/trade/${file}.json`, import.meta.url), "utf8")) as TradeCase[];
+  const all = JSON.parse(
+    readFileSync(new URL(`../reference/trade/${file}.json`, import.meta.url), "utf8"),
+  ) as TradeCase[];
   const found = all.find((c) => c.id === id);
   if (!found) throw new Error(`No case ${id} in ${file}.json`);
   return found;
@@ -41,10 +43,24 @@ export function length(text: string): Length {
 }
 
 export function clothFacts(more: Partial<ClothFacts> & { id: string }): ClothFacts {
-  return { name: more.id, type: "cloth", usableWidth: null, repeat: null, mayTurn: false, nap: false, roll: null, ...more };
+  return {
+    name: more.id,
+    type: "cloth",
+    usableWidth: null,
+    repeat: null,
+    mayTurn: false,
+    nap: false,
+    roll: null,
+    ...more,
+  };
 }
 
-export function wallRun(width: string, height: string, openings: WallRun["openings"] = [], wall = "north"): WallRun {
+export function wallRun(
+  width: string,
+  height: string,
+  openings: WallRun["openings"] = [],
+  wall = "north",
+): WallRun {
   return { wall, fromLeft: Length.zero, width: length(width), height: length(height), openings };
 }
 
@@ -79,7 +95,12 @@ export function contextFor(table: AllowanceTable, ask: ContextAsk = {}): ItemCon
     length: (name) => length(text(name)),
     ratio: (name) => new Fraction(text(name)),
     count: (name) => Number(text(name)),
-    place: (keyPath) => ({ file: "room.md", line: 1, column: 1, keyPath: `items[0].${keyPath.join(".")}` }),
+    place: (keyPath) => ({
+      file: "room.md",
+      line: 1,
+      column: 1,
+      keyPath: `items[0].${keyPath.join(".")}`,
+    }),
   };
 }
 
@@ -92,6 +113,8 @@ export function fieldsOf<S extends z.ZodType>(schema: S, raw: unknown): z.output
 
 /** In the given unit, as a binary number for comparing with a printed one. */
 export function inUnit(l: Length, unit: "in" | "cm" | "m" | "yd"): number {
-  const one = { in: Length.inches(1), cm: Length.cm(1), m: Length.cm(100), yd: Length.yards(1) }[unit];
+  const one = { in: Length.inches(1), cm: Length.cm(1), m: Length.cm(100), yd: Length.yards(1) }[
+    unit
+  ];
   return l.over(one).valueOf();
 }

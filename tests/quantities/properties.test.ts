@@ -6,6 +6,7 @@ import { type ClothJson, checkPlan } from "./checkPlan.ts";
 import { quantitiesOf, STUDIO_INCHES } from "./studioOf.ts";
 
 const RUNS = process.env.SOAK ? 200 : 12;
+const TIMEOUT = process.env.SOAK ? 600_000 : 60_000;
 
 /** Sizes in quarter inches, so that both unit systems say them exactly. */
 const quarter = (low: number, high: number) => fc.integer({ min: low * 4, max: high * 4 });
@@ -64,67 +65,95 @@ const files = (s: ReturnType<typeof studio>, items = s.items) => ({
 const json = (q: ReturnType<typeof quantitiesOf>) =>
   quantitiesJson(q) as unknown as { cloths: ClothJson[]; items: unknown[] };
 
-test("every plan can be cut as it stands", () => {
-  fc.assert(
-    fc.property(drawn, (d) => {
-      for (const each of json(quantitiesOf(files(studio(d, inches)))).cloths) checkPlan(each);
-    }),
-    { numRuns: RUNS, seed: 1 },
-  );
-});
+test(
+  "every plan can be cut as it stands",
+  () => {
+    fc.assert(
+      fc.property(drawn, (d) => {
+        for (const each of json(quantitiesOf(files(studio(d, inches)))).cloths) checkPlan(each);
+      }),
+      { numRuns: RUNS, seed: 1 },
+    );
+  },
+  TIMEOUT,
+);
 
-test("inches or centimetres, the same millimetres", () => {
-  fc.assert(
-    fc.property(drawn, (d) => {
-      const one = json(quantitiesOf(files(studio(d, inches))));
-      const other = json(quantitiesOf(files(studio(d, centimetres))));
-      expect(other.cloths.map((c) => [c.plan, c.spareMm, c.buy])).toEqual(
-        one.cloths.map((c) => [c.plan, c.spareMm, c.buy]),
-      );
-    }),
-    { numRuns: RUNS, seed: 2 },
-  );
-});
+test(
+  "inches or centimetres, the same millimetres",
+  () => {
+    fc.assert(
+      fc.property(drawn, (d) => {
+        const one = json(quantitiesOf(files(studio(d, inches))));
+        const other = json(quantitiesOf(files(studio(d, centimetres))));
+        expect(other.cloths.map((c) => [c.plan, c.spareMm, c.buy])).toEqual(
+          one.cloths.map((c) => [c.plan, c.spareMm, c.buy]),
+        );
+      }),
+      { numRuns: RUNS, seed: 2 },
+    );
+  },
+  TIMEOUT,
+);
 
-test("the same files give the same plan", () => {
-  fc.assert(
-    fc.property(drawn, (d) => {
-      expect(json(quantitiesOf(files(studio(d, inches))))).toEqual(
-        json(quantitiesOf(files(studio(d, inches)))),
-      );
-    }),
-    { numRuns: 4, seed: 3 },
-  );
-});
+test(
+  "the same files give the same plan",
+  () => {
+    fc.assert(
+      fc.property(drawn, (d) => {
+        expect(json(quantitiesOf(files(studio(d, inches))))).toEqual(
+          json(quantitiesOf(files(studio(d, inches)))),
+        );
+      }),
+      { numRuns: 4, seed: 3 },
+    );
+  },
+  TIMEOUT,
+);
 
-test("one more item never lessens what is bought", () => {
-  fc.assert(
-    fc.property(drawn, cushion, (d, more) => {
-      const before = quantitiesOf(files(studio(d, inches)));
-      const after = quantitiesOf(files(studio({ ...d, cushions: [...d.cushions, more] }, inches)));
-      expect(
-        after.cloths[0]?.buy.length.compare(before.cloths[0]?.buy.length as never),
-      ).toBeGreaterThanOrEqual(0);
-    }),
-    { numRuns: RUNS, seed: 4 },
-  );
-});
+// A search promises no monotony where it may choose the pattern's points; it is held to a hundredth and one buying step.
+test(
+  "one more item never lessens what is bought, but for what a search may find",
+  () => {
+    fc.assert(
+      fc.property(drawn, cushion, (d, more) => {
+        const before = quantitiesOf(files(studio(d, inches))).cloths[0];
+        const after = quantitiesOf(files(studio({ ...d, cushions: [...d.cushions, more] }, inches)))
+          .cloths[0];
+        const bought = before?.buy.length.toMm() ?? 0;
+        expect(after?.buy.length.toMm()).toBeGreaterThanOrEqual(
+          bought - Math.max(228.6, bought / 100),
+        );
+        // With nothing to choose, no plan of more pieces is shorter than what was proved for fewer.
+        if (d.curtains.length > 0) return;
+        expect(after?.plan.length.compare(before?.plan.lowerBound as never)).toBeGreaterThanOrEqual(
+          0,
+        );
+      }),
+      { numRuns: RUNS, seed: 4 },
+    );
+  },
+  TIMEOUT,
+);
 
-test("the rooms of a project together are the project: no piece lost, none twice", () => {
-  fc.assert(
-    fc.property(drawn, drawn, (a, b) => {
-      const one = studio(a, inches);
-      const two = studio({ ...b, cloth: a.cloth }, inches);
-      const rooms = {
-        a: `room: A\nitems:\n${one.items.join("")}`,
-        b: `room: B\nitems:\n${two.items.join("")}`,
-      };
-      const whole = quantitiesOf({ studio: one.studio, cloths: one.cloths, rooms });
-      const parts = ["a", "b"].map((id) => roomQuantities(whole, id));
-      const ids = (q: typeof whole) => q.cloths.flatMap((c) => c.plan.pieces.map((p) => p.id));
-      expect(parts.flatMap(ids).sort()).toEqual(ids(whole).sort());
-      expect(parts.flatMap((p) => p.items)).toEqual(whole.items);
-    }),
-    { numRuns: Math.ceil(RUNS / 2), seed: 5 },
-  );
-});
+test(
+  "the rooms of a project together are the project: no piece lost, none twice",
+  () => {
+    fc.assert(
+      fc.property(drawn, drawn, (a, b) => {
+        const one = studio(a, inches);
+        const two = studio({ ...b, cloth: a.cloth }, inches);
+        const rooms = {
+          a: `room: A\nitems:\n${one.items.join("")}`,
+          b: `room: B\nitems:\n${two.items.join("")}`,
+        };
+        const whole = quantitiesOf({ studio: one.studio, cloths: one.cloths, rooms });
+        const parts = ["a", "b"].map((id) => roomQuantities(whole, id));
+        const ids = (q: typeof whole) => q.cloths.flatMap((c) => c.plan.pieces.map((p) => p.id));
+        expect(parts.flatMap(ids).sort()).toEqual(ids(whole).sort());
+        expect(parts.flatMap((p) => p.items)).toEqual(whole.items);
+      }),
+      { numRuns: Math.ceil(RUNS / 2), seed: 5 },
+    );
+  },
+  TIMEOUT,
+);

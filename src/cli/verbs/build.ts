@@ -1,26 +1,18 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
-import { diagnosticJson } from "../../diagnostics/report.ts";
 import type { Page } from "../../documents/page.ts";
 import type { FoundBrowser } from "../../press/findBrowser.ts";
-import { type PrintJob, printPages } from "../../press/print.ts";
 import type { Computed, OutputFile } from "../../site/computed.ts";
 import { stagePages } from "../../site/stagePages.ts";
 import { machineFault } from "../machineFault.ts";
-import { exitOf, type Outcome } from "../outcome.ts";
-import { type OutputFolder, openOutput, type Published } from "../output/outputFolder.ts";
+import type { Outcome } from "../outcome.ts";
+import { type OutputFolder, openOutput } from "../output/outputFolder.ts";
 import type { MadeFile, Scope } from "../output/switchPlan.ts";
 import type { Progress } from "../progress.ts";
 import { requireTarget, type Target } from "../target.ts";
 import type { Wiring } from "../wiring.ts";
-
-export interface BuildOptions {
-  readonly contentDir: string;
-  readonly outDir: string;
-  readonly only: Target | null;
-  readonly pdf: boolean;
-  readonly useCache: boolean;
-  readonly env: Readonly<Record<string, string | undefined>>;
-}
+import type { BuildOptions } from "./buildOptions.ts";
+import { stopped, summary } from "./buildSummary.ts";
+import { NOTHING_PRINTED, pdfPath, printBuilt } from "./printBuilt.ts";
 
 /** An owner of pages: a project, or null for the studio as a whole. */
 type Owner = string | null;
@@ -94,7 +86,7 @@ async function buildInto(
   diagnostics.push(...staged.diagnostics);
   breakOwners(broken, pages, staged.failed);
 
-  const printed = await printThem(
+  const printed = await printBuilt(
     pages.filter((page) => page.pdf && !broken.has(page.project)),
     browser,
     computed,
@@ -143,61 +135,6 @@ function breakOwners(
   for (const page of pages) if (failed.has(page.path)) broken.add(page.project);
 }
 
-interface PrintedAll {
-  readonly pdfs: number;
-  readonly fromCache: number;
-  readonly browser: string | null;
-  readonly diagnostics: readonly Diagnostic[];
-}
-
-const NOTHING_PRINTED: PrintedAll = { pdfs: 0, fromCache: 0, browser: null, diagnostics: [] };
-
-async function printThem(
-  pages: readonly Page[],
-  browser: FoundBrowser | null,
-  computed: Computed,
-  options: BuildOptions,
-  wiring: Wiring,
-  staging: string,
-  show: (line: string) => void,
-): Promise<PrintedAll> {
-  if (browser === null || pages.length === 0) return NOTHING_PRINTED;
-  const fixed = sourceDate(options.env.SOURCE_DATE_EPOCH);
-  const jobs = pages.map(
-    (page): PrintJob => ({
-      html: page.path,
-      pdf: pdfPath(page.path),
-      title: page.title,
-      language: page.language,
-      instant: fixed ?? computed.issueDates.get(page.project ?? "") ?? null,
-    }),
-  );
-  const run = await printPages(jobs, {
-    root: staging,
-    browser,
-    withoutSandbox: options.env.ROOMCLOTH_NO_SANDBOX === "1",
-    cache: options.useCache ? wiring.pdfCache() : null,
-    onProgress: (done, of, job) => show(`Printing ${done + 1} of ${of}: ${job.title}`),
-  });
-  const printed = run.value?.printed ?? [];
-  return {
-    pdfs: printed.length,
-    fromCache: printed.filter((one) => one.fromCache).length,
-    browser: run.value?.browserVersion ?? browser.version,
-    diagnostics: run.diagnostics,
-  };
-}
-
-/** The instant that SOURCE_DATE_EPOCH gives (reproducible-builds.org), or null. */
-export function sourceDate(text: string | undefined): string | null {
-  if (text === undefined || !/^\d{1,11}$/.test(text)) return null;
-  return new Date(Number(text) * 1000).toISOString();
-}
-
-function pdfPath(html: string): string {
-  return html.replace(/\.html$/, ".pdf");
-}
-
 function madeFiles(pages: readonly Page[], files: readonly OutputFile[], pdf: boolean): MadeFile[] {
   return [
     ...pages.flatMap(({ path, project, pdf: printed, pictures }) =>
@@ -226,50 +163,4 @@ function scopeOf(computed: Computed, broken: ReadonlySet<Owner>, only: Target | 
   }
   const built = [null, ...computed.projects].filter((owner) => !broken.has(owner));
   return { built: new Set(built), existing: new Set(computed.projects) };
-}
-
-function summary(
-  options: BuildOptions,
-  computed: Computed,
-  published: Published | null,
-  diagnostics: readonly Diagnostic[],
-  printed: PrintedAll,
-): Outcome {
-  const wanted = options.only === null ? computed.projects : [options.only.project];
-  const built = wanted.filter((project) => published?.switched.includes(project) === true);
-  const kept = wanted.filter((project) => !built.includes(project));
-  const { pdfs, fromCache, browser } = printed;
-  const json = {
-    out: options.outDir,
-    built,
-    kept,
-    removed: published?.removed ?? [],
-    pdfs,
-    pdfsFromCache: fromCache,
-    browser,
-    diagnostics: diagnostics.map(diagnosticJson),
-  };
-  const lines = [
-    built.length > 0 ? `Built ${built.join(", ")} in ${options.outDir}.` : "",
-    pdfs > 0
-      ? `${pdfs} PDFs, ${fromCache} of them unchanged, by ${browser ?? "the print browser"}.`
-      : "",
-    kept.length > 0 ? `As they were, because of errors: ${kept.join(", ")}.` : "",
-  ];
-  const text = lines.filter((line) => line !== "").join("\n");
-  return { exit: exitOf(diagnostics), json, text, diagnostics };
-}
-
-/** Nothing was built. */
-function stopped(diagnostics: readonly Diagnostic[]): Outcome {
-  const json = {
-    built: [],
-    kept: [],
-    removed: [],
-    pdfs: 0,
-    pdfsFromCache: 0,
-    browser: null,
-    diagnostics: diagnostics.map(diagnosticJson),
-  };
-  return { exit: exitOf(diagnostics), json, text: "", diagnostics };
 }

@@ -8,11 +8,11 @@ import type { Page } from "../../documents/page.ts";
 import { onSignal } from "../../press/onSignal.ts";
 import type { Computed } from "../../site/computed.ts";
 import { stagePages } from "../../site/stagePages.ts";
-import type { Surroundings } from "../main.ts";
 import type { ExitCode } from "../outcome.ts";
 import { paintFor } from "../paint.ts";
 import { watchFolders } from "../preview/folderWatch.ts";
 import { type PreviewServer, type Shown, startPreviewServer } from "../preview/previewServer.ts";
+import type { Surroundings } from "../surroundings.ts";
 
 import type { Wiring } from "../wiring.ts";
 

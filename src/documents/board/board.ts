@@ -2,6 +2,8 @@ import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { dateInWords } from "../words/dates.ts";
 import { capital, scaleWords } from "../words/phrases.ts";
+import { type ElevationPage, elevationPages } from "../room/elevation.ts";
+import { spelled } from "../words/spelling.ts";
 import { boardWords } from "../words/prose.ts";
 import { type Mix, mixOfRoom } from "./mix.ts";
 import { type ScalePage, scalePageOf } from "./scalePage.ts";
@@ -40,6 +42,8 @@ export interface Board {
   readonly armLength: string;
   readonly standX: number;
   readonly pageTitleY: number;
+  readonly underPageTitleY: number;
+  readonly elevations: readonly ElevationPage[];
   readonly scale: (ScalePage & { readonly noteX: number; readonly rows: readonly (ScalePage["rows"][number] & { captionY: number })[] }) | null;
 }
 
@@ -106,11 +110,13 @@ export function boardOf(data: ProjectData, room: RoomData, book: PictureBook, pr
     further: words.further,
     decisions: room.record.fields.decisions ?? [],
     decisionsY: mix.lowerTop,
-    small: `Cloths are shown at ${scaleWords(mix.scale)}. Paper and screens cannot show colour exactly: please judge from the sample, in the room, by day and by lamp.`,
+    small: spelled(`Cloths are shown at ${scaleWords(mix.scale)}. Paper and screens cannot show colour exactly: please judge from the sample, in the room, by day and by lamp.`, data.studio.fields.language),
     smallY: sheet.height - sheet.margin.bottom - 12,
     armLength: data.studio.fields.units === "inches" ? "arm’s length, about 20 inches" : "half a metre",
     standX: sheet.width * 0.43,
     pageTitleY: sheet.margin.top - 3.4,
+    underPageTitleY: sheet.margin.top + 16,
+    elevations: elevationPages(data, room, sheet, book, prefix),
     scale: scale && { ...scale, noteX: scale.distanceX, rows: scale.rows.map((r) => ({ ...r, captionY: r.y + 15.4 })) },
   };
 }

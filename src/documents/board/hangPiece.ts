@@ -32,4 +32,4 @@ export interface Field {
 
 /** The gap between pieces, and the channels in which the captions hang. */
 export const GAP_MM = 6;
-export const CAPTION_MM = 15;
+export const CAPTION_MM = 18;

@@ -6,6 +6,7 @@ import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { type Markup, escapeHtml } from "../words/marks.ts";
 import { type Language, capital, listed, placesOf, roleWord } from "../words/phrases.ts";
+import { spelled } from "../words/spelling.ts";
 import { type Cutting, type CuttingFill, cuttingsSvg } from "./cuttings.ts";
 import { hang } from "./hang.ts";
 import type { HangPiece } from "./hangPiece.ts";
@@ -121,7 +122,7 @@ export function mixOfRoom(data: ProjectData, room: RoomData, sheet: BoardSheet, 
       y: y + h.height + 2,
       width: Math.max(h.width + 4, next ? next.x - h.x - 2 : fieldWidth - x - 8),
       name: swatch.name,
-      role: isAnchor ? "where the colours come from" : roleWord((role as RoleOf).role, swatch.kind, isPaper),
+      role: isAnchor ? spelled("where the colours come from", language) : roleWord((role as RoleOf).role, swatch.kind, isPaper),
       place: isAnchor ? "" : listed(placesOf(h.id, room, language)),
     });
   }

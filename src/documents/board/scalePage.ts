@@ -61,7 +61,7 @@ function scaleFor(swatches: readonly Swatch[], lengthMm: number): number {
   const motif = Math.max(0, ...swatches.map((s) => s.motifMm ?? 0));
   const up = Math.max(0, ...swatches.map((s) => (s.repeat && s.kind !== "stripe" ? s.repeat.upMm : 0)));
   const across = Math.max(0, ...swatches.map((s) => s.repeat?.acrossMm ?? 0));
-  return [2, 3, 4, 5, 6, 8, 10].find((s) => motif / s <= 42 && up / s <= lengthMm * 1.08 && across / s <= 120) ?? 12;
+  return [2, 3, 4, 5, 6, 8, 10].find((s) => motif / s <= 46 && up / s <= lengthMm * 1.08 && across / s <= 120) ?? 12;
 }
 
 /** A mug, nine centimetres high, drawn at one to `scale`, standing on (x, base): a size that every hand knows. */
@@ -169,7 +169,7 @@ function nearPatch(swatch: Swatch, scale: number, book: PictureBook): string | n
 function plainFrom(swatch: Swatch, units: UnitSystem): string {
   if (isPlain(swatch)) return "a plain at any distance";
   const m = swatch.readsPlainFromM;
-  if (m === null) return "not yet measured";
+  if (m === null) return "";
   const far = m > 12;
   const shown = units === "inches" ? `${Math.round(Math.min(m, 12) / 0.3048)} ft` : `${Math.round(Math.min(m, 12))} m`;
   return `plain from ${far ? "beyond " : ""}${shown}`;
@@ -194,7 +194,7 @@ export function scalePageOf(data: ProjectData, room: RoomData, sheet: BoardSheet
   const end = last.x + last.width;
   const base = sheet.height - sheet.margin.bottom - 7;
   const shown = [...swatches, ...plains.map(swatchOf)].slice(0, 8);
-  const pitch = Math.min(24, (base - 40 - top) / Math.max(1, shown.length - 1) < 24 && shown.length > 7 ? 22 : 24);
+  const pitch = shown.length > 7 ? 22.4 : 24;
   const rows = shown.map((s, at) => ({ y: top + at * pitch, name: s.name, words: plainFrom(s, units) }));
   const body =
     rulerSvg("cm", "left", from - 3, top, lengthMm, scale) +
@@ -221,6 +221,6 @@ export function scalePageOf(data: ProjectData, room: RoomData, sheet: BoardSheet
             plain: `The motifs, largest to smallest, at the same size. Each should be clearly smaller than the one before${close ? "." : `; here every step is ×${least.toFixed(1)} or more.`}`,
             close: close ? close.message : "",
           },
-    noteY: base - 32,
+    noteY: Math.max(base - 24, (rows.at(-1)?.y ?? top) + 25),
   };
 }

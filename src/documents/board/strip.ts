@@ -22,7 +22,7 @@ const LABEL_MM = 9;
 export function shareStrip(scheme: RoomScheme, height: number, labelsFrom: number, labelsTo: number): StripPart[] {
   let y = 0;
   const parts = scheme.shares.map((s) => {
-    const part = { hex: s.hex, name: s.name, hundredths: s.hundredths, y, height: (height * s.hundredths) / 100 };
+    const part = { hex: s.hex, name: s.name.charAt(0).toUpperCase() + s.name.slice(1), hundredths: s.hundredths, y, height: (height * s.hundredths) / 100 };
     y += part.height;
     return part;
   });

@@ -4,6 +4,7 @@ import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import { capital, listed } from "../words/phrases.ts";
+import { spelled } from "../words/spelling.ts";
 import { type Stair, type StairPart, stairSvg } from "./stair.ts";
 
 export interface BudgetRow {
@@ -37,10 +38,13 @@ export interface Budget {
 
 const STEP_NAMES = ["First", "Second", "Third", "Fourth", "Fifth"];
 const STEP_WORDS: Readonly<Record<number, string>> = {
-  1: "Quick to do and easy to change: it sets the colours at once, and shows whether you like living with them.",
-  2: "Made to measure for the windows and walls: ordered once its samples have hung in the room.",
-  3: "Upholstery is hard to undo, so it waits until the rest has proved itself.",
+  1: "Quick to do and easy to change. It sets the colours at once.",
+  2: "Made to measure, once its samples have hung in the room.",
+  3: "Hard to undo, so it waits until the rest has proved itself.",
 };
+
+/** What the work on a kind is called, where it is not making. */
+const MAKING_WORDS: Readonly<Record<string, string>> = { paint: "painting", wallpaper: "hanging", armchair: "upholstery" };
 
 function stepName(at: number, of: number): string {
   return at === of - 1 && of > 1 ? "Last" : (STEP_NAMES[at] ?? `Step ${at + 1}`);
@@ -69,7 +73,7 @@ function itemRows(data: ProjectData, lines: readonly TaxedLine[], print: (m: Mon
     const within = cloths.length > 0 ? listed(cloths) : own.some((l) => l.what === "paint") ? "paint" : "";
     const title = item ? (item.kind.kind === "object" ? (data.objects.get(item.record.title)?.name ?? item.record.title) : `${capital(item.kind.words[data.studio.fields.language as "en-US"].one)}, ${item.record.title.charAt(0).toLowerCase()}${item.record.title.slice(1)}`) : key;
     const parts = new Set(own.map((l) => l.what));
-    const includes = [parts.has("lining") ? "lining" : null, parts.has("making") ? "making" : null, parts.has("hardware") ? "hardware" : null].filter((w): w is string => w !== null);
+    const includes = [parts.has("lining") ? "lining" : null, parts.has("making") ? (MAKING_WORDS[item?.kind.kind ?? ""] ?? "making") : null, parts.has("hardware") ? "hardware" : null].filter((w): w is string => w !== null);
     return {
       lines: own,
       row: {
@@ -126,7 +130,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     const lines = clientLines.filter((l) => l.item !== null && (l.phase ?? 1) === phase);
     return {
       name: stepName(at, phases.length),
-      sentence: STEP_WORDS[phase] ?? "",
+      sentence: spelled(STEP_WORDS[phase] ?? "", language),
       sum: print(payable(lines, m.taxIncluded, m.currency)),
       rows: itemRows(data, lines, print).map((r) => r.row),
       parts: mergeParts(lines.map((l) => stairPart(data, l, book)), m.currency),

@@ -90,7 +90,7 @@ export function proposalPage(data: ProjectData): Page {
     terms: fields.terms ?? [],
     hold: hold ? `These prices hold until ${dateInWords(hold, fields.language)}.` : "",
     fitting: project.fields.fitting ? `Fitting is planned for ${dateInWords(project.fields.fitting, fields.language)}, if this is signed in time.` : "",
-    cautions: cautionsOf(data.rooms.flatMap((r) => r.items)),
+    cautions: cautionsOf(data.rooms.flatMap((r) => r.items), fields.language),
     ways: [{ href: wayTo(path, clientIndexPath(project.id)), text: "All documents" }, ...data.rooms.map((r) => ({ href: wayTo(path, boardPath(project.id, r.record.id)), text: capital(r.record.fields.room) }))],
   };
   return { reader: "client", project: project.id, room: null, path, title: `${project.fields.project}: proposal`, language: fields.language, paper: fields.paper, pdf: true, model, pictures: book.pictures };

@@ -23,8 +23,8 @@ export interface Stair {
 }
 
 const WIDTH = 170;
-const BAR = 11;
-const PITCH = 19;
+const BAR = 8.5;
+const PITCH = 13;
 const TOP = 9;
 const r = (n: number): string => (Math.round(n * 100) / 100).toString();
 
@@ -68,7 +68,7 @@ export function stairSvg(stair: Stair, prefix: string): Markup {
     const right = x < WIDTH * 0.66;
     const tx = right ? x + 2.4 : from - 2.4;
     const anchor = right ? "start" : "end";
-    out += `<text x="${r(tx)}" y="${r(y + 4.6)}" text-anchor="${anchor}" font-size="4.8" style="font-family:var(--display);font-style:italic">${escapeHtml(step.name)}</text><text class="drawn" x="${r(tx)}" y="${r(y + 9.6)}" text-anchor="${anchor}" font-size="3.7">${escapeHtml(step.sum)}</text>`;
+    out += `<text x="${r(tx)}" y="${r(y + 4)}" text-anchor="${anchor}" font-size="4.8" style="font-family:var(--display);font-style:italic">${escapeHtml(step.name)}</text><text class="drawn" x="${r(tx)}" y="${r(y + 8.4)}" text-anchor="${anchor}" font-size="3.7">${escapeHtml(step.sum)}</text>`;
   }
   const lastY = TOP + (stair.steps.length - 1) * PITCH;
   if (stair.reserve) {

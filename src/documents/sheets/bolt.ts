@@ -1,4 +1,4 @@
-import type { ClothQuantity, PlannedPiece } from "../../quantities/quantityTypes.ts";
+import type { ClothQuantity } from "../../quantities/quantityTypes.ts";
 import type { UnitSystem } from "../../units/printLength.ts";
 import { printLength } from "../../units/printLength.ts";
 import { Length } from "../../units/length.ts";
@@ -13,7 +13,6 @@ interface Row {
 }
 
 const PAGE_MM = 168;
-const ROW_GAP = 13;
 const r = (n: number): string => (Math.round(n * 100) / 100).toString();
 
 /** Rows that end at a straight cut where there is one, else at the page's edge; a long cloth wraps. */
@@ -41,23 +40,6 @@ function rowsOf(cloth: ClothQuantity, perRow: number): Row[] {
 function scaleOf(cloth: ClothQuantity): number {
   const width = cloth.usableWidth.toMm();
   return [20, 25, 30, 40, 50, 60].find((s) => width / s <= 34.5) ?? 80;
-}
-
-/** Numbers that stand on the plan and in the cut list: one a kind of piece, in the order of the cloth. */
-export interface NumberedCut {
-  readonly number: number;
-  readonly pieces: readonly PlannedPiece[];
-}
-
-/** Pieces that are alike (same item, name, size and surface) share a number; numbers follow the cloth from its start. */
-export function numberedCuts(cloth: ClothQuantity): NumberedCut[] {
-  const groups = new Map<string, PlannedPiece[]>();
-  const inOrder = [...cloth.plan.pieces].sort((a, b) => a.length - b.length || a.y.compare(b.y) || a.x.compare(b.x));
-  for (const p of inOrder) {
-    const key = [p.room, p.item, p.surface, p.piece, p.width.toMm(), p.height.toMm()].join("|");
-    groups.set(key, [...(groups.get(key) ?? []), p]);
-  }
-  return [...groups.values()].map((pieces, at) => ({ number: at + 1, pieces }));
 }
 
 function lozenges(cloth: ClothQuantity, row: Row, scale: number, y0: number): string {
@@ -95,16 +77,18 @@ function dimension(x1: number, x2: number, y: number, text: string): string {
   return `<path d="${arrows}M${r(x1)} ${r(y - 3)}v4.5M${r(x2)} ${r(y - 3)}v4.5" stroke="#000" stroke-width=".18" fill="none"/><path d="${heads}" fill="#000"/><text x="${r(tx)}" y="${r(inside ? y - 1 : y + 1.2)}" text-anchor="${inside ? "middle" : "start"}" font-size="3.5">${builtText(text)}</text>`;
 }
 
-/** The cutting plan of one cloth, black on white: selvedges at top and foot, the start at the left, waste hatched, motifs printed through. */
-export function boltSvg(cloth: ClothQuantity, cuts: readonly NumberedCut[], units: UnitSystem, prefix: string): Markup {
+/**
+ * The cutting plan of one cloth, black on white, one drawing a row so that a long cloth can run over pages: selvedges at top and
+ * foot, the start at the left, waste hatched, motifs printed through.
+ */
+export function boltRows(cloth: ClothQuantity, numberOf: ReadonlyMap<string, number>, units: UnitSystem, prefix: string): Markup[] {
   const scale = scaleOf(cloth);
   const rows = rowsOf(cloth, PAGE_MM * scale);
   const width = cloth.usableWidth.toMm();
   const high = width / scale;
-  const numberOf = new Map(cuts.flatMap((c) => c.pieces.map((p) => [p.id, c.number] as const)));
-  let y0 = 5;
-  let out = "";
-  for (const [at, row] of rows.entries()) {
+  return rows.map((row, at) => {
+    const y0 = 2;
+    let out = "";
     const long = (row.to - row.from) / scale;
     const id = `${prefix}-r${at}`;
     let hatch = "";
@@ -136,13 +120,12 @@ export function boltSvg(cloth: ClothQuantity, cuts: readonly NumberedCut[], unit
     const from = Length.mm(Math.round(row.from * 160).toString()).dividedBy(160);
     const words = row.from === 0 ? `${printLength(end, units)}${cloth.plan.lengths.length > 1 ? `, length ${row.length + 1}` : ""}` : `${printLength(from, units)} to ${printLength(end, units)} from the start`;
     out += dimension(0, long, y0 + high + 5.6, words);
-    y0 += high + ROW_GAP;
-  }
-  const height = y0 - ROW_GAP + 8;
-  const words = cuts.map((c) => `${c.number}: ${c.pieces.length} × ${c.pieces[0]?.piece ?? ""}`).join("; ");
-  return {
-    html: `<svg xmlns="http://www.w3.org/2000/svg" class="drawn" width="${PAGE_MM + 2}mm" height="${r(height)}mm" viewBox="-1 0 ${PAGE_MM + 2} ${r(height)}" role="img" aria-labelledby="${prefix}-t ${prefix}-d" font-family="'Alegreya Sans',sans-serif"><title id="${prefix}-t">Cutting plan, one to ${scale}</title><desc id="${prefix}-d">${escapeHtml(words)}</desc>${out}</svg>`,
-  };
+    const height = y0 + high + 8;
+    const said = here.map((p) => `${numberOf.get(p.id)}: ${p.piece}`).join("; ");
+    return {
+      html: `<svg xmlns="http://www.w3.org/2000/svg" class="drawn" width="${PAGE_MM + 2}mm" height="${r(height)}mm" viewBox="-1 0 ${PAGE_MM + 2} ${r(height)}" role="img" aria-labelledby="${id}-t ${id}-d" font-family="'Alegreya Sans',sans-serif"><title id="${id}-t">Cutting plan, one to ${scale}${rows.length > 1 ? `, part ${at + 1} of ${rows.length}` : ""}</title><desc id="${id}-d">${escapeHtml(said)}</desc>${out}</svg>`,
+    };
+  });
 }
 
 /** The scale of the plan, for the words above it. */

@@ -14,43 +14,54 @@ import { cautionsOf } from "../words/cautions.ts";
 import { dateInWords } from "../words/dates.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import { runningWords } from "../words/pageStyle.ts";
-import { type Language, capital, itemPhrase } from "../words/phrases.ts";
+import { type Language, capital, itemPhrase, listed } from "../words/phrases.ts";
 import { issueWords } from "../board/board.ts";
-import { boltScale, boltSvg, numberedCuts } from "./bolt.ts";
+import { boltRows, boltScale } from "./bolt.ts";
+import { cutGroups, cutNumbers } from "./cutNumbers.ts";
 import { lookUpsOf } from "./lookUps.ts";
 
 /** A workshop drawing fits this box on paper, millimetres. */
-const DRAWING_WIDTH = 112;
-const DRAWING_HEIGHT = 118;
-const SCALES = [1, 2, 2.5, 4, 5, 6, 8, 10, 12, 15, 16, 20, 24, 25, 30, 40, 48, 50];
+const DRAWING_WIDTH = 118;
+const DRAWING_HEIGHT = 102;
+const SCALES = [1, 2, 2.5, 4, 5, 6, 8, 10, 12, 15, 16, 20, 24, 25, 30, 32, 36, 40, 48, 50];
 
-/** The largest of the usual scales at which a drawing and its dimensions fit. */
-export function workshopScale(drawing: Drawing, width = DRAWING_WIDTH, height = DRAWING_HEIGHT): number {
-  const levels = (side: string): number => Math.max(0, ...drawing.dimensions.filter((d) => d.side === side).map((d) => d.level + 1)) * 7.5;
-  const w = Math.max(20, width - levels("left") - levels("right") - 4);
-  const h = Math.max(20, height - levels("top") - levels("bottom") - 4);
-  return SCALES.find((s) => drawing.widthMm / s <= w && drawing.heightMm / s <= h) ?? 60;
+/** A drawing at the largest of the usual scales at which it and its dimensions fit the box. */
+export function workshopDrawing(drawing: Drawing, idPrefix: string, width = DRAWING_WIDTH, height = DRAWING_HEIGHT): { svg: string; scale: number } {
+  const at = (scale: number) => renderDrawing(drawing, { scale: 1 / scale, bindings: () => null, style: "workshop", dimensions: true, idPrefix });
+  for (const scale of SCALES) {
+    if (drawing.widthMm / scale > width || drawing.heightMm / scale > height) continue;
+    const rendered = at(scale);
+    if (rendered.widthMm <= width && rendered.heightMm <= height) return { svg: rendered.svg, scale };
+  }
+  return { svg: at(60).svg, scale: 60 };
 }
 
 function drawings(item: ItemData, context: DrawingContext, prefix: string): { svg: Markup; words: string }[] {
   const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
   if (!entry) return [];
-  return entry.workshop(item.record.fields as never, item.made as never, context).map((drawing, at) => {
-    const scale = workshopScale(drawing, at === 0 ? DRAWING_WIDTH : 108, at === 0 ? DRAWING_HEIGHT : 70);
-    const rendered = renderDrawing(drawing, { scale: 1 / scale, bindings: () => null, style: "workshop", dimensions: true, idPrefix: `${prefix}-d${at}` });
-    return { svg: { html: rendered.svg }, words: `${drawing.title}, one to ${scale}` };
+  const all = entry.workshop(item.record.fields as never, item.made as never, context);
+  const beside = all.length > 1 && all.every((d) => d.heightMm > d.widthMm * 0.6);
+  const width = beside ? (DRAWING_WIDTH - 4) / all.length : DRAWING_WIDTH;
+  const heights = (at: number): number => (beside ? 96 : at === 0 ? (all.length > 1 ? 86 : DRAWING_HEIGHT) : 40);
+  // Drawings that stand side by side share one scale, the smaller one's.
+  const scales = all.map((d, at) => workshopDrawing(d, "", width, heights(at)).scale);
+  const shared = beside ? Math.max(...scales) : null;
+  return all.map((drawing, at) => {
+    const scale = shared ?? (scales[at] as number);
+    const { svg } = renderDrawing(drawing, { scale: 1 / scale, bindings: () => null, style: "workshop", dimensions: true, idPrefix: `${prefix}-d${at}` });
+    return { svg: { html: svg }, words: `${drawing.title}, one to ${scale}` };
   });
 }
 
 function cutRows(cloth: ClothQuantity, units: ProjectData["studio"]["fields"]["units"], several: boolean, data: ProjectData) {
-  return numberedCuts(cloth).map((cut) => {
+  return cutGroups(cloth).map((cut) => {
     const first = cut.pieces[0] as (typeof cut.pieces)[number];
     const [w, h] = first.turned ? [first.height, first.width] : [first.width, first.height];
     const room = data.rooms.find((r) => r.record.id === first.room)?.record.fields.room ?? first.room;
     const item = data.rooms.find((r) => r.record.id === first.room)?.items.find((i) => i.record.id === first.item);
     return {
-      number: cut.number,
-      piece: `${first.piece}${several ? `, ${room.toLowerCase()}` : ""}`,
+      number: cut.numbers,
+      piece: `${cut.words}${several ? `; ${room.toLowerCase()}` : ""}`,
       item: item ? item.record.title : first.item,
       count: cut.pieces.length,
       size: marked(`${printLength(w, units)} × ${printLength(h, units)}`),
@@ -64,14 +75,13 @@ function cutRows(cloth: ClothQuantity, units: ProjectData["studio"]["fields"]["u
 function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: string) {
   const units = data.studio.fields.units;
   const rooms = new Set(cloth.plan.pieces.map((p) => p.room));
-  const cuts = numberedCuts(cloth);
   const pattern = cloth.plan.pattern;
   const repeat = pattern ? `Repeat ${printLength(pattern.vertical, units)}${pattern.match === "half-drop" ? ", half-drop" : ""}.` : "No repeat.";
   const motifs = pattern?.horizontal ? " Lozenge: middle of the main motif." : "";
   return {
     name: cloth.facts.name,
     head: marked(`${printLength(cloth.usableWidth, units)} between the selvedges. ${repeat} Drawn one to ${boltScale(cloth)}; the cloth starts at the left, arrows point up the pattern, hatching is waste.${motifs}`),
-    svg: boltSvg(cloth, cuts, units, prefix),
+    parts: boltRows(cloth, cutNumbers(cloth), units, prefix),
     used: marked(`${printLength(cloth.plan.length, units)} used${cloth.plan.lengths.length > 1 ? ` in ${cloth.plan.lengths.length} lengths` : ""}; ${cloth.buy.text} to be supplied${cloth.spare.isZero() ? "" : `, which holds ${printLength(cloth.spare, units)} for where the pattern begins`}. No plan can need less than ${printLength(cloth.plan.lowerBound, units)}.`),
     start: marked(cloth.plan.pattern ? `Begin cutting ${printLength(cloth.plan.start, units)} above a motif’s middle.` : ""),
     rows: cutRows(cloth, units, rooms.size > 1, data),
@@ -119,7 +129,6 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
     items: items.map((item, at) => {
       const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
       const sheet = entry?.sheet(item.record.fields as never, item.made as never, context);
-      const note = (item.record.fields as { note?: string }).note ?? "";
       const cuts = data.quantities.cloths.some((c) => c.plan.pieces.some((p) => p.room === room.record.id && p.item === item.record.id));
       return {
         heading: `${capital(itemPhrase(item, language))}${item.kind.kind === "object" ? "" : `: ${item.record.title}`}`,
@@ -131,14 +140,17 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
         signs: (sheet?.signs ?? []).join(" "),
         checks: (sheet?.checks ?? []).map((c) => ({ text: marked(c.text), blank: c.blank })),
         questions: item.made.questions.map(marked),
-        note,
         estimate: item.made.estimate ?? "",
-        cautions: cautionsOf([item]),
+        cautions: listed(cautionsOf([item], language).map((c) => c.word.replace(/\.$/, "").toLowerCase())),
         cut: cuts,
         materials: item.made.materials.map((m) => ({ what: m.what, text: marked(m.text), by: m.by === "studio" ? "supplied by the studio" : "from your stock" })),
-        defaults: (data.quantities.items.find((i) => i.room === room.record.id && i.item === item.record.id)?.defaultsUsed ?? []).map((d) => marked(`${d.what} ${d.value}`)),
       };
     }),
+    defaults: items.map((item) => ({
+      title: item.record.title,
+      rows: (data.quantities.items.find((i) => i.room === room.record.id && i.item === item.record.id)?.defaultsUsed ?? []).map((d) => ({ what: d.what.replace(/^[\w-]+: /, ""), value: marked(d.value) })),
+    })).filter((d) => d.rows.length > 0),
+    cautions: cautionsOf(items, language),
     cloths: cloths.map((c, at) => clothBlock(data, c, `cloth${at}`)),
     ways: [],
   };

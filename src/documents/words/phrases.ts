@@ -29,24 +29,33 @@ export function countWord(n: number): string {
 
 /** `two cushions`, `curtains`, `armchair`: the item's kind in the studio's vocabulary, counted. */
 export function itemPhrase(item: ItemData, language: Language): string {
+  return kindPhrase(item, (item.record.fields as { count?: number }).count ?? 1, language);
+}
+
+function kindPhrase(item: ItemData, count: number, language: Language): string {
   const words = item.kind.words[language];
-  const count = (item.record.fields as { count?: number }).count ?? 1;
-  if (count > 1) return `${countWord(count)} ${words.many}`;
-  return words.one;
+  return count > 1 ? `${countWord(count)} ${words.many}` : words.one;
 }
 
 /** Where a cloth goes in a room: the items that show it, in words, each once. */
 export function placesOf(cloth: string, room: RoomData, language: Language): string[] {
-  const out = room.items.flatMap((item) => {
-    const uses = item.kind.cloths(item.record.fields as never).filter((u) => u.cloth === cloth && u.surface !== "lining" && u.surface !== "interlining");
-    if (uses.length === 0) return [];
-    const surfaces = uses.map((u) => u.surface);
-    const phrase = itemPhrase(item, language);
-    if (surfaces.every((s) => s === "welt")) return [`${language === "en-US" ? "welt" : "piping"} on the ${phrase.replace(/^\w+ (?=cushions|pillows)/, "")}`];
-    if (surfaces.every((s) => s === "back")) return [`back of the ${phrase.replace(/^\w+ (?=cushions|pillows)/, "")}`];
-    return [phrase];
-  });
-  return [...new Set(out)];
+  const counted = new Map<string, { kind: ItemData; count: number }>();
+  const out: string[] = [];
+  let backs = 0;
+  let welts = 0;
+  for (const item of room.items) {
+    const surfaces = item.kind.cloths(item.record.fields as never).filter((u) => u.cloth === cloth && u.surface !== "lining" && u.surface !== "interlining").map((u) => u.surface);
+    if (surfaces.length === 0) continue;
+    const count = (item.record.fields as { count?: number }).count ?? 1;
+    if (surfaces.every((s) => s === "welt")) welts += count;
+    else if (surfaces.every((s) => s === "back" || s === "welt")) backs += count;
+    else if (item.kind.kind === "wallpaper") out.push(item.record.title.charAt(0).toLowerCase() + item.record.title.slice(1));
+    else counted.set(item.kind.kind, { kind: item, count: count + (counted.get(item.kind.kind)?.count ?? 0) });
+  }
+  out.push(...[...counted.values()].map(({ kind, count }) => kindPhrase(kind, count, language)));
+  if (backs > 0) out.push(backs === 1 ? "a back" : "backs");
+  if (welts > 0) out.push(language === "en-US" ? (welts === 1 ? "a welt" : "welts") : "piping");
+  return out;
 }
 
 /** `A`, `A and B`, `A, B and C`. */
@@ -61,6 +70,7 @@ export function capital(text: string): string {
 
 /** One part in words: `one third`, `one half`, `one quarter`, else `one to 15`. */
 export function scaleWords(scale: number): string {
-  const names: Readonly<Record<number, string>> = { 1: "true size", 2: "half their true size", 3: "one third of their true size", 4: "one quarter of their true size", 5: "one fifth of their true size", 6: "one sixth of their true size" };
-  return names[scale] ?? `1 : ${scale} of their true size`;
+  const parts = ["", "", "half", "one third of", "one quarter of", "one fifth of", "one sixth of", "one seventh of", "one eighth of", "one ninth of", "one tenth of"];
+  if (scale === 1) return "their true size";
+  return `${parts[scale] ?? `one part in ${scale} of`} their true size`;
 }

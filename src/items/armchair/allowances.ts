@@ -6,15 +6,18 @@ const PRACTICE = "common practice, no source";
 export const armchairAllowances = {
   pull: {
     is: "length",
-    description: "added to the width and to the length of a measured piece, for pulling round and tacking",
+    description:
+      "added to the width and to the length of a measured piece, for pulling round and tacking",
     usual: { inches: '4"', centimetres: "10 cm" },
-    source: "how-to article, How to calculate yardage for a wingback chair, 2020 (4 in); 10 cm common practice, no source",
+    source:
+      "how-to article, How to calculate yardage for a wingback chair, 2020 (4 in); 10 cm common practice, no source",
   },
   seam: {
     is: "length",
     description: "seam turning on each edge of a sewn piece: cushion top and bottom, boxing",
     usual: { inches: '1/2"', centimetres: "1.5 cm" },
-    source: "sewing pattern reference page on box pillows (1/2 in); 1.5 cm common practice, no source",
+    source:
+      "sewing pattern reference page on box pillows (1/2 in); 1.5 cm common practice, no source",
   },
   "welt-strip": {
     is: "length",
@@ -42,7 +45,8 @@ export const armchairAllowances = {
   },
   "seat-height": {
     is: "length",
-    description: "height of the seat above the floor where it was not measured: for the drawing only",
+    description:
+      "height of the seat above the floor where it was not measured: for the drawing only",
     usual: { inches: '18"', centimetres: "45 cm" },
     source: PRACTICE,
   },

@@ -15,12 +15,20 @@ export function armchairSeen(fields: ArmchairFields, made: ArmchairMade): SeenSu
   };
   for (const piece of made.pieces) {
     if (HIDDEN.has(piece.piece)) continue;
-    add(piece.surface, piece.cloth, piece.finished[0].toMm() * piece.finished[1].toMm() * piece.count * made.count);
+    add(
+      piece.surface,
+      piece.cloth,
+      piece.finished[0].toMm() * piece.finished[1].toMm() * piece.count * made.count,
+    );
   }
   if (made.pieces.length === 0) {
     const [width, depth, height] = made.size.map((l) => l.toMm()) as [number, number, number];
     // Arms and back fill about seven tenths of the sides' box (common practice, no source).
-    add("cover", fields.cloth, (width * height + width * depth * 0.6 + 2 * depth * height * 0.7) * made.count);
+    add(
+      "cover",
+      fields.cloth,
+      (width * height + width * depth * 0.6 + 2 * depth * height * 0.7) * made.count,
+    );
   }
   if (made.welt) add("welt", made.welt.cloth, made.welt.length.toMm() * 8);
   return [...sums].map(([surface, s]) => ({ surface, ...plain, ...s }));

@@ -3,10 +3,25 @@ import type { CHAIR_PIECES } from "./schema.ts";
 export type ChairPiece = (typeof CHAIR_PIECES)[number];
 
 /** Pieces that follow one another down the middle of the chair: the pattern runs down the back, over the seat, down the front. */
-const COLUMN: ReadonlySet<ChairPiece> = new Set(["inside-back", "seat", "cushion-top", "cushion-bottom", "boxing", "seat-front", "front-border", "outside-back"]);
+const COLUMN: ReadonlySet<ChairPiece> = new Set([
+  "inside-back",
+  "seat",
+  "cushion-top",
+  "cushion-bottom",
+  "boxing",
+  "seat-front",
+  "front-border",
+  "outside-back",
+]);
 
 /** Pieces that a chair has on both sides: two where no count is given. */
-const PAIRED: ReadonlySet<ChairPiece> = new Set(["inside-arm", "outside-arm", "arm-front", "wing-inside", "wing-outside"]);
+const PAIRED: ReadonlySet<ChairPiece> = new Set([
+  "inside-arm",
+  "outside-arm",
+  "arm-front",
+  "wing-inside",
+  "wing-outside",
+]);
 
 /** Pieces that are sewn to others all round, so that they take seams and no pull. */
 const SEWN: ReadonlySet<ChairPiece> = new Set(["cushion-top", "cushion-bottom", "boxing"]);

@@ -5,6 +5,7 @@ import { FLAT, face, floorShadow, leg, PADDED, roundedBand, stroke } from "../cl
 import type { DrawingContext } from "../itemDrawing.ts";
 import { mirrorPath } from "../mirrorPath.ts";
 import type { ChairPiece } from "./columnOf.ts";
+import { openFront } from "./openChair.ts";
 import { armOutline, backOutline, seatOutline, wingOutline } from "./outlines.ts";
 import type { ArmchairMade } from "./pieces.ts";
 import type { ArmchairFields } from "./schema.ts";
@@ -22,15 +23,28 @@ function surfaceOf(made: ArmchairMade, ...names: ChairPiece[]): string {
 }
 
 /** The chair from the front, each face with its cloth centred; back, seat and front share the motif's column. */
-export function armchairElevation(fields: ArmchairFields, made: ArmchairMade, context: DrawingContext): Drawing {
+export function armchairElevation(
+  fields: ArmchairFields,
+  made: ArmchairMade,
+  context: DrawingContext,
+): Drawing {
   const c = chairShape(made, fields.type);
   return {
-    widthMm: c.width, heightMm: c.height, shapes: frontShapes(c, made), dimensions: [], title: fields.armchair,
+    widthMm: c.width,
+    heightMm: c.height,
+    shapes: frontShapes(c, made),
+    dimensions: [],
+    title: fields.armchair,
     description: `Armchair from the front, ${printSize(made.size, context.units)} (width, depth, height), covered in ${context.cloth(fields.cloth)?.name ?? fields.cloth}.`,
   };
 }
 
 export function frontShapes(c: ChairShape, made: ArmchairMade): Shape[] {
+  if (c.open) {
+    const back = surfaceOf(made, "inside-back");
+    const seat = surfaceOf(made, "boxing", "seat-front", "front-border", "cushion-top", "seat");
+    return openFront(c, { back, seat }, made.welt !== null);
+  }
   const mid = c.width / 2;
   const on = (surface: string, x: number, y: number): Fill => ({ surface, x, y });
   const inner = 2 * c.roll - c.roll * 0.16;
@@ -39,7 +53,10 @@ export function frontShapes(c: ChairShape, made: ArmchairMade): Shape[] {
 
   if (!c.skirt) {
     const wide = Math.min(56, c.arm * 0.46);
-    shapes.push(...leg(c.roll - wide / 2 + 4, c.legTop - 2, c.height, wide, wide * 0.62), ...leg(c.width - c.roll - wide / 2 - 4, c.legTop - 2, c.height, wide, wide * 0.62));
+    shapes.push(
+      ...leg(c.roll - wide / 2 + 4, c.legTop - 2, c.height, wide, wide * 0.62),
+      ...leg(c.width - c.roll - wide / 2 - 4, c.legTop - 2, c.height, wide, wide * 0.62),
+    );
   }
   // Back, then the pad inside it.
   const padX = inner + c.arm * (c.wing ? -0.1 : -0.08);
@@ -50,35 +67,80 @@ export function frontShapes(c: ChairShape, made: ArmchairMade): Shape[] {
   const inside = surfaceOf(made, "inside-back");
   shapes.push(...face(backOutline(c), on(inside, mid, backMiddle), PADDED));
   const pad = roundedRect(padX, padTop, padW, padH, 60);
-  shapes.push(...face(pad, on(inside, mid, backMiddle), { light: 0.2, dark: 0.2, across: { light: 0.05, dark: 0.1 } }, "edge"));
+  shapes.push(
+    ...face(
+      pad,
+      on(inside, mid, backMiddle),
+      { light: 0.2, dark: 0.2, across: { light: 0.05, dark: 0.1 } },
+      "edge",
+    ),
+  );
   if (made.welt) shapes.push(welt(roundedBand(padX, padTop, padW, padH, 60, WELT_MM)));
   if (c.wing) {
     const wing = surfaceOf(made, "wing-inside", "wing-outside");
     const x = c.backInset + c.arm * 0.2;
     const lit = { light: 0.16, dark: 0.22, across: { light: 0.1, dark: 0.18 } };
     shapes.push(...face(wingOutline(c), on(wing, x, c.armTop / 2), lit));
-    shapes.push(...face(mirrorPath(wingOutline(c), c.width), on(wing, c.width - x, c.armTop / 2), lit));
+    shapes.push(
+      ...face(mirrorPath(wingOutline(c), c.width), on(wing, c.width - x, c.armTop / 2), lit),
+    );
   }
 
   // Front rail under the cushion: the seat's shadow lies along its head.
   const rail = rect(inner - 6, railTop - 12, c.width - 2 * (inner - 6), c.legTop - railTop + 12);
   const front = surfaceOf(made, "seat-front", "front-border");
   shapes.push(...face(rail, on(front, mid, (railTop + c.legTop) / 2), FLAT));
-  shapes.push({ shape: "path", d: rect(inner, railTop - 2, c.width - 2 * inner, 20), fill: { tone: "shadow" }, pen: null });
-  shapes.push({ shape: "path", d: rect(inner, railTop - 2, c.width - 2 * inner, 9), fill: { tone: "shadow" }, pen: null });
+  shapes.push({
+    shape: "path",
+    d: rect(inner, railTop - 2, c.width - 2 * inner, 20),
+    fill: { tone: "shadow" },
+    pen: null,
+  });
+  shapes.push({
+    shape: "path",
+    d: rect(inner, railTop - 2, c.width - 2 * inner, 9),
+    fill: { tone: "shadow" },
+    pen: null,
+  });
 
   // Shadow of the back on the seat, then the cushion.
   const cushion = seatOutline(c);
   const seatMiddle = (c.seatTop + c.seatFoot) / 2;
-  shapes.push({ shape: "path", d: rect(inner, c.seatTop - 16, c.width - 2 * inner, 20), fill: { tone: "shadow" }, pen: null });
-  shapes.push(...face(cushion, on(surfaceOf(made, "boxing", "cushion-top", "seat"), mid, seatMiddle), { light: 0.26, dark: 0.24 }));
+  shapes.push({
+    shape: "path",
+    d: rect(inner, c.seatTop - 16, c.width - 2 * inner, 20),
+    fill: { tone: "shadow" },
+    pen: null,
+  });
+  shapes.push(
+    ...face(cushion, on(surfaceOf(made, "boxing", "cushion-top", "seat"), mid, seatMiddle), {
+      light: 0.26,
+      dark: 0.24,
+    }),
+  );
   if (made.welt) {
     const x = inner - 4;
-    shapes.push(welt(roundedBand(x + 2, c.seatTop + 3, c.width - 2 * x - 4, c.seatFoot - c.seatTop - 5, 40, WELT_MM)));
+    shapes.push(
+      welt(
+        roundedBand(
+          x + 2,
+          c.seatTop + 3,
+          c.width - 2 * x - 4,
+          c.seatFoot - c.seatTop - 5,
+          40,
+          WELT_MM,
+        ),
+      ),
+    );
     shapes.push(stroke(cushion, "outline"));
   } else {
     const y = c.seatTop + (c.seatFoot - c.seatTop) * 0.24;
-    shapes.push(stroke(`M${(inner + 4).toFixed(1)} ${(y + 5).toFixed(1)}Q${mid.toFixed(1)} ${(y - 9).toFixed(1)} ${(c.width - inner - 4).toFixed(1)} ${(y + 5).toFixed(1)}`, "dimension"));
+    shapes.push(
+      stroke(
+        `M${(inner + 4).toFixed(1)} ${(y + 5).toFixed(1)}Q${mid.toFixed(1)} ${(y - 9).toFixed(1)} ${(c.width - inner - 4).toFixed(1)} ${(y + 5).toFixed(1)}`,
+        "dimension",
+      ),
+    );
   }
 
   // Arms last: they stand forward of everything.
@@ -86,9 +148,16 @@ export function frontShapes(c: ChairShape, made: ArmchairMade): Shape[] {
   const R = c.roll;
   const cy = c.armTop + R;
   const flip = (d: string) => mirrorPath(d, c.width);
-  for (const [turn, x] of [[(d: string) => d, R], [flip, c.width - R]] as const) {
+  for (const [turn, x] of [
+    [(d: string) => d, R],
+    [flip, c.width - R],
+  ] as const) {
     shapes.push(
-      ...face(turn(armOutline(c)), on(armCloth, x, (c.armTop + c.legTop) / 2), { light: 0.2, dark: 0.24, across: { light: 0.1, dark: 0.12 } }),
+      ...face(turn(armOutline(c)), on(armCloth, x, (c.armTop + c.legTop) / 2), {
+        light: 0.2,
+        dark: 0.24,
+        across: { light: 0.1, dark: 0.12 },
+      }),
       ...(made.welt ? [welt(ringAt(x, cy, R * 0.74, WELT_MM))] : []),
       stroke(turn(arc(R, cy, R * 0.62, -250, 20)), "dimension"),
       stroke(turn(arc(R * 0.94, cy + R * 0.04, R * 0.3, -200, 40)), "dimension"),
@@ -98,8 +167,17 @@ export function frontShapes(c: ChairShape, made: ArmchairMade): Shape[] {
 
   if (c.skirt) {
     const skirt = rect(R * 0.16, c.legTop, c.width - R * 0.32, c.height - c.legTop - 6);
-    shapes.push(...face(skirt, on(surfaceOf(made, "skirt"), mid, (c.legTop + c.height) / 2), { light: 0.14, dark: 0.2 }));
-    for (const x of [R * 1.1, mid, c.width - R * 1.1]) shapes.push(stroke(line(x - 5, c.legTop + 4, x - 5, c.height - 8), "dimension"), stroke(line(x + 5, c.legTop + 4, x + 5, c.height - 8), "dimension"));
+    shapes.push(
+      ...face(skirt, on(surfaceOf(made, "skirt"), mid, (c.legTop + c.height) / 2), {
+        light: 0.14,
+        dark: 0.2,
+      }),
+    );
+    for (const x of [R * 1.1, mid, c.width - R * 1.1])
+      shapes.push(
+        stroke(line(x - 5, c.legTop + 4, x - 5, c.height - 8), "dimension"),
+        stroke(line(x + 5, c.legTop + 4, x + 5, c.height - 8), "dimension"),
+      );
   } else {
     shapes.push(stroke(line(R * 0.2, c.legTop, c.width - R * 0.2, c.legTop), "outline"));
   }

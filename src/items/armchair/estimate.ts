@@ -12,7 +12,13 @@ const RANGES: Readonly<Record<"occasional" | "club" | "wing", readonly [number, 
 
 /** More of the plain length for a vertical repeat of up to so many inches, in per cent (common practice, no source). */
 const BANDS: readonly (readonly [number, number])[] = [
-  [3, 0], [13, 10], [19, 15], [27, 20], [36, 25], [45, 30], [54, 35],
+  [3, 0],
+  [13, 10],
+  [19, 15],
+  [27, 20],
+  [36, 25],
+  [45, 30],
+  [54, 35],
 ];
 
 /** Cloth for a chair's covered cord (how-to article on chair slipcovers, 2013: 1 1/2 yd). */
@@ -43,18 +49,30 @@ export interface ChairEstimate {
  * Cloth for one chair by its type, before its pieces are measured: the range for plain 54 in cloth, more for a repeat and for
  * narrow cloth (under 50 in also by the widths' proportion). An estimate, never an order.
  */
-export function estimateByType(type: "occasional" | "club" | "wing", cloth: ClothFacts | null, units: UnitSystem): ChairEstimate {
+export function estimateByType(
+  type: "occasional" | "club" | "wing",
+  cloth: ClothFacts | null,
+  units: UnitSystem,
+): ChairEstimate {
   const [from, to] = RANGES[type];
   const repeat = cloth?.repeat && cloth.repeat.match !== "free" ? cloth.repeat.up : null;
   const width = cloth?.usableWidth ?? null;
   const share = repeatSurcharge(repeat, width);
-  const narrow = width?.isLessThan(Length.inches(50)) ? Length.inches(54).over(width) : new Fraction(1);
+  const narrow = width?.isLessThan(Length.inches(50))
+    ? Length.inches(54).over(width)
+    : new Fraction(1);
   const scale = share.add(1).mul(narrow);
   const low = Length.yards(from).times(scale);
   const high = Length.yards(to).times(scale);
   const why = [
     `${printCloth(Length.yards(from), units)} to ${printCloth(Length.yards(to), units)} of plain cloth ${printLength(Length.inches(54), units)} wide for a chair of this type (${type})`,
-    share.compare(0) > 0 ? `and ${share.mul(100).toString()} % more for ${repeat ? `a repeat of ${printLength(repeat, units)}` : ""}${repeat && width?.isLessThan(Length.inches(53)) ? " and " : ""}${width?.isLessThan(Length.inches(53)) ? `a width of ${printLength(width, units)}` : ""}` : "",
+    share.compare(0) > 0
+      ? `and ${share.mul(100).toString()} % more for ${repeat ? `a repeat of ${printLength(repeat, units)}` : ""}${repeat && width?.isLessThan(Length.inches(53)) ? " and " : ""}${width?.isLessThan(Length.inches(53)) ? `a width of ${printLength(width, units)}` : ""}`
+      : "",
   ].filter(Boolean);
-  return { low, high, text: `An estimate: ${why.join(", ")}. Measure the chair's pieces before ordering.` };
+  return {
+    low,
+    high,
+    text: `An estimate: ${why.join(", ")}. Measure the chair's pieces before ordering.`,
+  };
 }

@@ -19,7 +19,9 @@ export const armchairKind: ItemKind<ArmchairFields, ArmchairMade> = {
   trade: "armchair",
   cloths: (fields) => [
     { surface: "cover", cloth: fields.cloth, keyPath: ["cloth"] },
-    ...(fields.pieces ?? []).flatMap((p, at) => (p.cloth ? [{ surface: p.piece, cloth: p.cloth, keyPath: ["pieces", at, "cloth"] }] : [])),
+    ...(fields.pieces ?? []).flatMap((p, at) =>
+      p.cloth ? [{ surface: p.piece, cloth: p.cloth, keyPath: ["pieces", at, "cloth"] }] : [],
+    ),
     ...(fields.welt ? [{ surface: "welt", cloth: fields.welt, keyPath: ["welt"] }] : []),
   ],
   make: makeArmchair,

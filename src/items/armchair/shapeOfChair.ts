@@ -17,24 +17,34 @@ export interface ChairShape {
   readonly backInset: number;
   readonly wing: boolean;
   readonly skirt: boolean;
-  readonly cushion: boolean;
+  /** Its frame shows and its arms are bare: measured, and no arm among the pieces. */
+  readonly open: boolean;
 }
 
 export function chairShape(made: ArmchairMade, type: string | undefined): ChairShape {
   const [width, depth, height] = made.size.map((l) => l.toMm()) as [number, number, number];
   const has = (piece: string) => made.pieces.some((p) => p.piece === piece);
   const seat = Math.min(made.seatHeight.toMm(), height * 0.62);
-  const slim = type === "occasional" || (made.pieces.length > 0 && !has("outside-arm"));
+  const slim = type === "occasional";
   const arm = Math.min(Math.max(width * (slim ? 0.12 : 0.165), 60), 160);
   const legHigh = Math.min(Math.max(height * 0.13, 60), 150, seat * 0.4);
   const armHigh = Math.min(seat + 175, height * 0.8);
   const seatTop = height - seat;
   return {
-    width, depth, height, arm, roll: arm * 0.5, armTop: height - armHigh, legTop: height - legHigh, seatTop,
+    width,
+    depth,
+    height,
+    arm,
+    roll: arm * 0.5,
+    armTop: height - armHigh,
+    legTop: height - legHigh,
+    seatTop,
     seatFoot: seatTop + Math.min(150, (height - legHigh - seatTop) * 0.52),
     backInset: arm * 0.38,
     wing: type === "wing" || has("wing-inside") || has("wing-outside"),
     skirt: has("skirt"),
-    cushion: made.pieces.length === 0 || has("cushion-top") || has("boxing") || has("seat"),
+    open:
+      made.pieces.length > 0 &&
+      !["inside-arm", "outside-arm", "arm-front", "wing-inside", "wing-outside", "skirt"].some(has),
   };
 }

@@ -3,14 +3,19 @@ import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { printSize } from "../../units/printLength.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
 import { raisedTo } from "./area.ts";
-import type { BlindMade, BlindPlan } from "./pieces.ts";
+import type { BlindMade } from "./pieces.ts";
+import type { BlindPlan } from "./plan.ts";
 import type { BlindFields } from "./schema.ts";
 
 /** Each gathered fold shows this much of itself under the one before (common practice, no source). */
 const LIP = 26;
 
 /** A blind raised about half-way, its folds gathered at the foot. The box's foot is the hem of the blind let down. */
-export function blindElevation(fields: BlindFields, made: BlindMade, context: DrawingContext): Drawing | null {
+export function blindElevation(
+  fields: BlindFields,
+  made: BlindMade,
+  context: DrawingContext,
+): Drawing | null {
   const { plan } = made;
   if (plan === null) return null;
   const width = plan.size.width.toMm();
@@ -31,7 +36,8 @@ function raised(plan: BlindPlan, width: number, drop: number): Shape[] {
   const { rods } = plan.sections;
   const section = plan.sections.section.toMm();
   // As many folds gather as the raised height has taken up; at least one shows.
-  const gathered = foot >= drop ? 0 : Math.max(1, Math.min(rods, Math.round((drop - foot) / (2 * section))));
+  const gathered =
+    foot >= drop ? 0 : Math.max(1, Math.min(rods, Math.round((drop - foot) / (2 * section))));
   const top = { x: width / 2, y: motifTop(plan) };
   const flatFoot = Math.max(section * 0.4, foot - gathered * LIP - section * 0.45);
   const shapes: Shape[] = [];
@@ -56,7 +62,8 @@ function raised(plan: BlindPlan, width: number, drop: number): Shape[] {
     { shape: "path", d: line(0, flatFoot, width, flatFoot), fill: null, pen: "fold" },
     { shape: "path", d: rect(0, 0, width, foot), fill: null, pen: "outline" },
   );
-  for (const seam of seams(plan)) shapes.push({ shape: "path", d: line(seam, 0, seam, flatFoot), fill: null, pen: "fold" });
+  for (const seam of seams(plan))
+    shapes.push({ shape: "path", d: line(seam, 0, seam, flatFoot), fill: null, pen: "fold" });
   return shapes;
 }
 
@@ -73,5 +80,7 @@ export function seams(plan: BlindPlan): number[] {
   const first = strip.toMm() - plan.join.toMm() - plan.sideTurn.toMm();
   const clear = plan.usableWidth.toMm() - 2 * plan.join.toMm();
   const width = plan.size.width.toMm();
-  return Array.from({ length: wholes + 1 }, (_, at) => first + at * clear).filter((x) => x > 0 && x < width);
+  return Array.from({ length: wholes + 1 }, (_, at) => first + at * clear).filter(
+    (x) => x > 0 && x < width,
+  );
 }

@@ -22,7 +22,11 @@ function step(context: ItemContext): Length {
 }
 
 /** The finished width and drop from what is written or from the window; null, with a diagnostic, where neither says. */
-export function measureBlind(fields: BlindFields, context: ItemContext, notes: Notes): BlindSize | null {
+export function measureBlind(
+  fields: BlindFields,
+  context: ItemContext,
+  notes: Notes,
+): BlindSize | null {
   const { window } = context;
   const inside = fields.mount ? fields.mount === "inside" : window?.recess != null;
   if (fields.mount === undefined && window) {
@@ -37,12 +41,18 @@ export function measureBlind(fields: BlindFields, context: ItemContext, notes: N
   if (width === null || drop === null) return null;
   const recess = window?.recess;
   const needs = context.length("headrail");
-  if (inside && recess && recess.isLessThan(needs)) {
+  if (inside && recess?.isLessThan(needs)) {
     notes.questions.push(
       `The recess is ${printMeasured(recess, context.units)} deep: does the headrail, with ${printLength(needs, context.units)} of blind gathered under it, clear the frame?`,
     );
   }
-  return { inside, width, drop, hemHeight: window ? hem(window, inside, drop, context) : null, measured: measuredText(fields, context, inside) };
+  return {
+    inside,
+    width,
+    drop,
+    hemHeight: window ? hem(window, inside, drop, context) : null,
+    measured: measuredText(fields, context, inside),
+  };
 }
 
 function hem(window: WindowFacts, inside: boolean, drop: Length, context: ItemContext): Length {
@@ -71,20 +81,30 @@ function insideWidth(fields: BlindFields, context: ItemContext, notes: Notes): L
     const most = window.width.minus(clearance.times(2)).downTo(step(context));
     if (fields.width.isMoreThan(window.width)) {
       notes.diagnostics.push(
-        diagnostic(context.place(["width"]), "blind-wider-than-recess", `The blind is ${printMeasured(fields.width, units)} wide, the recess of ${window.name} ${printMeasured(window.width, units)}.`, {
-          actual: fields.width.typed,
-          expected: `${p(most)} or less`,
-          hint: "Write the width that goes inside, or mount: outside.",
-        }),
+        diagnostic(
+          context.place(["width"]),
+          "blind-wider-than-recess",
+          `The blind is ${printMeasured(fields.width, units)} wide, the recess of ${window.name} ${printMeasured(window.width, units)}.`,
+          {
+            actual: fields.width.typed,
+            expected: `${p(most)} or less`,
+            hint: "Write the width that goes inside, or mount: outside.",
+          },
+        ),
       );
     } else if (fields.width.isMoreThan(most)) {
       notes.diagnostics.push(
-        diagnostic(context.place(["width"]), "blind-without-clearance", `The blind is ${printMeasured(fields.width, units)} wide; with ${p(clearance)} free at each side the recess takes ${p(most)}.`, {
-          severity: "warning",
-          actual: fields.width.typed,
-          expected: `${p(most)} or less`,
-          hint: "Make it narrower, or take the line out to have it reckoned from the recess.",
-        }),
+        diagnostic(
+          context.place(["width"]),
+          "blind-without-clearance",
+          `The blind is ${printMeasured(fields.width, units)} wide; with ${p(clearance)} free at each side the recess takes ${p(most)}.`,
+          {
+            severity: "warning",
+            actual: fields.width.typed,
+            expected: `${p(most)} or less`,
+            hint: "Make it narrower, or take the line out to have it reckoned from the recess.",
+          },
+        ),
       );
     }
     return fields.width;
@@ -107,11 +127,16 @@ function insideDrop(fields: BlindFields, context: ItemContext, notes: Notes): Le
   if (fields.drop) {
     if (window && fields.drop.isMoreThan(window.height)) {
       notes.diagnostics.push(
-        diagnostic(context.place(["drop"]), "blind-longer-than-recess", `The blind is ${printMeasured(fields.drop, units)} long, the recess of ${window.name} ${printMeasured(window.height, units)} high.`, {
-          actual: fields.drop.typed,
-          expected: `${p(window.height)} or less`,
-          hint: "Write the drop that ends above the sill, or mount: outside.",
-        }),
+        diagnostic(
+          context.place(["drop"]),
+          "blind-longer-than-recess",
+          `The blind is ${printMeasured(fields.drop, units)} long, the recess of ${window.name} ${printMeasured(window.height, units)} high.`,
+          {
+            actual: fields.drop.typed,
+            expected: `${p(window.height)} or less`,
+            hint: "Write the drop that ends above the sill, or mount: outside.",
+          },
+        ),
       );
     }
     return fields.drop;
@@ -134,11 +159,16 @@ function outsideWidth(fields: BlindFields, context: ItemContext, notes: Notes): 
   if (fields.width) {
     if (window && fields.width.isLessThan(window.width)) {
       notes.diagnostics.push(
-        diagnostic(context.place(["width"]), "blind-narrower-than-opening", `Outside the recess the blind is ${printMeasured(fields.width, units)} wide, narrower than ${window.name} at ${printMeasured(window.width, units)}.`, {
-          severity: "warning",
-          actual: fields.width.typed,
-          hint: "Make it wider than the opening, or write mount: inside.",
-        }),
+        diagnostic(
+          context.place(["width"]),
+          "blind-narrower-than-opening",
+          `Outside the recess the blind is ${printMeasured(fields.width, units)} wide, narrower than ${window.name} at ${printMeasured(window.width, units)}.`,
+          {
+            severity: "warning",
+            actual: fields.width.typed,
+            hint: "Make it wider than the opening, or write mount: inside.",
+          },
+        ),
       );
     }
     return fields.width;
@@ -146,8 +176,15 @@ function outsideWidth(fields: BlindFields, context: ItemContext, notes: Notes): 
   if (!window) return missing("width", fields, context, notes);
   const beyond = context.length("beyond-opening");
   const width = window.width.plus(beyond.times(2));
-  notes.working.push({ what: "Finished width", sum: `${printMeasured(window.width, units)} opening + 2 × ${p(beyond)} beyond it`, result: p(width), rounded: null });
-  notes.questions.push(`How wide is the blind? ${p(width)} is assumed, ${p(beyond)} beyond the opening at each side.`);
+  notes.working.push({
+    what: "Finished width",
+    sum: `${printMeasured(window.width, units)} opening + 2 × ${p(beyond)} beyond it`,
+    result: p(width),
+    rounded: null,
+  });
+  notes.questions.push(
+    `How wide is the blind? ${p(width)} is assumed, ${p(beyond)} beyond the opening at each side.`,
+  );
   return width;
 }
 
@@ -159,18 +196,35 @@ function outsideDrop(fields: BlindFields, context: ItemContext, notes: Notes): L
   const above = context.length("above-opening");
   const below = context.length("below-opening");
   const drop = window.height.plus(above).plus(below);
-  notes.working.push({ what: "Finished drop", sum: `${printMeasured(window.height, units)} opening + ${p(above)} above + ${p(below)} below`, result: p(drop), rounded: null });
-  notes.questions.push(`How long is the blind? ${p(drop)} is assumed, ${p(above)} above and ${p(below)} below the opening.`);
+  notes.working.push({
+    what: "Finished drop",
+    sum: `${printMeasured(window.height, units)} opening + ${p(above)} above + ${p(below)} below`,
+    result: p(drop),
+    rounded: null,
+  });
+  notes.questions.push(
+    `How long is the blind? ${p(drop)} is assumed, ${p(above)} above and ${p(below)} below the opening.`,
+  );
   return drop;
 }
 
-function missing(what: "width" | "drop", fields: BlindFields, context: ItemContext, notes: Notes): null {
+function missing(
+  what: "width" | "drop",
+  fields: BlindFields,
+  context: ItemContext,
+  notes: Notes,
+): null {
   notes.diagnostics.push(
-    diagnostic(context.place([]), `blind-without-${what}`, `Neither ${what} nor a window says how ${what === "width" ? "wide" : "long"} this blind is.`, {
-      actual: fields.blind,
-      expected: `${what}, or at with a window of this room`,
-      hint: `Write for example ${what}: ${what === "width" ? `47 1/2"` : `60"`}, or at: and the window's name.`,
-    }),
+    diagnostic(
+      context.place([]),
+      `blind-without-${what}`,
+      `Neither ${what} nor a window says how ${what === "width" ? "wide" : "long"} this blind is.`,
+      {
+        actual: fields.blind,
+        expected: `${what}, or at with a window of this room`,
+        hint: `Write for example ${what}: ${what === "width" ? `47 1/2"` : `60"`}, or at: and the window's name.`,
+      },
+    ),
   );
   return null;
 }
@@ -178,9 +232,14 @@ function missing(what: "width" | "drop", fields: BlindFields, context: ItemConte
 function positive(length: Length, what: string, context: ItemContext, notes: Notes): Length | null {
   if (length.compare(Length.zero) > 0) return length;
   notes.diagnostics.push(
-    diagnostic(context.place([]), "blind-is-nothing", `The clearances take up the whole ${what} of the recess.`, {
-      hint: "Look at the window's size and at the blind's allowances.",
-    }),
+    diagnostic(
+      context.place([]),
+      "blind-is-nothing",
+      `The clearances take up the whole ${what} of the recess.`,
+      {
+        hint: "Look at the window's size and at the blind's allowances.",
+      },
+    ),
   );
   return null;
 }

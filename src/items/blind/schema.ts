@@ -9,12 +9,21 @@ export const blindSchema = z.strictObject({
   ...itemBase,
   type: wordField(["roman"]).optional(),
   cloth: refField("a cloth"),
-  mount: wordField(["inside", "outside"]).optional().meta({ description: "inside the recess, or outside it; inside where nothing is said and the window has a recess" }),
-  width: positiveLengthField().optional().meta({ description: "finished width; else from the window" }),
-  drop: positiveLengthField().optional().meta({ description: "finished drop; else from the window" }),
+  mount: wordField(["inside", "outside"]).optional().meta({
+    description:
+      "inside the recess, or outside it; inside where nothing is said and the window has a recess",
+  }),
+  width: positiveLengthField()
+    .optional()
+    .meta({ description: "finished width; else from the window" }),
+  drop: positiveLengthField()
+    .optional()
+    .meta({ description: "finished drop; else from the window" }),
   lining: refField("a lining").optional(),
   interlining: refField("an interlining").optional(),
-  operation: wordField(["cordless", "cord", "chain", "motor"]).optional().meta({ description: "cordless where nothing is said" }),
+  operation: wordField(["cordless", "cord", "chain", "motor"])
+    .optional()
+    .meta({ description: "cordless where nothing is said" }),
   side: wordField(["left", "right"]).optional(),
 });
 

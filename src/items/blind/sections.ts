@@ -8,7 +8,7 @@ export interface Sections {
   readonly rods: number;
   /** Of each rod above the hem. */
   readonly rodHeights: readonly Length[];
-  /** From the top edge down to the top rod: two sections and the headrail. */
+  /** From the top edge down to the top rod: two sections and the headrail; it means nothing where there is no rod. */
   readonly topRodFromTop: Length;
   /** How far the raised blind hangs down: one section and the headrail. */
   readonly stackDepth: Length;
@@ -17,7 +17,12 @@ export interface Sections {
 }
 
 /** The same drop in a given odd number of sections: rods = (n − 1) / 2, two sections apart, the first one section up. */
-export function partSections(drop: Length, headrail: Length, sections: number, wanted = true): Sections {
+export function partSections(
+  drop: Length,
+  headrail: Length,
+  sections: number,
+  wanted = true,
+): Sections {
   if (sections % 2 !== 1 || sections < 1) throw new Error(`Sections must be odd, not ${sections}`);
   const section = drop.minus(headrail).dividedBy(sections);
   const rods = (sections - 1) / 2;
@@ -35,7 +40,12 @@ export function partSections(drop: Length, headrail: Length, sections: number, w
 /**
  * The odd number of sections whose height lies in the wanted range and nearest its middle; where none does, the nearest of all.
  */
-export function chooseSections(drop: Length, headrail: Length, least: Length, most: Length): Sections {
+export function chooseSections(
+  drop: Length,
+  headrail: Length,
+  least: Length,
+  most: Length,
+): Sections {
   const folded = drop.minus(headrail);
   const middle = least.plus(most).dividedBy(2);
   const wantedOf = (n: number) => {

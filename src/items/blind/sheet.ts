@@ -1,13 +1,19 @@
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
-import type { BlindMade, BlindPlan } from "./pieces.ts";
+import type { BlindMade } from "./pieces.ts";
+import type { BlindPlan } from "./plan.ts";
 import type { BlindFields } from "./schema.ts";
 
-const list = (parts: readonly (string | null | false | undefined)[]) => parts.filter(Boolean) as string[];
+const list = (parts: readonly (string | null | false | undefined)[]) =>
+  parts.filter(Boolean) as string[];
 
 /** The words beside a blind's drawing: what a workroom must know to cut and make without a call. No price, no client. */
-export function blindSheet(fields: BlindFields, made: BlindMade, context: DrawingContext): ItemSheet {
+export function blindSheet(
+  fields: BlindFields,
+  made: BlindMade,
+  context: DrawingContext,
+): ItemSheet {
   const { plan } = made;
   if (plan === null) return { groups: [], checks: [], signs: [] };
   const p = (length: Length) => printLength(length, context.units);
@@ -19,7 +25,8 @@ export function blindSheet(fields: BlindFields, made: BlindMade, context: Drawin
       heading: "Cloth",
       lines: list([
         `${cloth.name}, ${p(plan.usableWidth)} between the selvedges.`,
-        repeat && `Repeat ${p(repeat.up)}${repeat.across ? ` up, ${p(repeat.across)} across` : ""}, ${repeat.match === "free" ? "free match" : repeat.match}.`,
+        repeat &&
+          `Repeat ${p(repeat.up)}${repeat.across ? ` up, ${p(repeat.across)} across` : ""}, ${repeat.match === "free" ? "free match" : repeat.match}.`,
         cloth.nap && "It has a pile: all pieces the same way up.",
       ]),
     },
@@ -34,8 +41,8 @@ export function blindSheet(fields: BlindFields, made: BlindMade, context: Drawin
     {
       heading: "Folds",
       lines: [
-        `${sections.sections} sections of ${p(sections.section)} under ${p(plan.headrail)} of headrail.`,
-        `${sections.rods} rods of ${p(plan.rodLength)}, the first ${p(sections.section)} above the hem, then ${p(sections.section.times(2))} apart.`,
+        `${sections.sections} ${sections.sections === 1 ? "section" : "sections"} of ${p(sections.section)} under ${p(plan.headrail)} of headrail.`,
+        rodLine(plan, p),
         `Raised, it hangs ${p(sections.stackDepth)}.`,
       ],
     },
@@ -44,7 +51,10 @@ export function blindSheet(fields: BlindFields, made: BlindMade, context: Drawin
       lines:
         plan.layers.length === 0
           ? ["Unlined."]
-          : plan.layers.map((layer) => `${layer.surface === "lining" ? "" : "Interlining: "}${layer.cloth.name}, cut ${printSize([layer.width, layer.height], context.units)}.`),
+          : plan.layers.map(
+              (layer) =>
+                `${layer.surface === "lining" ? "" : "Interlining: "}${layer.cloth.name}, cut ${printSize([layer.width, layer.height], context.units)}.`,
+            ),
     },
     {
       heading: "Match",
@@ -60,9 +70,13 @@ export function blindSheet(fields: BlindFields, made: BlindMade, context: Drawin
       heading: "Operation",
       lines: list([
         `${plan.operation === "cordless" ? "Cordless" : plan.operation === "motor" ? "Motor; wiring by a licensed electrician" : plan.operation === "chain" ? "Chain" : "Cord"}${fields.side ? `, ${fields.side}` : ""}.`,
-        plan.operation === "cord" || plan.operation === "chain" ? "Safety device fitted to the wall, no free loop; cordless is safer." : null,
+        plan.operation === "cord" || plan.operation === "chain"
+          ? "Safety device fitted to the wall, no free loop; cordless is safer."
+          : null,
         "Inner cords at the back shrouded or restrained.",
-        ...(fields.hardware ?? []).map((piece) => `${piece.count && piece.count > 1 ? `${piece.count} × ` : ""}${piece.what}.`),
+        ...(fields.hardware ?? []).map(
+          (piece) => `${piece.count && piece.count > 1 ? `${piece.count} × ` : ""}${piece.what}.`,
+        ),
       ]),
     },
   ];
@@ -83,10 +97,18 @@ export function blindSheet(fields: BlindFields, made: BlindMade, context: Drawin
   return { groups: groups.filter((group) => group.lines.length > 0), checks, signs };
 }
 
+function rodLine({ sections, rodLength }: BlindPlan, p: (length: Length) => string): string {
+  if (sections.rods === 0) return "No rod: too short to fold.";
+  const first = `${p(sections.section)} above the hem`;
+  if (sections.rods === 1) return `One rod of ${p(rodLength)}, ${first}.`;
+  return `${sections.rods} rods of ${p(rodLength)}, the first ${first}, then ${p(sections.section.times(2))} apart.`;
+}
+
 function cutLines(plan: BlindPlan, p: (length: Length) => string): string[] {
   const { strips, count } = plan;
   const turns = `Side turnings ${p(plan.sideTurn)}, top ${p(plan.top)}, bottom ${p(plan.bottom)}.`;
-  if (strips.strip === null) return [`${count} of ${p(plan.cutWidth)} × ${p(plan.plainCut)}.`, turns];
+  if (strips.strip === null)
+    return [`${count} of ${p(plan.cutWidth)} × ${p(plan.plainCut)}.`, turns];
   const whole = strips.wholes === 1 ? "One whole width" : `${strips.wholes} whole widths`;
   return [
     `${whole} in the middle, a strip of ${p(strips.strip)} at each side, ${p(plan.plainCut)} long${count > 1 ? `; ${count} blinds` : ""}.`,

@@ -7,7 +7,11 @@ import type { BlindMade } from "./pieces.ts";
 import type { BlindFields } from "./schema.ts";
 
 /** The blind let down, from the front, with its rods, sections and joins. */
-export function blindWorkshop(fields: BlindFields, made: BlindMade, context: DrawingContext): Drawing[] {
+export function blindWorkshop(
+  fields: BlindFields,
+  made: BlindMade,
+  context: DrawingContext,
+): Drawing[] {
   const { plan } = made;
   if (plan === null) return [];
   const p = (length: Parameters<typeof printLength>[0]) => printLength(length, context.units);
@@ -16,12 +20,31 @@ export function blindWorkshop(fields: BlindFields, made: BlindMade, context: Dra
   const { sections } = plan;
   const shapes: Shape[] = [
     { shape: "path", d: rect(0, 0, width, drop), fill: { tone: "white" }, pen: "outline" },
-    { shape: "path", d: line(0, plan.headrail.toMm(), width, plan.headrail.toMm()), fill: null, pen: "edge" },
+    {
+      shape: "path",
+      d: line(0, plan.headrail.toMm(), width, plan.headrail.toMm()),
+      fill: null,
+      pen: "edge",
+    },
   ];
   const short = (width - plan.rodLength.toMm()) / 2;
   const dimensions: Dimension[] = [
-    { axis: "horizontal", from: 0, to: width, side: "bottom", level: 1, text: `${p(plan.size.width)} finished width` },
-    { axis: "vertical", from: 0, to: drop, side: "left", level: 1, text: `${p(plan.size.drop)} finished drop` },
+    {
+      axis: "horizontal",
+      from: 0,
+      to: width,
+      side: "bottom",
+      level: 1,
+      text: `${p(plan.size.width)} finished width`,
+    },
+    {
+      axis: "vertical",
+      from: 0,
+      to: drop,
+      side: "left",
+      level: 1,
+      text: `${p(plan.size.drop)} finished drop`,
+    },
   ];
   let below = drop;
   for (const height of sections.rodHeights) {
@@ -31,16 +54,40 @@ export function blindWorkshop(fields: BlindFields, made: BlindMade, context: Dra
     dimensions.push({ axis: "vertical", from: y, to: below, side: "right", level: 1, text });
     below = y;
   }
-  dimensions.push({ axis: "vertical", from: 0, to: below, side: "right", level: 1, text: p(sections.topRodFromTop) });
-  dimensions.push({ axis: "vertical", from: 0, to: plan.headrail.toMm(), side: "right", level: 2, text: p(plan.headrail) });
+  if (sections.rods > 0) {
+    dimensions.push({
+      axis: "vertical",
+      from: 0,
+      to: below,
+      side: "right",
+      level: 1,
+      text: p(sections.topRodFromTop),
+    });
+  }
+  dimensions.push({
+    axis: "vertical",
+    from: 0,
+    to: plan.headrail.toMm(),
+    side: "right",
+    level: 2,
+    text: p(plan.headrail),
+  });
   const joins = seams(plan);
-  for (const x of joins) shapes.push({ shape: "path", d: line(x, 0, x, drop), fill: null, pen: "seam" });
+  for (const x of joins)
+    shapes.push({ shape: "path", d: line(x, 0, x, drop), fill: null, pen: "seam" });
   const [firstJoin] = joins;
   const lastJoin = joins.at(-1);
   if (firstJoin !== undefined && lastJoin !== undefined && lastJoin > firstJoin) {
     const side = plan.strips.strip?.minus(plan.join).minus(plan.sideTurn);
     const middle = plan.usableWidth.minus(plan.join.times(2)).times(plan.strips.wholes);
-    dimensions.push({ axis: "horizontal", from: firstJoin, to: lastJoin, side: "top", level: 1, text: p(middle) });
+    dimensions.push({
+      axis: "horizontal",
+      from: firstJoin,
+      to: lastJoin,
+      side: "top",
+      level: 1,
+      text: p(middle),
+    });
     if (side) {
       dimensions.push(
         { axis: "horizontal", from: 0, to: firstJoin, side: "top", level: 1, text: p(side) },
@@ -50,8 +97,19 @@ export function blindWorkshop(fields: BlindFields, made: BlindMade, context: Dra
   }
   const { repeat } = plan.cloth;
   if (repeat && repeat.match !== "free") {
-    shapes.push({ shape: "path", d: line(width / 2, -0, width / 2, drop), fill: null, pen: "centre" });
-    shapes.push({ shape: "sign", sign: "arrow", x: width * 0.25, y: drop - sections.section.toMm() / 2, turnDeg: -90 });
+    shapes.push({
+      shape: "path",
+      d: line(width / 2, -0, width / 2, drop),
+      fill: null,
+      pen: "centre",
+    });
+    shapes.push({
+      shape: "sign",
+      sign: "arrow",
+      x: width * 0.25,
+      y: drop - sections.section.toMm() / 2,
+      turnDeg: -90,
+    });
   }
   return [
     {

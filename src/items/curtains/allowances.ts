@@ -9,13 +9,15 @@ export const curtainsAllowances = {
     is: "length",
     description: "the whole bottom hem, both turns of a double hem together",
     usual: { inches: `8"`, centimetres: "20 cm" },
-    source: "16 in for heading and hem together: Workroom Threads, Pattern repeats (2011); 20 cm common practice, no source",
+    source:
+      "16 in for heading and hem together: Workroom Threads, Pattern repeats (2011); 20 cm common practice, no source",
   },
   heading: {
     is: "length",
     description: "turned down at the top, with the stiffening",
     usual: { inches: `8"`, centimetres: "8 cm" },
-    source: "16 in for heading and hem together: Workroom Threads, Pattern repeats (2011); 8 cm common practice, no source",
+    source:
+      "16 in for heading and hem together: Workroom Threads, Pattern repeats (2011); 8 cm common practice, no source",
   },
   "heading-depth": {
     is: "length",
@@ -49,7 +51,8 @@ export const curtainsAllowances = {
   },
   "returns-in-fullness": {
     is: "count",
-    description: "1: returns are gathered as the rest is; 0: they are added flat, after the fullness",
+    description:
+      "1: returns are gathered as the rest is; 0: they are added flat, after the fullness",
     usual: { inches: "1", centimetres: "1" },
     source: PRACTICE,
   },
@@ -57,7 +60,8 @@ export const curtainsAllowances = {
     is: "ratio",
     description: "flat cloth for each length of pole, pinch pleats",
     usual: { inches: "2.5", centimetres: "2.25" },
-    source: "2.5: How to calculate the amount of fabric needed for curtains; 2.25: How to determine fabric needed for pinch pleated drapes (how-to articles)",
+    source:
+      "2.5: How to calculate the amount of fabric needed for curtains; 2.25: How to determine fabric needed for pinch pleated drapes (how-to articles)",
   },
   "fullness-pencil-pleat": {
     is: "ratio",
@@ -109,7 +113,8 @@ export const curtainsAllowances = {
   },
   "beyond-opening": {
     is: "length",
-    description: "how far the pole runs past the opening at each side, where its length is not given",
+    description:
+      "how far the pole runs past the opening at each side, where its length is not given",
     usual: { inches: `8"`, centimetres: "20 cm" },
     source: PRACTICE,
   },
@@ -128,8 +133,8 @@ export const curtainsAllowances = {
   "pleat-space": {
     is: "length",
     description: "the widest space between two pinch pleats",
-    usual: { inches: `4 1/2"`, centimetres: "12 cm" },
-    source: PRACTICE,
+    usual: { inches: `3 3/4"`, centimetres: "10 cm" },
+    source: `8 to 12 cm, ${PRACTICE}`,
   },
   "eyelet-spacing": {
     is: "length",

@@ -13,8 +13,7 @@ export function curtainsSeen(
 ): SeenSurface[] {
   const { plan } = made;
   if (plan === null) return [];
-  const wide =
-    hung === "open" ? plan.stackEach.times(plan.coverage.curtains) : plan.hung.pole;
+  const wide = hung === "open" ? plan.stackEach.times(plan.coverage.curtains) : plan.hung.pole;
   const areaMm2 = wide.toMm() * plan.hung.drop.toMm() * plan.count;
   return [{ surface: "face", cloth: fields.cloth, colour: null, object: null, areaMm2 }];
 }

@@ -1,9 +1,9 @@
+import type Fraction from "fraction.js";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { Notes } from "../notes.ts";
 import type { CurtainsFields } from "./schema.ts";
-import type Fraction from "fraction.js";
 
 /** What the closed curtains span, and the flat cloth that this takes. */
 export interface Coverage {
@@ -25,16 +25,26 @@ export interface Coverage {
  * Coverage = pole + 2 returns + overlap; flat = coverage × fullness + side hems, or with `returns-in-fullness` 0 the returns added
  * flat. Eyelets run on the pole itself, and curtains inside a recess between its walls: neither returns unless it is written.
  */
-export function coverageOf(fields: CurtainsFields, pole: Length, context: ItemContext, notes: Notes): Coverage {
+export function coverageOf(
+  fields: CurtainsFields,
+  pole: Length,
+  context: ItemContext,
+  notes: Notes,
+): Coverage {
   const { units } = context;
   const p = (length: Length) => printLength(length, units);
   const panels = fields.panels ?? "pair";
   const curtains = panels === "pair" ? 2 : 1;
   const eyelets = fields.heading === "eyelet";
-  const returnEach = fields.return ?? (eyelets || fields.mount === "inside" ? Length.zero : context.length("return"));
-  const overlap = fields.overlap ?? (eyelets || curtains === 1 ? Length.zero : context.length("overlap"));
+  const returnEach =
+    fields.return ??
+    (eyelets || fields.mount === "inside" ? Length.zero : context.length("return"));
+  const overlap =
+    fields.overlap ?? (eyelets || curtains === 1 ? Length.zero : context.length("overlap"));
   if (!fields.return && !returnEach.isZero()) {
-    notes.questions.push(`How far do the curtains return to the wall at each side? ${p(returnEach)} is assumed until the bracket is measured.`);
+    notes.questions.push(
+      `How far do the curtains return to the wall at each side? ${p(returnEach)} is assumed until the bracket is measured.`,
+    );
   }
   const coverage = pole.plus(returnEach.times(2)).plus(overlap);
   const fullness = fields.fullness ?? context.ratio(`fullness-${fields.heading}`);

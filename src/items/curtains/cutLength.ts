@@ -17,7 +17,12 @@ export interface PlainCut {
 }
 
 /** Plain cut = (drop + heading + hem) ÷ (1 − shrinkage); up to what can be marked only where shrinkage made it odd. */
-export function plainCut(fields: CurtainsFields, drop: Length, context: ItemContext, notes: Notes): PlainCut {
+export function plainCut(
+  fields: CurtainsFields,
+  drop: Length,
+  context: ItemContext,
+  notes: Notes,
+): PlainCut {
   const p = (length: Length) => printLength(length, context.units);
   const hem = fields.hem ?? context.length("hem");
   const heading = fields["heading-turn"] ?? context.length("heading");

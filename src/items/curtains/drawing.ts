@@ -14,7 +14,10 @@ function planView(fields: CurtainsFields, made: CurtainsMade): Drawing | null {
   const pole = plan.hung.pole.toMm();
   const stack = plan.stackEach.toMm();
   const back = plan.coverage.returnEach.isZero() ? 70 : plan.coverage.returnEach.toMm();
-  const lefts = plan.coverage.hangs === "pair" ? [0, pole - stack] : [plan.coverage.hangs === "left" ? 0 : pole - stack];
+  const lefts =
+    plan.coverage.hangs === "pair"
+      ? [0, pole - stack]
+      : [plan.coverage.hangs === "left" ? 0 : pole - stack];
   return {
     widthMm: pole,
     heightMm: back + 45,

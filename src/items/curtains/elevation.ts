@@ -2,8 +2,18 @@ import { foldCloth } from "../../drawing/foldGeometry.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { printLength } from "../../units/printLength.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
-import { eyeletGaps, FINIAL_RADIUS, pencilPleats, pinchPleat, pole, RING, ring, track } from "./headingShapes.ts";
-import type { CurtainsMade, CurtainsPlan } from "./pieces.ts";
+import {
+  eyeletGaps,
+  FINIAL_RADIUS,
+  pencilPleats,
+  pinchPleat,
+  pole,
+  RING,
+  ring,
+  track,
+} from "./headingShapes.ts";
+import type { CurtainsMade } from "./pieces.ts";
+import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
 
 /** Drawn back, folds lie close; what is seen of them is about this full (print design 8). */
@@ -37,17 +47,26 @@ export function curtainsFrame(plan: CurtainsPlan, above = 0): CurtainsFrame {
 }
 
 /** Curtains drawn back at their stack, in folds, as they are seen by day; the box's foot is the hem. */
-export function curtainsElevation(fields: CurtainsFields, made: CurtainsMade, context: DrawingContext): Drawing | null {
+export function curtainsElevation(
+  fields: CurtainsFields,
+  made: CurtainsMade,
+  context: DrawingContext,
+): Drawing | null {
   const { plan } = made;
   if (plan === null) return null;
   const frame = curtainsFrame(plan);
   const inside = fields.mount === "inside";
-  const stack = Math.min(plan.stackEach.toMm(), (frame.right - frame.left) / plan.coverage.curtains);
+  const stack = Math.min(
+    plan.stackEach.toMm(),
+    (frame.right - frame.left) / plan.coverage.curtains,
+  );
   const lefts =
     plan.coverage.hangs === "pair"
       ? [frame.left, frame.right - stack]
       : [plan.coverage.hangs === "left" ? frame.left : frame.right - stack];
-  const hardware = inside ? track(frame.left, frame.right, frame.poleY) : pole(frame.left, frame.right, frame.poleY);
+  const hardware = inside
+    ? track(frame.left, frame.right, frame.poleY)
+    : pole(frame.left, frame.right, frame.poleY);
   const shapes: Shape[] = [...hardware];
   for (const left of lefts) shapes.push(...drawnBack(plan, frame, left, stack, inside));
   const drop = printLength(plan.hung.drop, context.units);
@@ -62,11 +81,21 @@ export function curtainsElevation(fields: CurtainsFields, made: CurtainsMade, co
   };
 }
 
-function drawnBack(plan: CurtainsPlan, frame: CurtainsFrame, left: number, width: number, inside: boolean): Shape[] {
+function drawnBack(
+  plan: CurtainsPlan,
+  frame: CurtainsFrame,
+  left: number,
+  width: number,
+  inside: boolean,
+): Shape[] {
   const { heading } = plan;
   const depth = heading.depth.toMm();
   const wanted =
-    heading.heading === "pinch-pleat" ? heading.pleats : heading.heading === "eyelet" ? heading.eyelets / 2 : Math.round(width / 90);
+    heading.heading === "pinch-pleat"
+      ? heading.pleats
+      : heading.heading === "eyelet"
+        ? heading.eyelets / 2
+        : Math.round(width / 90);
   const folds = Math.max(2, Math.min(Math.ceil(wanted), Math.floor(width / LEAST_PITCH)));
   const flatWidth = width * SEEN_FULLNESS;
   const { repeat } = plan.cloth;

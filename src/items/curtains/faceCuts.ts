@@ -57,7 +57,9 @@ export function layerCuts(layer: LayerCuts): ItemCut[] {
         count: layer.count,
         mayTurn: false,
         // The half joins at its inner edge, which must be a selvedge; its outer edge is the return.
-        across: piece.whole ? { how: "whole-width" } : { how: "selvedge", side: side === "left" ? "right" : "left" },
+        across: piece.whole
+          ? { how: "whole-width" }
+          : { how: "selvedge", side: side === "left" ? "right" : "left" },
         along: layer.along((piece.fromLeading % 2) as 0 | 1),
         because: layer.because,
       });

@@ -1,5 +1,5 @@
-import type { CurtainsPlan } from "./pieces.ts";
 import { joinedPieces } from "./faceCuts.ts";
+import type { CurtainsPlan } from "./plan.ts";
 
 /** Where seams and motifs stand on one closed curtain, in millimetres from the left end of its front and from its hem. */
 export interface FlatView {

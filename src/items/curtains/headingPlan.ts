@@ -15,9 +15,28 @@ export interface Panel {
 }
 
 export type HeadingPlan =
-  | { readonly heading: "pinch-pleat"; readonly pleats: number; readonly spaces: number; readonly space: Length; readonly takeUp: Length; readonly hooks: number; readonly depth: Length }
-  | { readonly heading: "pencil-pleat"; readonly tape: Length; readonly hooks: number; readonly depth: Length }
-  | { readonly heading: "eyelet"; readonly eyelets: number; readonly spacing: Length; readonly edge: Length; readonly depth: Length };
+  | {
+      readonly heading: "pinch-pleat";
+      readonly pleats: number;
+      readonly spaces: number;
+      readonly space: Length;
+      readonly takeUp: Length;
+      readonly hooks: number;
+      readonly depth: Length;
+    }
+  | {
+      readonly heading: "pencil-pleat";
+      readonly tape: Length;
+      readonly hooks: number;
+      readonly depth: Length;
+    }
+  | {
+      readonly heading: "eyelet";
+      readonly eyelets: number;
+      readonly spacing: Length;
+      readonly edge: Length;
+      readonly depth: Length;
+    };
 
 /**
  * The heading of one curtain.
@@ -25,7 +44,12 @@ export type HeadingPlan =
  * Eyelets: the least even number whose even spacing is no wider than asked, so that both edges turn to the wall.
  * Pencil pleats: tape as long as the flat panel and its two turned ends; hooks evenly, one more than the spaces.
  */
-export function planHeading(fields: CurtainsFields, panel: Panel, context: ItemContext, notes: Notes): HeadingPlan {
+export function planHeading(
+  fields: CurtainsFields,
+  panel: Panel,
+  context: ItemContext,
+  notes: Notes,
+): HeadingPlan {
   const p = (length: Length) => printLength(length, context.units);
   const depth = context.length("heading-depth");
   if (fields.heading === "pinch-pleat") {
@@ -35,13 +59,25 @@ export function planHeading(fields: CurtainsFields, panel: Panel, context: ItemC
     const space = panel.face.dividedBy(spaces);
     const takeUp = panel.flat.minus(panel.finished).dividedBy(pleats);
     notes.working.push(
-      { what: "Spaces a curtain", sum: `${p(panel.face)} face ÷ ${p(most)}`, result: `${spaces} of ${p(space)}`, rounded: "up to whole spaces" },
+      {
+        what: "Spaces a curtain",
+        sum: `${p(panel.face)} face ÷ ${p(most)}`,
+        result: `${spaces} of ${p(space)}`,
+        rounded: "up to whole spaces",
+      },
       { what: "Pleats a curtain", sum: `${spaces} spaces + 1`, result: `${pleats}`, rounded: null },
-      { what: "Take-up a pleat", sum: `(${p(panel.flat)} flat − ${p(panel.finished)} finished) ÷ ${pleats}`, result: p(takeUp), rounded: null },
+      {
+        what: "Take-up a pleat",
+        sum: `(${p(panel.flat)} flat − ${p(panel.finished)} finished) ÷ ${pleats}`,
+        result: p(takeUp),
+        rounded: null,
+      },
     );
     if (!isUsualTakeUp(takeUp, context.units)) {
       const usual = context.units === "inches" ? "4 to 7″" : "10 to 18 cm";
-      notes.questions.push(`Each pleat takes up ${p(takeUp)}, where ${usual} is usual: is another number of pleats or another fullness wanted?`);
+      notes.questions.push(
+        `Each pleat takes up ${p(takeUp)}, where ${usual} is usual: is another number of pleats or another fullness wanted?`,
+      );
     }
     return { heading: "pinch-pleat", pleats, spaces, space, takeUp, hooks: pleats + 2, depth };
   }
@@ -51,8 +87,18 @@ export function planHeading(fields: CurtainsFields, panel: Panel, context: ItemC
     const apart = context.length("hook-spacing");
     const hooks = panel.finished.over(apart).ceil().valueOf() + 1;
     notes.working.push(
-      { what: "Heading tape a curtain", sum: `${p(panel.flat)} flat + 2 × ${p(turn)} turned in`, result: p(tape), rounded: null },
-      { what: "Hooks a curtain", sum: `${p(panel.finished)} finished ÷ ${p(apart)} + 1`, result: `${hooks}`, rounded: "up to whole spaces" },
+      {
+        what: "Heading tape a curtain",
+        sum: `${p(panel.flat)} flat + 2 × ${p(turn)} turned in`,
+        result: p(tape),
+        rounded: null,
+      },
+      {
+        what: "Hooks a curtain",
+        sum: `${p(panel.finished)} finished ÷ ${p(apart)} + 1`,
+        result: `${hooks}`,
+        rounded: "up to whole spaces",
+      },
     );
     return { heading: "pencil-pleat", tape, hooks, depth };
   }
@@ -76,6 +122,7 @@ export function evenEyelets(flat: Length, edge: Length, most: Length): number {
 }
 
 function isUsualTakeUp(takeUp: Length, units: UnitSystem): boolean {
-  const [low, high] = units === "inches" ? [Length.inches(4), Length.inches(7)] : [Length.cm(10), Length.cm(18)];
+  const [low, high] =
+    units === "inches" ? [Length.inches(4), Length.inches(7)] : [Length.cm(10), Length.cm(18)];
   return !takeUp.isLessThan(low) && !takeUp.isMoreThan(high);
 }

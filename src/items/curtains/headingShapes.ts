@@ -38,7 +38,9 @@ export function pencilPleats(left: number, width: number, top: number, depth: nu
     { shape: "path", d: strokes.join(""), fill: null, pen: "fold" },
     {
       shape: "path",
-      d: line(left, top + depth * 0.2, right, top + depth * 0.2) + line(left, top + depth * 0.82, right, top + depth * 0.82),
+      d:
+        line(left, top + depth * 0.2, right, top + depth * 0.2) +
+        line(left, top + depth * 0.82, right, top + depth * 0.82),
       fill: null,
       pen: "fold",
     },
@@ -89,7 +91,14 @@ export function pole(left: number, right: number, y: number): Shape[] {
 
 /** A slim track between two walls. */
 export function track(left: number, right: number, y: number): Shape[] {
-  return [{ shape: "path", d: rect(left, y - 10, right - left, 20), fill: { tone: "white" }, pen: "edge" }];
+  return [
+    {
+      shape: "path",
+      d: rect(left, y - 10, right - left, 20),
+      fill: { tone: "white" },
+      pen: "edge",
+    },
+  ];
 }
 
 /** The front half of a ring about the pole. */

@@ -1,6 +1,6 @@
 import type Fraction from "fraction.js";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
-import type { Length } from "../../units/length.ts";
+import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import type { Notes } from "../notes.ts";
@@ -37,22 +37,29 @@ export function planLayer(input: LayerInput, context: ItemContext, notes: Notes)
   const usableWidth = cloth.usableWidth;
   if (usableWidth === null) {
     notes.diagnostics.push(
-      diagnostic(context.place([surface]), "cloth-without-width", `${cloth.name} has no width, so its widths cannot be counted.`, {
-        actual: cloth.id,
-        expected: "a usable width",
-        hint: `Write width: in the card of ${cloth.id}.`,
-      }),
+      diagnostic(
+        context.place([surface]),
+        "cloth-without-width",
+        `${cloth.name} has no width, so its widths cannot be counted.`,
+        {
+          actual: cloth.id,
+          expected: "a usable width",
+          hint: `Write width: in the card of ${cloth.id}.`,
+        },
+      ),
     );
     return null;
   }
   const lining = surface === "lining";
-  const inside = context.length("lining-in");
-  const up = context.length("lining-up");
+  // Only what is used is asked for, since a default that was used is listed.
+  const allowance = (name: string) => (lining ? context.length(name) : Length.zero);
+  const inside = allowance("lining-in");
+  const up = allowance("lining-up");
   const finishedWidth = lining ? panelFlat.minus(inside.times(2)) : panelFlat;
   const finishedLength = lining ? drop.minus(up) : drop;
-  const turn = context.length("lining-side-turn");
-  const hem = context.length("lining-hem");
-  const heading = context.length("lining-heading");
+  const turn = allowance("lining-side-turn");
+  const hem = allowance("lining-hem");
+  const heading = allowance("lining-heading");
   const flat = lining ? finishedWidth.plus(turn.times(2)) : finishedWidth;
   const cutLength = lining ? finishedLength.plus(hem).plus(heading) : finishedLength;
   const widthsEach = leastWidths(flat, usableWidth, join, input.halves);
@@ -77,5 +84,14 @@ export function planLayer(input: LayerInput, context: ItemContext, notes: Notes)
       rounded: null,
     },
   );
-  return { surface, cloth, usableWidth, widthsEach, cutLength, finishedWidth, finishedLength, because };
+  return {
+    surface,
+    cloth,
+    usableWidth,
+    widthsEach,
+    cutLength,
+    finishedWidth,
+    finishedLength,
+    because,
+  };
 }

@@ -2,11 +2,15 @@ import type { UnitSystem } from "../../units/printLength.ts";
 import { printLength } from "../../units/printLength.ts";
 import { boughtLength, boughtPieces } from "../boughtLength.ts";
 import type { MaterialNeed } from "../itemKind.ts";
-import type { CurtainsPlan } from "./pieces.ts";
+import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
 
 /** What is bought beside the cloth: stiffening, tape, hooks, eyelets, weights, trim. Lengths go up to the buying step. */
-export function curtainsMaterials(fields: CurtainsFields, plan: CurtainsPlan, units: UnitSystem): MaterialNeed[] {
+export function curtainsMaterials(
+  fields: CurtainsFields,
+  plan: CurtainsPlan,
+  units: UnitSystem,
+): MaterialNeed[] {
   const { coverage, panel, heading, hung, count, widthsEach } = plan;
   const curtains = coverage.curtains * count;
   const depth = printLength(heading.depth, units);
@@ -32,7 +36,12 @@ export function curtainsMaterials(fields: CurtainsFields, plan: CurtainsPlan, un
   const trim = fields.edge?.trim;
   if (trim) {
     const where = fields.edge?.where ?? "leading";
-    const each = where === "leading" ? hung.drop : where === "hem" ? panel.flat : hung.drop.times(2).plus(panel.flat);
+    const each =
+      where === "leading"
+        ? hung.drop
+        : where === "hem"
+          ? panel.flat
+          : hung.drop.times(2).plus(panel.flat);
     needs.push(boughtLength("trim", each.times(curtains), units, { cloth: trim, by: "studio" }));
   }
   return needs;

@@ -26,13 +26,20 @@ export function workroomStep(context: ItemContext): Length {
  * Finds the pole's length and the finished drop from what is written or from the window; what had to be assumed becomes a
  * question. Null, with a diagnostic at its place, where there is too little to go on.
  */
-export function measureCurtains(fields: CurtainsFields, context: ItemContext, notes: Notes): Hung | null {
+export function measureCurtains(
+  fields: CurtainsFields,
+  context: ItemContext,
+  notes: Notes,
+): Hung | null {
   const pole = poleLength(fields, context, notes);
   const height = poleHeight(fields, context, notes);
   const eyelets = fields.heading === "eyelet";
+  // On a track inside a recess the heading covers it.
   const headBelowPole = eyelets
     ? Length.zero.minus(context.length("above-pole"))
-    : context.length("below-pole");
+    : fields.mount === "inside"
+      ? Length.zero
+      : context.length("below-pole");
   const headHeight = height?.minus(headBelowPole) ?? null;
   const drop = finishedDrop(fields, context, notes, height, headBelowPole);
   if (pole === null || drop === null) return null;
@@ -53,29 +60,44 @@ function poleLength(fields: CurtainsFields, context: ItemContext, notes: Notes):
   if (fields.pole) {
     if (window && inside && fields.pole.isMoreThan(window.width)) {
       notes.diagnostics.push(
-        diagnostic(context.place(["pole"]), "pole-longer-than-recess", `The pole is ${printMeasured(fields.pole, units)}, but ${window.name} is ${printMeasured(window.width, units)} wide.`, {
-          actual: fields.pole.typed,
-          expected: `${p(window.width)} or less`,
-          hint: "A pole or track inside the recess must be shorter than the opening; write its length, or mount: outside.",
-        }),
+        diagnostic(
+          context.place(["pole"]),
+          "pole-longer-than-recess",
+          `The pole is ${printMeasured(fields.pole, units)}, but ${window.name} is ${printMeasured(window.width, units)} wide.`,
+          {
+            actual: fields.pole.typed,
+            expected: `${p(window.width)} or less`,
+            hint: "A pole or track inside the recess must be shorter than the opening; write its length, or mount: outside.",
+          },
+        ),
       );
     } else if (window && !inside && fields.pole.isLessThan(window.width)) {
       notes.diagnostics.push(
-        diagnostic(context.place(["pole"]), "pole-shorter-than-opening", `The pole is ${printMeasured(fields.pole, units)}, shorter than ${window.name}, which is ${printMeasured(window.width, units)} wide.`, {
-          severity: "warning",
-          actual: fields.pole.typed,
-          hint: "Measure the pole again, or write mount: inside.",
-        }),
+        diagnostic(
+          context.place(["pole"]),
+          "pole-shorter-than-opening",
+          `The pole is ${printMeasured(fields.pole, units)}, shorter than ${window.name}, which is ${printMeasured(window.width, units)} wide.`,
+          {
+            severity: "warning",
+            actual: fields.pole.typed,
+            hint: "Measure the pole again, or write mount: inside.",
+          },
+        ),
       );
     }
     return fields.pole;
   }
   if (!window) {
     notes.diagnostics.push(
-      diagnostic(context.place([]), "curtains-without-pole", "Neither a pole nor a window says how wide these curtains are.", {
-        expected: "pole, or at with a window of this room",
-        hint: `Write for example pole: 96", or at: and the window's name.`,
-      }),
+      diagnostic(
+        context.place([]),
+        "curtains-without-pole",
+        "Neither a pole nor a window says how wide these curtains are.",
+        {
+          expected: "pole, or at with a window of this room",
+          hint: `Write for example pole: 96", or at: and the window's name.`,
+        },
+      ),
     );
     return null;
   }
@@ -99,7 +121,9 @@ function poleLength(fields: CurtainsFields, context: ItemContext, notes: Notes):
     result: p(pole),
     rounded: null,
   });
-  notes.questions.push(`How long is the pole between its finials? ${p(pole)} is assumed, ${p(beyond)} beyond the opening at each side.`);
+  notes.questions.push(
+    `How long is the pole between its finials? ${p(pole)} is assumed, ${p(beyond)} beyond the opening at each side.`,
+  );
   return pole;
 }
 
@@ -109,11 +133,16 @@ function poleHeight(fields: CurtainsFields, context: ItemContext, notes: Notes):
   if (typed) {
     if (roomHeight && typed.isMoreThan(roomHeight)) {
       notes.diagnostics.push(
-        diagnostic(context.place(["pole-height"]), "pole-above-ceiling", `The pole stands at ${printMeasured(typed, units)}, above the ceiling at ${printMeasured(roomHeight, units)}.`, {
-          actual: typed.typed,
-          expected: `${printLength(roomHeight, units)} or less`,
-          hint: "Measure from the floor to the pole's middle.",
-        }),
+        diagnostic(
+          context.place(["pole-height"]),
+          "pole-above-ceiling",
+          `The pole stands at ${printMeasured(typed, units)}, above the ceiling at ${printMeasured(roomHeight, units)}.`,
+          {
+            actual: typed.typed,
+            expected: `${printLength(roomHeight, units)} or less`,
+            hint: "Measure from the floor to the pole's middle.",
+          },
+        ),
       );
     }
     return typed;
@@ -142,20 +171,30 @@ function finishedDrop(
   if (fields.drop) {
     if (fields.to) {
       notes.diagnostics.push(
-        diagnostic(context.place(["to"]), "drop-and-to", "Both drop and to are written; the drop counts.", {
-          severity: "warning",
-          hint: "Take one of the two lines out.",
-        }),
+        diagnostic(
+          context.place(["to"]),
+          "drop-and-to",
+          "Both drop and to are written; the drop counts.",
+          {
+            severity: "warning",
+            hint: "Take one of the two lines out.",
+          },
+        ),
       );
     }
     return fields.drop;
   }
   if (!fields.to) {
     notes.diagnostics.push(
-      diagnostic(context.place([]), "curtains-without-drop", "Nothing says how long these curtains are.", {
-        expected: "drop, or to",
-        hint: `Write for example drop: 92", or to: floor (or sill, or below-sill) and the pole's height.`,
-      }),
+      diagnostic(
+        context.place([]),
+        "curtains-without-drop",
+        "Nothing says how long these curtains are.",
+        {
+          expected: "drop, or to",
+          hint: `Write for example drop: 92", or to: floor (or sill, or below-sill) and the pole's height.`,
+        },
+      ),
     );
     return null;
   }
@@ -167,13 +206,18 @@ function finishedDrop(
         fields.to === "floor"
           ? "The drop to the floor cannot be found, since neither a window nor the pole's height is known."
           : "The drop to the sill cannot be found, since these curtains hang at no window of this room.",
-        { actual: fields.to, hint: `Write at: and the window's name, or ${fields.to === "floor" ? "pole-height, or " : ""}the drop itself.` },
+        {
+          actual: fields.to,
+          hint: `Write at: and the window's name, or ${fields.to === "floor" ? "pole-height, or " : ""}the drop itself.`,
+        },
       ),
     );
     return null;
   }
   const above = headBelowPole.isNegative();
-  const head = above ? `+ ${p(Length.zero.minus(headBelowPole))} heading above the pole` : `− ${p(headBelowPole)} from the pole to the heading`;
+  const head = above
+    ? `+ ${p(Length.zero.minus(headBelowPole))} heading above the pole`
+    : `− ${p(headBelowPole)} from the pole to the heading`;
   const poleText = `${printMeasured(height, units)} to the pole's middle`;
   const top = height.minus(headBelowPole);
   let foot: Length;
@@ -192,13 +236,23 @@ function finishedDrop(
   const drop = top.minus(foot);
   if (drop.compare(Length.zero) <= 0) {
     notes.diagnostics.push(
-      diagnostic(context.place(["to"]), "drop-is-nothing", "The pole stands no higher than where the hem should end.", {
-        actual: fields.to,
-        hint: "Look at the pole's height and the window's sill.",
-      }),
+      diagnostic(
+        context.place(["to"]),
+        "drop-is-nothing",
+        "The pole stands no higher than where the hem should end.",
+        {
+          actual: fields.to,
+          hint: "Look at the pole's height and the window's sill.",
+        },
+      ),
     );
     return null;
   }
-  notes.working.push({ what: "Finished drop", sum: `${poleText} ${head} ${end}`, result: p(drop), rounded: null });
+  notes.working.push({
+    what: "Finished drop",
+    sum: `${poleText} ${head} ${end}`,
+    result: p(drop),
+    rounded: null,
+  });
   return drop;
 }

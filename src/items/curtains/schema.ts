@@ -1,7 +1,13 @@
 import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
-import { ratioField, refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
+import {
+  ratioField,
+  refField,
+  textField,
+  wordField,
+  yesNoField,
+} from "../../fields/plainFields.ts";
 
 export const HEADINGS = ["pinch-pleat", "pencil-pleat", "eyelet"] as const;
 
@@ -11,24 +17,55 @@ export const curtainsSchema = z.strictObject({
   ...itemBase,
   cloth: refField("a cloth"),
   mount: wordField(["inside", "outside"]).optional(),
-  pole: positiveLengthField().optional().meta({ description: "length of the pole or track between its finials or ends; else the opening and what stands beyond it at each side" }),
-  "pole-height": positiveLengthField().optional().meta({ description: "from the floor to the pole's middle" }),
-  drop: positiveLengthField().optional().meta({ description: "finished drop, from heading top to hem" }),
-  to: wordField(["floor", "sill", "below-sill"]).optional().meta({ description: "where the hem ends, instead of a drop" }),
-  heading: wordField(HEADINGS, { "triple-pleat": "pinch-pleat", grommet: "eyelet", "pinch": "pinch-pleat", pencil: "pencil-pleat" }),
+  pole: positiveLengthField().optional().meta({
+    description:
+      "length of the pole or track between its finials or ends; else the opening and what stands beyond it at each side",
+  }),
+  "pole-height": positiveLengthField()
+    .optional()
+    .meta({ description: "from the floor to the pole's middle" }),
+  drop: positiveLengthField()
+    .optional()
+    .meta({ description: "finished drop, from heading top to hem" }),
+  to: wordField(["floor", "sill", "below-sill"])
+    .optional()
+    .meta({ description: "where the hem ends, instead of a drop" }),
+  heading: wordField(HEADINGS, {
+    "triple-pleat": "pinch-pleat",
+    grommet: "eyelet",
+    pinch: "pinch-pleat",
+    pencil: "pencil-pleat",
+  }),
   fullness: ratioField().optional(),
-  panels: wordField(["pair", "single", "single-left", "single-right"]).optional().meta({ description: "a pair where nothing is said" }),
+  panels: wordField(["pair", "single", "single-left", "single-right"])
+    .optional()
+    .meta({ description: "a pair where nothing is said" }),
   lining: refField("a lining").optional(),
   interlining: refField("an interlining").optional(),
-  "half-widths": yesNoField().optional().meta({ description: "no: whole widths only; a pair may else have half widths" }),
-  railroad: yesNoField().optional().meta({ description: "yes: the cloth runs sideways, so that the widths need no joins" }),
-  edge: z.strictObject({ trim: refField("a trim").optional(), where: wordField(["leading", "all-round", "hem"]).optional() }).optional(),
+  "half-widths": yesNoField()
+    .optional()
+    .meta({ description: "no: whole widths only; a pair may else have half widths" }),
+  railroad: yesNoField()
+    .optional()
+    .meta({ description: "yes: the cloth runs sideways, so that the widths need no joins" }),
+  edge: z
+    .strictObject({
+      trim: refField("a trim").optional(),
+      where: wordField(["leading", "all-round", "hem"]).optional(),
+    })
+    .optional(),
   hem: lengthField().optional(),
   "heading-turn": lengthField().optional(),
   return: lengthField().optional(),
-  overlap: lengthField().optional().meta({ description: "how far the two curtains cross in the middle, in all" }),
-  "stack-back": lengthField().optional().meta({ description: "what both curtains together take up drawn back" }),
-  "lowest-motif": lengthField().optional().meta({ description: "from the finished hem up to the middle of the lowest whole motif" }),
+  overlap: lengthField()
+    .optional()
+    .meta({ description: "how far the two curtains cross in the middle, in all" }),
+  "stack-back": lengthField()
+    .optional()
+    .meta({ description: "what both curtains together take up drawn back" }),
+  "lowest-motif": lengthField()
+    .optional()
+    .meta({ description: "from the finished hem up to the middle of the lowest whole motif" }),
 });
 
 export type CurtainsFields = z.output<typeof curtainsSchema>;

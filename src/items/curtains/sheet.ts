@@ -2,15 +2,21 @@ import type Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
 import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
-import type { CurtainsMade, CurtainsPlan } from "./pieces.ts";
+import type { CurtainsMade } from "./pieces.ts";
+import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
 import { widthsText } from "./widths.ts";
 
 /** Joins what is there with semicolons. */
-const list = (parts: readonly (string | null | false | undefined)[]) => parts.filter(Boolean) as string[];
+const list = (parts: readonly (string | null | false | undefined)[]) =>
+  parts.filter(Boolean) as string[];
 
 /** The words beside the drawing: what a workroom must know to cut and make without a call. No price, no client. */
-export function curtainsSheet(fields: CurtainsFields, made: CurtainsMade, context: DrawingContext): ItemSheet {
+export function curtainsSheet(
+  fields: CurtainsFields,
+  made: CurtainsMade,
+  context: DrawingContext,
+): ItemSheet {
   const { plan } = made;
   const blank = context.units === "inches" ? "\u2033" : "cm";
   if (plan === null) return { groups: [], checks: [], signs: [] };
@@ -31,7 +37,9 @@ export function curtainsSheet(fields: CurtainsFields, made: CurtainsMade, contex
     { text: "Cloth checked for flaws; length received", blank },
     ...(repeat ? [{ text: "Repeat measured", blank }] : []),
     {
-      text: plan.lowestMotif ? `Widths level, lowest motif at ${p(plan.lowestMotif)}` : "Widths level across the curtains",
+      text: plan.lowestMotif
+        ? `Widths level, lowest motif at ${p(plan.lowestMotif)}`
+        : "Widths level across the curtains",
       blank: null,
     },
     { text: "Hem weights sewn into closed pockets", blank: null },
@@ -52,19 +60,35 @@ function clothLines(plan: CurtainsPlan, p: (length: Length) => string): string[]
   const repeat = cloth.repeat;
   return list([
     `${cloth.name}, ${p(plan.usableWidth)} between the selvedges.`,
-    repeat && `Repeat ${p(repeat.up)}${repeat.across ? ` up, ${p(repeat.across)} across` : ""}, ${repeat.match === "free" ? "free match" : repeat.match}.`,
+    repeat &&
+      `Repeat ${p(repeat.up)}${repeat.across ? ` up, ${p(repeat.across)} across` : ""}, ${repeat.match === "free" ? "free match" : repeat.match}.`,
     plan.railroaded && "Run sideways: the selvedge is the top.",
     cloth.nap && "It has a pile: all widths the same way up.",
   ]);
 }
 
-function finishedLines(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingContext): string[] {
+function finishedLines(
+  fields: CurtainsFields,
+  plan: CurtainsPlan,
+  context: DrawingContext,
+): string[] {
   const p = (length: Length) => printLength(length, context.units);
   const { coverage, hung, count } = plan;
   const what =
-    coverage.curtains === 2 ? (count === 1 ? "One pair" : `${count} pairs`) : `${count === 1 ? "One curtain" : `${count} curtains`}, drawn to the ${coverage.hangs}`;
+    coverage.curtains === 2
+      ? count === 1
+        ? "One pair"
+        : `${count} pairs`
+      : `${count === 1 ? "One curtain" : `${count} curtains`}, drawn to the ${coverage.hangs}`;
   const drop = fields.drop ? printMeasured(fields.drop, context.units) : p(hung.drop);
-  const ends = fields.to === "floor" ? "floor" : fields.to === "sill" ? "sill" : fields.to === "below-sill" ? "below the sill" : null;
+  const ends =
+    fields.to === "floor"
+      ? "floor"
+      : fields.to === "sill"
+        ? "sill"
+        : fields.to === "below-sill"
+          ? "below the sill"
+          : null;
   return list([
     `${what}.`,
     `Drop ${drop}, from the heading's top to the hem${ends ? `, to the ${ends === "below the sill" ? "wall below the sill" : ends}` : ""}.`,
@@ -76,7 +100,10 @@ function finishedLines(fields: CurtainsFields, plan: CurtainsPlan, context: Draw
 function cutLines(plan: CurtainsPlan, p: (length: Length) => string): string[] {
   const { cut, coverage, count, join, widthsEach } = plan;
   if (plan.railroaded) {
-    return [`${coverage.curtains * count} of ${p(coverage.flat.dividedBy(coverage.curtains))}, ${p(cut.length)} across the cloth.`, `${p(cut.heading)} heading, ${p(cut.hem)} hem.`];
+    return [
+      `${coverage.curtains * count} of ${p(coverage.flat.dividedBy(coverage.curtains))}, ${p(cut.length)} across the cloth.`,
+      `${p(cut.heading)} heading, ${p(cut.hem)} hem.`,
+    ];
   }
   const inAll = plan.widthsInAll.mul(count);
   const halves = widthsEach.mul(2).mod(2).compare(0) !== 0;
@@ -97,12 +124,21 @@ function headingLines(plan: CurtainsPlan, p: (length: Length) => string): string
   const { heading } = plan;
   const depth = `${p(heading.depth)} deep`;
   if (heading.heading === "pinch-pleat") {
-    return [`Pinch pleat, three fingers, ${depth}: ${heading.pleats} a curtain.`, `${heading.spaces} spaces of ${p(heading.space)}; each pleat takes up ${p(heading.takeUp)}.`];
+    return [
+      `Pinch pleat, three fingers, ${depth}: ${heading.pleats} a curtain.`,
+      `${heading.spaces} spaces of ${p(heading.space)}; each pleat takes up ${p(heading.takeUp)}.`,
+    ];
   }
   if (heading.heading === "pencil-pleat") {
-    return [`Pencil pleat, tape ${depth}, cut ${p(heading.tape)} a curtain.`, `${heading.hooks} hooks a curtain. Tie the cords off, do not cut them.`];
+    return [
+      `Pencil pleat, tape ${depth}, cut ${p(heading.tape)} a curtain.`,
+      `${heading.hooks} hooks a curtain. Tie the cords off, do not cut them.`,
+    ];
   }
-  return [`Eyelets, buckram ${depth}: ${heading.eyelets} a curtain, ${p(heading.spacing)} between centres, ${p(heading.edge)} from each edge.`, "Both edges turn to the wall."];
+  return [
+    `Eyelets, buckram ${depth}: ${heading.eyelets} a curtain, ${p(heading.spacing)} between centres, ${p(heading.edge)} from each edge.`,
+    "Both edges turn to the wall.",
+  ];
 }
 
 function liningLines(plan: CurtainsPlan, p: (length: Length) => string): string[] {
@@ -112,7 +148,9 @@ function liningLines(plan: CurtainsPlan, p: (length: Length) => string): string[
     const name = layer.surface === "lining" ? "" : "Interlining: ";
     return [
       `${name}${layer.cloth.name}, ${p(layer.usableWidth)} wide: ${widths} at ${p(layer.cutLength)}.`,
-      layer.surface === "lining" ? `Finishes ${p(layer.finishedWidth)} × ${p(layer.finishedLength)} a curtain.` : "Edge to edge, inside the turnings; joins lapped.",
+      layer.surface === "lining"
+        ? `Finishes ${p(layer.finishedWidth)} × ${p(layer.finishedLength)} a curtain.`
+        : "Edge to edge, inside the turnings; joins lapped.",
     ];
   });
 }
@@ -131,7 +169,11 @@ function matchLines(plan: CurtainsPlan, p: (length: Length) => string): string[]
 
 function edgeLines(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingContext): string[] {
   const trim = fields.edge?.trim;
-  const where = { leading: "on the leading edges", "all-round": "on both sides and the hem", hem: "along the hem" }[fields.edge?.where ?? "leading"];
+  const where = {
+    leading: "on the leading edges",
+    "all-round": "on both sides and the hem",
+    hem: "along the hem",
+  }[fields.edge?.where ?? "leading"];
   const weights = (plan.widthsEach.ceil().valueOf() + 1) * plan.coverage.curtains * plan.count;
   return list([
     trim && `${context.cloth(trim)?.name ?? trim} ${where}.`,
@@ -139,13 +181,22 @@ function edgeLines(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingC
   ]);
 }
 
-function hardwareLines(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingContext): string[] {
+function hardwareLines(
+  fields: CurtainsFields,
+  plan: CurtainsPlan,
+  context: DrawingContext,
+): string[] {
   const p = (length: Length) => printLength(length, context.units);
   const pole = fields.pole ? printMeasured(fields.pole, context.units) : p(plan.hung.pole);
-  const hooks = plan.heading.heading === "eyelet" ? null : `${plan.heading.hooks * plan.coverage.curtains * plan.count} hooks in all.`;
+  const hooks =
+    plan.heading.heading === "eyelet"
+      ? null
+      : `${plan.heading.hooks * plan.coverage.curtains * plan.count} hooks in all.`;
   return list([
     `${fields.mount === "inside" ? "Track inside the recess" : "Pole"} ${pole}; each curtain stacks back to ${p(plan.stackEach)}.`,
     hooks,
-    ...(fields.hardware ?? []).map((piece) => `${piece.count && piece.count > 1 ? `${piece.count} × ` : ""}${piece.what}.`),
+    ...(fields.hardware ?? []).map(
+      (piece) => `${piece.count && piece.count > 1 ? `${piece.count} × ` : ""}${piece.what}.`,
+    ),
   ]);
 }

@@ -6,7 +6,8 @@ import { type CurtainsFrame, curtainsFrame } from "./elevation.ts";
 import { flatView } from "./flatView.ts";
 import { headingInPlan } from "./headingInPlan.ts";
 import { pencilPleats, pinchPleat, pole, ring, track } from "./headingShapes.ts";
-import type { CurtainsMade, CurtainsPlan } from "./pieces.ts";
+import type { CurtainsMade } from "./pieces.ts";
+import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
 
 /** Curtains hung lower than this over the floor are drawn with it. */
@@ -15,7 +16,11 @@ const NEAR_FLOOR = 300;
 const ABOVE = 150;
 
 /** The front view, closed and dimensioned, and the heading seen from above. */
-export function curtainsWorkshop(fields: CurtainsFields, made: CurtainsMade, context: DrawingContext): Drawing[] {
+export function curtainsWorkshop(
+  fields: CurtainsFields,
+  made: CurtainsMade,
+  context: DrawingContext,
+): Drawing[] {
   const { plan } = made;
   if (plan === null) return [];
   return [front(fields, plan, context), headingInPlan(plan, context)];
@@ -42,7 +47,12 @@ function front(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingConte
   for (const [side, from, to] of panels) shapes.push(...panel(plan, frame, side, from, to, inside));
   const levels = flatView(plan, "left").levels;
   for (const level of levels) {
-    shapes.push({ shape: "path", d: line(left - 20, hemY - level, right + 20, hemY - level), fill: null, pen: "level" });
+    shapes.push({
+      shape: "path",
+      d: line(left - 20, hemY - level, right + 20, hemY - level),
+      fill: null,
+      pen: "level",
+    });
   }
   for (const [side, from] of panels) {
     for (const motif of flatView(plan, side).motifs) {
@@ -52,17 +62,67 @@ function front(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingConte
   }
   if (pair) {
     shapes.push(
-      { shape: "path", d: line(middle, 0, middle, onFloor ? floorY : hemY), fill: null, pen: "centre" },
-      { shape: "words", x: middle, y: 0, text: "middle, curtains closed", anchor: "start", dxPaper: 1.2, dyPaper: 3 },
+      {
+        shape: "path",
+        d: line(middle, 0, middle, onFloor ? floorY : hemY),
+        fill: null,
+        pen: "centre",
+      },
+      {
+        shape: "words",
+        x: middle,
+        y: 0,
+        text: "middle, curtains closed",
+        anchor: "start",
+        dxPaper: 1.2,
+        dyPaper: 3,
+      },
     );
   }
-  if (onFloor) shapes.push({ shape: "path", d: line(0, floorY, right + left, floorY), fill: null, pen: "cut" });
+  if (onFloor)
+    shapes.push({
+      shape: "path",
+      d: line(0, floorY, right + left, floorY),
+      fill: null,
+      pen: "cut",
+    });
 
+  // Heading and hem are too short for their figures, which stand outside the first chain; the pattern's clears them.
+  const [lowest, next] = levels;
+  const patternLevel = 3;
   const dimensions: Dimension[] = [
-    { axis: "vertical", from: headY, to: hemY, side: "left", level: 1, text: `${p(plan.hung.drop)} finished drop` },
-    { axis: "vertical", from: headY, to: headY + plan.heading.depth.toMm(), side: "right", level: 1, text: p(plan.heading.depth) },
-    { axis: "vertical", from: hemY - plan.cut.hem.toMm() / 2, to: hemY, side: "right", level: 1, text: p(plan.cut.hem.dividedBy(2)) },
-    { axis: "horizontal", from: left, to: right, side: "bottom", level: pair ? 2 : 1, text: `${p(plan.hung.pole)} ${inside ? "track" : "pole"}` },
+    {
+      axis: "vertical",
+      from: headY,
+      to: hemY,
+      side: "left",
+      level: 1,
+      text: `${p(plan.hung.drop)} finished drop`,
+    },
+    {
+      axis: "vertical",
+      from: headY,
+      to: headY + plan.heading.depth.toMm(),
+      side: "right",
+      level: 1,
+      text: p(plan.heading.depth),
+    },
+    {
+      axis: "vertical",
+      from: hemY - plan.cut.hem.toMm() / 2,
+      to: hemY,
+      side: "right",
+      level: 1,
+      text: p(plan.cut.hem.dividedBy(2)),
+    },
+    {
+      axis: "horizontal",
+      from: left,
+      to: right,
+      side: "bottom",
+      level: pair ? 2 : 1,
+      text: `${p(plan.hung.pole)} ${inside ? "track" : "pole"}`,
+    },
   ];
   if (pair) {
     const half = p(plan.hung.pole.dividedBy(2));
@@ -73,13 +133,33 @@ function front(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingConte
   }
   if (onFloor) {
     const whole = plan.hung.hemHeight.plus(plan.hung.drop).plus(plan.hung.headBelowPole);
-    dimensions.push({ axis: "vertical", from: poleY, to: floorY, side: "left", level: 2, text: `${p(whole)} pole to floor` });
+    dimensions.push({
+      axis: "vertical",
+      from: poleY,
+      to: floorY,
+      side: "left",
+      level: 2,
+      text: `${p(whole)} pole to floor`,
+    });
   }
-  const [lowest, next] = levels;
   if (lowest !== undefined && plan.lowestMotif && plan.cloth.repeat) {
-    dimensions.push({ axis: "vertical", from: hemY - lowest, to: hemY, side: "right", level: 2, text: p(plan.lowestMotif) });
+    dimensions.push({
+      axis: "vertical",
+      from: hemY - lowest,
+      to: hemY,
+      side: "right",
+      level: patternLevel,
+      text: p(plan.lowestMotif),
+    });
     if (next !== undefined) {
-      dimensions.push({ axis: "vertical", from: hemY - next, to: hemY - lowest, side: "right", level: 2, text: `${p(plan.cloth.repeat.up)} repeat` });
+      dimensions.push({
+        axis: "vertical",
+        from: hemY - next,
+        to: hemY - lowest,
+        side: "right",
+        level: patternLevel,
+        text: `${p(plan.cloth.repeat.up)} repeat`,
+      });
     }
   }
   const word = pair ? "A pair of curtains" : "One curtain";
@@ -93,12 +173,24 @@ function front(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingConte
   };
 }
 
-function panel(plan: CurtainsPlan, frame: CurtainsFrame, side: "left" | "right", from: number, to: number, inside: boolean): Shape[] {
+function panel(
+  plan: CurtainsPlan,
+  frame: CurtainsFrame,
+  side: "left" | "right",
+  from: number,
+  to: number,
+  inside: boolean,
+): Shape[] {
   const { heading, hung, cut } = plan;
   const { headY, hemY, poleY } = frame;
   const width = to - from;
   const depth = heading.depth.toMm();
-  const spaces = heading.heading === "pinch-pleat" ? heading.spaces : heading.heading === "eyelet" ? heading.eyelets / 2 : Math.max(2, Math.round(width / 110));
+  const spaces =
+    heading.heading === "pinch-pleat"
+      ? heading.spaces
+      : heading.heading === "eyelet"
+        ? heading.eyelets / 2
+        : Math.max(2, Math.round(width / 110));
   const shapes: Shape[] = [
     {
       shape: "folds",
@@ -114,7 +206,12 @@ function panel(plan: CurtainsPlan, frame: CurtainsFrame, side: "left" | "right",
       hem: "wavy",
     },
     { shape: "path", d: line(from, headY + depth, to, headY + depth), fill: null, pen: "edge" },
-    { shape: "path", d: line(from, hemY - cut.hem.toMm() / 2, to, hemY - cut.hem.toMm() / 2), fill: null, pen: "hidden" },
+    {
+      shape: "path",
+      d: line(from, hemY - cut.hem.toMm() / 2, to, hemY - cut.hem.toMm() / 2),
+      fill: null,
+      pen: "hidden",
+    },
   ];
   if (heading.heading === "pinch-pleat") {
     // From the return's corner to the overlap: the first and the last pleat stand at the ends of the front.
@@ -131,7 +228,12 @@ function panel(plan: CurtainsPlan, frame: CurtainsFrame, side: "left" | "right",
     }
   } else shapes.push(...pencilPleats(from, width, headY, depth));
   for (const seam of flatView(plan, side).seams) {
-    shapes.push({ shape: "path", d: line(from + seam, headY + depth, from + seam, hemY), fill: null, pen: "seam" });
+    shapes.push({
+      shape: "path",
+      d: line(from + seam, headY + depth, from + seam, hemY),
+      fill: null,
+      pen: "seam",
+    });
   }
   return shapes;
 }

@@ -8,7 +8,8 @@ export const cushionAllowances = {
     is: "length",
     description: "seam turning on each edge of a face or back",
     usual: { inches: '1/2"', centimetres: "1.5 cm" },
-    source: "sewing pattern reference page on box pillows (1/2 in); 1.5 cm common practice, no source",
+    source:
+      "sewing pattern reference page on box pillows (1/2 in); 1.5 cm common practice, no source",
   },
   "welt-strip": {
     is: "length",

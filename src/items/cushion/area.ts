@@ -10,11 +10,21 @@ export function cushionSeen(fields: CushionFields, made: CushionMade): SeenSurfa
   const [width, height] = made.finished;
   const plain = { colour: null, object: null };
   const seen: SeenSurface[] = [
-    { surface: "face", cloth: fields.cloth, ...plain, areaMm2: width.toMm() * height.toMm() * made.count },
+    {
+      surface: "face",
+      cloth: fields.cloth,
+      ...plain,
+      areaMm2: width.toMm() * height.toMm() * made.count,
+    },
   ];
   if (made.welt) {
     const perimeter = 2 * (width.toMm() + height.toMm());
-    seen.push({ surface: "welt", cloth: made.welt.cloth, ...plain, areaMm2: perimeter * WELT_SHOWS_MM * made.count });
+    seen.push({
+      surface: "welt",
+      cloth: made.welt.cloth,
+      ...plain,
+      areaMm2: perimeter * WELT_SHOWS_MM * made.count,
+    });
   }
   return seen;
 }

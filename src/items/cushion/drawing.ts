@@ -1,6 +1,7 @@
 import { line, rect } from "../../drawing/paths.ts";
 import type { Dimension, Drawing, PathData, Shape } from "../../drawing/shape.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
+import { hasMotif } from "../centredMotif.ts";
 import { face, stroke } from "../clothFace.ts";
 import type { DrawingContext, ItemDrawing } from "../itemDrawing.ts";
 import type { CushionMade } from "./pieces.ts";
@@ -28,7 +29,12 @@ function creases(w: number, h: number): Shape[] {
   const f = (n: number) => n.toFixed(1);
   const s = Math.min(w, h);
   const out: Shape[] = [];
-  for (const [cx, cy, sx, sy] of [[0, 0, 1, 1], [w, 0, -1, 1], [w, h, -1, -1], [0, h, 1, -1]] as const) {
+  for (const [cx, cy, sx, sy] of [
+    [0, 0, 1, 1],
+    [w, 0, -1, 1],
+    [w, h, -1, -1],
+    [0, h, 1, -1],
+  ] as const) {
     const p = (u: number, v: number) => `${f(cx + sx * u * s)} ${f(cy + sy * v * s)}`;
     out.push(stroke(`M${p(0.03, 0.035)}Q${p(0.09, 0.07)} ${p(0.13, 0.13)}`, "fold"));
     out.push(stroke(`M${p(0.05, 0.035)}Q${p(0.1, 0.06)} ${p(0.17, 0.1)}`, "fold"));
@@ -43,7 +49,12 @@ function oneCushion(w: number, h: number, made: CushionMade): Shape[] {
   const shade = { light: 0.2, dark: 0.22, across: { light: 0.08, dark: 0.14 } };
   if (inner === 0) return [...face(outline(w, h), middle, shade), ...creases(w, h)];
   return [
-    { shape: "path", d: outline(w, h), fill: { surface: "welt", x: 0, y: 0, turnDeg: 45 }, pen: "outline" },
+    {
+      shape: "path",
+      d: outline(w, h),
+      fill: { surface: "welt", x: 0, y: 0, turnDeg: 45 },
+      pen: "outline",
+    },
     ...face(outline(w, h, inner), middle, shade, "edge"),
     ...creases(w, h),
   ];
@@ -66,11 +77,30 @@ function elevation(fields: CushionFields, made: CushionMade, context: DrawingCon
     const left = room + at * step;
     const children = oneCushion(w, h, made);
     return turnDeg < 0
-      ? { shape: "group", x: left, y: height, turnDeg, children: [{ shape: "group", y: -h, children }] }
-      : { shape: "group", x: left + w * Math.cos(rad), y: height, turnDeg, children: [{ shape: "group", x: -w, y: -h, children }] };
+      ? {
+          shape: "group",
+          x: left,
+          y: height,
+          turnDeg,
+          children: [{ shape: "group", y: -h, children }],
+        }
+      : {
+          shape: "group",
+          x: left + w * Math.cos(rad),
+          y: height,
+          turnDeg,
+          children: [{ shape: "group", x: -w, y: -h, children }],
+        };
   });
   const many = made.count > 1 ? `${made.count} cushions` : "Cushion";
-  return { widthMm: width, heightMm: height, shapes, dimensions: [], title: fields.cushion, description: `${many} ${printSize(made.finished, context.units)}, ${made.welt ? "welted" : "with a knife edge"}.` };
+  return {
+    widthMm: width,
+    heightMm: height,
+    shapes,
+    dimensions: [],
+    title: fields.cushion,
+    description: `${many} ${printSize(made.finished, context.units)}, ${made.welt ? "welted" : "with a knife edge"}.`,
+  };
 }
 
 /** Front of one cushion flat as it is sewn: finished line, seams and turnings, zip, motif. */
@@ -85,26 +115,76 @@ function workshop(fields: CushionFields, made: CushionMade, context: DrawingCont
   ];
   if (made.welt) shapes.push(stroke(rect(s + 7, s + 7, w - 14, h - 14), "edge"));
   if (made.faceCentred) {
-    shapes.push(stroke(line(cw / 2, -12, cw / 2, ch + 12), "centre"), stroke(line(-12, ch / 2, cw + 12, ch / 2), "centre"));
+    shapes.push(
+      stroke(line(cw / 2, -12, cw / 2, ch + 12), "centre"),
+      stroke(line(-12, ch / 2, cw + 12, ch / 2), "centre"),
+    );
     shapes.push({ shape: "sign", sign: "lozenge", x: cw / 2, y: ch / 2 });
-    shapes.push({ shape: "note", x: cw / 2 + w * 0.04, y: ch / 2 - h * 0.04, dxPaper: 5, dyPaper: -9, text: "motif\ncentred", end: "arrow" });
+    shapes.push({
+      shape: "note",
+      x: cw / 2 + w * 0.04,
+      y: ch / 2 - h * 0.04,
+      dxPaper: 5,
+      dyPaper: -9,
+      text: context.language === "en-US" ? "motif\ncentered" : "motif\ncentred",
+      end: "arrow",
+    });
   } else {
-    shapes.push({ shape: "words", x: cw / 2, y: ch / 2, anchor: "middle", text: "as it falls" });
+    shapes.push({
+      shape: "words",
+      x: cw / 2,
+      y: ch / 2,
+      anchor: "middle",
+      text: hasMotif(context.cloth(fields.cloth)) ? "as it falls" : "face",
+    });
   }
   shapes.push({ shape: "sign", sign: "arrow", x: s + w * 0.1, y: ch * 0.72, turnDeg: -90 });
   if (made.closure === "zip" && made.zip) {
     const z = made.zip.toMm();
     shapes.push(stroke(line(cw / 2 - z / 2, s + h, cw / 2 + z / 2, s + h), "cut"));
-    shapes.push({ shape: "note", x: cw / 2 - w * 0.12, y: s + h - 4, dxPaper: -4, dyPaper: -8, text: `zip ${p(made.zip)}`, end: "arrow" });
+    shapes.push({
+      shape: "note",
+      x: cw / 2 - w * 0.12,
+      y: s + h - 4,
+      dxPaper: -4,
+      dyPaper: -8,
+      text: `zip ${p(made.zip)}`,
+      end: "arrow",
+    });
   }
   const dimensions: Dimension[] = [
-    { axis: "horizontal", from: s, to: s + w, side: "bottom", level: 1, text: `${p(made.finished[0])} finished` },
-    { axis: "horizontal", from: 0, to: cw, side: "bottom", level: 2, text: `${p(made.cut[0])} cut` },
-    { axis: "vertical", from: s, to: s + h, side: "left", level: 1, text: `${p(made.finished[1])} finished` },
+    {
+      axis: "horizontal",
+      from: s,
+      to: s + w,
+      side: "bottom",
+      level: 1,
+      text: `${p(made.finished[0])} finished`,
+    },
+    {
+      axis: "horizontal",
+      from: 0,
+      to: cw,
+      side: "bottom",
+      level: 2,
+      text: `${p(made.cut[0])} cut`,
+    },
+    {
+      axis: "vertical",
+      from: s,
+      to: s + h,
+      side: "left",
+      level: 1,
+      text: `${p(made.finished[1])} finished`,
+    },
     { axis: "vertical", from: 0, to: ch, side: "left", level: 2, text: `${p(made.cut[1])} cut` },
   ];
   const front: Drawing = {
-    widthMm: cw, heightMm: ch, shapes, dimensions, title: "Face",
+    widthMm: cw,
+    heightMm: ch,
+    shapes,
+    dimensions,
+    title: "Face",
     description: `Face of ${fields.cushion}: ${p(made.finished[0])} by ${p(made.finished[1])} finished, cut ${p(made.cut[0])} by ${p(made.cut[1])}${made.faceCentred ? ", motif in its middle" : ""}.`,
   };
   return made.backs === 2 ? [front, envelopeBack(fields, made, context)] : [front];
@@ -117,21 +197,50 @@ function envelopeBack(fields: CushionFields, made: CushionMade, context: Drawing
   const each = made.backCut[1].toMm();
   const s = made.seam.toMm();
   return {
-    widthMm: cw, heightMm: ch,
+    widthMm: cw,
+    heightMm: ch,
     shapes: [
       stroke(rect(0, 0, cw, ch), "outline"),
       stroke(line(0, each, cw, each), "outline"),
       stroke(line(0, ch - each, cw, ch - each), "hidden"),
       stroke(rect(s, s, cw - 2 * s, ch - 2 * s), "hidden"),
-      { shape: "words", x: cw / 2, y: (ch - each) / 2, anchor: "middle", text: "upper back, on top" },
+      {
+        shape: "words",
+        x: cw / 2,
+        y: (ch - each) / 2,
+        anchor: "middle",
+        text: "upper back, on top",
+      },
       { shape: "words", x: cw / 2, y: (each + ch) / 2, anchor: "middle", text: "lower back" },
     ],
     dimensions: [
-      { axis: "horizontal", from: 0, to: cw, side: "bottom", level: 1, text: `${p(made.backCut[0])} cut` },
-      { axis: "vertical", from: 0, to: each, side: "left", level: 1, text: `${p(made.backCut[1])} cut` },
-      { axis: "vertical", from: ch - each, to: ch, side: "right", level: 1, text: `${p(made.backCut[1])} cut` },
+      {
+        axis: "horizontal",
+        from: 0,
+        to: cw,
+        side: "bottom",
+        level: 1,
+        text: `${p(made.backCut[0])} cut`,
+      },
+      {
+        axis: "vertical",
+        from: 0,
+        to: each,
+        side: "left",
+        level: 1,
+        text: `${p(made.backCut[1])} cut`,
+      },
+      {
+        axis: "vertical",
+        from: ch - each,
+        to: ch,
+        side: "right",
+        level: 1,
+        text: `${p(made.backCut[1])} cut`,
+      },
     ],
-    title: "Backs, an envelope", description: `Two backs of ${fields.cushion}, each cut ${p(made.backCut[0])} by ${p(made.backCut[1])}, overlapping.`,
+    title: "Backs, an envelope",
+    description: `Two backs of ${fields.cushion}, each cut ${p(made.backCut[0])} by ${p(made.backCut[1])}, overlapping.`,
   };
 }
 

@@ -17,7 +17,9 @@ export function cushionHandbook(
   for (const id of ids) {
     const facts = cloth(id);
     if (!facts?.usableWidth) continue;
-    const lengths = cuts.filter((c) => c.cloth === id).map((c) => lengthOf(c, facts, facts.usableWidth as Length));
+    const lengths = cuts
+      .filter((c) => c.cloth === id)
+      .map((c) => lengthOf(c, facts, facts.usableWidth as Length));
     if (lengths.some((l) => l === null)) continue;
     out.push({ cloth: id, length: Length.sum(lengths as Length[]) });
   }
@@ -26,13 +28,17 @@ export function cushionHandbook(
 
 function lengthOf(cut: ItemCut, facts: ClothFacts, usableWidth: Length): Length | null {
   if (cut.across.how !== "motif-at" && cut.along.how !== "motif-at") {
-    return handbookRows(Array.from({ length: cut.count }, () => ({ width: cut.width, length: cut.height })), usableWidth);
+    return handbookRows(
+      Array.from({ length: cut.count }, () => ({ width: cut.width, length: cut.height })),
+      usableWidth,
+    );
   }
   const perRow = centredAcross(facts, cut.width);
   if (perRow === 0) return null;
   const up = cut.along.how === "motif-at" ? (facts.repeat?.up ?? null) : null;
   const rows = wholeRepeats(cut.height, up).times(Math.ceil(cut.count / perRow));
   // Neighbouring columns of a half-drop stand half a repeat apart, so the last row reaches that much further.
-  const shifted = up !== null && facts.repeat?.match === "half-drop" && Math.min(perRow, cut.count) > 1;
+  const shifted =
+    up !== null && facts.repeat?.match === "half-drop" && Math.min(perRow, cut.count) > 1;
   return shifted ? rows.plus(up.dividedBy(2)) : rows;
 }

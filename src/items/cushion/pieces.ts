@@ -1,22 +1,14 @@
 import Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
-import { printCloth, printLength, printSize } from "../../units/printLength.ts";
-import { centredPlace, hasMotif } from "../centredMotif.ts";
+import { printLength, printSize } from "../../units/printLength.ts";
+import { centredPlace } from "../centredMotif.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed, WorkingLine } from "../itemKind.ts";
-import { stripForCord, type WeltReserve, weltReserve } from "../welt.ts";
+import { cordNeed } from "../welt.ts";
+import { type CushionWelt, cushionWelt, weltCut, weltWorking } from "./cushionWelt.ts";
 import { cushionHandbook } from "./handbook.ts";
 import type { CushionFields } from "./schema.ts";
-
-export interface CushionWelt {
-  readonly cloth: string;
-  readonly cut: "bias" | "straight";
-  readonly strip: Length;
-  /** Of one cushion: perimeter and lap. */
-  readonly each: Length;
-  readonly total: Length;
-  readonly reserve: WeltReserve;
-}
+import { sideCentring } from "./sideCentring.ts";
 
 /** A cushion as it is cut and finished. */
 export interface CushionMade extends Made {
@@ -56,21 +48,48 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
 
   const closure = fields.closure ?? "zip";
   const backCloth = fields.back ?? fields.cloth;
-  const face = centring(fields.cloth, fields.motif, "motif", true);
-  const back = centring(backCloth, fields["back-motif"], "back-motif", false);
+  const side = { context, finishedWidth: width, cut, seam };
+  const face = sideCentring({
+    ...side,
+    cloth: fields.cloth,
+    asked: fields.motif,
+    key: "motif",
+    usually: true,
+  });
+  const back = sideCentring({
+    ...side,
+    cloth: backCloth,
+    asked: fields["back-motif"],
+    key: "back-motif",
+    usually: false,
+  });
+  diagnostics.push(...face.diagnostics, ...back.diagnostics);
   const envelope = closure === "envelope";
   const overlap = envelope ? context.length("envelope-overlap") : Length.zero;
   const backCut = [cut[0], envelope ? cut[1].plus(overlap).dividedBy(2) : cut[1]] as const;
   if (envelope && back.centred) {
     diagnostics.push(
-      diagnostic(context.place(["back-motif"]), "envelope-not-centred", "The back of an envelope is two pieces that overlap, so no motif stands in its middle.", {
-        severity: "warning", actual: "centred", expected: "as-it-falls", hint: "Write closure: zip for a back with its motif centred, or take the back-motif line out.",
-      }),
+      diagnostic(
+        context.place(["back-motif"]),
+        "envelope-not-centred",
+        "The back of an envelope is two pieces that overlap, so no motif stands in its middle.",
+        {
+          severity: "warning",
+          actual: "centred",
+          expected: "as-it-falls",
+          hint: "Write closure: zip for a back with its motif centred, or take the back-motif line out.",
+        },
+      ),
     );
   }
   const backCentred = back.centred && !envelope;
   if (envelope) {
-    working.push({ what: "Each of two backs", sum: `(${p(cut[1])} face + ${p(overlap)} overlap and hems) ÷ 2`, result: printSize(backCut, units), rounded: null });
+    working.push({
+      what: "Each of two backs",
+      sum: `(${p(cut[1])} face + ${p(overlap)} overlap and hems) ÷ 2`,
+      result: printSize(backCut, units),
+      rounded: null,
+    });
   }
 
   const freely = { across: { how: "free" }, along: { how: "free" } } as const;
@@ -78,112 +97,116 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
   const faceLie = face.centred ? centredPlace(context.cloth(fields.cloth), ...cut) : freely;
   const turns = (id: string, centred: boolean) => !centred && (context.cloth(id)?.mayTurn ?? false);
   const cuts: ItemCut[] = [
-    { piece: "face", surface: "face", cloth: fields.cloth, width: cut[0], height: cut[1], count, mayTurn: turns(fields.cloth, face.centred), across: faceLie.across, along: faceLie.along, because: faceBecause },
     {
-      piece: "back", surface: "back", cloth: backCloth, width: backCut[0], height: backCut[1], count: envelope ? count * 2 : count,
-      mayTurn: turns(backCloth, backCentred), across: backLie.across, along: backLie.along,
+      piece: "face",
+      surface: "face",
+      cloth: fields.cloth,
+      width: cut[0],
+      height: cut[1],
+      count,
+      mayTurn: turns(fields.cloth, face.centred),
+      across: faceLie.across,
+      along: faceLie.along,
+      because: faceBecause,
+    },
+    {
+      piece: "back",
+      surface: "back",
+      cloth: backCloth,
+      width: backCut[0],
+      height: backCut[1],
+      count: envelope ? count * 2 : count,
+      mayTurn: turns(backCloth, backCentred),
+      across: backLie.across,
+      along: backLie.along,
       because: envelope ? `(${p(cut[1])} face + ${p(overlap)} overlap and hems) ÷ 2` : faceBecause,
     },
   ];
   const materials: MaterialNeed[] = [];
 
-  const welt = weltOf();
+  const welt = cushionWelt(fields, context, seam);
   if (welt) {
-    cuts.push({
-      piece: welt.cut === "bias" ? "welt, on the bias" : `welt, ${welt.reserve.strips} straight strips`, surface: "welt", cloth: welt.cloth,
-      width: welt.reserve.width, height: welt.reserve.height, count: 1,
-      mayTurn: !(context.cloth(welt.cloth)?.nap ?? false), ...freely, instead: welt.reserve.instead,
-      because: `${p(welt.total)} of ${p(welt.strip)} strip`,
-    });
-    const step = units === "inches" ? Length.yards(new Fraction(1, 4)) : Length.cm(10);
-    const cord = welt.total.upTo(step);
-    materials.push({ what: "welt cord", cloth: null, amount: cord.over(units === "inches" ? Length.yards(1) : Length.mm(1000)), unit: units === "inches" ? "yard" : "metre", text: `${printCloth(cord, units)} of welt cord`, by: "maker" });
+    cuts.push(weltCut(welt, context));
+    working.push(...weltWorking(welt, count, context));
+    materials.push(cordNeed(welt.total, units));
   }
 
   const filling = fields.filling ?? "feather";
   if (!fields.filling) questions.push("The filling is not named: a feather insert is taken.");
   const over = filling === "foam" ? Length.zero : context.length(`insert-over-${filling}`);
   const insert = [width.plus(over), height.plus(over)] as const;
-  materials.push({ what: `${filling} insert ${printSize(insert, units)}`, cloth: null, amount: new Fraction(count), unit: "piece", text: `${count} ${filling} ${count === 1 ? "insert" : "inserts"} ${printSize(insert, units)}`, by: "studio" });
-  working.push({ what: "Insert", sum: `${printSize([width, height], units)} cover + ${p(over)} each way, ${filling}`, result: printSize(insert, units), rounded: null });
+  materials.push({
+    what: `${filling} insert ${printSize(insert, units)}`,
+    cloth: null,
+    amount: new Fraction(count),
+    unit: "piece",
+    text: `${count} ${filling} ${count === 1 ? "insert" : "inserts"} ${printSize(insert, units)}`,
+    by: "studio",
+  });
+  working.push({
+    what: "Insert",
+    sum: `${printSize([width, height], units)} cover + ${p(over)} each way, ${filling}`,
+    result: printSize(insert, units),
+    rounded: null,
+  });
 
   let zip: Length | null = null;
   if (closure === "zip") {
     const shorter = context.length("zip-short");
     zip = width.isMoreThan(shorter.times(2)) ? width.minus(shorter) : width;
-    materials.push({ what: `zip ${p(zip)}`, cloth: null, amount: new Fraction(count), unit: "piece", text: `${count} ${count === 1 ? "zip" : "zips"} of ${p(zip)}`, by: "maker" });
-    if (!fields.closure) working.push({ what: "Closure", sum: "nothing was said", result: "zip in the lower seam", rounded: null });
+    materials.push({
+      what: `zip ${p(zip)}`,
+      cloth: null,
+      amount: new Fraction(count),
+      unit: "piece",
+      text: `${count} ${count === 1 ? "zip" : "zips"} of ${p(zip)}`,
+      by: "maker",
+    });
+    if (!fields.closure)
+      working.push({
+        what: "Closure",
+        sum: "nothing was said",
+        result: "zip in the lower seam",
+        rounded: null,
+      });
   }
 
   return {
     figures: {
-      faces: count, facesMm: cut[0].toMm(), faceWidthMm: cut[0].toMm(), faceHeightMm: cut[1].toMm(),
-      backs: envelope ? count * 2 : count, backWidthMm: backCut[0].toMm(), backHeightMm: backCut[1].toMm(),
-      weltMm: welt?.total.toMm() ?? 0, weltReserveWidthMm: welt?.reserve.width.toMm() ?? 0, weltReserveHeightMm: welt?.reserve.height.toMm() ?? 0,
-      insertWidthMm: insert[0].toMm(), insertHeightMm: insert[1].toMm(),
+      faces: count,
+      facesMm: cut[0].toMm(),
+      faceWidthMm: cut[0].toMm(),
+      faceHeightMm: cut[1].toMm(),
+      backs: envelope ? count * 2 : count,
+      backWidthMm: backCut[0].toMm(),
+      backHeightMm: backCut[1].toMm(),
+      weltMm: welt?.total.toMm() ?? 0,
+      weltReserveWidthMm: welt?.reserve.width.toMm() ?? 0,
+      weltReserveHeightMm: welt?.reserve.height.toMm() ?? 0,
+      insertWidthMm: insert[0].toMm(),
+      insertHeightMm: insert[1].toMm(),
     },
-    cuts, materials, working,
+    cuts,
+    materials,
+    working,
     handbook: cushionHandbook(cuts, (id) => context.cloth(id)),
     makingCounts: { item: new Fraction(count) },
-    questions, cautions: ["fire"], estimate: null, diagnostics,
-    count, finished: [width, height], cut, backs: envelope ? 2 : 1, backCut, seam, closure, zip,
-    faceCentred: face.centred, backCentred, welt, insert, filling,
+    questions,
+    cautions: ["fire"],
+    estimate: null,
+    diagnostics,
+    count,
+    finished: [width, height],
+    cut,
+    backs: envelope ? 2 : 1,
+    backCut,
+    seam,
+    closure,
+    zip,
+    faceCentred: face.centred,
+    backCentred,
+    welt,
+    insert,
+    filling,
   };
-
-  /** Whether a side is centred; reports a cloth on which it cannot be, naming what would work. */
-  function centring(id: string, asked: "centred" | "as-it-falls" | undefined, key: "motif" | "back-motif", usually: boolean): { centred: boolean } {
-    const cloth = context.cloth(id);
-    const centred = asked === "centred" || (asked === undefined && usually && hasMotif(cloth));
-    if (cloth === null) return { centred };
-    if (asked === "centred" && !hasMotif(cloth)) {
-      diagnostics.push(diagnostic(context.place([key]), "no-motif-to-centre", `${cloth.name} has no repeat on its card, so nothing can be centred.`, { severity: "warning", actual: "centred", expected: "as-it-falls", hint: "Write the repeat on the cloth's card, or motif: as-it-falls." }));
-      return { centred: false };
-    }
-    if (!cloth.usableWidth) return { centred };
-    const turned = !centred && cloth.mayTurn && !cut[1].isMoreThan(cloth.usableWidth);
-    const place = centred ? centredPlace(cloth, cut[0], cut[1]) : { widest: cloth.usableWidth, fits: turned || !cut[0].isMoreThan(cloth.usableWidth) };
-    if (!place.fits && place.widest) {
-      const most = place.widest.minus(seam.times(2));
-      const largest = most.isNegative() || most.isZero() ? null : p(most.downTo(units === "inches" ? Length.inches(new Fraction(1, 8)) : Length.mm(1)));
-      const uncentred = centred && !cut[0].isMoreThan(cloth.usableWidth);
-      diagnostics.push(
-        diagnostic(
-          context.place(["size"]),
-          centred ? "motif-does-not-fit" : "piece-wider-than-cloth",
-          centred
-            ? `With its seams this cushion is ${p(cut[0])} wide; on ${cloth.name} the widest piece with a motif in its middle is ${p(place.widest)}.`
-            : `With its seams this cushion is ${p(cut[0])} wide; ${cloth.name} is ${p(cloth.usableWidth)}.`,
-          {
-            actual: p(width), expected: largest ? `${largest} or less` : null,
-            hint: [largest ? `Make it ${largest} wide or less` : null, uncentred ? `write ${key}: as-it-falls` : null, "choose a wider cloth"].filter(Boolean).join(", or ").replace(/^./, (c) => c.toUpperCase()).concat("."),
-          },
-        ),
-      );
-    }
-    return { centred };
-  }
-
-  function weltOf(): CushionWelt | null {
-    const edge = fields.edge;
-    if (edge === undefined || typeof edge === "string") return null;
-    const cord = edge.cord && !edge.cord.isZero() ? edge.cord : null;
-    const strip = cord ? stripForCord(cord, seam, units) : context.length("welt-strip");
-    const lap = context.length("welt-lap");
-    const perimeter = width.plus(height).times(2);
-    const each = perimeter.plus(lap);
-    const total = each.times(count);
-    const weltCut = edge.cut ?? "bias";
-    const cloth = context.cloth(edge.welt);
-    const reserve = weltReserve({
-      cloth: edge.welt, length: total, strip, cut: weltCut, biasExtra: context.ratio("bias-extra"), joinTurning: context.length("join-turning"),
-      usableWidth: cloth?.usableWidth ?? null, mayTurn: cloth?.mayTurn ?? false, units,
-    });
-    working.push({ what: "Welt", sum: `${count} × (${p(perimeter)} perimeter + ${p(lap)} lap)`, result: p(total), rounded: null });
-    working.push({
-      what: weltCut === "bias" ? "Cloth for the bias" : "Cloth for the strips",
-      sum: weltCut === "bias" ? `root of ${p(total)} × ${p(strip)} strip, and ${context.ratio("bias-extra").sub(1).mul(100).toString()} % more area` : `${reserve.strips} strips of ${p(strip)}`,
-      result: printSize([reserve.width, reserve.height], units), rounded: units === "inches" ? "up to the whole inch" : "up to the whole centimetre",
-    });
-    return { cloth: edge.welt, cut: weltCut, strip, each, total, reserve };
-  }
 }

@@ -1,18 +1,27 @@
 import { printLength, printSize } from "../../units/printLength.ts";
+import { hasMotif } from "../centredMotif.ts";
 import { clothLines } from "../clothLines.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { CushionMade } from "./pieces.ts";
 import type { CushionFields } from "./schema.ts";
 
 /** Words of a cushion on its maker's sheet. */
-export function cushionSheet(fields: CushionFields, made: CushionMade, context: DrawingContext): ItemSheet {
+export function cushionSheet(
+  fields: CushionFields,
+  made: CushionMade,
+  context: DrawingContext,
+): ItemSheet {
   const { units, language } = context;
   const p = (l: Parameters<typeof printLength>[0]) => printLength(l, units);
   const us = language === "en-US";
   const back = fields.back ?? fields.cloth;
+  const patterned = (id: string) => hasMotif(context.cloth(id));
   const groups: SheetGroup[] = [
     { heading: "Face", lines: clothLines(fields.cloth, context) },
-    { heading: "Back", lines: back === fields.cloth ? ["The same cloth."] : clothLines(back, context) },
+    {
+      heading: "Back",
+      lines: back === fields.cloth ? ["The same cloth."] : clothLines(back, context),
+    },
     {
       heading: "Cut",
       lines: [
@@ -21,22 +30,56 @@ export function cushionSheet(fields: CushionFields, made: CushionMade, context: 
         `${p(made.seam)} seams are included.`,
       ],
     },
-    { heading: us ? "Placing" : "Placing of the pattern", lines: [made.faceCentred ? "Largest motif in the middle of the face, its top up." : "Face as the pattern falls, its top up.", made.backCentred ? "Back centred as the face." : "Back as it falls."] },
+    {
+      heading: us ? "Placing" : "Placing of the pattern",
+      lines: [
+        made.faceCentred
+          ? "Largest motif in the middle of the face, its top up."
+          : patterned(fields.cloth)
+            ? "Face as the pattern falls, its top up."
+            : "Plain face, its top up.",
+        ...(patterned(back)
+          ? [made.backCentred ? "Back with a motif in its middle too." : "Back as it falls."]
+          : []),
+      ],
+    },
     {
       heading: "Edge",
       lines: made.welt
-        ? [`${us ? "Welt" : "Piping"} of ${context.cloth(made.welt.cloth)?.name ?? made.welt.cloth}, strip ${p(made.welt.strip)}, ${made.welt.cut === "bias" ? "on the bias" : "straight"}.`, `${p(made.welt.total)} in all, join at the foot.`]
+        ? [
+            `${us ? "Welt" : "Piping"} of ${context.cloth(made.welt.cloth)?.name ?? made.welt.cloth}, strip ${p(made.welt.strip)}, ${made.welt.cut === "bias" ? "on the bias" : "straight"}.`,
+            `${p(made.welt.total)} in all, join at the foot.`,
+          ]
         : ["Knife edge."],
     },
-    { heading: us ? "Insert" : "Pad", lines: [`${made.count} ${made.filling === "fibre" && us ? "fiber" : made.filling}, ${printSize(made.insert, units)}`] },
-    { heading: "Closing", lines: [made.zip ? `Zip ${p(made.zip)} in the lower seam.` : made.closure === "envelope" ? "Envelope back, upper piece on top." : "Sewn by hand at the foot."] },
+    {
+      heading: us ? "Insert" : "Pad",
+      lines: [
+        `${made.count} ${made.filling === "fibre" && us ? "fiber" : made.filling} ${us ? "insert" : "pad"}${made.count === 1 ? "" : "s"}, ${printSize(made.insert, units)}`,
+      ],
+    },
+    {
+      heading: "Closing",
+      lines: [
+        made.zip
+          ? `Zip ${p(made.zip)} in the lower seam.`
+          : made.closure === "envelope"
+            ? "Envelope back, upper piece on top."
+            : "Sewn by hand at the foot.",
+      ],
+    },
     ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),
   ];
   return {
     groups,
     checks: [
       { text: "Cloth checked for flaws", blank: null },
-      ...(made.faceCentred ? [{ text: "Repeat measured", blank: units === "inches" ? "″" : "cm" }, { text: "Motif in the middle, its top up", blank: null }] : []),
+      ...(made.faceCentred
+        ? [
+            { text: "Repeat measured", blank: units === "inches" ? "″" : "cm" },
+            { text: "Motif in the middle, its top up", blank: null },
+          ]
+        : []),
       { text: `Finished size ${printSize(made.finished, units)}`, blank: null },
       { text: "Seams and closing sound", blank: null },
     ],

@@ -7,7 +7,15 @@ export function objectSeen(fields: ObjectItemFields, made: ObjectMade): SeenSurf
   const facts = made.facts;
   const other = facts?.shape === "rug" ? (facts.depth ?? facts.height) : facts?.height;
   if (!facts?.width || !other) return [];
-  return [{ surface: "object", cloth: null, colour: null, object: fields.object, areaMm2: facts.width.toMm() * other.toMm() * made.count }];
+  return [
+    {
+      surface: "object",
+      cloth: null,
+      colour: null,
+      object: fields.object,
+      areaMm2: facts.width.toMm() * other.toMm() * made.count,
+    },
+  ];
 }
 
 /** A rug lies on the floor, what hangs is on the wall, seats are at seat height, what stands on another thing at the table's. */

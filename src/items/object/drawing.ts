@@ -4,8 +4,8 @@ import { printLength, printSize } from "../../units/printLength.ts";
 import { stroke } from "../clothFace.ts";
 import type { DrawingContext, ItemDrawing } from "../itemDrawing.ts";
 import type { ObjectFacts } from "../itemKind.ts";
-import { colour, type Draw, type Look } from "./look/look.ts";
 import { drawLamp } from "./look/lamp.ts";
+import { colour, type Draw, type Look } from "./look/look.ts";
 import { drawMirror, drawPicture } from "./look/picture.ts";
 import { drawRugEdge, drawRugPlan, RUG_MM } from "./look/rug.ts";
 import { drawSeat } from "./look/seat.ts";
@@ -16,8 +16,16 @@ import type { ObjectItemFields } from "./schema.ts";
 import { objectSheet } from "./sheet.ts";
 
 const FRONTS: Readonly<Record<ObjectFacts["shape"], Draw>> = {
-  rug: drawRugEdge, picture: drawPicture, mirror: drawMirror, table: drawTable, chest: drawChest,
-  lamp: drawLamp, stove: drawStove, chair: drawChair, seat: drawSeat, box: drawBox,
+  rug: drawRugEdge,
+  picture: drawPicture,
+  mirror: drawMirror,
+  table: drawTable,
+  chest: drawChest,
+  lamp: drawLamp,
+  stove: drawStove,
+  chair: drawChair,
+  seat: drawSeat,
+  box: drawBox,
 };
 
 function lookOf(facts: ObjectFacts): Look | null {
@@ -36,10 +44,16 @@ function elevation(_: ObjectItemFields, made: ObjectMade, context: DrawingContex
   const facts = made.facts;
   const look = facts ? lookOf(facts) : null;
   if (!facts || !look) return null;
-  const sizes = [facts.width, facts.shape === "rug" ? facts.depth : facts.height].flatMap((l) => (l ? [l] : []));
+  const sizes = [facts.width, facts.shape === "rug" ? facts.depth : facts.height].flatMap((l) =>
+    l ? [l] : [],
+  );
   return {
-    widthMm: look.width, heightMm: look.height, shapes: FRONTS[facts.shape](look), dimensions: [],
-    title: facts.name, description: `${facts.name}, ${printSize(sizes, context.units)}${facts.shape === "rug" ? ", from its edge" : ", from the front"}.`,
+    widthMm: look.width,
+    heightMm: look.height,
+    shapes: FRONTS[facts.shape](look),
+    dimensions: [],
+    title: facts.name,
+    description: `${facts.name}, ${printSize(sizes, context.units)}${facts.shape === "rug" ? ", from its edge" : ", from the front"}.`,
   };
 }
 
@@ -51,15 +65,36 @@ function plan(_: ObjectItemFields, made: ObjectMade): Drawing | null {
   const fill = colour(look, 0, "wood");
   const shapes: Record<string, () => Shape[]> = {
     rug: () => drawRugPlan(look),
-    lamp: () => [{ shape: "path", d: circle(w / 2, d / 2, Math.min(w, d) / 2), fill, pen: "edge" }, stroke(circle(w / 2, d / 2, Math.min(w, d) * 0.14), "edge")],
+    lamp: () => [
+      { shape: "path", d: circle(w / 2, d / 2, Math.min(w, d) / 2), fill, pen: "edge" },
+      stroke(circle(w / 2, d / 2, Math.min(w, d) * 0.14), "edge"),
+    ],
     chair: () => [
-      { shape: "path", d: roundedRect(0, d * 0.08, w, d * 0.92, 30), fill: colour(look, 1, "wood"), pen: "edge" },
+      {
+        shape: "path",
+        d: roundedRect(0, d * 0.08, w, d * 0.92, 30),
+        fill: colour(look, 1, "wood"),
+        pen: "edge",
+      },
       { shape: "path", d: roundedRect(0, 0, w, Math.min(60, d * 0.14), 16), fill, pen: "edge" },
     ],
-    stove: () => [{ shape: "path", d: rect(0, 0, w, d), fill, pen: "edge" }, stroke(rect(w * 0.04, 0, w * 0.92, d * 0.96), "fold"), stroke(line(w * 0.3, d - 14, w * 0.7, d - 14), "edge")],
+    stove: () => [
+      { shape: "path", d: rect(0, 0, w, d), fill, pen: "edge" },
+      stroke(rect(w * 0.04, 0, w * 0.92, d * 0.96), "fold"),
+      stroke(line(w * 0.3, d - 14, w * 0.7, d - 14), "edge"),
+    ],
   };
-  const drawn = shapes[facts.shape]?.() ?? [{ shape: "path", d: rect(0, 0, w, d), fill, pen: "edge" } as const];
-  return { widthMm: w, heightMm: d, shapes: drawn, dimensions: [], title: facts.name, description: `${facts.name} from above.` };
+  const drawn = shapes[facts.shape]?.() ?? [
+    { shape: "path", d: rect(0, 0, w, d), fill, pen: "edge" } as const,
+  ];
+  return {
+    widthMm: w,
+    heightMm: d,
+    shapes: drawn,
+    dimensions: [],
+    title: facts.name,
+    description: `${facts.name} from above.`,
+  };
 }
 
 /** For the fitter: what hangs, with its height above the floor. Nothing for what only stands. */
@@ -75,21 +110,50 @@ function workshop(fields: ObjectItemFields, made: ObjectMade, context: DrawingCo
   const middle = foot?.plus(facts.height.dividedBy(2));
   return [
     {
-      widthMm: w, heightMm: h + under, title: facts.name, description: `${facts.name}, ${printSize([facts.width, facts.height], context.units)}${foot ? `, its foot ${p(foot)} above the floor` : ""}.`,
+      widthMm: w,
+      heightMm: h + under,
+      title: facts.name,
+      description: `${facts.name}, ${printSize([facts.width, facts.height], context.units)}${foot ? `, its foot ${p(foot)} above the floor` : ""}.`,
       shapes: [
         { shape: "path", d: rect(0, 0, w, h), fill: { tone: "paper" }, pen: "outline" },
         stroke(rect(frame, frame, w - 2 * frame, h - 2 * frame), "edge"),
         stroke(line(-40, h / 2, w + 40, h / 2), "centre"),
         ...(foot ? [stroke(line(-120, h + under, w + 120, h + under), "cut")] : []),
-        ...(facts.weight ? [{ shape: "words", x: w / 2, y: h / 2, dyPaper: -3, text: facts.weight, anchor: "middle", weight: "bold" } as const] : []),
+        ...(facts.weight
+          ? [
+              {
+                shape: "words",
+                x: w / 2,
+                y: h / 2,
+                dyPaper: -3,
+                text: facts.weight,
+                anchor: "middle",
+                weight: "bold",
+              } as const,
+            ]
+          : []),
       ],
       dimensions: [
         { axis: "horizontal", from: 0, to: w, side: "top", level: 1, text: p(facts.width) },
         { axis: "vertical", from: 0, to: h, side: "right", level: 1, text: p(facts.height) },
         ...(foot && middle
           ? [
-              { axis: "vertical", from: h, to: h + under, side: "left", level: 1, text: `${p(foot)} to its foot` } as const,
-              { axis: "vertical", from: h / 2, to: h + under, side: "left", level: 2, text: `${p(middle)} to its middle` } as const,
+              {
+                axis: "vertical",
+                from: h,
+                to: h + under,
+                side: "left",
+                level: 1,
+                text: `${p(foot)} to its foot`,
+              } as const,
+              {
+                axis: "vertical",
+                from: h / 2,
+                to: h + under,
+                side: "left",
+                level: 2,
+                text: `${p(middle)} to its middle`,
+              } as const,
             ]
           : []),
       ],
@@ -97,4 +161,10 @@ function workshop(fields: ObjectItemFields, made: ObjectMade, context: DrawingCo
   ];
 }
 
-export const objectDrawing: ItemDrawing<ObjectItemFields, ObjectMade> = { kind: "object", elevation, plan, workshop, sheet: objectSheet };
+export const objectDrawing: ItemDrawing<ObjectItemFields, ObjectMade> = {
+  kind: "object",
+  elevation,
+  plan,
+  workshop,
+  sheet: objectSheet,
+};

@@ -4,22 +4,43 @@ import type { ObjectMade } from "./pieces.ts";
 import type { ObjectItemFields } from "./schema.ts";
 
 /** Words of a placed object on the fitter's sheet. Its weight stands as it was given; no fixing is named. */
-export function objectSheet(fields: ObjectItemFields, made: ObjectMade, context: DrawingContext): ItemSheet {
+export function objectSheet(
+  fields: ObjectItemFields,
+  made: ObjectMade,
+  context: DrawingContext,
+): ItemSheet {
   const facts = made.facts;
   const at = fields.at;
   const p = (l: Parameters<typeof printLength>[0]) => printLength(l, context.units);
-  const sizes = facts ? [facts.width, facts.depth, facts.height].flatMap((l) => (l ? [l] : [])) : [];
+  const sizes = facts
+    ? [facts.width, facts.depth, facts.height].flatMap((l) => (l ? [l] : []))
+    : [];
   const foot = typeof at === "object" && "height" in at ? (at.height ?? null) : null;
   const left = typeof at === "object" && "from-left" in at ? (at["from-left"] ?? null) : null;
   const where = [
-    ...(typeof at === "object" && "wall" in at && at.wall ? [`${at.wall[0]?.toUpperCase()}${at.wall.slice(1)} wall${left ? `, ${p(left)} from its left end` : ""}.`] : []),
-    ...(foot && facts?.height ? [`Foot ${p(foot)}, middle ${p(foot.plus(facts.height.dividedBy(2)))} above the floor.`] : []),
+    ...(typeof at === "object" && "wall" in at && at.wall
+      ? [
+          `${at.wall[0]?.toUpperCase()}${at.wall.slice(1)} wall${left ? `, ${p(left)} from its left end` : ""}.`,
+        ]
+      : []),
+    ...(foot && facts?.height
+      ? [`Foot ${p(foot)}, middle ${p(foot.plus(facts.height.dividedBy(2)))} above the floor.`]
+      : []),
     ...(typeof at === "object" && "on" in at ? [`On ${at.on}.`] : []),
   ];
   return {
     groups: [
-      { heading: "Piece", lines: [`${facts?.name ?? fields.object}${made.count > 1 ? `, ${made.count} alike` : ""}.`, ...(sizes.length > 0 ? [`${printSize(sizes, context.units)}.`] : ["Size not known."]), ...(facts?.stays ? ["It stays in the room."] : [])] },
-      ...(made.hangs ? [{ heading: "Weight", lines: [facts?.weight ?? "Not known: ask before fixing."] }] : []),
+      {
+        heading: "Piece",
+        lines: [
+          `${facts?.name ?? fields.object}${made.count > 1 ? `, ${made.count} alike` : ""}.`,
+          ...(sizes.length > 0 ? [`${printSize(sizes, context.units)}.`] : ["Size not known."]),
+          ...(facts?.stays ? ["It stays in the room."] : []),
+        ],
+      },
+      ...(made.hangs
+        ? [{ heading: "Weight", lines: [facts?.weight ?? "Not known: ask before fixing."] }]
+        : []),
       ...(where.length > 0 ? [{ heading: "Place", lines: where }] : []),
       ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),
     ],

@@ -6,15 +6,18 @@ const PRACTICE = "common practice, no source";
 export const paintAllowances = {
   covers: {
     is: "ratio",
-    description: "what one coat covers on a smooth wall where no tin says so: square feet a gallon in a studio that works in inches, square metres a litre in one that works in centimetres",
+    description:
+      "what one coat covers on a smooth wall where no tin says so: square feet a gallon in a studio that works in inches, square metres a litre in one that works in centimetres",
     usual: { inches: "350", centimetres: "10" },
-    source: "inches: reference book site, Determining How Much Wall Paint You Need (350 smooth); centimetres: common practice, no source (10 to 12)",
+    source:
+      "inches: reference book site, Determining How Much Wall Paint You Need (350 smooth); centimetres: common practice, no source (10 to 12)",
   },
   "covers-rough": {
     is: "ratio",
     description: "the same on a rough or bare wall",
     usual: { inches: "300", centimetres: "8.5" },
-    source: "inches: reference book site, Determining How Much Wall Paint You Need (300 rough or bare); centimetres: common practice, no source",
+    source:
+      "inches: reference book site, Determining How Much Wall Paint You Need (300 rough or bare); centimetres: common practice, no source",
   },
   coats: {
     is: "count",
@@ -24,7 +27,8 @@ export const paintAllowances = {
   },
   "small-opening": {
     is: "length",
-    description: "an opening no bigger than a square of this side is painted over in the count, and not taken off",
+    description:
+      "an opening no bigger than a square of this side is painted over in the count, and not taken off",
     usual: { inches: "2'", centimetres: "60 cm" },
     source: PRACTICE,
   },

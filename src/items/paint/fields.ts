@@ -8,7 +8,14 @@ export function coverageField() {
     .string()
     .transform((text, context) => {
       const read = parseCoverage(text);
-      return read ? { ...read, text: text.trim() } : refuse(context, text, { code: "coverage-unreadable", message: `"${text}" is not a coverage.`, expected: "an area for a volume", hint: "Write it as on the tin, for example 12 m2/l or 400 sq ft/gal." });
+      return read
+        ? { ...read, text: text.trim() }
+        : refuse(context, text, {
+            code: "coverage-unreadable",
+            message: `"${text}" is not a coverage.`,
+            expected: "an area for a volume",
+            hint: "Write it as on the tin, for example 12 m2/l or 400 sq ft/gal.",
+          });
     })
     .meta({ examples: ["12 m2/l", "400 sq ft/gal"] });
 }
@@ -17,6 +24,15 @@ export function coverageField() {
 export function tinField() {
   return z
     .string()
-    .transform((text, context): Tin => parseTin(text) ?? refuse(context, text, { code: "tin-unreadable", message: `"${text}" is not the size of a tin.`, expected: "a volume with its unit", hint: "Write for example 1 gal, 1 qt, 2.5 l or 750 ml." }))
+    .transform(
+      (text, context): Tin =>
+        parseTin(text) ??
+        refuse(context, text, {
+          code: "tin-unreadable",
+          message: `"${text}" is not the size of a tin.`,
+          expected: "a volume with its unit",
+          hint: "Write for example 1 gal, 1 qt, 2.5 l or 750 ml.",
+        }),
+    )
     .meta({ examples: ["1 gal", "2.5 l"] });
 }

@@ -1,11 +1,10 @@
 import Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
-import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import type { ItemContext, Made, MaterialNeed, WallRun, WorkingLine } from "../itemKind.ts";
 import { printArea, printCoverage, printVolume } from "./printAmount.ts";
 import type { PaintFields } from "./schema.ts";
-import { type Area, areaOf, wallArea, type WoodworkArea, woodworkArea } from "./surface.ts";
+import { type Area, areaOf, type WoodworkArea, wallArea, woodworkArea } from "./surface.ts";
 import { type TinCount, tinsFor } from "./tins.ts";
 import { parseCoverage, parseTin, SQUARE_FOOT, type Tin, US_GALLON } from "./volume.ts";
 
@@ -47,36 +46,97 @@ export function makePaint(fields: PaintFields, context: ItemContext): PaintMade 
   const bought = tins.reduce((sum, t) => sum.add(t.tin.litres.mul(t.count)), new Fraction(0));
   if (litres !== null && area !== null) {
     working.push(
-      { what: "Paint", sum: `${printArea(area, units)} × ${coats} ${coats === 1 ? "coat" : "coats"} ÷ ${printCoverage(m2PerLitre, units)}, ${from}`, result: printVolume(litres, units), rounded: null },
-      { what: "Tins", sum: printVolume(litres, units), result: tins.map((t) => `${t.count} × ${t.tin.text}`).join(" + ") || "none", rounded: "up to whole tins" },
+      {
+        what: "Paint",
+        sum: `${printArea(area, units)} × ${coats} ${coats === 1 ? "coat" : "coats"} ÷ ${printCoverage(m2PerLitre, units)}, ${from}`,
+        result: printVolume(litres, units),
+        rounded: null,
+      },
+      {
+        what: "Tins",
+        sum: printVolume(litres, units),
+        result: tins.map((t) => `${t.count} × ${t.tin.text}`).join(" + ") || "none",
+        rounded: "up to whole tins",
+      },
     );
   }
   const materials: MaterialNeed[] = tins.map((t) => ({
-    what: `${fields.name ?? fields.paint} paint${fields.finish ? `, ${fields.finish}` : ""}`, cloth: null, amount: t.tin.amount.mul(t.count), unit: t.tin.unit,
-    text: `${t.count} ${t.count === 1 ? "tin" : "tins"} of ${t.tin.text}`, by: "studio",
+    what: `${fields.name ?? fields.paint} paint${fields.finish ? `, ${fields.finish}` : ""}`,
+    cloth: null,
+    amount: t.tin.amount.mul(t.count),
+    unit: t.tin.unit,
+    text: `${t.count} ${t.count === 1 ? "tin" : "tins"} of ${t.tin.text}`,
+    by: "studio",
   }));
-  const estimate = woodwork ? "Woodwork is an estimate: casings are taken at their usual width, and each door's room side is counted." : null;
+  const estimate = woodwork
+    ? "Woodwork is an estimate: casings are taken at their usual width, and each door's room side is counted."
+    : null;
   const m2 = area === null ? 0 : area.div(1_000_000).valueOf();
   return {
-    figures: { areaM2: m2, litres: litres?.valueOf() ?? 0, coats, coverageM2PerLitre: m2PerLitre.valueOf(), boughtLitres: bought.valueOf(), tins: tins.reduce((n, t) => n + t.count, 0) },
-    cuts: [], materials, working, handbook: [],
-    makingCounts: { item: new Fraction(1), "square-metre": upToHundredth(area?.div(1_000_000) ?? null), "square-foot": upToHundredth(area?.div(1_000_000).div(SQUARE_FOOT) ?? null) },
-    questions, cautions: ["lead-paint"], estimate, diagnostics,
-    where, runs: runs ?? [], area, coats, m2PerLitre, coverageFrom: from, litres, tins, woodwork,
+    figures: {
+      areaM2: m2,
+      litres: litres?.valueOf() ?? 0,
+      coats,
+      coverageM2PerLitre: m2PerLitre.valueOf(),
+      boughtLitres: bought.valueOf(),
+      tins: tins.reduce((n, t) => n + t.count, 0),
+    },
+    cuts: [],
+    materials,
+    working,
+    handbook: [],
+    makingCounts: {
+      item: new Fraction(1),
+      "square-metre": upToHundredth(area?.div(1_000_000) ?? null),
+      "square-foot": upToHundredth(area?.div(1_000_000).div(SQUARE_FOOT) ?? null),
+    },
+    questions,
+    cautions: ["lead-paint"],
+    estimate,
+    diagnostics,
+    where,
+    runs: runs ?? [],
+    area,
+    coats,
+    m2PerLitre,
+    coverageFrom: from,
+    litres,
+    tins,
+    woodwork,
   };
 
   function areaToPaint(): Area | null {
     if (where === "ceiling") {
       const floor = context.floor;
-      if (!floor) return noRoom("The room has neither floor nor walls, so its ceiling has no size.");
+      if (!floor)
+        return noRoom("The room has neither floor nor walls, so its ceiling has no size.");
       const ceiling = areaOf(floor.length, floor.width);
-      working.push({ what: "Ceiling", sum: `${printLength(floor.length, units)} × ${printLength(floor.width, units)}, as the floor`, result: printArea(ceiling, units), rounded: null });
+      working.push({
+        what: "Ceiling",
+        sum: `${printLength(floor.length, units)} × ${printLength(floor.width, units)}, as the floor`,
+        result: printArea(ceiling, units),
+        rounded: null,
+      });
       return ceiling;
     }
-    if (runs === null) return noRoom("The room has neither floor nor walls, so there is nothing to measure paint by.");
+    if (runs === null)
+      return noRoom(
+        "The room's walls or its height are not given, so there is nothing to reckon paint by.",
+      );
     if (runs.length === 0) {
       if (Array.isArray(fields.on)) {
-        diagnostics.push(diagnostic(context.place(["on"]), "wall-not-found", `"${where}" is no wall of this room.`, { actual: where, expected: "walls that the room file lists", hint: "Write the walls' names as under walls, or on: walls for all of them." }));
+        diagnostics.push(
+          diagnostic(
+            context.place(["on"]),
+            "wall-not-found",
+            `"${where}" is no wall of this room.`,
+            {
+              actual: where,
+              expected: "walls that the room file lists",
+              hint: "Write the walls' names as under walls, or on: walls for all of them.",
+            },
+          ),
+        );
         return null;
       }
       questions.push("Every wall is papered: nothing is left to paint.");
@@ -87,22 +147,51 @@ export function makePaint(fields: PaintFields, context: ItemContext): PaintMade 
       const skirting = fields.skirting ?? context.length("skirting");
       const wood = woodworkArea(runs, skirting, casing);
       woodwork = wood;
-      if (!fields.skirting) questions.push(`The skirting's height is not measured: ${printLength(skirting, units)} is taken.`);
-      if (runs.some((r) => r.openings.some((o) => o.what === "window"))) questions.push("Are the window sashes painted too? They are not counted.");
+      if (!fields.skirting)
+        questions.push(
+          `The skirting's height is not measured: ${printLength(skirting, units)} is taken.`,
+        );
+      if (runs.some((r) => r.openings.some((o) => o.what === "window")))
+        questions.push("Are the window sashes painted too? They are not counted.");
       working.push(
-        { what: "Skirting", sum: `${printLength(wood.skirtingLength, units)} less the doors × ${printLength(skirting, units)}`, result: printArea(wood.skirting, units), rounded: null },
-        { what: "Casings, an estimate", sum: `round doors and windows × ${printLength(casing, units)}`, result: printArea(wood.casings, units), rounded: null },
-        { what: "Doors, room side, an estimate", sum: "each opening's width × height", result: printArea(wood.doors, units), rounded: null },
+        {
+          what: "Skirting",
+          sum: `${printLength(wood.skirtingLength, units)} less the doors × ${printLength(skirting, units)}`,
+          result: printArea(wood.skirting, units),
+          rounded: null,
+        },
+        {
+          what: "Casings, an estimate",
+          sum: `round doors and windows × ${printLength(casing, units)}`,
+          result: printArea(wood.casings, units),
+          rounded: null,
+        },
+        {
+          what: "Doors, room side, an estimate",
+          sum: "each opening's width × height",
+          result: printArea(wood.doors, units),
+          rounded: null,
+        },
       );
       return wood.total;
     }
     const walls = wallArea(runs, context.length("small-opening"));
-    working.push({ what: "Walls", sum: `${printArea(walls.gross, units)} − ${printArea(walls.openings, units)} openings${walls.keptIn ? `; ${walls.keptIn} small ${walls.keptIn === 1 ? "one" : "ones"} not taken off` : ""}`, result: printArea(walls.net, units), rounded: null });
+    working.push({
+      what: "Walls",
+      sum: `${printArea(walls.gross, units)} − ${printArea(walls.openings, units)} openings${walls.keptIn ? `; ${walls.keptIn} small ${walls.keptIn === 1 ? "one" : "ones"} not taken off` : ""}`,
+      result: printArea(walls.net, units),
+      rounded: null,
+    });
     return walls.net;
   }
 
   function noRoom(message: string): null {
-    diagnostics.push(diagnostic(context.place(["on"]), "room-without-walls", message, { expected: "floor or walls in the room file", hint: `Write floor: 16' 6" x 12' 4" and height: 8' 9".` }));
+    diagnostics.push(
+      diagnostic(context.place(["on"]), "room-without-walls", message, {
+        expected: "floor or walls, and height, in the room file",
+        hint: `Write floor: 16' 6" x 12' 4" and height: 8' 9".`,
+      }),
+    );
     return null;
   }
 
@@ -114,13 +203,18 @@ export function makePaint(fields: PaintFields, context: ItemContext): PaintMade 
     const poor = fields.surface === "rough" || fields.surface === "bare";
     const less = poor ? custom("covers-rough").div(custom("covers")) : new Fraction(1);
     const on = poor ? `, less on a ${fields.surface} surface` : "";
-    if (fields.coverage) return { m2PerLitre: fields.coverage.m2PerLitre.mul(less), from: `the tin's own${on}` };
+    if (fields.coverage)
+      return { m2PerLitre: fields.coverage.m2PerLitre.mul(less), from: `the tin's own${on}` };
     const studio = context.paint?.coverage ?? null;
     const read = studio === null ? null : parseCoverage(studio);
     if (read) return { m2PerLitre: read.m2PerLitre.mul(less), from: `the studio's${on}` };
     if (studio !== null) unreadable("coverage", studio, "12 m2/l or 400 sq ft/gal");
-    const said = units === "inches" ? "the custom of feet and gallons" : "the custom of metres and litres";
-    return { m2PerLitre: custom(poor ? "covers-rough" : "covers"), from: `${said}${poor ? ` on a ${fields.surface} surface` : ", smooth wall"}` };
+    const said =
+      units === "inches" ? "the custom of feet and gallons" : "the custom of metres and litres";
+    return {
+      m2PerLitre: custom(poor ? "covers-rough" : "covers"),
+      from: `${said}${poor ? ` on a ${fields.surface} surface` : ", smooth wall"}`,
+    };
   }
 
   function sizes(): Tin[] {
@@ -135,7 +229,19 @@ export function makePaint(fields: PaintFields, context: ItemContext): PaintMade 
   }
 
   function unreadable(what: string, text: string, example: string): void {
-    diagnostics.push(diagnostic(context.place([]), "studio-paint-unreadable", `The ${what} "${text}" under paint in studio.md cannot be read.`, { severity: "warning", actual: text, expected: example, hint: `Write for example ${example}; until then the usual figure is taken.` }));
+    diagnostics.push(
+      diagnostic(
+        context.place([]),
+        "studio-paint-unreadable",
+        `The ${what} "${text}" under paint in studio.md cannot be read.`,
+        {
+          severity: "warning",
+          actual: text,
+          expected: example,
+          hint: `Write for example ${example}; until then the usual figure is taken.`,
+        },
+      ),
+    );
   }
 }
 

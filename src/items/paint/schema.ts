@@ -2,7 +2,14 @@ import { z } from "zod";
 import { rateField } from "../../fields/amountField.ts";
 import { itemBase } from "../../fields/itemBase.ts";
 import { positiveLengthField } from "../../fields/lengthField.ts";
-import { colourField, countField, listField, refField, textField, wordField } from "../../fields/plainFields.ts";
+import {
+  colourField,
+  countField,
+  listField,
+  refField,
+  textField,
+  wordField,
+} from "../../fields/plainFields.ts";
 import { coverageField, tinField } from "./fields.ts";
 
 /** Paint on walls, ceiling or woodwork; what is papered is left out. */
@@ -14,10 +21,16 @@ export const paintSchema = z.strictObject({
   name: textField().optional().meta({ description: "what you call the colour" }),
   finish: textField().optional(),
   coats: countField(1, 6).optional(),
-  coverage: coverageField().optional().meta({ description: "the tin's own: 12 m2/l or 400 sq ft/gal" }),
-  tins: listField(tinField()).optional().meta({ description: "sizes that it is sold in: 1 gal, 1 qt; 2.5 l, 5 l" }),
+  coverage: coverageField()
+    .optional()
+    .meta({ description: "the tin's own: 12 m2/l or 400 sq ft/gal" }),
+  tins: listField(tinField())
+    .optional()
+    .meta({ description: "sizes that it is sold in: 1 gal, 1 qt; 2.5 l, 5 l" }),
   price: rateField().optional(),
-  skirting: positiveLengthField().optional().meta({ description: "height of the baseboard, for woodwork" }),
+  skirting: positiveLengthField()
+    .optional()
+    .meta({ description: "height of the baseboard, for woodwork" }),
   surface: wordField(["smooth", "rough", "bare"]).optional(),
 });
 

@@ -6,7 +6,8 @@ import type { WallRun } from "../itemKind.ts";
 export type Area = Fraction;
 
 export const areaOf = (a: Length, b: Length): Area => a.mm.mul(b.mm);
-export const sumAreas = (all: readonly Area[]): Area => all.reduce((x, y) => x.add(y), new Fraction(0));
+export const sumAreas = (all: readonly Area[]): Area =>
+  all.reduce((x, y) => x.add(y), new Fraction(0));
 
 export interface WallArea {
   readonly gross: Area;
@@ -51,7 +52,11 @@ export interface WoodworkArea {
  * Woodwork as an estimate: skirting along the walls less the doors and their casings; a casing round three sides of each door
  * and four of each window; and the room side of each door. Sashes are not counted.
  */
-export function woodworkArea(runs: readonly WallRun[], skirtingHeight: Length, casing: Length): WoodworkArea {
+export function woodworkArea(
+  runs: readonly WallRun[],
+  skirtingHeight: Length,
+  casing: Length,
+): WoodworkArea {
   const openings = runs.flatMap((r) => r.openings);
   const doors = openings.filter((o) => o.what === "door");
   const round = Length.sum(runs.map((r) => r.width));
@@ -66,5 +71,11 @@ export function woodworkArea(runs: readonly WallRun[], skirtingHeight: Length, c
   );
   const leaves = sumAreas(doors.map((d) => areaOf(d.width, d.height)));
   const skirting = areaOf(skirtingLength, skirtingHeight);
-  return { skirtingLength, skirting, casings, doors: leaves, total: sumAreas([skirting, casings, leaves]) };
+  return {
+    skirtingLength,
+    skirting,
+    casings,
+    doors: leaves,
+    total: sumAreas([skirting, casings, leaves]),
+  };
 }

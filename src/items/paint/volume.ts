@@ -28,7 +28,13 @@ const VOLUMES: readonly (readonly [RegExp, Fraction, Tin["unit"], Fraction])[] =
 const NUMBER = /^(\d+(?:\.\d+)?|\.\d+|\d+\/\d+|\d+ \d+\/\d+)\s*/;
 
 function clean(text: string): string {
-  return text.trim().toLowerCase().replace(/[\u00a0\u202f]/g, " ").replace(/(\d),(\d)/g, "$1.$2").replace(/\./g, (dot, at: number, all: string) => (/\d/.test(all[at + 1] ?? "") ? dot : "")).replace(/\s+/g, " ");
+  return text
+    .trim()
+    .toLowerCase()
+    .replace(/[\u00a0\u202f]/g, " ")
+    .replace(/(\d),(\d)/g, "$1.$2")
+    .replace(/\./g, (dot, at: number, all: string) => (/\d/.test(all[at + 1] ?? "") ? dot : ""))
+    .replace(/\s+/g, " ");
 }
 
 /** Reads `1 gal`, `1 qt`, `2.5 l`, `750 ml`; null where it is no volume. */
@@ -40,7 +46,12 @@ export function parseTin(text: string): Tin | null {
   const unit = words.slice(number[0].length).trim();
   const found = VOLUMES.find(([spelt]) => spelt.test(unit));
   if (!found || value.compare(0) <= 0) return null;
-  return { litres: value.mul(found[1]), amount: value.mul(found[3]), unit: found[2], text: text.trim() };
+  return {
+    litres: value.mul(found[1]),
+    amount: value.mul(found[3]),
+    unit: found[2],
+    text: text.trim(),
+  };
 }
 
 /**
@@ -51,7 +62,10 @@ export function parseCoverage(text: string): { readonly m2PerLitre: Fraction } |
   const words = clean(text);
   const number = NUMBER.exec(words);
   if (!number) return null;
-  const [area, volume] = words.slice(number[0].length).split(/\s*(?:\/|\bper\b|\ban?\b)\s*/).map((w) => w.trim());
+  const [area, volume] = words
+    .slice(number[0].length)
+    .split(/\s*(?:\/|\bper\b|\ban?\b)\s*/)
+    .map((w) => w.trim());
   if (!area || !volume) return null;
   const square = /^(?:m2|m²|sq m|sqm|square metres?|square meters?)$/.test(area)
     ? new Fraction(1)

@@ -4,5 +4,7 @@ import type { WallpaperFields } from "./schema.ts";
 
 /** Papered wall less its openings. */
 export function wallpaperSeen(fields: WallpaperFields, made: WallpaperMade): SeenSurface[] {
-  return [{ surface: "paper", cloth: fields.cloth, colour: null, object: null, areaMm2: made.areaMm2 }];
+  return [
+    { surface: "paper", cloth: fields.cloth, colour: null, object: null, areaMm2: made.areaMm2 },
+  ];
 }

@@ -25,16 +25,29 @@ function workshop(_: WallpaperFields, made: WallpaperMade, context: DrawingConte
   return drawings;
 }
 
-function runDrawing(run: WallRun, made: WallpaperMade, context: DrawingContext, before: number, first: number): Drawing {
+function runDrawing(
+  run: WallRun,
+  made: WallpaperMade,
+  context: DrawingContext,
+  before: number,
+  first: number,
+): Drawing {
   const p = (l: Parameters<typeof printLength>[0]) => printLength(l, context.units);
   const width = run.width.toMm();
   const height = made.height.toMm();
   const roll = made.rollWidth?.toMm() ?? width;
-  const shapes: Shape[] = [{ shape: "path", d: rect(0, 0, width, height), fill: { tone: "paper" }, pen: "outline" }];
+  const shapes: Shape[] = [
+    { shape: "path", d: rect(0, 0, width, height), fill: { tone: "paper" }, pen: "outline" },
+  ];
   const openings = run.openings.map((o) => ({
-    x: o.fromLeft.toMm() - run.fromLeft.toMm(), w: o.width.toMm(), y: height - o.foot.toMm() - o.height.toMm(), h: o.height.toMm(), what: o.what,
+    x: o.fromLeft.toMm() - run.fromLeft.toMm(),
+    w: o.width.toMm(),
+    y: height - o.foot.toMm() - o.height.toMm(),
+    h: o.height.toMm(),
+    what: o.what,
   }));
-  const covered = (x: number, y: number) => openings.some((o) => x > o.x - 60 && x < o.x + o.w + 60 && y > o.y - 60 && y < o.y + o.h + 60);
+  const covered = (x: number, y: number) =>
+    openings.some((o) => x > o.x - 60 && x < o.x + o.w + 60 && y > o.y - 60 && y < o.y + o.h + 60);
   const edges: number[] = [];
   const startAt = Math.floor(before / roll);
   for (let at = startAt; at * roll < before + width - 0.001; at += 1) {
@@ -44,8 +57,17 @@ function runDrawing(run: WallRun, made: WallpaperMade, context: DrawingContext, 
     if (left > 0.001) edges.push(left);
     const middle = (seenLeft + seenRight) / 2;
     if (seenRight - seenLeft < 90) continue;
-    const y = [0.16, 0.9, 0.5].map((share) => height * share).find((each) => !covered(middle, each)) ?? height * 0.05;
-    shapes.push({ shape: "words", x: middle, y, text: String(first + at + 1), anchor: "middle", weight: "bold" });
+    const y =
+      [0.16, 0.9, 0.5].map((share) => height * share).find((each) => !covered(middle, each)) ??
+      height * 0.05;
+    shapes.push({
+      shape: "words",
+      x: middle,
+      y,
+      text: String(first + at + 1),
+      anchor: "middle",
+      weight: "bold",
+    });
     shapes.push(...levels(made, seenLeft, seenRight, height, at));
   }
   for (const x of edges) shapes.push(stroke(line(x, 0, x, height), "seam"));
@@ -53,30 +75,67 @@ function runDrawing(run: WallRun, made: WallpaperMade, context: DrawingContext, 
     const left = Math.max(0, o.x);
     const right = Math.min(width, o.x + o.w);
     if (right <= left) continue;
-    shapes.push({ shape: "path", d: rect(left, Math.max(0, o.y), right - left, Math.min(height, o.y + o.h) - Math.max(0, o.y)), fill: { tone: "paper" }, pen: "outline" });
-    shapes.push({ shape: "words", x: (left + right) / 2, y: Math.max(0, o.y) + o.h / 2, text: o.what, anchor: "middle" });
+    shapes.push({
+      shape: "path",
+      d: rect(left, Math.max(0, o.y), right - left, Math.min(height, o.y + o.h) - Math.max(0, o.y)),
+      fill: { tone: "paper" },
+      pen: "outline",
+    });
+    shapes.push({
+      shape: "words",
+      x: (left + right) / 2,
+      y: Math.max(0, o.y) + o.h / 2,
+      text: o.what,
+      anchor: "middle",
+    });
   }
   const dimensions: Dimension[] = [
     { axis: "horizontal", from: 0, to: width, side: "bottom", level: 1, text: p(run.width) },
     { axis: "vertical", from: 0, to: height, side: "left", level: 1, text: p(made.height) },
   ];
   const one = edges[0] !== undefined && edges[1] !== undefined ? [edges[0], edges[1]] : null;
-  if (one && made.rollWidth) dimensions.push({ axis: "horizontal", from: one[0] as number, to: one[1] as number, side: "top", level: 1, text: p(made.rollWidth) });
-  if (made.repeat && made.repeat.up.toMm() < height) dimensions.push({ axis: "vertical", from: 0, to: made.repeat.up.toMm(), side: "right", level: 1, text: `${p(made.repeat.up)} repeat` });
+  if (one && made.rollWidth)
+    dimensions.push({
+      axis: "horizontal",
+      from: one[0] as number,
+      to: one[1] as number,
+      side: "top",
+      level: 1,
+      text: p(made.rollWidth),
+    });
+  if (made.repeat && made.repeat.up.toMm() < height)
+    dimensions.push({
+      axis: "vertical",
+      from: 0,
+      to: made.repeat.up.toMm(),
+      side: "right",
+      level: 1,
+      text: `${p(made.repeat.up)} repeat`,
+    });
   return {
-    widthMm: width, heightMm: height, shapes, dimensions,
+    widthMm: width,
+    heightMm: height,
+    shapes,
+    dimensions,
     title: `${run.wall[0]?.toUpperCase()}${run.wall.slice(1)} wall`,
     description: `${p(run.width)} wide, ${p(made.height)} high, strips numbered from the left.`,
   };
 }
 
 /** Dotted levels of the motif, on a half-drop shifted on each second strip. */
-function levels(made: WallpaperMade, from: number, to: number, height: number, at: number): Shape[] {
+function levels(
+  made: WallpaperMade,
+  from: number,
+  to: number,
+  height: number,
+  at: number,
+): Shape[] {
   const up = made.repeat?.up.toMm() ?? 0;
   if (up < 60) return [];
   const shift = made.repeat?.match === "half-drop" && at % 2 !== 0 ? up / 2 : 0;
   const out: Shape[] = [];
-  for (let y = shift > 0 ? shift : up; y < height - 1; y += up) out.push(stroke(line(from, y, to, y), "level"));
+  for (let y = shift > 0 ? shift : up; y < height - 1; y += up)
+    out.push(stroke(line(from, y, to, y), "level"));
   return out;
 }
 

@@ -11,13 +11,23 @@ export const wallpaperSchema = z.strictObject({
   on: z
     .union([
       wordField(["walls"]),
-      z.strictObject({ wall: refField("a wall"), "from-left": lengthField().optional(), width: positiveLengthField().optional(), breast: wordField(["face", "face-and-sides"]).optional() }),
+      z.strictObject({
+        wall: refField("a wall"),
+        "from-left": lengthField().optional(),
+        width: positiveLengthField().optional(),
+        breast: wordField(["face", "face-and-sides"]).optional(),
+      }),
       listField(refField("a wall")),
     ])
     .meta({ description: "walls, a list of walls, or a part of one" }),
-  height: positiveLengthField().optional().meta({ description: "height to paper; the room's height where nothing is said" }),
+  height: positiveLengthField()
+    .optional()
+    .meta({ description: "height to paper; the room's height where nothing is said" }),
   "spare-rolls": countField(0, 20).optional(),
-  hanging: wordField(["in-turn", "two-stocks"]).optional().meta({ description: "a half-drop cut in turn from one roll, or odd and even strips from two stocks of rolls" }),
+  hanging: wordField(["in-turn", "two-stocks"]).optional().meta({
+    description:
+      "a half-drop cut in turn from one roll, or odd and even strips from two stocks of rolls",
+  }),
 });
 
 export type WallpaperFields = z.output<typeof wallpaperSchema>;

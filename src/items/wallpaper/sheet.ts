@@ -1,10 +1,14 @@
-import { printLength } from "../../units/printLength.ts";
+import { printLength, printMeasured } from "../../units/printLength.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { WallpaperMade } from "./pieces.ts";
 import type { WallpaperFields } from "./schema.ts";
 
 /** Words of a wallpaper on its hanger's sheet. */
-export function wallpaperSheet(fields: WallpaperFields, made: WallpaperMade, context: DrawingContext): ItemSheet {
+export function wallpaperSheet(
+  fields: WallpaperFields,
+  made: WallpaperMade,
+  context: DrawingContext,
+): ItemSheet {
   const { units } = context;
   const p = (l: Parameters<typeof printLength>[0]) => printLength(l, units);
   const cloth = context.cloth(fields.cloth);
@@ -16,27 +20,48 @@ export function wallpaperSheet(fields: WallpaperFields, made: WallpaperMade, con
       heading: "Paper",
       lines: [
         `${cloth?.name ?? fields.cloth}.`,
-        ...(made.rollWidth && made.rollLength ? [`Rolls ${p(made.rollWidth)} wide, ${p(made.rollLength)} long.`] : ["Roll size not known."]),
+        ...(made.rollWidth && made.rollLength
+          ? [
+              `Rolls ${printMeasured(made.rollWidth, units)} wide, ${printMeasured(made.rollLength, units)} long.`,
+            ]
+          : ["Roll size not known."]),
         repeat ? `Repeat ${p(repeat.up)}, ${repeat.match} match.` : "No match.",
       ],
     },
     {
       heading: "Rolls",
-      lines: made.rollsHung === null ? ["Not reckoned yet."] : [
-        `${made.rollsHung + made.spare} rolls of one batch, ${made.spare} of them spare.`,
-        `${made.perRoll} ${made.perRoll === 1 ? "strip" : "strips"} a roll, wherever in the pattern it begins.`,
-      ],
+      lines:
+        made.rollsHung === null
+          ? ["Not reckoned yet."]
+          : [
+              `${made.rollsHung + made.spare} rolls of one batch, ${made.spare} of them spare.`,
+              `${made.perRoll} ${made.perRoll === 1 ? "strip" : "strips"} a roll, wherever in the pattern it begins.`,
+            ],
     },
     {
       heading: "Strips",
       lines: [
         `${made.strips} strips, cut ${p(made.cut)}.`,
         ...(repeat && made.spacing ? [`From start to start in a roll ${p(made.spacing)}.`] : []),
-        ...(half ? [made.hanging === "two-stocks" ? "Odd strips from one stock of rolls, even ones from another." : "Cut in turn; each second strip begins half a repeat on."] : []),
-        ...(saved > 0 ? [`${saved} left out at large openings; heads and feet there are cut from other strips.`] : []),
+        ...(half
+          ? [
+              made.hanging === "two-stocks"
+                ? "Odd strips from one stock of rolls, even ones from another."
+                : "Cut in turn; each second strip begins half a repeat on.",
+            ]
+          : []),
+        ...(saved > 0
+          ? [`${saved} left out at large openings; heads and feet there are cut from other strips.`]
+          : []),
       ],
     },
-    { heading: "Hanging", lines: ["Whole motif under the ceiling line where nothing else is said.", "Strips are numbered from the left, seen from inside."] },
+    {
+      heading: "Hanging",
+      lines: [
+        "Whole motif under the ceiling line where nothing else is said.",
+        "Strips are numbered from the left, seen from inside.",
+      ],
+    },
     ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),
   ];
   return {
@@ -49,6 +74,10 @@ export function wallpaperSheet(fields: WallpaperFields, made: WallpaperMade, con
       { text: "Height measured at both ends", blank: units === "inches" ? "″" : "cm" },
       { text: "Spare paper left with the client", blank: null },
     ],
-    signs: ["Long dash, two dots: join of two strips.", ...(repeat ? ["Dotted: level of the motif."] : []), "Numbers: strips in the order of hanging."],
+    signs: [
+      "Long dash, two dots: join of two strips.",
+      ...(repeat ? ["Dotted: level of the motif."] : []),
+      "Numbers: strips in the order of hanging.",
+    ],
   };
 }

@@ -51,9 +51,14 @@ export function rollsFor(strips: number, ask: StripAsk, start: "best" | "worst")
   if (!twoStocks || !ask.repeat) return each === 0 ? null : Math.ceil(strips / each);
   const odd = Math.ceil(strips / 2);
   const even = strips - odd;
-  const shifted = start === "best"
-    ? stripsPerRoll({ ...ask, repeat: { ...ask.repeat, match: "straight" }, rollLength: ask.rollLength.minus(ask.repeat.up.dividedBy(2)) }).best
-    : worst;
+  const shifted =
+    start === "best"
+      ? stripsPerRoll({
+          ...ask,
+          repeat: { ...ask.repeat, match: "straight" },
+          rollLength: ask.rollLength.minus(ask.repeat.up.dividedBy(2)),
+        }).best
+      : worst;
   if (each === 0 || (even > 0 && shifted === 0)) return null;
   return Math.ceil(odd / each) + (even === 0 ? 0 : Math.ceil(even / shifted));
 }
@@ -74,7 +79,12 @@ export interface OpeningPart {
  * Never too many: of the columns one may lie askew over each side, each piece takes whole repeats (half a one more on a
  * half-drop, a whole one more where there are two to a column), and a strip loses one repeat before its first piece.
  */
-export function stripsSaved(opening: OpeningPart, rollWidth: Length, ask: StripAsk, trim: Length): number {
+export function stripsSaved(
+  opening: OpeningPart,
+  rollWidth: Length,
+  ask: StripAsk,
+  trim: Length,
+): number {
   const whole = opening.width.over(rollWidth).floor();
   const columns = Number(whole.valueOf()) - 1;
   if (columns < 1) return 0;
@@ -87,7 +97,9 @@ export function stripsSaved(opening: OpeningPart, rollWidth: Length, ask: StripA
     return cut.upTo(up).plus(shift);
   };
   const both = !opening.above.isZero() && !opening.below.isZero() && up !== null;
-  const pair = piece(opening.above).plus(piece(opening.below)).plus(both ? (up as Length) : Length.zero);
+  const pair = piece(opening.above)
+    .plus(piece(opening.below))
+    .plus(both ? (up as Length) : Length.zero);
   if (pair.isZero()) return columns;
   const length = stripSpacing(ask).minus(up ?? Length.zero);
   const perStrip = Number(length.over(pair).floor().valueOf());

@@ -21,7 +21,7 @@ export function checkAccepted(card: Card, known: Known): Diagnostic[] {
       const name = entry.text.trim().normalize("NFC");
       const near = names.has(name) ? null : nearest(name, names);
       if (near === null) return [];
-      return [complain(card, ["accept", at, "of", place], { code: "accepted-unknown", message: `Nothing here is called "${name}".`, actual: name, expected: near, hint: `Did you mean ${near}?` })];
+      return [complain(card, ["accept", at, "of", place], { code: "accepted-unknown", message: `Nothing here is called “${name}”.`, actual: name, expected: near, hint: `Did you mean ${near}?` })];
     });
   });
 }

@@ -16,7 +16,7 @@ export function checkMix(card: Card, roomLeaves: readonly Leaf[]): Diagnostic[] 
   const mix = mixOf(roomLeaves);
   return mix.flatMap((leaf, at) => {
     if (mix.findIndex((other) => name(other) === name(leaf)) === at) return [];
-    return [complain(card, leaf.path, { code: "cloth-twice", message: `"${name(leaf)}" is in the mix already.`, actual: name(leaf), hint: "Keep one of the two." }, leaf.node.spot)];
+    return [complain(card, leaf.path, { code: "cloth-twice", message: `“${name(leaf)}” is in the mix already.`, actual: name(leaf), hint: "Keep one of the two." }, leaf.node.spot)];
   });
 }
 
@@ -27,7 +27,7 @@ export function checkUnused(card: Card, roomLeaves: readonly Leaf[], itemLeaves:
   return mixOf(roomLeaves).flatMap((leaf) => {
     if (used.has(name(leaf))) return [];
     const hint = "Use it for an item, or take it out of the mix.";
-    return [complain(card, leaf.path, { code: "cloth-unused", severity: "warning", message: `"${name(leaf)}" is in the mix, but no item is made of it.`, actual: name(leaf), hint }, leaf.node.spot)];
+    return [complain(card, leaf.path, { code: "cloth-unused", severity: "warning", message: `“${name(leaf)}” is in the mix, but no item is made of it.`, actual: name(leaf), hint }, leaf.node.spot)];
   });
 }
 

@@ -31,7 +31,7 @@ function twice(card: Card, names: readonly Named[], what: string): Diagnostic[] 
       complain(
         card,
         named.path,
-        { code: `${what}-twice`, message: `Another ${what} is called "${text(named)}" already, on line ${(names[first] as Named).node.spot.line}.`, actual: text(named), hint: "Give it another name." },
+        { code: `${what}-twice`, message: `Another ${what} is called “${text(named)}” already, on line ${(names[first] as Named).node.spot.line}.`, actual: text(named), hint: "Give it another name." },
         named.node.spot,
       ),
     ];

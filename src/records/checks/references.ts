@@ -25,7 +25,7 @@ function unknown(card: Card, leaf: Leaf, code: string, what: string, names: Iter
     diagnostic: complain(
       card,
       leaf.path,
-      { code, message: `There is no ${what} called "${name}".`, actual: name, expected: near ?? null, hint: near ? `Did you mean ${near}?` : otherwise },
+      { code, message: `There is no ${what} called “${name}”.`, actual: name, expected: near ?? null, hint: near ? `Did you mean ${near}?` : otherwise },
       leaf.node.spot,
     ),
   };
@@ -54,23 +54,41 @@ function ofWindow(card: Card, leaf: Leaf, room: RoomNames, known: Known, name: s
   return unknown(card, leaf, "window-unknown", "window", room.windows, how);
 }
 
-/** An item of the room by its id or its title; undefined where two have that title. */
+function itemsTitled(room: RoomNames, name: string): RoomNames["items"] {
+  return room.items.filter((item) => slug(item.title) === slug(name));
+}
+
+/** An item of the room by its id or its title; null where none or several have that title. */
 export function itemCalled(room: RoomNames, name: string): RoomNames["items"][number] | null {
   const byId = room.items.find((item) => item.id === name);
   if (byId) return byId;
-  const byTitle = room.items.filter((item) => slug(item.title) === slug(name));
+  const byTitle = itemsTitled(room, name);
   return byTitle.length === 1 ? (byTitle[0] ?? null) : null;
 }
 
 function ofItem(card: Card, leaf: Leaf, room: RoomNames, known: Known, name: string): Outcome {
   if (itemCalled(room, name)) return {};
+  const alike = itemsTitled(room, name);
+  const [first, second] = alike;
+  if (first && second) {
+    if (first.id === second.id) return {};
+    const ids = alike.map((item) => item.id).join(", ");
+    return {
+      diagnostic: complain(
+        card,
+        leaf.path,
+        { code: "item-unclear", message: `Several items are called “${name}”.`, actual: name, expected: ids, hint: `Name one by its kind and title: ${ids}.` },
+        leaf.node.spot,
+      ),
+    };
+  }
   if (known.objects.has(name)) {
     return {
       use: { library: "objects", id: name },
       diagnostic: complain(
         card,
         leaf.path,
-        { code: "object-not-placed", severity: "warning", message: `"${name}" is an object of the library, but does not stand in this room.`, actual: name, hint: `Add it to the items: - object: ${name}` },
+        { code: "object-not-placed", severity: "warning", message: `“${name}” is an object of the library, but does not stand in this room.`, actual: name, hint: `Add it to the items: - object: ${name}` },
         leaf.node.spot,
       ),
     };
@@ -80,6 +98,8 @@ function ofItem(card: Card, leaf: Leaf, room: RoomNames, known: Known, name: str
 }
 
 function ofPicture(card: Card, leaf: Leaf, known: Known, name: string): Outcome {
+  // A path is refused by its field already.
+  if (/[/\\]/.test(name)) return {};
   const folder = card.file.split("/").slice(0, -1).join("/");
   const path = folder === "" ? name : `${folder}/${name}`;
   if (known.present.has(path)) return {};
@@ -89,7 +109,7 @@ function ofPicture(card: Card, leaf: Leaf, known: Known, name: string): Outcome 
     diagnostic: complain(
       card,
       leaf.path,
-      { code: "picture-missing", message: `There is no picture "${name}" beside this file.`, actual: name, expected: near, hint: near ? `Did you mean ${near}?` : "Put the picture in the same folder, or take the line out until you have it." },
+      { code: "picture-missing", message: `There is no picture “${name}” beside this file.`, actual: name, expected: near, hint: near ? `Did you mean ${near}?` : "Put the picture in the same folder, or take the line out until you have it." },
       leaf.node.spot,
     ),
   };

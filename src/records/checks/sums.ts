@@ -24,7 +24,7 @@ export function checkSums(card: Card, leaves: readonly Leaf[], currency: string 
         complain(
           card,
           leaf.path,
-          { code: "currency-other", message: `"${leaf.node.text}" is marked ${mark}, but the studio reckons in ${currency}.`, actual: mark, expected: currency, hint: `Write the sum in ${currency}, without a mark, or change the currency in studio.md.` },
+          { code: "currency-other", message: `“${leaf.node.text}” is marked ${mark}, but the studio reckons in ${currency}.`, actual: mark, expected: currency, hint: `Write the sum in ${currency}, without a mark, or change the currency in studio.md.` },
           leaf.node.spot,
         ),
       ];
@@ -35,7 +35,7 @@ export function checkSums(card: Card, leaves: readonly Leaf[], currency: string 
         complain(
           card,
           leaf.path,
-          { code: "sum-too-fine", message: `"${leaf.node.text}" is finer than the smallest coin of ${currency}.`, actual: leaf.node.text, expected: digits === 0 ? "a whole sum" : `${digits} figures after the point`, hint: digits === 0 ? "Write it without figures after the point." : `Write it with ${digits} figures after the point.` },
+          { code: "sum-too-fine", message: `“${leaf.node.text}” is finer than the smallest coin of ${currency}.`, actual: leaf.node.text, expected: digits === 0 ? "a whole sum" : `${digits} figures after the point`, hint: digits === 0 ? "Write it without figures after the point." : `Write it with ${digits} figures after the point.` },
           leaf.node.spot,
         ),
       ];

@@ -47,7 +47,7 @@ export function cutFences(text: string): CutFences {
     return fault(
       "front-matter-language",
       1,
-      `Front matter in "${opening[1]}" is not read here.`,
+      `Front matter in “${opening[1]}” is not read here.`,
       'Write the front matter as plain "key: value" lines, and the first line as three hyphens alone:\n---',
       first,
     );

@@ -8,6 +8,7 @@ import { brackets } from "./traps/brackets.ts";
 import { colons } from "./traps/colons.ts";
 import { commas } from "./traps/commas.ts";
 import { controlCharacters } from "./traps/controlCharacters.ts";
+import { documentMarks } from "./traps/documentMarks.ts";
 import { hashes } from "./traps/hashes.ts";
 import { missingColons } from "./traps/missingColons.ts";
 import { missingSpaces } from "./traps/missingSpaces.ts";
@@ -17,7 +18,7 @@ import { signs } from "./traps/signs.ts";
 import { tabs } from "./traps/tabs.ts";
 
 /** Where two find something at the same place the earlier one knows the cause. */
-const FINDERS: readonly TrapFinder[] = [controlCharacters, oddSpaces, tabs, hashes, quotes, missingSpaces, signs, commas, colons, missingColons];
+const FINDERS: readonly TrapFinder[] = [controlCharacters, documentMarks, oddSpaces, tabs, hashes, quotes, missingSpaces, signs, commas, colons, missingColons];
 
 /** A file with more faults than this is not one of ours; the rest is not looked for. */
 const MOST_TRAPS = 60;

@@ -102,8 +102,8 @@ function unknownKey(card: Card, path: Path, parent: z.ZodType | null): Diagnosti
   const free = all.filter((name) => !owner?.entries.some((entry) => entry.key === name));
   const near = nearest(key, free) ?? nearest(key, all) ?? partnerOf(nearest(key, free.flatMap(partners)), free);
   const taken = near !== null && !free.includes(near);
-  const hint = near === null ? `Take the line out, or write one of these: ${free.join(", ")}.` : taken ? `"${near}" stands here already; take one of the two out.` : `Did you mean ${near}?`;
-  return complain(card, path, { code: "key-unknown", message: `"${key}" is not a key that can stand here.`, actual: key, expected: near ?? free.join(", "), hint });
+  const hint = near === null ? `Take the line out, or write one of these: ${free.join(", ")}.` : taken ? `“${near}” stands here already; take one of the two out.` : `Did you mean ${near}?`;
+  return complain(card, path, { code: "key-unknown", message: `“${key}” is not a key that can stand here.`, actual: key, expected: near ?? free.join(", "), hint });
 }
 
 function partnerOf(word: string | null, free: readonly string[]): string | null {
@@ -123,7 +123,7 @@ function missing(card: Card, path: Path, wanted: z.ZodType | null): Diagnostic {
   const words = notes.words?.join(", ");
   const example = notes.examples?.[0];
   const hint = words ? `Add "${key}:" with one of these: ${words}.` : example ? `Add it, for example ${key}: ${example}` : `Add a line "${key}:".`;
-  return complain(card, path, { code: "key-missing", message: `"${key}" is missing here${notes.description ? ` (${notes.description})` : ""}.`, expected: words ?? null, hint });
+  return complain(card, path, { code: "key-missing", message: `“${key}” is missing here${notes.description ? ` (${notes.description})` : ""}.`, expected: words ?? null, hint });
 }
 
 function ofUnion(card: Card, schema: z.ZodType, path: Path, node: Node): Diagnostic[] {
@@ -147,7 +147,7 @@ function noneOf(card: Card, path: Path, options: readonly z.ZodType[], node: Tex
   const telling = faults.find((fault) => /^(length|amount|date)-(?!unreadable)/.test(fault.code));
   if (telling) return ofFault(card, path, telling, node);
   const expected = [...new Set(faults.flatMap((fault) => fault.expected ?? []))].join(", or ");
-  return complain(card, path, { code: "value-unknown", message: `"${node.text}" is none of what can stand here.`, actual: node.text, expected, hint: `Write ${expected}.` }, node.spot);
+  return complain(card, path, { code: "value-unknown", message: `“${node.text}” is none of what can stand here.`, actual: node.text, expected, hint: `Write ${expected}.` }, node.spot);
 }
 
 function example(shape: Shape | null): string {
@@ -172,7 +172,7 @@ function wrongSort(card: Card, path: Path, shape: Shape | null, node: Node): Dia
       path,
       {
         code: "list-wanted",
-        message: several ? `"${node.text}" is read as one entry: a list stands between [ and ].` : "A list is wanted here, even for one entry.",
+        message: several ? `“${node.text}” is read as one entry: a list stands between [ and ].` : "A list is wanted here, even for one entry.",
         actual: node.text,
         expected: "a list",
         hint: "Put it between [ and ].",

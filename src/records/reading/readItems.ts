@@ -8,6 +8,7 @@ import type { ItemRecord } from "../records.ts";
 import { type Card, complain, placeIn } from "./card.ts";
 import { explainIssues } from "./explainIssues.ts";
 import { resolveKeys, type Synonyms } from "./resolveKeys.ts";
+import { notesOf, shapeOf } from "./shape.ts";
 
 /** An item as far as it could be read. */
 export interface ReadItem {
@@ -48,7 +49,7 @@ function unknownKind(card: Card, path: Path, node: MapNode, table: ItemTable): D
   const near = nearest(first, words);
   return complain(card, path, {
     code: "item-kind-unknown",
-    message: `"${first}" is not a kind of item.`,
+    message: `“${first}” is not a kind of item.`,
     actual: first,
     expected: kinds.join(", "),
     hint: near ? `Did you mean ${near}?` : `Begin it with one of these: ${kinds.join(", ")}.`,
@@ -77,18 +78,33 @@ export function readItems(card: Card, table: ItemTable, synonyms: Synonyms): Rea
     if (node.kind !== "map") {
       diagnostics.push(complain(whole, path, { code: "keys-wanted", message: "An item is written as keys, not as words alone.", actual: node.kind === "text" ? node.text : null, hint: "Write for example - cushion: Window seat, and its other keys below." }));
     } else if (!entry) diagnostics.push(unknownKind(whole, path, node, table));
-    else items.push(readItem(whole, entry, node, index, diagnostics));
+    else items.push(readItem(whole, entry, node, index, items, diagnostics));
   }
   return { card: whole, items: items.sort((a, b) => a.index - b.index), diagnostics };
 }
 
-function readItem(card: Card, entry: ItemEntry, node: MapNode, index: number, diagnostics: Diagnostic[]): ReadItem {
+/** True where the title is no words of hers but the name of a card, so that two alike cannot be told apart by it. */
+function isNamedByCard(entry: ItemEntry): boolean {
+  const shape = shapeOf(entry.schema);
+  const title = shape.wants === "map" ? shape.keys[entry.kind] : undefined;
+  return title !== undefined && notesOf(title).ref !== undefined;
+}
+
+/** Two chairs of one card are `object-carver` and `object-carver-2`, in the order of the list. */
+function counted(id: string, entry: ItemEntry, before: readonly ReadItem[]): string {
+  if (!isNamedByCard(entry) || !before.some((item) => item.id === id)) return id;
+  let number = 2;
+  while (before.some((item) => item.id === `${id}-${number}`)) number += 1;
+  return `${id}-${number}`;
+}
+
+function readItem(card: Card, entry: ItemEntry, node: MapNode, index: number, before: readonly ReadItem[], diagnostics: Diagnostic[]): ReadItem {
   const path: Path = ["items", index];
   const read = entry.schema.safeParse(plainValue(node));
   if (!read.success) diagnostics.push(...explainIssues(card, entry.schema, read.error.issues, path));
   const titled = nodeAt(node, [entry.kind]);
   const title = titled?.kind === "text" ? titled.text.trim() : "";
-  const id = itemId(entry.kind, title, index);
+  const id = counted(itemId(entry.kind, title, index), entry, before);
   const record: ItemRecord | null = read.success
     ? { id, kind: entry.kind, title, fields: read.data, index, place: (keyPath) => placeIn(card, [...path, ...keyPath]) }
     : null;

@@ -18,7 +18,15 @@ export function resolveKeys<N extends Node>(node: N, schema: z.ZodType, synonyms
     return { ...node, entries: node.entries.map((entry) => resolveKeys(entry, shape.entry, synonyms)) };
   }
   if (node.kind === "map" && shape.wants === "record") {
-    return { ...node, entries: node.entries.map((entry) => ({ ...entry, value: resolveKeys(entry.value, shape.value, synonyms) })) };
+    return {
+      ...node,
+      entries: node.entries.map((entry): MapEntry => {
+        // A name of one's own as its field reads it: trimmed, letters composed, a kind of item by the format's word.
+        const name = shape.key.safeParse(entry.typed);
+        const key = name.success && typeof name.data === "string" ? name.data : entry.typed;
+        return { ...entry, key, value: resolveKeys(entry.value, shape.value, synonyms) };
+      }),
+    };
   }
   if (node.kind === "map" && shape.wants === "map") {
     const allowed = new Set(Object.keys(shape.keys));

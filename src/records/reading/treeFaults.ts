@@ -20,7 +20,7 @@ export function treeFaults(card: Card, node: Node = card.root, path: Path = []):
     }
     const before = seen.get(entry.key);
     if (before) {
-      const words = before.typed === entry.typed ? `"${entry.typed}"` : `"${entry.typed}" means the same as "${before.typed}", which`;
+      const words = before.typed === entry.typed ? `“${entry.typed}”` : `“${entry.typed}” means the same as “${before.typed}”, which`;
       return [complain(card, here, { code: "key-twice", message: `${words} stands here already, on line ${before.line}.`, actual: entry.typed, hint: "Keep one of the two." }, entry.spot)];
     }
     seen.set(entry.key, { typed: entry.typed, line: entry.spot.line });

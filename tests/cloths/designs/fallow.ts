@@ -5,10 +5,10 @@ import { plainWeave } from "../techniques/plainWeave.ts";
 import { reactionDiffusion } from "../techniques/reactionDiffusion.ts";
 import { stove } from "./palettes.ts";
 
-const SIDE = 9 * 25.4;
+const SIDE = 6.75 * 25.4;
 const GRID = 132;
 
-/** Fallow: a deer's dappling, cream on fawn with a darker rim, printed on cotton; it repeats every 9 inches. */
+/** Fallow: a deer's dappling, cream on fawn with a darker rim, printed on cotton; it repeats every 6 3/4 inches. */
 export function fallow(pxPerMm: number): LightTile {
   const field = reactionDiffusion(GRID, 0.0335, 0.0632, 3000, 8401);
   const tile = blankTile(SIDE, SIDE, pxPerMm);

@@ -6,8 +6,9 @@ import { harbour } from "./palettes.ts";
 
 const W = 4.5 * 25.4;
 const H = 7 * 25.4;
+const SCALE = 3 / 4;
 
-/** Ripple: a warp ikat of toothed lozenges, clay and ink on chalk, 7 inches up and 4 1/2 across. */
+/** Ripple: a warp ikat of toothed lozenges, clay and ink on chalk, 5 1/4 inches up and 3 3/8 across (drawn a third larger). */
 export async function ripple(pxPerMm: number): Promise<LightTile> {
   const lozenge = (w: number, h: number, teeth: number, fill: string) => {
     const points: [number, number][] = [];
@@ -68,7 +69,7 @@ export async function ripple(pxPerMm: number): Promise<LightTile> {
         wrapped(placed(between, 0, 0), W, H, "i1", false),
       ],
     },
-    pxPerMm,
+    pxPerMm * SCALE,
   );
-  return ikat(drawing, 1.7, 3, 8501);
+  return ikat({ ...drawing, pxPerMm: drawing.pxPerMm / SCALE }, 1.7, 3, 8501);
 }

@@ -2,19 +2,19 @@ import type { LightTile } from "../ground/tile.ts";
 import { threads, warpFaced, wovenYarns } from "../techniques/wovenYarns.ts";
 import { harbour } from "./palettes.ts";
 
-/** Slipway: an ink-and-chalk ticking, warp-faced, 1 1/2 inches to the repeat. */
+/** Slipway: an ink-and-chalk ticking, warp-faced, 2 1/4 inches to the repeat. */
 export function slipway(): LightTile {
   const { ink, chalk } = harbour;
   const warp = threads([
-    [chalk, 12],
-    [ink, 3],
-    [chalk, 3],
-    [ink, 14],
-    [chalk, 3],
-    [ink, 3],
-    [chalk, 12],
-    [ink, 5],
+    [chalk, 18],
+    [ink, 4],
     [chalk, 5],
+    [ink, 21],
+    [chalk, 5],
+    [ink, 4],
+    [chalk, 18],
+    [ink, 7],
+    [chalk, 8],
   ]);
   const weft = threads([[harbour.chalk, 100]]);
   return wovenYarns(
@@ -29,6 +29,6 @@ export function slipway(): LightTile {
       seed: 6201,
       twist: 0.6,
     },
-    1.5 * 25.4,
+    2.25 * 25.4,
   );
 }

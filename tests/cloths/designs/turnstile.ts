@@ -9,6 +9,7 @@ import { stove } from "./palettes.ts";
 
 const W = 2.25 * 25.4;
 const H = 3 * 25.4;
+const SCALE = 2 / 3;
 
 /** Turnstile: a green trellis of twisted rods, a honey bud in one row of lozenges and a russet cross in the next. */
 export async function turnstile(pxPerMm: number): Promise<LightTile> {
@@ -134,18 +135,22 @@ export async function turnstile(pxPerMm: number): Promise<LightTile> {
     wrapped(knot(W / 2, 0) + knot(0, H / 2), W, H, "t1", false),
     wrapped(bud(W / 2, H / 2) + cross(0, 0), W, H, "t2", false),
   ];
+  // Drawn for a repeat of 2 1/4 by 3 inches, printed at two thirds.
   const drawing = await rasterise(
     { widthMm: W, heightMm: H, ground: stove.cream, layers },
-    pxPerMm,
+    pxPerMm * SCALE,
   );
-  return weaveOverPrint(drawing, {
-    seed: 8102,
-    ground: linear(stove.cream),
-    yarnPx: 4,
-    slub: 0.5,
-    depth: 0.16,
-    grain: 0.03,
-    wander: 0.9,
-    inkLoss: 0.24,
-  });
+  return weaveOverPrint(
+    { ...drawing, pxPerMm: drawing.pxPerMm / SCALE },
+    {
+      seed: 8102,
+      ground: linear(stove.cream),
+      yarnPx: 4,
+      slub: 0.5,
+      depth: 0.16,
+      grain: 0.03,
+      wander: 0.9,
+      inkLoss: 0.24,
+    },
+  );
 }

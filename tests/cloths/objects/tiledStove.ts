@@ -2,8 +2,10 @@ import { stove } from "../designs/palettes.ts";
 import { mixHex } from "../ground/light.ts";
 import { seeded } from "../ground/seeded.ts";
 import type { LightTile } from "../ground/tile.ts";
-import { type Point, placed, smooth } from "../motifs/path.ts";
+import { type Point, smooth } from "../motifs/path.ts";
+import { grey, type Part, path, rect } from "./clay.ts";
 import { glazed } from "./glazed.ts";
+import { paintedTile, reliefTile } from "./stoveTiles.ts";
 
 const INCH = 25.4;
 /** The picture is the front of the stove, edge to edge. */
@@ -12,18 +14,6 @@ export const STOVE = { widthMm: 32 * INCH, heightMm: 74 * INCH };
 /** Each tile bulges a little toward its middle. */
 const DOME =
   '<defs><radialGradient id="dome"><stop offset="0" stop-color="#fff" stop-opacity=".2"/><stop offset="1" stop-color="#fff" stop-opacity="0"/></radialGradient></defs>';
-
-type Part = { colour: string; relief: string };
-const rect = (x: number, y: number, w: number, h: number, fill: string, more = "") =>
-  `<rect x="${x.toFixed(1)}" y="${y.toFixed(1)}" width="${w.toFixed(1)}" height="${h.toFixed(1)}" fill="${fill}" ${more}/>`;
-const path = (d: string, fill: string, stroke = "none", width = 0) =>
-  `<path d="${d}" fill="${fill}" stroke="${stroke}" stroke-width="${width}" stroke-linejoin="round" stroke-linecap="round"/>`;
-const grey = (level: number) => {
-  const two = Math.round(255 * level)
-    .toString(16)
-    .padStart(2, "0");
-  return `#${two}${two}${two}`;
-};
 
 /** A tiled stove, our own drawing: bottle-green relief tiles, cream ones painted with a russet flower, honey cornice and plinth. */
 export async function tiledStove(pxPerMm: number): Promise<LightTile> {
@@ -150,191 +140,9 @@ export async function tiledStove(pxPerMm: number): Promise<LightTile> {
       if (r >= doorRow && (c === 1 || c === 2)) continue;
       const painted =
         r === 0 || r === 4 ? c === 0 || c === 3 : (r === 2 || r === 3) && (c === 1 || c === 2);
-      if (painted) paintedTile(x, y);
-      else reliefTile(x, y, stove.bottle);
+      slab(x, y, cell, cell, painted ? stove.cream : stove.bottle, 0.42);
+      parts.push(painted ? paintedTile(x, y, cell, random) : reliefTile(x, y, cell));
     }
-  }
-  function frame(x: number, y: number, level: number): string {
-    const g = (inset: number, l: number, r: number) =>
-      rect(x + inset, y + inset, cell - 2 * inset, cell - 2 * inset, grey(l), `rx="${r}"`);
-    return (
-      g(8, level + 0.4, 6) +
-      g(16, level + 0.05, 6) +
-      g(21, level + 0.25, 5) +
-      g(26, level - 0.08, 5)
-    );
-  }
-  function reliefTile(x: number, y: number, hex: string) {
-    slab(x, y, cell, cell, hex, 0.42);
-    const cx = x + cell / 2;
-    const cy = y + cell / 2;
-    const petal = (turn: number, long: number, wide: number, level: number) =>
-      placed(
-        path(
-          smooth(
-            [
-              [0, -8],
-              [-wide, -long * 0.5],
-              [-wide * 0.5, -long * 0.88],
-              [0, -long],
-              [wide * 0.5, -long * 0.88],
-              [wide, -long * 0.5],
-            ] as Point[],
-            true,
-          ),
-          grey(level),
-        ) + path(`M0 ${-long * 0.2}L0 ${-long * 0.86}`, "none", grey(level - 0.3), 3),
-        cx,
-        cy,
-        turn,
-      );
-    let relief = frame(x, y, 0.42);
-    for (const turn of [45, 135, 225, 315]) relief += petal(turn, cell * 0.46, 21, 0.66);
-    for (let i = 0; i < 8; i++) relief += petal(i * 45, cell * 0.28, 15, 0.8);
-    relief += `<circle cx="${cx}" cy="${cy}" r="17" fill="${grey(0.6)}"/><circle cx="${cx}" cy="${cy}" r="12" fill="${grey(1)}"/>`;
-    add("", relief);
-  }
-  function paintedTile(x: number, y: number) {
-    slab(x, y, cell, cell, stove.cream, 0.42);
-    const cx = x + cell / 2;
-    const cy = y + cell / 2;
-    let paint = "";
-    let relief = "";
-    const lay = (d: string, fill: string, turn: number, level: number) => {
-      const wobble = turn + random.bell() * 1.6;
-      paint += placed(path(d, fill), cx + random.bell() * 0.8, cy + random.bell() * 0.8, wobble);
-      relief += placed(path(d, grey(level)), cx, cy, wobble);
-    };
-    const leaf = (long: number, wide: number): string =>
-      smooth(
-        [
-          [0, 0],
-          [-wide, -long * 0.45],
-          [0, -long],
-          [wide, -long * 0.45],
-        ] as Point[],
-        true,
-      );
-    const shifted = (points: readonly Point[], dy: number): Point[] =>
-      points.map(([px, q]): Point => [px, q - dy]);
-    for (const turn of [45, 135, 225, 315]) {
-      lay(
-        smooth(
-          shifted(
-            [
-              [0, 0],
-              [-10, -22],
-              [0, -50],
-              [10, -22],
-            ],
-            58,
-          ),
-          true,
-        ),
-        stove.bottle,
-        turn,
-        0.62,
-      );
-      lay(
-        smooth(
-          shifted(
-            [
-              [0, 0],
-              [-24, -10],
-              [-36, -34],
-              [-10, -22],
-            ],
-            60,
-          ),
-          true,
-        ),
-        stove.fern,
-        turn,
-        0.6,
-      );
-      lay(
-        smooth(
-          shifted(
-            [
-              [0, 0],
-              [24, -10],
-              [36, -34],
-              [10, -22],
-            ],
-            60,
-          ),
-          true,
-        ),
-        stove.fern,
-        turn,
-        0.6,
-      );
-    }
-    for (const turn of [0, 90, 180, 270]) {
-      lay(
-        smooth(
-          shifted(
-            [
-              [0, 0],
-              [-8, -10],
-              [0, -24],
-              [8, -10],
-            ],
-            60,
-          ),
-          true,
-        ),
-        stove.honey,
-        turn,
-        0.62,
-      );
-    }
-    for (let i = 0; i < 8; i++) {
-      lay(
-        smooth(
-          [
-            [0, -8],
-            [-17, -34],
-            [-11, -55],
-            [0, -50],
-            [11, -55],
-            [17, -34],
-          ] as Point[],
-          true,
-        ),
-        stove.umber,
-        i * 45,
-        0.6,
-      );
-      lay(
-        smooth(
-          [
-            [0, -11],
-            [-14, -34],
-            [-9, -52],
-            [0, -47],
-            [9, -52],
-            [14, -34],
-          ] as Point[],
-          true,
-        ),
-        i % 2 ? stove.brick : stove.russet,
-        i * 45,
-        0.68,
-      );
-      lay(leaf(40, 3.4), i % 2 ? stove.russet : stove.umber, i * 45, 0.58);
-    }
-    paint += `<circle cx="${cx}" cy="${cy}" r="14" fill="${stove.umber}"/><circle cx="${cx}" cy="${cy}" r="11.6" fill="${stove.honey}"/>`;
-    relief += `<circle cx="${cx}" cy="${cy}" r="13" fill="${grey(0.8)}"/>`;
-    const edge = rect(
-      x + 9,
-      y + 9,
-      cell - 18,
-      cell - 18,
-      "none",
-      `rx="5" stroke="${stove.honey}" stroke-width="5"`,
-    );
-    add(edge + paint, rect(x + 14, y + 14, cell - 28, cell - 28, grey(0.52), 'rx="8"') + relief);
   }
   // The iron door, with its brass latch, and an arched frame of honey tiles over it.
   const dx = body.x + cell;

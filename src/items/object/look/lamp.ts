@@ -18,8 +18,18 @@ export function drawLamp(look: Look): Shape[] {
     ...foot,
     { shape: "path", d: shade, fill: colour(look, 0, "ceramic"), pen: null },
     // Lit from within: pale at two thirds of its height, not dark at its foot.
-    { shape: "path", d: ellipse(mid, shadeHigh * 0.64, w * 0.2, shadeHigh * 0.22), fill: { hex: lighten(look.colours[0] ?? "#d9d5ca", 0.35) }, pen: null },
-    { shape: "path", d: ellipse(mid, shadeHigh * 0.64, w * 0.12, shadeHigh * 0.13), fill: { hex: lighten(look.colours[0] ?? "#d9d5ca", 0.55) }, pen: null },
+    {
+      shape: "path",
+      d: ellipse(mid, shadeHigh * 0.64, w * 0.2, shadeHigh * 0.22),
+      fill: { hex: lighten(look.colours[0] ?? "#d9d5ca", 0.35) },
+      pen: null,
+    },
+    {
+      shape: "path",
+      d: ellipse(mid, shadeHigh * 0.64, w * 0.12, shadeHigh * 0.13),
+      fill: { hex: lighten(look.colours[0] ?? "#d9d5ca", 0.55) },
+      pen: null,
+    },
     { shape: "shading", d: shade, light: 0.1, dark: 0.16, direction: "across" },
     stroke(shade, "outline"),
     stroke(line(mid - head - 1, 9, mid + head + 1, 9), "fold"),
@@ -34,19 +44,39 @@ function vase(look: Look, mid: number, top: number, h: number, w: number): Shape
   const d = `M${f(mid - b * 0.24)} ${f(neck)}C${f(mid - b * 0.24)} ${f(neck + (h - neck) * 0.16)} ${f(mid - b)} ${f(neck + (h - neck) * 0.3)} ${f(mid - b)} ${f(neck + (h - neck) * 0.55)}C${f(mid - b)} ${f(h - plinth - 12)} ${f(mid - b * 0.5)} ${f(h - plinth)} ${f(mid - b * 0.44)} ${f(h - plinth)}H${f(mid + b * 0.44)}C${f(mid + b * 0.5)} ${f(h - plinth)} ${f(mid + b)} ${f(h - plinth - 12)} ${f(mid + b)} ${f(neck + (h - neck) * 0.55)}C${f(mid + b)} ${f(neck + (h - neck) * 0.3)} ${f(mid + b * 0.24)} ${f(neck + (h - neck) * 0.16)} ${f(mid + b * 0.24)} ${f(neck)}Z`;
   const gleam = `M${f(mid - b * 0.62)} ${f(neck + (h - neck) * 0.42)}Q${f(mid - b * 0.8)} ${f(neck + (h - neck) * 0.56)} ${f(mid - b * 0.62)} ${f(neck + (h - neck) * 0.72)}Q${f(mid - b * 0.68)} ${f(neck + (h - neck) * 0.56)} ${f(mid - b * 0.62)} ${f(neck + (h - neck) * 0.42)}Z`;
   return [
-    { shape: "path", d: rect(mid - b * 0.12, top - 10, b * 0.24, neck - top + 14), fill: { tone: "metal" }, pen: "edge" },
+    {
+      shape: "path",
+      d: rect(mid - b * 0.12, top - 10, b * 0.24, neck - top + 14),
+      fill: { tone: "metal" },
+      pen: "edge",
+    },
     { shape: "path", d, fill: colour(look, 1, "ceramic"), pen: null },
     { shape: "shading", d, light: 0.2, dark: 0.3, direction: "across" },
     { shape: "path", d: gleam, fill: { tone: "white" }, pen: null },
     stroke(d, "outline"),
-    { shape: "path", d: rect(mid - b * 0.62, h - plinth, b * 1.24, plinth), fill: { tone: "wood-dark" }, pen: "edge" },
+    {
+      shape: "path",
+      d: rect(mid - b * 0.62, h - plinth, b * 1.24, plinth),
+      fill: { tone: "wood-dark" },
+      pen: "edge",
+    },
   ];
 }
 
 function rod(look: Look, mid: number, top: number, h: number): Shape[] {
   return [
-    { shape: "path", d: rect(mid - 9, top - 10, 18, h - top - 10), fill: colour(look, 1, "metal"), pen: "edge" },
-    { shape: "path", d: `M${f(mid - 140)} ${f(h)}C${f(mid - 130)} ${f(h - 24)} ${f(mid - 40)} ${f(h - 24)} ${f(mid - 12)} ${f(h - 40)}H${f(mid + 12)}C${f(mid + 40)} ${f(h - 24)} ${f(mid + 130)} ${f(h - 24)} ${f(mid + 140)} ${f(h)}Z`, fill: colour(look, 1, "metal"), pen: "outline" },
+    {
+      shape: "path",
+      d: rect(mid - 9, top - 10, 18, h - top - 10),
+      fill: colour(look, 1, "metal"),
+      pen: "edge",
+    },
+    {
+      shape: "path",
+      d: `M${f(mid - 140)} ${f(h)}C${f(mid - 130)} ${f(h - 24)} ${f(mid - 40)} ${f(h - 24)} ${f(mid - 12)} ${f(h - 40)}H${f(mid + 12)}C${f(mid + 40)} ${f(h - 24)} ${f(mid + 130)} ${f(h - 24)} ${f(mid + 140)} ${f(h)}Z`,
+      fill: colour(look, 1, "metal"),
+      pen: "outline",
+    },
   ];
 }
 
@@ -54,5 +84,11 @@ function rod(look: Look, mid: number, top: number, h: number): Shape[] {
 function lighten(hex: string, share: number): string {
   const white = [255, 248, 230];
   const bytes = [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16));
-  return `#${bytes.map((b, at) => Math.round(b + ((white[at] as number) - b) * share).toString(16).padStart(2, "0")).join("")}`;
+  return `#${bytes
+    .map((b, at) =>
+      Math.round(b + ((white[at] as number) - b) * share)
+        .toString(16)
+        .padStart(2, "0"),
+    )
+    .join("")}`;
 }

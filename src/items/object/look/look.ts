@@ -12,13 +12,23 @@ export interface Look {
 export type Draw = (look: Look) => Shape[];
 
 /** The nth colour of the card, else a quiet material. */
-export function colour(look: Look, at: number, otherwise: "wood" | "wood-dark" | "ceramic" | "white" | "metal"): Fill {
+export function colour(
+  look: Look,
+  at: number,
+  otherwise: "wood" | "wood-dark" | "ceramic" | "white" | "metal",
+): Fill {
   const hex = look.colours[at];
   return hex ? { hex } : { tone: otherwise };
 }
 
 /** Part of a thing in one material, lit from above, outlined. */
-export function part(d: string, fill: Fill, pen: "outline" | "edge" = "outline", light = 0.14, dark = 0.16): Shape[] {
+export function part(
+  d: string,
+  fill: Fill,
+  pen: "outline" | "edge" = "outline",
+  light = 0.14,
+  dark = 0.16,
+): Shape[] {
   return [
     { shape: "path", d, fill, pen: null },
     { shape: "shading", d, light, dark, direction: "down" },
@@ -28,5 +38,10 @@ export function part(d: string, fill: Fill, pen: "outline" | "edge" = "outline",
 
 /** A flat shadow behind what hangs on a wall, towards the lower right. */
 export function wallShadow(d: string): Shape {
-  return { shape: "group", x: 9, y: 13, children: [{ shape: "path", d, fill: { tone: "shadow" }, pen: null }] };
+  return {
+    shape: "group",
+    x: 9,
+    y: 13,
+    children: [{ shape: "path", d, fill: { tone: "shadow" }, pen: null }],
+  };
 }

@@ -4,7 +4,10 @@ import { stroke } from "../../clothFace.ts";
 import { type Look, wallShadow } from "./look.ts";
 
 /** A frame of four mitred sides about what it holds. */
-function framed(look: Look, inside: (x: number, y: number, w: number, h: number) => Shape[]): Shape[] {
+function framed(
+  look: Look,
+  inside: (x: number, y: number, w: number, h: number) => Shape[],
+): Shape[] {
   const { width: w, height: h } = look;
   const f = Math.min(Math.max(Math.min(w, h) * 0.075, 12), 60);
   const slip = f * 0.22;
@@ -16,7 +19,22 @@ function framed(look: Look, inside: (x: number, y: number, w: number, h: number)
     { shape: "shading", d: whole, light: 0.16, dark: 0.2, direction: "down" },
     stroke(whole, "outline"),
     stroke(inner(f * 0.3), "fold"),
-    ...[[0, 0, 1, 1], [w, 0, -1, 1], [w, h, -1, -1], [0, h, 1, -1]].map(([x, y, sx, sy]) => stroke(line(x as number, y as number, (x as number) + (sx as number) * f, (y as number) + (sy as number) * f), "fold")),
+    ...[
+      [0, 0, 1, 1],
+      [w, 0, -1, 1],
+      [w, h, -1, -1],
+      [0, h, 1, -1],
+    ].map(([x, y, sx, sy]) =>
+      stroke(
+        line(
+          x as number,
+          y as number,
+          (x as number) + (sx as number) * f,
+          (y as number) + (sy as number) * f,
+        ),
+        "fold",
+      ),
+    ),
     { shape: "path", d: inner(f - slip), fill: { tone: "wood-dark" }, pen: "edge" },
     ...inside(f, f, w - 2 * f, h - 2 * f),
     stroke(inner(f), "edge"),

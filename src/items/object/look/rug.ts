@@ -15,12 +15,20 @@ export function drawRugEdge(look: Look): Shape[] {
   const strands: Shape[] = [];
   for (let at = 0; at < 5; at += 1) {
     const y = 4 + at * 2;
-    strands.push(stroke(line(f, y, f * 0.1 * at, RUG_MM - 1), "fold"), stroke(line(w - f, y, w - f * 0.1 * at, RUG_MM - 1), "fold"));
+    strands.push(
+      stroke(line(f, y, f * 0.1 * at, RUG_MM - 1), "fold"),
+      stroke(line(w - f, y, w - f * 0.1 * at, RUG_MM - 1), "fold"),
+    );
   }
   return [
     ...strands,
     { shape: "path", d: band, fill: colour(look, 0, "ceramic"), pen: null },
-    { shape: "path", d: rect(f, RUG_MM * 0.36, w - 2 * f, RUG_MM * 0.2), fill: colour(look, 1, "ceramic"), pen: null },
+    {
+      shape: "path",
+      d: rect(f, RUG_MM * 0.36, w - 2 * f, RUG_MM * 0.2),
+      fill: colour(look, 1, "ceramic"),
+      pen: null,
+    },
     { shape: "shading", d: band, light: 0.15, dark: 0.3, direction: "down" },
     stroke(band, "edge"),
   ];
@@ -41,7 +49,9 @@ export function drawRugPlan(look: Look): Shape[] {
     const lean = at % 3 === 0 ? 5 : -3;
     strands.push(
       along ? stroke(line(f, s, 0, s + lean), "fold") : stroke(line(s, f, s + lean, 0), "fold"),
-      along ? stroke(line(w - f, s, w, s - lean), "fold") : stroke(line(s, d - f, s - lean, d), "fold"),
+      along
+        ? stroke(line(w - f, s, w, s - lean), "fold")
+        : stroke(line(s, d - f, s - lean, d), "fold"),
     );
   }
   const b = Math.min(iw, ih) * 0.08;
@@ -49,8 +59,18 @@ export function drawRugPlan(look: Look): Shape[] {
     ? [{ shape: "photograph", surface: "object", x, y, width: iw, height: ih }]
     : [
         { shape: "path", d: rect(x, y, iw, ih), fill: colour(look, 1, "ceramic"), pen: null },
-        { shape: "path", d: rect(x + b, y + b, iw - 2 * b, ih - 2 * b), fill: colour(look, 0, "ceramic"), pen: "fold" },
-        { shape: "path", d: rect(x + 2 * b, y + 2 * b, iw - 4 * b, ih - 4 * b), fill: colour(look, 2, "ceramic"), pen: "fold" },
+        {
+          shape: "path",
+          d: rect(x + b, y + b, iw - 2 * b, ih - 2 * b),
+          fill: colour(look, 0, "ceramic"),
+          pen: "fold",
+        },
+        {
+          shape: "path",
+          d: rect(x + 2 * b, y + 2 * b, iw - 4 * b, ih - 4 * b),
+          fill: colour(look, 2, "ceramic"),
+          pen: "fold",
+        },
       ];
   return [...strands, ...woven, stroke(rect(x, y, iw, ih), "edge")];
 }

@@ -38,8 +38,15 @@ export function drawStove(look: Look): Shape[] {
       const x = inset + column * size;
       const y = cornice + row * high;
       const accent = (row + column) % 3 === 1 ? 1 : 0;
-      tiles.push(...part(rect(x, y, size, high), colour(look, accent, "ceramic"), "edge", 0.16, 0.12));
-      tiles.push(stroke(roundedRect(x + size * 0.14, y + high * 0.14, size * 0.72, high * 0.72, size * 0.12), "fold"));
+      tiles.push(
+        ...part(rect(x, y, size, high), colour(look, accent, "ceramic"), "edge", 0.16, 0.12),
+      );
+      tiles.push(
+        stroke(
+          roundedRect(x + size * 0.14, y + high * 0.14, size * 0.72, high * 0.72, size * 0.12),
+          "fold",
+        ),
+      );
     }
   }
   const doorW = size * (columns > 2 ? 2 : 1) * 0.8;
@@ -48,12 +55,39 @@ export function drawStove(look: Look): Shape[] {
   return [
     floorShadow(-w * 0.01, h - 1, w * 1.02),
     ...tiles,
-    ...part(roundedRect(doorX, doorY, doorW, high * 1.5, 10), { tone: "metal" }, "outline", 0.1, 0.3),
-    { shape: "path", d: roundedRect(doorX + 18, doorY + 18, doorW - 36, high * 1.5 - 36, 6), fill: { tone: "wood-dark" }, pen: "edge" },
-    ...[0.62, 0.7, 0.78].map((share) => stroke(line(doorX + 40, doorY + high * 1.5 * share, doorX + doorW - 40, doorY + high * 1.5 * share), "fold")),
+    ...part(
+      roundedRect(doorX, doorY, doorW, high * 1.5, 10),
+      { tone: "metal" },
+      "outline",
+      0.1,
+      0.3,
+    ),
+    {
+      shape: "path",
+      d: roundedRect(doorX + 18, doorY + 18, doorW - 36, high * 1.5 - 36, 6),
+      fill: { tone: "wood-dark" },
+      pen: "edge",
+    },
+    ...[0.62, 0.7, 0.78].map((share) =>
+      stroke(
+        line(
+          doorX + 40,
+          doorY + high * 1.5 * share,
+          doorX + doorW - 40,
+          doorY + high * 1.5 * share,
+        ),
+        "fold",
+      ),
+    ),
     ...part(rect(0, plinth, w, h - plinth), colour(look, 2, "ceramic"), "outline", 0.08, 0.2),
     stroke(line(0, plinth + (h - plinth) * 0.22, w, plinth + (h - plinth) * 0.22), "fold"),
-    ...part(`M0 0H${f(w)}V${f(cornice * 0.8)}L${f(w - inset)} ${f(cornice)}H${f(inset)}L0 ${f(cornice * 0.8)}Z`, colour(look, 2, "ceramic"), "outline", 0.2, 0.16),
+    ...part(
+      `M0 0H${f(w)}V${f(cornice * 0.8)}L${f(w - inset)} ${f(cornice)}H${f(inset)}L0 ${f(cornice * 0.8)}Z`,
+      colour(look, 2, "ceramic"),
+      "outline",
+      0.2,
+      0.16,
+    ),
     stroke(line(0, cornice * 0.42, w, cornice * 0.42), "fold"),
     stroke(d, "outline"),
   ];

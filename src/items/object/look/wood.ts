@@ -23,11 +23,18 @@ export function drawTable(look: Look): Shape[] {
   const apron = Math.min(110, h * 0.15);
   const lip = Math.min(40, w * 0.03);
   const wide = Math.min(Math.max(w * 0.045, 30), 70);
-  const back = (x: number): Shape => ({ shape: "path", d: rect(x, top + apron, wide * 0.62, h - top - apron - 12), fill: { tone: "wood-dark" }, pen: "edge" });
+  const back = (x: number): Shape => ({
+    shape: "path",
+    d: rect(x, top + apron, wide * 0.62, h - top - apron - 12),
+    fill: { tone: "wood-dark" },
+    pen: "edge",
+  });
   return [
     floorShadow(w * 0.02, h - 1, w * 0.96),
-    back(lip + wide * 1.25), back(w - lip - wide * 1.87),
-    ...leg(look, lip + 6, top + apron - 4, h, wide), ...leg(look, w - lip - 6 - wide, top + apron - 4, h, wide),
+    back(lip + wide * 1.25),
+    back(w - lip - wide * 1.87),
+    ...leg(look, lip + 6, top + apron - 4, h, wide),
+    ...leg(look, w - lip - 6 - wide, top + apron - 4, h, wide),
     ...part(rect(lip, top, w - 2 * lip, apron), colour(look, 0, "wood"), "edge", 0.04, 0.2),
     { shape: "path", d: rect(lip, top, w - 2 * lip, 9), fill: { tone: "shadow" }, pen: null },
     stroke(line(lip + wide + 14, top + apron - 10, w - lip - wide - 14, top + apron - 10), "fold"),
@@ -56,7 +63,13 @@ export function drawChest(look: Look): Shape[] {
       const face = rect(x + (column > 0 ? 6 : 0), y, wide - (split > 1 ? 6 : 0), high - 10);
       drawers.push(...part(face, colour(look, 0, "wood"), "edge", 0.14, 0.12));
       const knobs = wide > 420 ? [0.24, 0.76] : [0.5];
-      for (const share of knobs) drawers.push({ shape: "path", d: circle(x + wide * share, y + (high - 10) / 2, 13), fill: { tone: "metal" }, pen: "edge" });
+      for (const share of knobs)
+        drawers.push({
+          shape: "path",
+          d: circle(x + wide * share, y + (high - 10) / 2, 13),
+          fill: { tone: "metal" },
+          pen: "edge",
+        });
     }
     y += high;
   }
@@ -85,10 +98,13 @@ export function drawChair(look: Look): Shape[] {
   const pad = roundedRect(-6, seat - 26, w + 12, 52, 20);
   return [
     floorShadow(0, h - 1, w),
-    ...leg(look, w * 0.2, seat, h - 14, post * 0.7), ...leg(look, w * 0.8 - post * 0.7, seat, h - 14, post * 0.7),
-    ...part(rect(4, 0, post, seat), colour(look, 0, "wood"), "edge"), ...part(rect(w - post - 4, 0, post, seat), colour(look, 0, "wood"), "edge"),
+    ...leg(look, w * 0.2, seat, h - 14, post * 0.7),
+    ...leg(look, w * 0.8 - post * 0.7, seat, h - 14, post * 0.7),
+    ...part(rect(4, 0, post, seat), colour(look, 0, "wood"), "edge"),
+    ...part(rect(w - post - 4, 0, post, seat), colour(look, 0, "wood"), "edge"),
     ...rails,
-    ...leg(look, 0, seat + 60, h, post * 1.1), ...leg(look, w - post * 1.1, seat + 60, h, post * 1.1),
+    ...leg(look, 0, seat + 60, h, post * 1.1),
+    ...leg(look, w - post * 1.1, seat + 60, h, post * 1.1),
     ...part(rect(6, seat + 18, w - 12, 54), colour(look, 0, "wood"), "edge", 0, 0.2),
     ...part(pad, colour(look, 1, "wood"), "outline", 0.2, 0.2),
   ];
@@ -100,11 +116,21 @@ export function drawBox(look: Look): Shape[] {
   const edge = Math.min(40, Math.min(w, h) * 0.09);
   const columns = w > h * 1.6 ? Math.min(4, Math.round(w / (h * 1.1))) : w > 600 ? 2 : 1;
   const wide = (w - edge * (columns + 1)) / columns;
-  const panels = Array.from({ length: columns }, (_, at) => edge + at * (wide + edge)).flatMap((x) => [
-    ...part(rect(x, edge, wide, h - 2 * edge), colour(look, 0, "wood"), "edge", 0.04, 0.1),
-    stroke(rect(x + 12, edge + 12, wide - 24, h - 2 * edge - 24), "fold"),
-  ]);
+  const panels = Array.from({ length: columns }, (_, at) => edge + at * (wide + edge)).flatMap(
+    (x) => [
+      ...part(rect(x, edge, wide, h - 2 * edge), colour(look, 0, "wood"), "edge", 0.04, 0.1),
+      stroke(rect(x + 12, edge + 12, wide - 24, h - 2 * edge - 24), "fold"),
+    ],
+  );
   const whole = rect(0, 0, w, h);
-  if (look.hasPhoto) return [floorShadow(0, h - 1, w), { shape: "path", d: whole, fill: { surface: "object", x: w / 2, y: h / 2 }, pen: "outline" }];
-  return [floorShadow(0, h - 1, w), ...part(whole, colour(look, 0, "wood"), "outline", 0.14, 0.16), ...panels];
+  if (look.hasPhoto)
+    return [
+      floorShadow(0, h - 1, w),
+      { shape: "path", d: whole, fill: { surface: "object", x: w / 2, y: h / 2 }, pen: "outline" },
+    ];
+  return [
+    floorShadow(0, h - 1, w),
+    ...part(whole, colour(look, 0, "wood"), "outline", 0.14, 0.16),
+    ...panels,
+  ];
 }

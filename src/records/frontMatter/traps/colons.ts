@@ -9,7 +9,7 @@ function inWords({ all, lines }: Looked, at: number): Trap {
   const value = line.slice(extent.from, extent.to);
   return {
     code: "colon-in-words",
-    message: `These words have a colon with a space behind it, so "${piece.text}" is read as a key.`,
+    message: `These words have a colon with a space behind it, so “${piece.text}” is read as a key.`,
     how: "Put the words in quotes.",
     line: piece.line,
     column: piece.column,
@@ -47,7 +47,7 @@ function setIn({ all, lines, isKey }: Looked, at: number): Trap | null {
   if (!isKey(key)) {
     return {
       code: "colon-in-words",
-      message: `These words go on from the line above and have a colon, so "${key}" is read as a key.`,
+      message: `These words go on from the line above and have a colon, so “${key}” is read as a key.`,
       how: "Take the colon out, or write the words on one line in quotes.",
       line: number,
       column,

@@ -27,7 +27,7 @@ export const commas: TrapFinder = ({ all, lines }) => {
     const value = line.slice(place.from, place.to);
     out.push({
       code: "comma-in-number",
-      message: `Between ${all.slice(0, at).findLast((p) => p.kind === "open" && p.depth < piece.depth)?.text === "{" ? "{ }" : "[ ]"} a comma parts two entries, so "${value}" is cut in two.`,
+      message: `Between ${all.slice(0, at).findLast((p) => p.kind === "open" && p.depth < piece.depth)?.text === "{" ? "{ }" : "[ ]"} a comma parts two entries, so “${value}” is cut in two.`,
       how: "Put the number in quotes.",
       line: piece.line,
       column: piece.column,

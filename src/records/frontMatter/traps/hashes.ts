@@ -26,18 +26,19 @@ function hash({ all }: Looked, at: number, line: string): Trap {
   const before = beforeOnLine(all, at);
   const from = before?.kind === "plain" && before.line === piece.line ? before.column : piece.column;
   const words = line.slice(from).trimEnd();
-  // Inside brackets the closing mark was swallowed with the note: it is not part of the words.
-  const closing = piece.depth > 0 ? (/\s*[\]}]+$/.exec(words)?.[0] ?? "") : "";
-  const value = words.slice(0, words.length - closing.length);
+  // Inside brackets the next entry or the closing mark was swallowed with the note: it is not part of the words.
+  const end = piece.depth > 0 ? words.search(/\s*(,(\s|$)|[\]}])/) : -1;
+  const value = end < 0 ? words : words.slice(0, end);
+  const rest = words.slice(value.length);
   return {
     code: "hash-in-words",
-    message: `"${piece.text}" is not read: from # on, a line is a note to yourself.`,
+    message: `“${piece.text}” is not read: from # on, a line is a note to yourself.`,
     how: "If it belongs to the words, put them in quotes; if it is a note, put a space after the #.",
     line: piece.line,
     column: piece.column,
     actual: piece.text,
     expected: quoted(value),
-    mended: line.slice(0, from) + quoted(value) + closing,
+    mended: line.slice(0, from) + quoted(value) + rest,
   };
 }
 

@@ -2,11 +2,14 @@ import { after, before, beginsLine, nextOnLine } from "../quoting.ts";
 import type { Lexeme } from "../lexemes.ts";
 import type { Looked, Trap, TrapFinder } from "../trap.ts";
 
+/** A key whose colon has no space behind it is another fault. */
+const STUCK = /^[\p{L}][\p{L}\p{N}_-]*:(?!\/\/)\S/u;
+
 /** `{ wall: north, from-left 3' }` */
 function insideBraces({ all, lines, isKey }: Looked, at: number): Trap | null {
   const piece = all[at] as Lexeme;
   const earlier = before(all, at);
-  if (piece.kind !== "plain" || (earlier?.kind !== "comma" && earlier?.kind !== "open")) return null;
+  if (piece.kind !== "plain" || STUCK.test(piece.text) || (earlier?.kind !== "comma" && earlier?.kind !== "open")) return null;
   const next = after(all, at);
   if (next?.kind !== "comma" && next?.kind !== "close") return null;
   const line = lines[piece.line] as string;
@@ -14,7 +17,7 @@ function insideBraces({ all, lines, isKey }: Looked, at: number): Trap | null {
   const keyed = found !== null && isKey(found[1] as string);
   return {
     code: "colon-missing",
-    message: `Between { } "${piece.text}" is no "key: value": the colon is missing.`,
+    message: `Between { } “${piece.text}” is no "key: value": the colon is missing.`,
     how: keyed ? "Put a colon and a space behind the key." : "Write it as key: value, or take it out.",
     line: piece.line,
     column: piece.column,
@@ -38,7 +41,7 @@ export const missingColons: TrapFinder = (looked) => {
       const trap = insideBraces(looked, at);
       if (trap) out.push(trap);
     }
-    if (piece.kind !== "plain" || piece.depth > 0 || !beginsLine(all, at)) continue;
+    if (piece.kind !== "plain" || piece.depth > 0 || STUCK.test(piece.text) || !beginsLine(all, at)) continue;
     const rows = piece.text.split("\n");
     if (rows.length === 1 && nextOnLine(all, at)?.kind === "colon") continue;
     const earlier = before(all, at);

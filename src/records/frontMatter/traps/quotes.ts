@@ -99,6 +99,12 @@ export const quotes: TrapFinder = ({ all, lines }) => {
     }
     if (rows.length > 1) continue;
     const next = nextOnLine(all, at);
+    const extent = valueExtent(all, at, line);
+    if (next && piece.depth > 0 && extent.to < piece.column + piece.text.length) {
+      // It is closed by a mark of another entry, as an inch mark behind the next comma.
+      out.push(unbalanced(all, at, line));
+      continue;
+    }
     if (next && !["colon", "comma", "close", "comment"].includes(next.kind)) {
       out.push(more(all, at, line));
       continue;

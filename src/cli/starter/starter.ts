@@ -1,0 +1,99 @@
+import { z } from "zod";
+import { diagnostic } from "../../diagnostics/diagnostic.ts";
+import { ITEM_KINDS } from "../../items/kinds.ts";
+import { allowancesSchema } from "../../records/allowancesSchema.ts";
+import { clothSchema } from "../../records/schema/clothSchema.ts";
+import { projectSchema } from "../../records/schema/projectSchema.ts";
+import { roomSchema } from "../../records/schema/roomSchema.ts";
+import { studioSchema } from "../../records/schema/studioSchema.ts";
+import { parseLength } from "../../units/parseLength.ts";
+import type { Starter } from "../wiring.ts";
+import { type FieldSchema, type Filling, fieldLines, itemLines } from "./fieldLines.ts";
+import { measuredCloth } from "./measuredCloth.ts";
+
+/**
+ * Commented starting files. They are written out of the schemas that read them, so no field is missing
+ * and none is explained otherwise than it is read.
+ */
+export const starter: Starter = async (wanted) => {
+  switch (wanted.kind) {
+    case "studio":
+      return whole(STUDIO, studioSchema(allowancesSchema(ITEM_KINDS)), { currency: "USD" }, [], "");
+    case "project":
+      return whole(PROJECT, projectSchema, { project: wanted.title }, [], "");
+    case "room": {
+      const kinds = ITEM_KINDS.flatMap((kind) => itemLines(schemaOf(kind.schema)));
+      const items = [
+        "# items:  # one of each kind that there is",
+        ...kinds.map((line) => `#   ${line}`),
+      ];
+      const body = "What the client reads about this room.\n";
+      return whole(ROOM, roomSchema, { room: wanted.title }, items, body);
+    }
+    case "cloth": {
+      const { title, photo, file, shows } = wanted;
+      if (shows !== null && !parseLength(shows).ok)
+        return { value: null, diagnostics: [noLength(shows)] };
+      const card = await measuredCloth(photo, shows);
+      if (card.value === null) return { value: null, diagnostics: card.diagnostics };
+      const { filling, notes } = card.value;
+      const picture = { file, ...(shows === null ? {} : { shows }) };
+      const measured = ["# Measured in the photograph:", ...notes.map((note) => `#   ${note}`)];
+      const text = whole(
+        CLOTH,
+        clothSchema,
+        { cloth: title, photo: picture, ...filling },
+        measured,
+        "",
+      );
+      return { value: text.value, diagnostics: card.diagnostics };
+    }
+  }
+};
+
+const STUDIO = "The studio: letterhead, units, money, makers and suppliers.";
+const PROJECT = "A project: the client, what was agreed, what was paid, what arrived.";
+const ROOM = 'A room. Lengths as you write them: 84 1/2", 7\' 2", 2.14 m, 214 cm.';
+const CLOTH = "A cloth, wallcovering, lining or trim. What stands here wins over the photograph.";
+
+function whole(
+  head: string,
+  schema: z.ZodType,
+  filling: Filling,
+  more: readonly string[],
+  body: string,
+): { readonly value: string; readonly diagnostics: readonly never[] } {
+  // `items` of a room is read apart, by each kind's own schema.
+  const own = fieldLines(schemaOf(schema), filling).filter((line) => !/^# items:/.test(line));
+  const lines = [
+    "---",
+    `# ${head}`,
+    "# Take away a leading # to use a line.",
+    ...own,
+    ...more,
+    "---",
+  ];
+  return { value: `${lines.join("\n")}\n${body}`, diagnostics: [] };
+}
+
+/** The schema of what is typed. Examples stand on the field, not on its text, so they are carried over. */
+export function schemaOf(schema: z.ZodType): FieldSchema {
+  return z.toJSONSchema(schema, {
+    target: "draft-7",
+    io: "input",
+    unrepresentable: "any",
+    override: ({ zodSchema, jsonSchema }) => {
+      const meta = z.globalRegistry.get(zodSchema as unknown as z.ZodType);
+      if (meta?.examples && !jsonSchema.examples) jsonSchema.examples = meta.examples as never;
+    },
+  }) as FieldSchema;
+}
+
+function noLength(shows: string) {
+  return diagnostic(
+    { file: "", line: null, column: null, keyPath: null },
+    "length-unreadable",
+    `"${shows}" cannot be read as a length.`,
+    { actual: shows, hint: `Write for example --shows 27in or --shows "68 cm".` },
+  );
+}

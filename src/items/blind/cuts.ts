@@ -1,0 +1,109 @@
+import type { Length } from "../../units/length.ts";
+import type { AcrossMatch, AlongMatch, ItemCut } from "../itemKind.ts";
+import { layerStrips } from "./layers.ts";
+import type { BlindPlan } from "./plan.ts";
+
+/** Every rectangle to be cut for the blinds: face, with its strips where it is joined, interlining, lining. */
+export function cutsOf(plan: BlindPlan): ItemCut[] {
+  const { cloth, cutWidth, plainCut, strips, top, bottom } = plan;
+  const because = `drop, top and bottom turnings`;
+  const repeat = cloth.repeat && cloth.repeat.match !== "free" ? cloth.repeat : null;
+  // Blinds of one drop show the same part of the pattern at the same height.
+  const series = `blinds ${plan.size.drop.mm.add(top.mm).add(bottom.mm).toFraction()}`;
+  const along = (fromMiddle: number): AlongMatch =>
+    repeat
+      ? { how: "level", series, joined: plan.shifts ? Math.abs(fromMiddle) % 2 : 0 }
+      : { how: "free" };
+  const across: AcrossMatch = plan.motifCentred
+    ? { how: "motif-at", fromLeft: cutWidth.dividedBy(2) }
+    : { how: "free" };
+  const base = { surface: "face", cloth: cloth.id, height: plainCut, count: plan.count, because };
+  const plain = repeat === null && cloth.mayTurn;
+  const face: ItemCut[] = [];
+  if (strips.strip === null) {
+    face.push({
+      ...base,
+      piece: "blind",
+      width: cutWidth,
+      mayTurn: plain,
+      across,
+      along: along(0),
+    });
+  } else {
+    const side = (strips.wholes - 1) / 2;
+    face.push({
+      ...base,
+      piece: "blind, left strip",
+      width: strips.strip,
+      mayTurn: false,
+      across: { how: "selvedge", side: "right" },
+      along: along(side + 1),
+    });
+    for (let at = -side; at <= side; at += 1) {
+      const name =
+        strips.wholes === 1
+          ? "blind, middle width"
+          : `blind, whole width ${at + side + 1} of ${strips.wholes}`;
+      face.push({
+        ...base,
+        piece: name,
+        width: plan.usableWidth,
+        mayTurn: false,
+        across: { how: "whole-width" },
+        along: along(at),
+      });
+    }
+    face.push({
+      ...base,
+      piece: "blind, right strip",
+      width: strips.strip,
+      mayTurn: false,
+      across: { how: "selvedge", side: "left" },
+      along: along(side + 1),
+    });
+  }
+  const layers = plan.layers.flatMap((layer): ItemCut[] => {
+    const joined = layerStrips(layer, plan.join);
+    const shared = {
+      surface: layer.surface,
+      cloth: layer.cloth.id,
+      height: layer.height,
+      count: plan.count,
+      mayTurn: false,
+      along: { how: "free" } as const,
+      because: layer.because,
+    };
+    if (joined.strip === null)
+      return [
+        {
+          ...shared,
+          piece: layer.surface,
+          width: layer.width,
+          across: { how: "free" },
+          mayTurn: layer.cloth.mayTurn,
+        },
+      ];
+    return [
+      {
+        ...shared,
+        piece: `${layer.surface}, left strip`,
+        width: joined.strip,
+        across: { how: "free" },
+      },
+      {
+        ...shared,
+        piece: `${layer.surface}, whole width`,
+        width: layer.cloth.usableWidth as Length,
+        count: plan.count * joined.wholes,
+        across: { how: "whole-width" },
+      },
+      {
+        ...shared,
+        piece: `${layer.surface}, right strip`,
+        width: joined.strip,
+        across: { how: "free" },
+      },
+    ];
+  });
+  return [...face, ...layers];
+}

@@ -1,0 +1,54 @@
+import type { Length } from "../../units/length.ts";
+import { printLength } from "../../units/printLength.ts";
+import type { ClothFacts, ItemContext } from "../itemKind.ts";
+import type { Notes } from "../notes.ts";
+import type { BlindSize } from "./measure.ts";
+import type { Sections } from "./sections.ts";
+import { planStrips, type Strips } from "./strips.ts";
+
+/** A lining or interlining as it is cut. */
+export interface BlindLayer {
+  readonly surface: "lining" | "interlining";
+  readonly cloth: ClothFacts;
+  readonly width: Length;
+  readonly height: Length;
+  readonly because: string;
+}
+
+/** A lining with its turnings and rod pockets, or an interlining of the finished size. */
+export function layerOf(
+  surface: "lining" | "interlining",
+  cloth: ClothFacts,
+  size: BlindSize,
+  sections: Sections,
+  top: Length,
+  context: ItemContext,
+  notes: Notes,
+): BlindLayer {
+  const p = (length: Length) => printLength(length, context.units);
+  if (surface === "interlining") {
+    return { surface, cloth, width: size.width, height: size.drop, because: "finished size" };
+  }
+  const inside = context.length("lining-in");
+  const turn = context.length("lining-turn");
+  const pocket = context.length("rod-pocket");
+  const width = size.width.minus(inside.times(2)).plus(turn.times(2));
+  const pockets = pocket.times(sections.rods);
+  const height = size.drop.plus(top).plus(pockets).plus(turn);
+  const because = `${p(size.drop)} drop + ${p(top)} top + ${sections.rods} × ${p(pocket)} rod pockets + ${p(turn)} turn`;
+  notes.working.push(
+    {
+      what: "Lining, cut width",
+      sum: `${p(size.width)} − 2 × ${p(inside)} + 2 × ${p(turn)} turnings`,
+      result: p(width),
+      rounded: null,
+    },
+    { what: "Lining, cut length", sum: because, result: p(height), rounded: null },
+  );
+  return { surface, cloth, width, height, because };
+}
+
+/** A lining is joined as the face is; on a card without a width it is taken to need no join. */
+export function layerStrips(layer: BlindLayer, join: Length): Strips {
+  return planStrips(layer.width, layer.cloth.usableWidth ?? layer.width, join);
+}

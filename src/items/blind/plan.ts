@@ -1,0 +1,241 @@
+import { diagnostic } from "../../diagnostics/diagnostic.ts";
+import { Length } from "../../units/length.ts";
+import { printLength } from "../../units/printLength.ts";
+import { centredPlace } from "../centredMotif.ts";
+import type { ClothFacts, ItemContext } from "../itemKind.ts";
+import type { Notes } from "../notes.ts";
+import { type HandbookCut, handbookCut, selvedgeMatch } from "../selvedgeMatch.ts";
+import { type BlindLayer, layerOf } from "./layers.ts";
+import { type BlindSize, measureBlind } from "./measure.ts";
+import type { BlindFields } from "./schema.ts";
+import { chooseSections, type Sections } from "./sections.ts";
+import { planStrips, type Strips } from "./strips.ts";
+
+/** Every size that the drawing and the sheet of a Roman blind need. */
+export interface BlindPlan {
+  readonly size: BlindSize;
+  readonly cloth: ClothFacts;
+  readonly usableWidth: Length;
+  readonly sideTurn: Length;
+  readonly top: Length;
+  readonly bottom: Length;
+  readonly join: Length;
+  readonly headrail: Length;
+  readonly cutWidth: Length;
+  readonly plainCut: Length;
+  readonly handbook: HandbookCut;
+  readonly strips: Strips;
+  readonly sections: Sections;
+  readonly rodLength: Length;
+  readonly layers: readonly BlindLayer[];
+  readonly motifCentred: boolean;
+  readonly shifts: boolean;
+  readonly operation: "cordless" | "cord" | "chain" | "motor";
+  readonly count: number;
+}
+
+/** Plans a blind from its fields; null, with a diagnostic, where something essential is not known. */
+export function planBlind(
+  fields: BlindFields,
+  context: ItemContext,
+  notes: Notes,
+): BlindPlan | null {
+  const { units } = context;
+  const p = (length: Length) => printLength(length, units);
+  const count = fields.count ?? 1;
+  const cloth = context.cloth(fields.cloth);
+  const size = measureBlind(fields, context, notes);
+  if (cloth !== null && cloth.usableWidth === null) {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["cloth"]),
+        "cloth-without-width",
+        `${cloth.name} has no width, so it cannot be said whether this blind needs a join.`,
+        {
+          actual: cloth.id,
+          expected: "a usable width",
+          hint: `Write width: in the card of ${cloth.id}, for example 54" or 137 cm.`,
+        },
+      ),
+    );
+  }
+  if (cloth?.usableWidth == null || size === null) return null;
+  const usableWidth = cloth.usableWidth;
+  const [sideTurn, top, bottom, join] = [
+    context.length("side-turn"),
+    context.length("top"),
+    context.length("bottom"),
+    context.length("join"),
+  ];
+  if (!usableWidth.isMoreThan(join.times(2))) {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["cloth"]),
+        "cloth-narrower-than-joins",
+        `${cloth.name} is ${p(usableWidth)} wide, which two join turnings of ${p(join)} use up.`,
+        {
+          actual: p(usableWidth),
+          hint: "Look at the width on its card, or at the allowance join.",
+        },
+      ),
+    );
+    return null;
+  }
+  const cutWidth = size.width.plus(sideTurn.times(2));
+  const plainCut = size.drop.plus(top).plus(bottom);
+  notes.working.push(
+    {
+      what: "Cut width",
+      sum: `${p(size.width)} finished + 2 × ${p(sideTurn)} side turnings`,
+      result: p(cutWidth),
+      rounded: null,
+    },
+    {
+      what: "Cut, without repeat",
+      sum: `${p(size.drop)} drop + ${p(top)} top + ${p(bottom)} bottom`,
+      result: p(plainCut),
+      rounded: null,
+    },
+  );
+  const strips = planStrips(cutWidth, usableWidth, join);
+  if (strips.strip) {
+    const inner = strips.wholes === 1 ? p(usableWidth) : `${strips.wholes} × ${p(usableWidth)}`;
+    notes.working.push({
+      what: "Side strips",
+      sum: `(${p(cutWidth)} − ${inner} + ${strips.wholes * 2} × ${p(join)} seams) ÷ 2 + ${p(join)} seam`,
+      result: `2 of ${p(strips.strip)}, beside ${strips.wholes === 1 ? "one whole width" : `${strips.wholes} whole widths`}`,
+      rounded: null,
+    });
+    const shows = strips.strip.minus(join).minus(sideTurn);
+    if (shows.isLessThan(join.times(2))) {
+      notes.questions.push(
+        `Of each side strip only ${p(Length.max(Length.zero, shows))} would be seen: is a narrower middle, or a narrower blind, better?`,
+      );
+    }
+  }
+  const repeatUp = cloth.repeat && cloth.repeat.match !== "free" ? cloth.repeat.up : null;
+  const match = selvedgeMatch(cloth);
+  const shifts = match.shifts && strips.joins > 0;
+  if (strips.joins > 0 && match.question) notes.questions.push(match.question);
+  const cuts = strips.widths * count;
+  const handbook = handbookCut(plainCut, cuts, repeatUp, shifts);
+  if (repeatUp && handbook.repeats !== null) {
+    notes.working.push({
+      what: "Cut length, with its repeat",
+      sum: `${p(plainCut)} ÷ ${p(repeatUp)} repeat = ${plainCut.over(repeatUp).valueOf().toFixed(2)}; ${handbook.repeats} × ${p(repeatUp)}`,
+      result: p(handbook.cutLength),
+      rounded: "up to whole repeats",
+    });
+  }
+  const drops = shifts && repeatUp ? Math.floor(cuts / 2) : 0;
+  notes.working.push({
+    what: "By the handbook",
+    sum: `${cuts} × ${p(handbook.cutLength)}${drops > 0 && repeatUp ? ` + ${drops} × ${p(repeatUp.dividedBy(2))} for the half-drop` : ""}`,
+    result: p(handbook.total),
+    rounded: null,
+  });
+
+  const headrail = context.length("headrail");
+  if (!size.drop.isMoreThan(headrail)) {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["drop"]),
+        "blind-shorter-than-headrail",
+        `A drop of ${p(size.drop)} leaves nothing under the headrail's ${p(headrail)}.`,
+        {
+          actual: p(size.drop),
+          hint: "Look at the drop, or at the allowance headrail.",
+        },
+      ),
+    );
+    return null;
+  }
+  const least = context.length("flap-least");
+  const most = context.length("flap-most");
+  const sections = chooseSections(size.drop, headrail, least, most);
+  notes.working.push(
+    {
+      what: "Sections",
+      sum: `(${p(size.drop)} drop − ${p(headrail)} headrail) ÷ ${sections.sections}`,
+      result: p(sections.section),
+      rounded: "to an odd number of sections",
+    },
+    {
+      what: "Rods",
+      sum: `(${sections.sections} − 1) ÷ 2`,
+      result: `${sections.rods}`,
+      rounded: null,
+    },
+  );
+  if (!sections.wanted) {
+    notes.questions.push(
+      `Each section is ${p(sections.section)}, outside the ${p(least)} to ${p(most)} that is wanted: is that right for this window?`,
+    );
+  }
+  const short = context.length("rod-short");
+  const rodLength = size.width
+    .minus(short.times(2))
+    .downTo(units === "inches" ? Length.inches("1/8") : Length.mm(1));
+  notes.working.push({
+    what: "Rod",
+    sum: `${p(size.width)} − 2 × ${p(short)}`,
+    result: p(rodLength),
+    rounded: units === "inches" ? "down to 1/8″" : "down to 1 mm",
+  });
+
+  const motifCentred =
+    strips.joins === 0 &&
+    cloth.repeat?.across != null &&
+    centredPlace(cloth, cutWidth, plainCut).fits;
+  if (strips.joins === 0 && cloth.repeat?.across != null && !motifCentred) {
+    notes.questions.push(
+      `No motif of ${cloth.name} can stand in the middle of a piece ${p(cutWidth)} wide: where across the blind is the motif wanted?`,
+    );
+  }
+  if (repeatUp)
+    notes.questions.push(
+      "Where does the motif stand on the blind, counted from the top? Blinds of one drop are cut alike.",
+    );
+  if (cloth.nap) notes.questions.push(`Does the pile of ${cloth.name} run up or down the blind?`);
+  const operation = fields.operation ?? "cordless";
+  if (!fields.operation)
+    notes.working.push({
+      what: "Operation",
+      sum: "nothing was said",
+      result: "cordless",
+      rounded: null,
+    });
+  if (operation !== "cordless" && !fields.side)
+    notes.questions.push(
+      `At which side is the ${operation === "motor" ? "motor" : operation}: left or right?`,
+    );
+
+  const layers: BlindLayer[] = [];
+  for (const surface of ["interlining", "lining"] as const) {
+    const id = fields[surface];
+    const facts = id ? context.cloth(id) : null;
+    if (!facts) continue;
+    layers.push(layerOf(surface, facts, size, sections, top, context, notes));
+  }
+  return {
+    size,
+    cloth,
+    usableWidth,
+    sideTurn,
+    top,
+    bottom,
+    join,
+    headrail,
+    cutWidth,
+    plainCut,
+    handbook,
+    strips,
+    sections,
+    rodLength,
+    layers,
+    motifCentred,
+    shifts,
+    operation,
+    count,
+  };
+}

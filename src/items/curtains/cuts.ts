@@ -1,0 +1,66 @@
+import type { AlongMatch, ItemCut } from "../itemKind.ts";
+import { layerCuts } from "./faceCuts.ts";
+import type { CurtainsPlan } from "./plan.ts";
+import type { CurtainsFields } from "./schema.ts";
+
+/** Every rectangle to be cut for the curtains: face, interlining, lining. */
+export function cutsOf(fields: CurtainsFields, plan: CurtainsPlan): ItemCut[] {
+  const { cloth, coverage, cut } = plan;
+  const sides: ("left" | "right")[] =
+    coverage.hangs === "pair" ? ["left", "right"] : [coverage.hangs];
+  const layers = plan.layers.flatMap((layer) =>
+    layerCuts({
+      ...layer,
+      cloth: layer.cloth.id,
+      sides,
+      count: plan.count,
+      along: () => ({ how: "free" }),
+    }),
+  );
+  if (plan.railroaded) {
+    const flatEach = coverage.flat.dividedBy(coverage.curtains);
+    const face = sides.map(
+      (side): ItemCut => ({
+        piece: sides.length === 1 ? "curtain, run sideways" : `${side} curtain, run sideways`,
+        surface: "face",
+        cloth: cloth.id,
+        // As it lies: the curtain's length across the cloth, its flat width along it.
+        width: cut.length,
+        height: flatEach,
+        count: plan.count,
+        mayTurn: false,
+        across: { how: "free" },
+        along: { how: "free" },
+        because: `${cut.because}; cloth run sideways`,
+      }),
+    );
+    return [...face, ...layers];
+  }
+  const face = layerCuts({
+    surface: "face",
+    cloth: cloth.id,
+    widthsEach: plan.widthsEach,
+    usableWidth: plan.usableWidth,
+    cutLength: cut.length,
+    sides,
+    count: plan.count,
+    because: cut.because,
+    along: alongOf(fields, plan),
+  });
+  return [...face, ...layers];
+}
+
+/** A motif at its height above the cut's foot, which lies the whole hem allowance below the finished hem. */
+function alongOf(fields: CurtainsFields, plan: CurtainsPlan): (odd: 0 | 1) => AlongMatch {
+  const { repeat } = plan.cloth;
+  if (!repeat || repeat.match === "free") return () => ({ how: "free" });
+  const joined = (odd: 0 | 1) => (plan.shifts ? odd : 0);
+  const { lowestMotif, cut } = plan;
+  if (lowestMotif === null) {
+    // Curtains to the floor are level across the room; others with themselves.
+    const series = fields.to === "floor" ? "curtains to the floor" : `curtains ${fields.curtains}`;
+    return (odd) => ({ how: "level", series, joined: joined(odd) });
+  }
+  const aboveFoot = lowestMotif.plus(cut.hem).times(cut.lengthening);
+  return (odd) => ({ how: "motif-at", aboveFoot, joined: joined(odd) });
+}

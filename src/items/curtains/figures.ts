@@ -1,0 +1,47 @@
+import type { CurtainsPlan } from "./plan.ts";
+
+/** The machine figures of curtains, lengths in millimetres; `cutLengthMm` is one cut with its repeat. */
+export function figuresOf(plan: CurtainsPlan): Record<string, number> {
+  const { coverage, hung, heading, cut, handbook } = plan;
+  const figures: Record<string, number> = {
+    widths: plan.widthsInAll.valueOf(),
+    widthsPerCurtain: plan.widthsEach.valueOf(),
+    curtains: coverage.curtains * plan.count,
+    poleMm: hung.pole.toMm(),
+    coverageMm: coverage.coverage.toMm(),
+    flatWidthMm: coverage.flat.toMm(),
+    joinedWidthMm: plan.panel.flat.plus(coverage.sideHem.times(2)).times(coverage.curtains).toMm(),
+    fullnessReached: plan.fullnessReached.valueOf(),
+    finishedDropMm: hung.drop.toMm(),
+    plainCutLengthMm: cut.length.toMm(),
+    cutLengthMm: handbook.cutLength.toMm(),
+    wastePerCutMm: handbook.cutLength.minus(cut.length).toMm(),
+    finishedPanelMm: plan.panel.finished.toMm(),
+    flatPanelMm: plan.panel.flat.toMm(),
+    facePanelMm: plan.panel.face.toMm(),
+    stackMm: plan.stackEach.times(coverage.curtains).toMm(),
+    hemAboveFloorMm: hung.hemHeight.toMm(),
+    headAboveFloorMm: hung.hemHeight.plus(hung.drop).toMm(),
+    poleAboveFloorMm: hung.hemHeight.plus(hung.drop).plus(hung.headBelowPole).toMm(),
+  };
+  if (handbook.repeats !== null) figures.repeats = handbook.repeats;
+  if (heading.heading === "pinch-pleat") {
+    Object.assign(figures, {
+      pleats: heading.pleats,
+      spaces: heading.spaces,
+      spaceMm: heading.space.toMm(),
+      takeUpMm: heading.takeUp.toMm(),
+    });
+  }
+  if (heading.heading === "eyelet")
+    Object.assign(figures, { eyelets: heading.eyelets, eyeletSpacingMm: heading.spacing.toMm() });
+  if (heading.heading === "pencil-pleat")
+    Object.assign(figures, { tapeMm: heading.tape.toMm(), hooks: heading.hooks });
+  for (const layer of plan.layers) {
+    figures[`${layer.surface}Widths`] = layer.widthsEach.mul(coverage.curtains).valueOf();
+    figures[`${layer.surface}CutLengthMm`] = layer.cutLength.toMm();
+    figures[`${layer.surface}WidthMm`] = layer.finishedWidth.toMm();
+    figures[`${layer.surface}LengthMm`] = layer.finishedLength.toMm();
+  }
+  return figures;
+}

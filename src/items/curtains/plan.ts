@@ -1,0 +1,230 @@
+import Fraction from "fraction.js";
+import { diagnostic } from "../../diagnostics/diagnostic.ts";
+import type { Length } from "../../units/length.ts";
+import { printLength } from "../../units/printLength.ts";
+import type { ClothFacts, ItemContext } from "../itemKind.ts";
+import type { Notes } from "../notes.ts";
+import { type HandbookCut, handbookCut, selvedgeMatch } from "../selvedgeMatch.ts";
+import { type Coverage, coverageOf } from "./coverage.ts";
+import { type PlainCut, plainCut } from "./cutLength.ts";
+import { type HeadingPlan, type Panel, planHeading } from "./headingPlan.ts";
+import { type LayerPlan, planLayer } from "./liningPlan.ts";
+import { type Hung, measureCurtains } from "./measure.ts";
+import type { CurtainsFields } from "./schema.ts";
+import { joinedWidth, leastWidths, widthsText } from "./widths.ts";
+
+/** Every size that the drawing and the sheet of curtains need. */
+export interface CurtainsPlan {
+  readonly hung: Hung;
+  readonly coverage: Coverage;
+  readonly cloth: ClothFacts;
+  readonly usableWidth: Length;
+  readonly join: Length;
+  readonly widthsEach: Fraction;
+  readonly widthsInAll: Fraction;
+  readonly railroaded: boolean;
+  readonly panel: Panel;
+  readonly heading: HeadingPlan;
+  readonly cut: PlainCut;
+  readonly handbook: HandbookCut;
+  /** True where neighbouring widths hang half a repeat lower. */
+  readonly shifts: boolean;
+  readonly lowestMotif: Length | null;
+  readonly fullnessReached: Fraction;
+  /** One curtain drawn back. */
+  readonly stackEach: Length;
+  readonly layers: readonly LayerPlan[];
+  readonly count: number;
+}
+
+/** Plans curtains from their fields; null, with a diagnostic, where something essential is not known. */
+export function planCurtains(
+  fields: CurtainsFields,
+  context: ItemContext,
+  notes: Notes,
+): CurtainsPlan | null {
+  const { units } = context;
+  const p = (length: Length) => printLength(length, units);
+  const count = fields.count ?? 1;
+  const cloth = context.cloth(fields.cloth);
+  const hung = measureCurtains(fields, context, notes);
+  if (cloth !== null && cloth.usableWidth === null) {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["cloth"]),
+        "cloth-without-width",
+        `${cloth.name} has no width, so the widths of these curtains cannot be counted.`,
+        {
+          actual: cloth.id,
+          expected: "a usable width",
+          hint: `Write width: in the card of ${cloth.id}, for example 54" or 137 cm.`,
+        },
+      ),
+    );
+  }
+  if (cloth?.usableWidth == null || hung === null) return null;
+  const usableWidth = cloth.usableWidth;
+  const coverage = coverageOf(fields, hung.pole, context, notes);
+  const cut = plainCut(fields, hung.drop, context, notes);
+  const join = context.length("join");
+  const railroaded = fields.railroad === true;
+  const flatEach = coverage.flat.dividedBy(coverage.curtains);
+  const halves = coverage.curtains === 2 && fields["half-widths"] !== false;
+
+  let widthsEach: Fraction;
+  let joinedEach: Length;
+  if (railroaded) {
+    if (cut.length.isMoreThan(usableWidth)) {
+      notes.diagnostics.push(
+        diagnostic(
+          context.place(["railroad"]),
+          "railroad-too-long",
+          `Cut ${p(cut.length)} long, these curtains do not fit across ${cloth.name}, which is ${p(usableWidth)} wide.`,
+          {
+            actual: "yes",
+            expected: `a cut of ${p(usableWidth)} or less`,
+            hint: "Take the railroad line out, or choose a wider cloth.",
+          },
+        ),
+      );
+      return null;
+    }
+    widthsEach = new Fraction(1);
+    joinedEach = flatEach;
+    notes.working.push({
+      what: "Length a curtain, cloth run sideways",
+      sum: `${p(coverage.flat)} ÷ ${coverage.curtains}`,
+      result: p(flatEach),
+      rounded: null,
+    });
+    if (cloth.repeat !== null || cloth.nap)
+      notes.questions.push(
+        `May ${cloth.name} be run sideways, with its pattern and pile turned a quarter?`,
+      );
+  } else {
+    const least = leastWidths(flatEach, usableWidth, join, halves);
+    if (least === null) {
+      notes.diagnostics.push(
+        diagnostic(
+          context.place(["cloth"]),
+          "cloth-narrower-than-joins",
+          `${cloth.name} is ${p(usableWidth)} wide, which two join turnings of ${p(join)} use up.`,
+          {
+            actual: p(usableWidth),
+            hint: "Look at the width on its card, or at the allowance join.",
+          },
+        ),
+      );
+      return null;
+    }
+    widthsEach = least;
+    joinedEach = joinedWidth(least, usableWidth, join);
+    const joins = least.ceil().sub(1);
+    const joinsText =
+      joins.compare(0) === 0
+        ? ""
+        : ` − ${joins.toFraction()} ${joins.compare(1) === 0 ? "join" : "joins"} × 2 × ${p(join)}`;
+    const inAll = least.mul(coverage.curtains);
+    notes.working.push({
+      what: "Widths",
+      sum: `${p(flatEach)} a curtain; ${widthsText(least)} × ${p(usableWidth)}${joinsText} = ${p(joinedEach)}`,
+      result:
+        coverage.curtains === 2
+          ? `${widthsText(least)} a curtain, ${widthsText(inAll)} in all`
+          : widthsText(least),
+      rounded: halves ? "up to the half width" : "up to the whole width",
+    });
+  }
+  const widthsInAll = widthsEach.mul(coverage.curtains);
+
+  const match = railroaded ? { shifts: false, question: null } : selvedgeMatch(cloth);
+  if (match.question !== null && widthsEach.compare(1) > 0) notes.questions.push(match.question);
+  const repeatUp =
+    cloth.repeat && cloth.repeat.match !== "free" && !railroaded ? cloth.repeat.up : null;
+  const cutsEach = widthsInAll.ceil().valueOf();
+  const handbook = railroaded
+    ? { cutLength: cut.length, repeats: null, total: coverage.flat.times(count) }
+    : handbookCut(cut.length, cutsEach * count, repeatUp, match.shifts);
+  if (repeatUp && handbook.repeats !== null) {
+    notes.working.push({
+      what: "Cut length, with its repeat",
+      sum: `${p(cut.length)} ÷ ${p(repeatUp)} repeat = ${cut.length.over(repeatUp).valueOf().toFixed(2)}; ${handbook.repeats} × ${p(repeatUp)}`,
+      result: p(handbook.cutLength),
+      rounded: "up to whole repeats",
+    });
+  }
+  const drops = match.shifts && repeatUp ? Math.floor((cutsEach * count) / 2) : 0;
+  notes.working.push({
+    what: "By the handbook",
+    sum: railroaded
+      ? `${count} × ${p(coverage.flat)}`
+      : `${cutsEach * count} × ${p(handbook.cutLength)}${drops > 0 && repeatUp ? ` + ${drops} × ${p(repeatUp.dividedBy(2))} for the half-drop` : ""}`,
+    result: p(handbook.total),
+    rounded: null,
+  });
+
+  const flat = joinedEach.minus(coverage.sideHem.times(2));
+  const overlapEach = coverage.curtains === 2 ? coverage.overlap.dividedBy(2) : coverage.overlap;
+  const finished = coverage.coverage.dividedBy(coverage.curtains);
+  const returns = coverage.returnEach.times(coverage.curtains === 2 ? 1 : 2);
+  const panel: Panel = { flat, finished, face: finished.minus(returns).minus(overlapEach) };
+  const heading = planHeading(fields, panel, context, notes);
+  const fullnessReached = flat.over(finished);
+
+  const lowestMotif = fields["lowest-motif"] ?? null;
+  if (repeatUp && lowestMotif === null) {
+    notes.questions.push(
+      "How high above the hem does the middle of the lowest whole motif stand? Level across all widths is all that is known.",
+    );
+  }
+  if (repeatUp && lowestMotif && !lowestMotif.isLessThan(repeatUp)) {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["lowest-motif"]),
+        "lowest-motif-is-not",
+        `At ${p(lowestMotif)} above the hem a whole repeat of ${p(repeatUp)} hangs below this motif, so another one is lower.`,
+        {
+          severity: "warning",
+          actual: lowestMotif.typed,
+          expected: `less than ${p(repeatUp)}`,
+          hint: "Take a whole repeat off.",
+        },
+      ),
+    );
+  }
+  if (cloth.nap) notes.questions.push(`Does the pile of ${cloth.name} run up or down the curtain?`);
+
+  const stack = fields["stack-back"] ?? hung.pole.times(context.ratio("stack"));
+  const layers: LayerPlan[] = [];
+  for (const surface of ["interlining", "lining"] as const) {
+    const id = fields[surface];
+    const facts = id ? context.cloth(id) : null;
+    if (!facts) continue;
+    const layer = planLayer(
+      { surface, cloth: facts, panelFlat: flat, drop: hung.drop, join, halves },
+      context,
+      notes,
+    );
+    if (layer) layers.push(layer);
+  }
+  return {
+    hung,
+    coverage,
+    cloth,
+    usableWidth,
+    join,
+    widthsEach,
+    widthsInAll,
+    railroaded,
+    panel,
+    heading,
+    cut,
+    handbook,
+    shifts: match.shifts,
+    lowestMotif,
+    fullnessReached,
+    stackEach: stack.dividedBy(coverage.curtains),
+    layers,
+    count,
+  };
+}

@@ -1,0 +1,87 @@
+import type { Length } from "../../units/length.ts";
+import { printLength, printSize } from "../../units/printLength.ts";
+import type { ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
+import { stripForCord, type WeltReserve, weltReserve } from "../welt.ts";
+import type { CushionFields } from "./schema.ts";
+
+export interface CushionWelt {
+  readonly cloth: string;
+  readonly cut: "bias" | "straight";
+  readonly strip: Length;
+  readonly perimeter: Length;
+  readonly lap: Length;
+  /** Of one cushion: perimeter and lap. */
+  readonly each: Length;
+  readonly total: Length;
+  readonly reserve: WeltReserve;
+}
+
+/** The welt of all the cushions, or null for a knife edge: perimeter and lap each, in strips round the cord. */
+export function cushionWelt(
+  fields: CushionFields,
+  context: ItemContext,
+  seam: Length,
+): CushionWelt | null {
+  const edge = fields.edge;
+  if (edge === undefined || typeof edge === "string") return null;
+  const [width, height] = fields.size as [Length, Length];
+  const cord = edge.cord && !edge.cord.isZero() ? edge.cord : null;
+  const strip = cord ? stripForCord(cord, seam, context.units) : context.length("welt-strip");
+  const lap = context.length("welt-lap");
+  const perimeter = width.plus(height).times(2);
+  const each = perimeter.plus(lap);
+  const total = each.times(fields.count ?? 1);
+  const cut = edge.cut ?? "bias";
+  const reserve = weltReserve({
+    length: total,
+    strip,
+    cut,
+    biasExtra: context.ratio("bias-extra"),
+    joinTurning: context.length("join-turning"),
+    usableWidth: context.cloth(edge.welt)?.usableWidth ?? null,
+    units: context.units,
+  });
+  return { cloth: edge.welt, cut, strip, perimeter, lap, each, total, reserve };
+}
+
+/** Cloth set aside for the welt as one piece to cut. */
+export function weltCut(welt: CushionWelt, context: ItemContext): ItemCut {
+  const p = (l: Length) => printLength(l, context.units);
+  return {
+    piece:
+      welt.cut === "bias" ? "welt, on the bias" : `welt, ${welt.reserve.strips} straight strips`,
+    surface: "welt",
+    cloth: welt.cloth,
+    width: welt.reserve.width,
+    height: welt.reserve.height,
+    count: 1,
+    mayTurn: !(context.cloth(welt.cloth)?.nap ?? false),
+    across: { how: "free" },
+    along: { how: "free" },
+    instead: welt.reserve.instead,
+    because: `${p(welt.total)} of ${p(welt.strip)} strip`,
+  };
+}
+
+export function weltWorking(welt: CushionWelt, count: number, context: ItemContext): WorkingLine[] {
+  const { units } = context;
+  const p = (l: Length) => printLength(l, units);
+  const bias = welt.cut === "bias";
+  const more = context.ratio("bias-extra").sub(1).mul(100).toString();
+  return [
+    {
+      what: "Welt",
+      sum: `${count} × (${p(welt.perimeter)} perimeter + ${p(welt.lap)} lap)`,
+      result: p(welt.total),
+      rounded: null,
+    },
+    {
+      what: bias ? "Cloth for the bias" : "Cloth for the strips",
+      sum: bias
+        ? `root of ${p(welt.total)} × ${p(welt.strip)} strip, and ${more} % more area`
+        : `${welt.reserve.strips} strips of ${p(welt.strip)}`,
+      result: printSize([welt.reserve.width, welt.reserve.height], units),
+      rounded: units === "inches" ? "up to the whole inch" : "up to the whole centimetre",
+    },
+  ];
+}

@@ -1,0 +1,76 @@
+import Fraction from "fraction.js";
+import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
+import { Length } from "../../units/length.ts";
+import { printLength } from "../../units/printLength.ts";
+import { centredPlace, hasMotif } from "../centredMotif.ts";
+import type { ItemContext } from "../itemKind.ts";
+
+export interface SideAsk {
+  readonly context: ItemContext;
+  readonly cloth: string;
+  readonly asked: "centred" | "as-it-falls" | undefined;
+  readonly key: "motif" | "back-motif";
+  /** Centred where nothing is said and the cloth has a motif. */
+  readonly usually: boolean;
+  readonly finishedWidth: Length;
+  readonly cut: readonly [Length, Length];
+  readonly seam: Length;
+}
+
+/** Whether a side of a cushion has a motif in its middle; reports a cloth on which it cannot be, naming what would work. */
+export function sideCentring(ask: SideAsk): {
+  readonly centred: boolean;
+  readonly diagnostics: readonly Diagnostic[];
+} {
+  const { context, key, cut, seam } = ask;
+  const { units } = context;
+  const p = (l: Length) => printLength(l, units);
+  const cloth = context.cloth(ask.cloth);
+  const motif = hasMotif(cloth);
+  const centred = ask.asked === "centred" || (ask.asked === undefined && ask.usually && motif);
+  if (cloth === null) return { centred, diagnostics: [] };
+  if (ask.asked === "centred" && !motif) {
+    const found = diagnostic(
+      context.place([key]),
+      "no-motif-to-centre",
+      `${cloth.name} has no repeat on its card, so nothing can be centred.`,
+      {
+        severity: "warning",
+        actual: "centred",
+        expected: "as-it-falls",
+        hint: `Write the repeat on the cloth's card, or ${key}: as-it-falls.`,
+      },
+    );
+    return { centred: false, diagnostics: [found] };
+  }
+  const usable = cloth.usableWidth;
+  if (!usable) return { centred, diagnostics: [] };
+  const turned = !centred && cloth.mayTurn && !cut[1].isMoreThan(usable);
+  const place = centred
+    ? centredPlace(cloth, cut[0], cut[1])
+    : { widest: usable, fits: turned || !cut[0].isMoreThan(usable) };
+  if (place.fits || !place.widest) return { centred, diagnostics: [] };
+  const step = units === "inches" ? Length.inches(new Fraction(1, 8)) : Length.mm(1);
+  // Down, so that what is advised does fit.
+  const most = place.widest.minus(seam.times(2)).downTo(step);
+  const largest = most.compare(Length.zero) <= 0 ? null : p(most);
+  const ways = [
+    largest ? `make it ${largest} wide or less` : null,
+    centred && !cut[0].isMoreThan(usable) ? `write ${key}: as-it-falls` : null,
+    "choose a wider cloth",
+  ].filter((way) => way !== null);
+  const hint = `${ways.join(", or ")}.`;
+  const found = diagnostic(
+    context.place(["size"]),
+    centred ? "motif-does-not-fit" : "piece-wider-than-cloth",
+    centred
+      ? `With its seams this cushion is ${p(cut[0])} wide; on ${cloth.name} the widest piece with a motif in its middle is ${p(place.widest)}.`
+      : `With its seams this cushion is ${p(cut[0])} wide; ${cloth.name} is ${p(usable)}.`,
+    {
+      actual: p(ask.finishedWidth),
+      expected: largest ? `${largest} or less` : null,
+      hint: hint[0]?.toUpperCase() + hint.slice(1),
+    },
+  );
+  return { centred, diagnostics: [found] };
+}

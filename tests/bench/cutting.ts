@@ -1,0 +1,100 @@
+import type { Plan, PlanOptions } from "../../src/cutplan/plan.ts";
+import { planCuts } from "../../src/cutplan/planCuts.ts";
+import { exactLength } from "../cutplan/exact.ts";
+import { FAMILIES, type Family, type Room, room } from "../cutplan/rooms.ts";
+
+/** Small rooms a family, seconds for each exact answer, large rooms a family and size. */
+const SMALL = 20;
+const SECONDS = 5;
+const LARGE = 5;
+const SIZES = [40, 80, 120];
+
+/**
+ * Prints how good the cutting plans are, by family of invented, seeded rooms: small ones (6 to 10 pieces, start given, no
+ * straight cuts asked) against optima proved by HiGHS; large ones (40 to 120 pieces, start chosen) against the lower bound, with
+ * and without straight cuts every 2.5 m; the bound against proved optima; the time for a plan with its bound.
+ */
+export async function cutting(): Promise<void> {
+  console.log(
+    "Cutting plans. Excess in per cent, mean / worst; milliseconds a plan, mean / worst.",
+  );
+  for (const family of FAMILIES) {
+    await small(family);
+    large(family);
+  }
+}
+
+async function small(family: Family): Promise<void> {
+  const over = new Sample();
+  const boundBelow = new Sample();
+  const time = new Sample();
+  let tight = 0;
+  let above = 0;
+  for (let seed = 1; seed <= SMALL; seed++) {
+    const one = room(family, seed, 6 + (seed % 5));
+    const plan = timed(one, { start: 0, maxBandG: null }, time);
+    const exact = await exactLength(one, 0, plan.length, SECONDS);
+    if (!exact.proved) continue;
+    over.add(100 * (plan.length / exact.length - 1));
+    const bound = plan.lowerBound;
+    boundBelow.add(100 * (exact.length / bound - 1));
+    if (bound === exact.length) tight++;
+    if (bound > exact.length) above++;
+  }
+  console.log(
+    `${family.padEnd(10)} 6-10 pieces: ${over.count} of ${SMALL} proved; plan over optimum ${over}; ` +
+      `optimum over bound ${boundBelow}, equal ${tight}, bound above ${above}; ${time} ms`,
+  );
+}
+
+function large(family: Family): void {
+  for (const size of SIZES) {
+    const free = new Sample();
+    const straight = new Sample();
+    const price = new Sample();
+    const saved = new Sample();
+    const time = new Sample();
+    for (let seed = 1; seed <= LARGE; seed++) {
+      const one = room(family, seed, size);
+      const without = timed(one, { maxBandG: null }, new Sample());
+      const plan = timed(one, {}, time);
+      free.add(100 * (without.length / without.lowerBound - 1));
+      straight.add(100 * (plan.length / plan.lowerBound - 1));
+      price.add(100 * (plan.length / without.length - 1));
+      saved.add(100 * (1 - plan.length / (plan.itemByItem ?? plan.length)));
+    }
+    console.log(
+      `${family.padEnd(10)} ${String(size).padStart(3)} pieces: over bound ${free}; with straight cuts ${straight} ` +
+        `(their price ${price}); under item by item ${saved.meanText()}; ${time} ms`,
+    );
+  }
+}
+
+function timed(one: Room, options: PlanOptions, time: Sample): Plan {
+  const from = performance.now();
+  const plan = planCuts({ ...one, options });
+  time.add(performance.now() - from);
+  if (!plan.ok) throw new Error(JSON.stringify(plan.problems));
+  return plan;
+}
+
+/** Figures of one kind: how many, their mean, the worst. */
+class Sample {
+  count = 0;
+  private sum = 0;
+  private worst = 0;
+
+  add(value: number): void {
+    this.count++;
+    this.sum += value;
+    this.worst = Math.max(this.worst, value);
+  }
+
+  meanText(): string {
+    return (this.sum / Math.max(1, this.count)).toFixed(2);
+  }
+
+  toString(): string {
+    return `${this.meanText()} / ${this.worst.toFixed(1)}`;
+  }
+}

@@ -1,0 +1,354 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { curtainsAllowances } from "../../../src/items/curtains/allowances.ts";
+import { curtainsSeen } from "../../../src/items/curtains/area.ts";
+import { curtainsKind } from "../../../src/items/curtains/kind.ts";
+import { makeCurtains } from "../../../src/items/curtains/pieces.ts";
+import { curtainsSchema } from "../../../src/items/curtains/schema.ts";
+import { curtainsSheet } from "../../../src/items/curtains/sheet.ts";
+import type { ClothFacts } from "../../../src/items/itemKind.ts";
+import { clothFacts, fieldsOf, inUnit, length } from "../tradeContext.ts";
+import { hangingContext, type WindowAsk, windowFacts } from "../windowContext.ts";
+
+const LARGE = clothFacts({
+  id: "fern",
+  name: "Fern trellis",
+  usableWidth: length(`54"`),
+  repeat: {
+    up: length(`25 1/4"`),
+    across: length(`54"`),
+    match: "half-drop",
+    fromSelvedge: length(`27"`),
+  },
+});
+const IVORY = clothFacts({
+  id: "ivory",
+  name: "Ivory",
+  type: "lining",
+  usableWidth: length(`54"`),
+});
+const BAY = windowFacts(`72"`, `60"`, `30"`, `5"`);
+
+function make(raw: Record<string, unknown>, ask: WindowAsk = {}, cloth: ClothFacts = LARGE) {
+  const fields = fieldsOf(curtainsSchema, {
+    curtains: "Bay",
+    cloth: "fern",
+    heading: "pinch-pleat",
+    ...raw,
+  });
+  const context = hangingContext(curtainsAllowances, { cloths: [cloth, IVORY], ...ask });
+  return { fields, made: makeCurtains(fields, context) };
+}
+const codes = (made: { diagnostics: readonly { code: string; keyPath: string | null }[] }) =>
+  made.diagnostics.map((d) => `${d.code} at ${d.keyPath}`);
+
+test("every line of the working can be followed with a pencil", () => {
+  const { made } = make(
+    { pole: `96"`, drop: `92"`, return: `3 1/2"`, "lowest-motif": `9"`, lining: "ivory" },
+    { allowances: { hem: `10"` } },
+  );
+  const lines = made.working.map((line) =>
+    `${line.what}: ${line.sum} = ${line.result}${line.rounded ? `, ${line.rounded}` : ""}`.replaceAll(
+      "\u202f",
+      " ",
+    ),
+  );
+  expect(lines.slice(0, 9)).toEqual([
+    "Coverage: 96″ pole + 2 × 3 1/2″ returns + 3″ overlap = 106″",
+    "Flat width: 106″ × 2.5 fullness + 4 × 2″ side hems = 273″",
+    "Cut, without repeat: 92″ drop + 8″ heading + 10″ hem = 110″",
+    "Widths: 136 1/2″ a curtain; 3 × 54″ − 2 joins × 2 × 1/2″ = 160″ = 3 a curtain, 6 in all, up to the half width",
+    "Cut length, with its repeat: 110″ ÷ 25 1/4″ repeat = 4.36; 5 × 25 1/4″ = 126 1/4″, up to whole repeats",
+    "By the handbook: 6 × 126 1/4″ + 3 × 12 5/8″ for the half-drop = 795 3/8″",
+    "Spaces a curtain: 48″ face ÷ 3 3/4″ = 13 of 3 11/16″, up to whole spaces",
+    "Pleats a curtain: 13 spaces + 1 = 14",
+    "Take-up a pleat: (156″ flat − 53″ finished) ÷ 14 = 7 3/8″",
+  ]);
+  // Six whole widths are fuller than was asked: the workroom is told, and asked.
+  expect(made.questions.some((q) => q.startsWith("Each pleat takes up"))).toBe(true);
+});
+
+test("on the cloth a motif stands at its height above the hem and the whole hem allowance", () => {
+  const { made } = make({
+    pole: `78"`,
+    drop: `92"`,
+    fullness: "2",
+    "lowest-motif": `9"`,
+    hem: `10"`,
+  });
+  const face = made.cuts.filter((cut) => cut.surface === "face");
+  expect(face.map((cut) => cut.along)).toEqual(
+    [1, 0, 0, 1].map((joined) => ({ how: "motif-at", aboveFoot: expect.anything(), joined })),
+  );
+  for (const cut of face) {
+    expect(cut.along.how === "motif-at" && inUnit(cut.along.aboveFoot, "in")).toBe(19);
+    expect(inUnit(cut.height, "in")).toBe(92 + 8 + 10);
+  }
+});
+
+test("a half-drop that falls inside the width shifts nothing at the joins, and is asked about", () => {
+  const even = {
+    ...LARGE,
+    repeat: {
+      up: length(`25 1/4"`),
+      across: length(`13 1/2"`),
+      match: "half-drop" as const,
+      fromSelvedge: null,
+    },
+  };
+  const { made } = make({ pole: `96"`, drop: `92"`, "lowest-motif": `9"` }, {}, even);
+  expect(made.cuts.every((cut) => cut.along.how === "motif-at" && cut.along.joined === 0)).toBe(
+    true,
+  );
+  expect(made.questions.some((q) => q.includes("falls inside the width"))).toBe(true);
+});
+
+test("the drop is found from the window: to the floor, the sill, below it, and from above the pole with eyelets", () => {
+  const drop = (raw: Record<string, unknown>) => {
+    const { made } = make({ at: "bay", ...raw }, { window: BAY, roomHeight: `105"` });
+    expect(made.diagnostics).toEqual([]);
+    return [
+      inUnit(made.plan?.hung.drop ?? length("0"), "in"),
+      Math.round((made.figures.hemAboveFloorMm as number) / 0.254) / 100,
+    ];
+  };
+  expect(drop({ to: "floor", "pole-height": `96"` })).toEqual([94, 0.5]);
+  expect(drop({ to: "sill", "pole-height": `96"` })).toEqual([64, 30.5]);
+  expect(drop({ to: "below-sill", "pole-height": `96"` })).toEqual([70.5, 24]);
+  expect(drop({ to: "floor", "pole-height": `96"`, heading: "eyelet" })).toEqual([97.5, 0.5]);
+});
+
+test("what the maker must know and nobody said is asked, as a full sentence", () => {
+  const { made } = make({ at: "bay", to: "floor" }, { window: BAY });
+  expect(made.questions.map((q) => q.replaceAll("\u202f", " "))).toEqual([
+    "How long is the pole between its finials? 88″ is assumed, 8″ beyond the opening at each side.",
+    "How high is the pole's middle above the floor? 96″ is assumed, and the drop rests on it.",
+    "How far do the curtains return to the wall at each side? 3 1/2″ is assumed until the bracket is measured.",
+    "How high above the hem does the middle of the lowest whole motif stand? Level across all widths is all that is known.",
+  ]);
+  const told = make(
+    {
+      at: "bay",
+      pole: `96"`,
+      "pole-height": `96"`,
+      drop: `92"`,
+      return: `4"`,
+      "lowest-motif": `9"`,
+      fullness: "2",
+    },
+    { window: BAY },
+  );
+  expect(told.made.questions).toEqual([]);
+});
+
+test("a track inside the recess goes down to what can be marked, and does not return", () => {
+  const inches = make(
+    { at: "bay", mount: "inside", to: "sill" },
+    { window: windowFacts(`48 3/16"`, `60"`, `30"`, `5"`) },
+  );
+  expect((inches.made.figures.poleMm as number) / 25.4).toBe(47.625);
+  expect(inches.made.plan?.coverage.returnEach.isZero()).toBe(true);
+  const metric = make(
+    { at: "bay", mount: "inside", to: "sill" },
+    { units: "centimetres", window: windowFacts("122.47 cm", "150 cm", "76 cm", "12 cm") },
+  );
+  expect(metric.made.figures.poleMm).toBe(1214);
+});
+
+test("bad inputs are diagnostics at their place, with what would mend them", () => {
+  expect(codes(make({ pole: `96"` }).made)).toEqual(["curtains-without-drop at items[0]."]);
+  expect(codes(make({ drop: `92"` }).made)).toEqual(["curtains-without-pole at items[0]."]);
+  expect(codes(make({ pole: `96"`, to: "sill" }).made)).toEqual([
+    "drop-cannot-be-found at items[0].to",
+  ]);
+  expect(
+    codes(make({ pole: `96"`, drop: `92"` }, {}, { ...LARGE, usableWidth: null }).made),
+  ).toEqual(["cloth-without-width at items[0].cloth"]);
+  expect(
+    codes(make({ pole: `96"`, drop: `92"` }, {}, { ...LARGE, usableWidth: length(`1"`) }).made),
+  ).toEqual(["cloth-narrower-than-joins at items[0].cloth"]);
+  expect(codes(make({ pole: `96"`, drop: `92"`, railroad: "yes" }).made)).toEqual([
+    "railroad-too-long at items[0].railroad",
+  ]);
+  expect(
+    codes(make({ at: "bay", mount: "inside", pole: `80"`, drop: `58"` }, { window: BAY }).made),
+  ).toEqual(["pole-longer-than-recess at items[0].pole"]);
+  expect(
+    codes(
+      make({ at: "bay", to: "floor", "pole-height": `110"` }, { window: BAY, roomHeight: `105"` })
+        .made,
+    ),
+  ).toEqual(["pole-above-ceiling at items[0].pole-height"]);
+  expect(codes(make({ pole: `96"`, drop: `92"`, "lowest-motif": `30"` }).made)).toEqual([
+    "lowest-motif-is-not at items[0].lowest-motif",
+  ]);
+  expect(
+    codes(
+      make(
+        { pole: `96"`, drop: `92"`, lining: "ivory" },
+        { cloths: [LARGE, { ...IVORY, usableWidth: null }] },
+      ).made,
+    ),
+  ).toEqual(["cloth-without-width at items[0].lining"]);
+  for (const { made } of [
+    make({ pole: `96"` }),
+    make({ pole: `96"`, drop: `92"` }, {}, { ...LARGE, usableWidth: null }),
+  ]) {
+    expect(made.plan).toBeNull();
+    expect(made.cuts).toEqual([]);
+    expect(made.diagnostics.every((d) => d.hint !== null)).toBe(true);
+    expect(
+      curtainsSeen(
+        fieldsOf(curtainsSchema, { curtains: "Bay", cloth: "fern", heading: "eyelet" }),
+        made,
+      ),
+    ).toEqual([]);
+  }
+});
+
+test("a repeat longer than the drop is fine: each cut is one repeat", () => {
+  const long = {
+    ...LARGE,
+    repeat: {
+      up: length(`120"`),
+      across: length(`27"`),
+      match: "straight" as const,
+      fromSelvedge: null,
+    },
+  };
+  const { made } = make({ pole: `96"`, drop: `60"` }, {}, long);
+  expect(made.diagnostics).toEqual([]);
+  expect((made.figures.cutLengthMm as number) / 25.4).toBe(120);
+  expect(made.figures.repeats).toBe(1);
+});
+
+const eighth = (min: number, max: number) =>
+  fc.integer({ min: min * 8, max: max * 8 }).map((n) => n / 8);
+const heading = fc.constantFrom("pinch-pleat", "pencil-pleat", "eyelet");
+
+test("a wider pole never takes fewer widths, a longer drop never a shorter cut", () => {
+  fc.assert(
+    fc.property(
+      eighth(20, 300),
+      eighth(0, 60),
+      eighth(10, 150),
+      eighth(0, 40),
+      heading,
+      fc.boolean(),
+      (pole, wider, drop, longer, head, pair) => {
+        const raw = { heading: head, panels: pair ? "pair" : "single", drop: `${drop}"` };
+        const less = make({ ...raw, pole: `${pole}"` }).made.figures;
+        const more = make({ ...raw, pole: `${pole + wider}"` }).made.figures;
+        expect(more.widths as number).toBeGreaterThanOrEqual(less.widths as number);
+        const taller = make({ ...raw, pole: `${pole}"`, drop: `${drop + longer}"` }).made.figures;
+        expect(taller.plainCutLengthMm as number).toBeGreaterThanOrEqual(
+          less.plainCutLengthMm as number,
+        );
+        expect(taller.cutLengthMm as number).toBeGreaterThanOrEqual(less.cutLengthMm as number);
+      },
+    ),
+    { numRuns: 60 },
+  );
+});
+
+test("the joined widths reach what is wanted, and half a width less would not", () => {
+  fc.assert(
+    fc.property(eighth(20, 300), fc.integer({ min: 30, max: 118 }), (pole, wide) => {
+      const { made } = make(
+        { pole: `${pole}"`, drop: `92"` },
+        {},
+        { ...LARGE, repeat: null, usableWidth: length(`${wide}"`) },
+      );
+      const { joinedWidthMm, flatWidthMm, widthsPerCurtain } = made.figures as Record<
+        string,
+        number
+      >;
+      expect(joinedWidthMm).toBeGreaterThanOrEqual((flatWidthMm as number) - 1e-6);
+      const lessEach = (widthsPerCurtain as number) - 0.5;
+      const less = 2 * (lessEach * wide - (Math.ceil(lessEach) - 1)) * 25.4;
+      if (lessEach >= 0.5) expect(less).toBeLessThan((flatWidthMm as number) + 1e-6);
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test("the same curtains in inches and in centimetres come to the same figures", () => {
+  fc.assert(
+    fc.property(eighth(20, 200), eighth(20, 120), heading, (pole, drop, head) => {
+      const names = Object.keys(curtainsAllowances) as (keyof typeof curtainsAllowances)[];
+      const allowances = Object.fromEntries(
+        names.map((name) => [name, curtainsAllowances[name].usual.inches]),
+      );
+      const inches = make(
+        { heading: head, pole: `${pole}"`, drop: `${drop}"` },
+        { allowances },
+      ).made;
+      const metric = make(
+        {
+          heading: head,
+          pole: `${(pole * 2.54).toFixed(4)} cm`,
+          drop: `${(drop * 25.4).toFixed(3)} mm`,
+        },
+        { allowances, units: "centimetres" },
+      ).made;
+      for (const [name, value] of Object.entries(inches.figures))
+        expect(metric.figures[name], name).toBeCloseTo(value, 6);
+    }),
+    { numRuns: 40 },
+  );
+});
+
+test("pleats and spaces, take-up and panel add back to the flat panel; eyelets are even", () => {
+  fc.assert(
+    fc.property(eighth(30, 250), heading, (pole, head) => {
+      const plan = make({ heading: head, pole: `${pole}"`, drop: `92"` }).made.plan;
+      if (plan === null) throw new Error("no plan");
+      const planned = plan.heading;
+      if (planned.heading === "pinch-pleat") {
+        expect(planned.pleats).toBe(planned.spaces + 1);
+        expect(
+          planned.takeUp.times(planned.pleats).plus(plan.panel.finished).equals(plan.panel.flat),
+        ).toBe(true);
+        expect(planned.space.times(planned.spaces).equals(plan.panel.face)).toBe(true);
+      }
+      if (planned.heading === "eyelet") {
+        expect(planned.eyelets % 2).toBe(0);
+        expect(
+          planned.spacing
+            .times(planned.eyelets - 1)
+            .plus(planned.edge.times(2))
+            .equals(plan.panel.flat),
+        ).toBe(true);
+      }
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test("two pairs take twice the cloth of one", () => {
+  const one = make({ pole: `96"`, drop: `92"` }).made;
+  const two = make({ pole: `96"`, drop: `92"`, count: "2" }).made;
+  expect(two.cuts.every((cut) => cut.count === 2)).toBe(true);
+  expect(two.handbook[0]?.length.equals(one.handbook[0]?.length.times(2) ?? length("0"))).toBe(
+    true,
+  );
+  expect(two.makingCounts.width?.valueOf()).toBe(2 * (one.makingCounts.width?.valueOf() ?? 0));
+});
+
+test("seen drawn back less than closed; weights carry their caution", () => {
+  const { fields, made } = make({ pole: `96"`, drop: `92"` });
+  const area = (hung: "open" | "closed") => curtainsSeen(fields, made, hung)[0]?.areaMm2 ?? 0;
+  expect(area("closed")).toBeCloseTo(96 * 92 * 25.4 ** 2, 3);
+  expect(area("open")).toBeCloseTo(0.3 * area("closed"), 3);
+  expect(curtainsKind.seen(fields, made)).toEqual(curtainsSeen(fields, made, "open"));
+  expect(made.cautions).toContain("small-parts");
+  const sheet = curtainsSheet(fields, made, {
+    units: "inches",
+    language: "en-US",
+    cloth: () => LARGE,
+    object: () => null,
+  });
+  const words = sheet.groups.flatMap((group) => group.lines).join(" ");
+  expect(words).toContain("Small parts: choking hazard for young children");
+  expect(sheet.checks.some((check) => check.text.includes("child-safety device"))).toBe(true);
+});

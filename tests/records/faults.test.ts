@@ -1,0 +1,45 @@
+import { expect, test } from "vitest";
+import { hasErrors } from "../../src/diagnostics/diagnostic.ts";
+import { FAULTS } from "./faultCases.ts";
+import { line, read, ROOM, said, STUDIO } from "./studio.ts";
+
+const CODES = { findingCodes: ["rungs-close", "no-main-cloth"] };
+
+test("the small studio is without a fault", () => {
+  const { diagnostics, stopped, studio, projects } = read({}, CODES);
+  expect(diagnostics.map(line)).toEqual([]);
+  expect(stopped).toEqual([]);
+  expect(studio?.fields.studio).toBe("Larkfield Rooms");
+  expect(projects.map((p) => [p.id, p.broken, p.rooms.map((r) => r.items.map((i) => i.id))])).toEqual([
+    ["quay", false, [["object-tiled-stove", "curtains-bay", "cushion-window-seat"]]],
+  ]);
+});
+
+test.each(FAULTS)("$name", ({ files, says }) => {
+  expect(said(files, CODES)).toEqual(says);
+});
+
+test.each(FAULTS)("$name: an error stops the project, a warning does not", ({ files }) => {
+  const { diagnostics, stopped } = read(files, CODES);
+  // A card that no room uses stops nothing.
+  const unused = diagnostics.every((d) => d.severity === "warning" || d.file === "cloths/Slub Linen.md");
+  if (hasErrors(diagnostics) && !unused) expect(stopped.map((s) => s.project)).toEqual(["quay"]);
+  else expect(stopped).toEqual([]);
+});
+
+test("each message has its words, its place and how to mend it", () => {
+  for (const { files } of FAULTS) {
+    for (const d of read(files, CODES).diagnostics) {
+      expect(d.message).toMatch(/^\P{Ll}.*\.$/su);
+      expect(d.hint).toBeTruthy();
+      if (d.line !== null) expect(d.excerpt).toBe((files[d.file] ?? STUDIO[d.file])?.split("\n")[d.line - 1]);
+    }
+  }
+});
+
+test("line ends of Windows and a byte-order mark move no place", () => {
+  const room = (STUDIO[ROOM] as string).replace('drop: 92"', "drop: 92");
+  const plain = said({ [ROOM]: room });
+  expect(plain).toHaveLength(1);
+  expect(said({ [ROOM]: `\ufeff${room.replace(/\n/g, "\r\n")}` })).toEqual(plain);
+});
