@@ -59,7 +59,7 @@ function missing(setting: string | null): Diagnostic {
   return diagnostic(
     nowhere,
     "no-browser",
-    "There is no browser to print with; the PDFs need Chrome, Chromium or Edge.",
+    "There is no browser to print with: all pages were made, but no PDFs, which need Chrome, Chromium or Edge.",
     {
       hint:
         "Linux on a PC: run `npm ci` without `--omit=optional`, which brings one along, or install your system's chromium package. " +

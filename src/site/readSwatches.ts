@@ -30,7 +30,7 @@ interface Measured {
 }
 
 /** Raise when the motif's middle would be found elsewhere. */
-const CENTRE_VERSION = 1;
+const CENTRE_VERSION = 2;
 
 /** A rectangle of the full photograph, in pixels of the shrunk one. */
 function shrunk(region: Region, scale: number): Region {
@@ -45,6 +45,7 @@ function shrunk(region: Region, scale: number): Region {
 async function measured(
   path: string,
   photo: PhotoFields,
+  declaredMotifMm: number | null,
   place: Place,
   found: Diagnostic[],
 ): Promise<Measured | null> {
@@ -74,7 +75,7 @@ async function measured(
     ...(neutral ? { neutral } : {}),
   });
   found.push(...diagnostics);
-  const motif = value?.pattern.motifMm ?? null;
+  const motif = declaredMotifMm ?? value?.pattern.motifMm ?? null;
   return {
     widthPx,
     heightPx,
@@ -99,6 +100,7 @@ async function readOne(
     found.push(...file.diagnostics);
     return null;
   }
+  const motif = "motif" in card.fields ? (card.fields.motif?.toMm() ?? null) : null;
   const hash = sha256(file.value.bytes);
   const key = cacheKey({
     what: "measurement",
@@ -107,12 +109,13 @@ async function readOne(
       shows: photo.shows?.toMm() ?? null,
       neutral: photo.neutral ?? null,
       crop: photo.crop ?? null,
+      motif,
     },
     version: `${MEASURE_VERSION}.${CENTRE_VERSION}`,
   });
   let value = await cache.readJson<Measured>(key);
   if (value === null) {
-    value = await measured(path, photo, place, found);
+    value = await measured(path, photo, motif, place, found);
     if (value) await cache.writeJson(key, value);
   }
   if (value === null) return null;

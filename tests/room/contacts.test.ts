@@ -44,9 +44,9 @@ test("what stands on a rug, and a cushion on a seat", () => {
   ]);
   expect(
     contacts(
-      `  - object: seat\n    at: { floor: 4 m x 3 m, facing: south }\n  - cushion: Seat\n    at: { on: seat }\n    cloth: fern\n    size: 50 cm x 50 cm\n`,
+      `  - object: seat\n    at: { floor: 4 m x 3 m, facing: south }\n  - cushion: Pad\n    at: { on: seat }\n    cloth: fern\n    size: 50 cm x 50 cm\n`,
     ),
-  ).toEqual(["cushion-seat on object-seat"]);
+  ).toEqual(["cushion-pad on object-seat"]);
 });
 
 test("curtains touch the paper behind them and the seat before them, and not the paper on another wall", () => {

@@ -17,6 +17,14 @@ import { NOTHING_PRINTED, pdfPath, printBuilt } from "./printBuilt.ts";
 /** An owner of pages: a project, or null for the studio as a whole. */
 type Owner = string | null;
 
+/** The browser that prints, or what is to be said where there is none. */
+interface Press {
+  readonly browser: FoundBrowser | null;
+  readonly diagnostics: readonly Diagnostic[];
+}
+
+const NO_PRESS: Press = { browser: null, diagnostics: [] };
+
 /**
  * Builds documents into a staging folder and switches them into place. A project with an error, in its
  * files, a layout, a picture or the printing, keeps the trees that it had; the others are new.
@@ -29,14 +37,12 @@ export async function build(
   const output = openOutput(options.outDir);
   if (output.value === null) return stopped(output.diagnostics);
   try {
-    let browser: FoundBrowser | null = null;
-    if (options.pdf) {
-      progress.show("Looking for the print browser");
-      const found = await wiring.findBrowser();
-      if (found.value === null) return stopped(found.diagnostics);
-      browser = found.value;
-    }
-    return await buildInto(output.value, browser, options, wiring, progress);
+    if (!options.pdf) return await buildInto(output.value, NO_PRESS, options, wiring, progress);
+    progress.show("Looking for the print browser");
+    const found = await wiring.findBrowser();
+    // Without a browser every page is made all the same; only the PDFs are missing, and it is said.
+    const press = { browser: found.value, diagnostics: found.diagnostics };
+    return await buildInto(output.value, press, options, wiring, progress);
   } catch (error) {
     const fault = machineFault(error);
     if (fault === null) throw error;
@@ -49,7 +55,7 @@ export async function build(
 
 async function buildInto(
   output: OutputFolder,
-  browser: FoundBrowser | null,
+  { browser, diagnostics: withoutPress }: Press,
   options: BuildOptions,
   wiring: Wiring,
   progress: Progress,
@@ -62,9 +68,10 @@ async function buildInto(
     onProgress: show,
   });
   if (only !== null && !computed.studioBroken) requireTarget(only, computed);
-  const diagnostics: Diagnostic[] = computed.diagnostics.filter((one) =>
-    concerns(one, only, computed),
-  );
+  const diagnostics: Diagnostic[] = [
+    ...withoutPress,
+    ...computed.diagnostics.filter((one) => concerns(one, only, computed)),
+  ];
   if (computed.studioBroken) return summary(options, computed, null, diagnostics, NOTHING_PRINTED);
 
   const broken = new Set<Owner>(computed.brokenProjects);

@@ -3,6 +3,7 @@ import type { ProjectData, RoomData } from "../projectData.ts";
 import { dateInWords } from "../words/dates.ts";
 import { capital, scaleWords } from "../words/phrases.ts";
 import { type ElevationPage, elevationPages } from "../room/elevation.ts";
+import { type WherePage, wherePageOf } from "../room/wherePage.ts";
 import { spelled } from "../words/spelling.ts";
 import { boardWords } from "../words/prose.ts";
 import { type Mix, mixOfRoom } from "./mix.ts";
@@ -43,7 +44,10 @@ export interface Board {
   readonly standX: number;
   readonly pageTitleY: number;
   readonly underPageTitleY: number;
+  readonly whereY: number;
+  readonly eachColour: string;
   readonly elevations: readonly ElevationPage[];
+  readonly where: WherePage;
   readonly scale: (ScalePage & { readonly noteX: number; readonly rows: readonly (ScalePage["rows"][number] & { captionY: number })[] }) | null;
 }
 
@@ -116,7 +120,10 @@ export function boardOf(data: ProjectData, room: RoomData, book: PictureBook, pr
     standX: sheet.width * 0.43,
     pageTitleY: sheet.margin.top - 3.4,
     underPageTitleY: sheet.margin.top + 16,
+    whereY: sheet.margin.top + 20,
+    eachColour: spelled("Each colour", data.studio.fields.language),
     elevations: elevationPages(data, room, sheet, book, prefix),
+    where: wherePageOf(data, room, sheet, book, `${prefix}-where`),
     scale: scale && { ...scale, noteX: scale.distanceX, rows: scale.rows.map((r) => ({ ...r, captionY: r.y + 15.4 })) },
   };
 }

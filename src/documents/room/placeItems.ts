@@ -32,55 +32,51 @@ function seatHeight(host: StandingItem): number {
   return own ? own.toMm() + 60 : Math.min(460, host.height * 0.5);
 }
 
-/** Cushions of a host, side by side on its seat; a long flat one lies as a pad on which the others stand. */
+/** How long and flat a cushion must be to lie on a seat as its pad rather than stand on it. */
+const PAD = { ofHost: 0.55, aspect: 2 };
+
+/** A cushion's finished width and height; its drawing shows all of its count, leaning. */
+function finishedOf(item: ItemData): { width: number; height: number } | null {
+  const size = (item.record.fields as { size?: readonly { toMm(): number }[] }).size;
+  return size?.[0] && size[1] ? { width: size[0].toMm(), height: size[1].toMm() } : null;
+}
+
+/** Cushions of a host: a long flat one lies on its seat as a pad, the others stand on it in groups, spread over its width. */
 function cushionsOn(host: StandingItem, items: readonly ItemData[], context: DrawingContext, wallHeight: number): StandingItem[] {
-  const pieces = items.flatMap((item) => {
-    const drawing = elevationOf(item, context);
-    const count = (item.record.fields as { count?: number }).count ?? 1;
-    return drawing ? Array.from({ length: count }, (_, n) => ({ item, drawing, n })) : [];
-  });
-  const isPad = (d: Drawing): boolean => d.widthMm > host.width * 0.55 && d.widthMm > d.heightMm * 2;
-  const pads = pieces.filter((p) => isPad(p.drawing));
-  const standing = pieces.filter((p) => !isPad(p.drawing)).sort((a, b) => b.drawing.heightMm - a.drawing.heightMm || a.n - b.n);
+  const isPad = (item: ItemData): boolean => {
+    const size = finishedOf(item);
+    return size !== null && size.width > host.width * PAD.ofHost && size.width > size.height * PAD.aspect;
+  };
   const seat = seatHeight(host);
-  const out: StandingItem[] = pads.map(({ item, drawing }) => {
-    const height = 90;
-    const width = Math.min(drawing.widthMm, host.width - 60);
+  const padHeight = 90;
+  const pads = items.filter(isPad).map((item): StandingItem => {
+    const width = Math.min(finishedOf(item)?.width ?? 0, host.width - 60);
     const x = host.x + (host.width - width) / 2;
-    const y = wallHeight - seat - height;
-    const d = roundedRect(x, y, width, height, 22);
-    const fill = { surface: `${item.record.id}/face`, x: x + width / 2, y: y + height / 2 };
-    return { item, x, y, width, height, front: host.front + 1, shapes: [{ shape: "path", d, fill, pen: "outline" }, { shape: "shading", d, light: 0.16, dark: 0.22, direction: "down" }] satisfies Shape[] };
+    const y = wallHeight - seat - padHeight;
+    const d = roundedRect(x, y, width, padHeight, 22);
+    const fill = { surface: `${item.record.id}/face`, x: x + width / 2, y: y + padHeight / 2 };
+    return { item, x, y, width, height: padHeight, front: host.front + 1, shapes: [{ shape: "path", d, fill, pen: "outline" }, { shape: "shading", d, light: 0.16, dark: 0.22, direction: "down" }] };
   });
-  const base = seat + (pads.length > 0 ? 90 : 0);
-  // Larger ones to the outsides, as they are set: left, right, then inwards.
-  const order: typeof standing = [];
-  for (const [at, piece] of standing.entries()) {
-    if (at % 2 === 0) order.splice(Math.ceil(order.length / 2), 0, piece);
-    else order.splice(Math.floor(order.length / 2), 0, piece);
-  }
-  const widths = order.map((p) => p.drawing.widthMm * 0.96);
-  const room = host.width - 160;
-  const sum = widths.reduce((a, b) => a + b, 0);
-  const step = sum > room && order.length > 1 ? (room - (widths.at(-1) ?? 0)) / (sum - (widths.at(-1) ?? 0)) : 1;
-  const spread = order.length > 1 && sum < room ? (room - sum) / (order.length - 1) : 0;
-  let x = host.x + 80 + (order.length === 1 ? (room - sum) / 2 : 0);
-  for (const [at, { item, drawing, n }] of order.entries()) {
-    const tilt = order.length === 1 ? 0 : at === 0 ? -5 : at === order.length - 1 ? 5 : at % 2 === 0 ? -3 : 3;
+  const groups = items.flatMap((item) => {
+    const drawing = isPad(item) ? null : elevationOf(item, context);
+    return drawing ? [{ item, drawing }] : [];
+  });
+  // Broad groups to the outsides, single ones between them and before them.
+  const broad = [...groups].sort((a, b) => b.drawing.widthMm - a.drawing.widthMm || (a.item.record.id < b.item.record.id ? -1 : 1));
+  const order = broad.reduce<typeof groups>((out, group, at) => (at % 2 === 0 ? [...out.slice(0, Math.ceil(out.length / 2)), group, ...out.slice(Math.ceil(out.length / 2))] : [...out, group]), []);
+  const arms = host.width > 1000 ? 90 : 60;
+  const room = host.width - 2 * arms;
+  const sum = order.reduce((a, g) => a + g.drawing.widthMm, 0);
+  const gap = order.length > 1 ? (room - sum) / (order.length - 1) : 0;
+  const base = seat + (pads.length > 0 ? padHeight : 0);
+  let x = host.x + arms + (order.length === 1 ? (room - sum) / 2 : 0);
+  const standing = order.map(({ item, drawing }, at): StandingItem => {
     const y = wallHeight - base - drawing.heightMm;
-    out.push({
-      item,
-      x,
-      y,
-      width: drawing.widthMm,
-      height: drawing.heightMm,
-      front: host.front + 2 + (n % 2) + (at % 2) * 0.5,
-      // Tilted about the middle of its foot.
-      shapes: [{ shape: "group", x: x + drawing.widthMm / 2, y: y + drawing.heightMm, turnDeg: tilt, children: [{ shape: "group", x: -drawing.widthMm / 2, y: -drawing.heightMm, children: named(item, drawing) }] }],
-    });
-    x += (widths[at] as number) * step + Math.min(spread, 260);
-  }
-  return out;
+    const one = { item, x, y, width: drawing.widthMm, height: drawing.heightMm, front: host.front + 2 + broad.findIndex((g) => g.item === item) * 0.1 + at * 0.01, shapes: [{ shape: "group" as const, x, y, children: named(item, drawing) }] };
+    x += drawing.widthMm + Math.min(gap, 320);
+    return one;
+  });
+  return [...pads, ...standing];
 }
 
 /** Everything that stands before or hangs on one wall, far ones first, cushions on their hosts. */
