@@ -51,21 +51,6 @@ export interface Board {
   readonly scale: (ScalePage & { readonly noteX: number; readonly rows: readonly (ScalePage["rows"][number] & { captionY: number })[] }) | null;
 }
 
-/** About how many lines a title takes at its size, in a width of millimetres. */
-function titleLines(title: string, width: number, letterMm: number): number {
-  let lines = 1;
-  let used = 0;
-  for (const word of title.split(/\s+/)) {
-    const size = word.length * letterMm;
-    if (used > 0 && used + letterMm * 0.6 + size > width) {
-      lines++;
-      used = size;
-    } else used += (used > 0 ? letterMm * 0.6 : 0) + size;
-    if (used > width) lines += Math.ceil(used / width) - 1;
-  }
-  return lines;
-}
-
 /** Revision and date in words; what stands under the project's name on each board. */
 export function issueWords(data: ProjectData): string {
   const date = dateInWords(data.dated, data.studio.fields.language);
@@ -80,9 +65,7 @@ export function boardOf(data: ProjectData, room: RoomData, book: PictureBook, pr
   const title = capital(room.record.fields.room);
   const space = mix.titleFoot - sheet.margin.top - 8;
   const width = mix.titleWidth;
-  const longTitle = titleLines(title, width, 10.6) * 22 > space - 14 || title.length > 24;
-  const lineMm = longTitle ? 16 : 22;
-  const lines = titleLines(title, width, longTitle ? 7.2 : 10.6);
+  const { long: longTitle, heightMm } = mix.title;
   const words = boardWords(room.record.body, room.record.fields.standfirst ?? null);
   const anchor = room.record.fields.anchor ? data.objects.get(room.record.fields.anchor) : undefined;
   const strip = shareStrip(room.scheme, sheet.height, sheet.margin.top + 13, sheet.height - sheet.margin.bottom - 5);
@@ -97,8 +80,8 @@ export function boardOf(data: ProjectData, room: RoomData, book: PictureBook, pr
     top: sheet.margin.top,
     title,
     longTitle,
-    underTitle: anchor && lines * lineMm + 16 < space ? `Begun from ${anchor.name.charAt(0).toLowerCase()}${anchor.name.slice(1)}.` : null,
-    underTitleY: sheet.margin.top + lines * lineMm + 3,
+    underTitle: anchor && heightMm + 16 < space ? `Begun from ${anchor.name.charAt(0).toLowerCase()}${anchor.name.slice(1)}.` : null,
+    underTitleY: sheet.margin.top + heightMm + 3,
     underTitleWidth: Math.min(width, 70),
     mix,
     strip,

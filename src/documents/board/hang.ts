@@ -20,11 +20,14 @@ function rows(pieces: readonly HangPiece[]): { upper: HangPiece[]; lower: HangPi
   const anchor = pieces.filter((p) => p.role === "anchor");
   const main = pieces.filter((p) => p.role === "main").slice(0, 1);
   const rest = pieces.filter((p) => !anchor.includes(p) && !main.includes(p)).sort((a, b) => areaWeight(b) - areaWeight(a) || (a.id < b.id ? -1 : 1));
+  // Three stand on the datum, four where there are many; without an anchor a further cloth takes its place.
+  const wanted = pieces.length >= 11 ? 4 : 3;
   const geometric = rest.filter((p) => p.role === "geometric" || p.role === "supporting").sort((a, b) => aspectOf(a) - aspectOf(b) || areaWeight(b) - areaWeight(a) || (a.id < b.id ? -1 : 1))[0];
   const third = geometric ?? rest[0];
   const upper = [...anchor, ...main, ...(third ? [third] : [])];
   let lower = rest.filter((p) => p !== third);
-  if (upper.length < 2 && lower.length > 0) upper.push(...lower.splice(0, 1));
+  const spare = Math.min(wanted - upper.length, lower.length - (pieces.length > 4 ? 2 : 0));
+  upper.push(...lower.splice(0, Math.max(0, spare)));
   if (lower.length === 1) {
     upper.push(...lower);
     lower = [];
@@ -104,7 +107,7 @@ function lengthen(upper: Sized[], available: number): void {
  * (tops level, feet ragged). The stack stands on the foot of the field, so that all spare height is above, where the title lives.
  * Deterministic; two to twelve pieces. Millimetres.
  */
-export function hang(pieces: readonly HangPiece[], field: Field): HungPiece[] {
+export function hang(pieces: readonly HangPiece[], field: Field, titleHeight = 0): HungPiece[] {
   const { upper, lower } = rows(pieces);
   const low = spread(lower, field, LOWER_TOP, LEAST_WIDTH);
   unequal(low);
@@ -115,6 +118,9 @@ export function hang(pieces: readonly HangPiece[], field: Field): HungPiece[] {
   lengthen(high, FILL * field.height - lowerBand - CAPTION_MM);
   unequal(high);
   const datum = field.height - lowerBand - CAPTION_MM;
+  // The title's room is kept free over the left-hand piece, and over all of them where the main cloth stands at the left.
+  const under = high[0]?.piece.role === "anchor" ? high.slice(0, 1) : high;
+  for (const s of under) s.height = Math.min(s.height, datum - titleHeight);
   const out: HungPiece[] = [];
   let x = 0;
   for (const s of high) {

@@ -9,6 +9,7 @@ import { type Language, capital, listed, placesOf, roleWord } from "../words/phr
 import { spelled } from "../words/spelling.ts";
 import { type Cutting, type CuttingFill, cuttingsSvg } from "./cuttings.ts";
 import { hang } from "./hang.ts";
+import { type TitleBlock, titleBlock } from "./titleBlock.ts";
 import type { HangPiece } from "./hangPiece.ts";
 import type { BoardSheet } from "./sheetGeometry.ts";
 
@@ -34,6 +35,7 @@ export interface Mix {
   /** Width that the title may take, over the left-hand piece. */
   readonly titleWidth: number;
   readonly titleFoot: number;
+  readonly title: TitleBlock;
 }
 
 /** Inks of the house: on the wall field whichever reads better. */
@@ -103,7 +105,10 @@ export function mixOfRoom(data: ProjectData, room: RoomData, sheet: BoardSheet, 
   }
   const { margin, fieldWidth, height } = sheet;
   const field = { width: fieldWidth - margin.left - 14, height: height - margin.top - margin.bottom };
-  const hung = hang(pieces, field);
+  const title = capital(room.record.fields.room);
+  const isNarrow = pieces[0]?.role === "anchor";
+  const titleSpace = titleBlock(title, isNarrow ? field.width * 0.33 : field.width);
+  const hung = hang(pieces, field, titleSpace.heightMm + 5);
   const cuttings: Cutting[] = [];
   const captions: MixCaption[] = [];
   for (const h of hung) {
@@ -131,7 +136,6 @@ export function mixOfRoom(data: ProjectData, room: RoomData, sheet: BoardSheet, 
   const lower = hung.filter((h) => h.row === "lower");
   const first = upper[0];
   const second = upper[1];
-  const title = capital(room.record.fields.room);
   const description = `${captions.map((c) => [c.name, c.role, c.place].filter((w) => w !== "").join(", ")).join("; ")}.`;
   const svg = `<svg class="mix-picture" viewBox="0 0 ${fieldWidth} ${height}" role="img" aria-labelledby="${prefix}-t ${prefix}-d" xmlns="http://www.w3.org/2000/svg"><title id="${prefix}-t">The cloths of ${escapeHtml(title)}</title><desc id="${prefix}-d">${escapeHtml(description)}</desc>${cuttingsSvg(cuttings, ground, prefix)}</svg>`;
   return {
@@ -142,7 +146,8 @@ export function mixOfRoom(data: ProjectData, room: RoomData, sheet: BoardSheet, 
     ink: readableInk(ground, INK, PAPER),
     mainTop: margin.top + (main?.y ?? 0),
     lowerTop: margin.top + (lower[0]?.y ?? field.height * 0.7),
-    titleWidth: second ? second.x - GAP_TO_MAIN : field.width,
+    titleWidth: isNarrow && second ? Math.max(second.x - GAP_TO_MAIN, field.width * 0.33) : field.width,
+    title: titleSpace,
     titleFoot: margin.top + (first?.y ?? field.height),
   };
 }

@@ -36,7 +36,9 @@ export interface Cover {
 function coverOf(data: ProjectData, book: ReturnType<typeof pictureBook>): Cover {
   const sheet = boardSheet(data.studio.fields.paper);
   const room = data.rooms[0];
-  const main = room?.scheme.roles.find((r) => r.role === "main") ?? room?.scheme.roles[0];
+  // The leading cloth that has a photograph; bare paper is no cover.
+  const roles = data.rooms.flatMap((r) => r.scheme.roles);
+  const main = roles.find((r) => data.swatches.get(r.cloth)?.photo?.showsMm);
   const swatch = main ? data.swatches.get(main.cloth) : undefined;
   const ground = room?.wallColour ?? PAPER;
   const width = sheet.width * 0.4;

@@ -49,6 +49,7 @@ export function stairSvg(stair: Stair, prefix: string): Markup {
   const height = TOP + stair.steps.length * PITCH - (PITCH - BAR) + 8;
   let x = 0;
   let out = "";
+  let labels = "";
   for (const [at, step] of stair.steps.entries()) {
     const y = TOP + at * PITCH;
     const from = x;
@@ -68,7 +69,7 @@ export function stairSvg(stair: Stair, prefix: string): Markup {
     const right = x < WIDTH * 0.66;
     const tx = right ? x + 2.4 : from - 2.4;
     const anchor = right ? "start" : "end";
-    out += `<text x="${r(tx)}" y="${r(y + 4)}" text-anchor="${anchor}" font-size="4.8" style="font-family:var(--display);font-style:italic">${escapeHtml(step.name)}</text><text class="drawn" x="${r(tx)}" y="${r(y + 8.4)}" text-anchor="${anchor}" font-size="3.7">${escapeHtml(step.sum)}</text>`;
+    labels += `<text x="${r(tx)}" y="${r(y + 4)}" text-anchor="${anchor}" font-size="4.8" paint-order="stroke" stroke="#fff" stroke-width="1.4" style="font-family:var(--display);font-style:italic">${escapeHtml(step.name)}</text><text class="drawn" x="${r(tx)}" y="${r(y + 8.4)}" text-anchor="${anchor}" font-size="3.7" paint-order="stroke" stroke="#fff" stroke-width="1.2">${escapeHtml(step.sum)}</text>`;
   }
   const lastY = TOP + (stair.steps.length - 1) * PITCH;
   if (stair.reserve) {
@@ -84,6 +85,6 @@ export function stairSvg(stair: Stair, prefix: string): Markup {
   }
   const words = stair.steps.map((s) => `${s.name} ${s.sum}`).join("; ");
   return {
-    html: `<svg class="budget-picture" viewBox="-0.5 0 ${WIDTH + 1} ${r(height)}" role="img" aria-labelledby="${prefix}-t ${prefix}-d" xmlns="http://www.w3.org/2000/svg"><title id="${prefix}-t">Where the money goes, phase by phase</title><desc id="${prefix}-d">${escapeHtml(words)}</desc>${out}</svg>`,
+    html: `<svg class="budget-picture" viewBox="-0.5 0 ${WIDTH + 1} ${r(height)}" role="img" aria-labelledby="${prefix}-t ${prefix}-d" xmlns="http://www.w3.org/2000/svg"><title id="${prefix}-t">Where the money goes, phase by phase</title><desc id="${prefix}-d">${escapeHtml(words)}</desc>${out}${labels}</svg>`,
   };
 }
