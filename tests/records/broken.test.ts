@@ -89,7 +89,7 @@ test("rooms come in the project's order, then by file name", () => {
 
 test("a record says where each of its keys stands", () => {
   const room = read().projects[0]?.rooms[0];
-  expect(room?.place(["walls", 0, "windows", 0, "sill"])).toEqual({ file: ROOM, line: 9, column: 62, keyPath: "walls[0].windows[0].sill" });
+  expect(room?.place(["walls", 0, "windows", 0, "sill"])).toEqual({ file: ROOM, line: 9, column: 59, keyPath: "walls[0].windows[0].sill" });
   expect(room?.place(["walls", 0, "breast"])).toEqual({ file: ROOM, line: 6, column: 5, keyPath: "walls[0].breast" });
   const curtains = room?.items[1];
   expect(curtains?.place(["drop"])).toEqual({ file: ROOM, line: 18, column: 5, keyPath: "items[1].drop" });

@@ -69,7 +69,7 @@ export const FAULTS: readonly { readonly name: string; readonly files: Readonly<
   "projects/quay/dining-room.md:20:15 warning object-not-placed: “rag-rug” is an object of the library, but does not stand in this room. -> Add it to the items: - object: rag-rug"
 ] },
   { name: "an item that lies on itself", files: changed(ROOM, `on: tiled-stove`, `on: cushion-window-seat`), says: [
-  "projects/quay/dining-room.md:22:11 error standing-in-a-ring: cushion-window-seat stands, by way of others or directly, on itself. -> Let one of them stand on the floor or a wall."
+  "projects/quay/dining-room.md:22:11 error standing-in-a-ring: The item cushion-window-seat stands, by way of others or directly, on itself. -> Let one of them stand on the floor or a wall."
 ] },
   { name: "an unknown maker", files: changed(ROOM, `maker: workroom`, `maker: workrom`), says: [
   "projects/quay/dining-room.md:20:12 error maker-unknown: There is no maker called “workrom”. -> Did you mean workroom?"
