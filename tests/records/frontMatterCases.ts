@@ -500,7 +500,7 @@ export const TRAPS: readonly { readonly name: string; readonly yaml: string; rea
     "yaml": "accessories: [{ what: tin #3 }, { what: a: b }]",
     "says": [
       "2:27 hash-in-words: “#3 }, { what: a: b }]” is not read: from # on, a line is a note to yourself. -> If it belongs to the words, put them in quotes; if it is a note, put a space after the #. The line should read:\naccessories: [{ what: \"tin #3\" }, { what: a: b }]",
-      "2:43 colon-in-words: These words have a colon with a space behind it, so “a” is read as a key. -> Put the words in quotes. The line should read:\naccessories: [{ what: \"tin #3\" }, { what: \"a: b\" }]"
+      "2:41 colon-in-words: These words have a colon with a space behind it, so “a” is read as a key. -> Put the words in quotes. The line should read:\naccessories: [{ what: \"tin #3\" }, { what: \"a: b\" }]"
     ]
   },
   {

@@ -43,10 +43,14 @@ export function mend(source: SourceLines, isKey: (word: string) => boolean): Men
     const all = lexemes(source.text());
     const deep = tooDeep(all);
     if (deep) return { document: null, traps: sorted([...traps, deep]) };
-    const document = parse(source.text());
-    const trap = findTrap({ all, lines: source.lines(), isKey }, done) ?? parserTrap(source, document, done);
-    if (trap === null) return { document, traps: sorted(traps) };
-    traps.push(trap);
+    let trap = findTrap({ all, lines: source.lines(), isKey }, done);
+    if (trap === null) {
+      const document = parse(source.text());
+      trap = parserTrap(source, document, done);
+      if (trap === null) return { document, traps: sorted(traps) };
+    }
+    // The place is told as typed, also where the line was mended before.
+    traps.push({ ...trap, column: source.spot(trap.line, trap.column).column - 1 });
     done.add(name(trap));
     const next = trap.readOnAs ?? trap.mended;
     if (next === null) return { document: null, traps: sorted(traps) };
