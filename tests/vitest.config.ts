@@ -2,11 +2,11 @@ import { defineConfig } from "vitest/config";
 
 // Two workers: the tests are made for a machine of two cores. Some start a browser or build the demo, hence the long limit.
 export default defineConfig({
-	test: {
-		root: `${import.meta.dirname}/..`,
-		include: ["tests/**/*.test.ts"],
-		maxWorkers: 2,
-		testTimeout: process.env.SOAK ? 3_600_000 : 60_000,
-		hookTimeout: process.env.SOAK ? 3_600_000 : 180_000,
-	},
+  test: {
+    root: `${import.meta.dirname}/..`,
+    include: ["tests/**/*.test.ts"],
+    maxWorkers: 2,
+    testTimeout: process.env.SOAK ? 3_600_000 : 60_000,
+    hookTimeout: process.env.SOAK ? 3_600_000 : 180_000,
+  },
 });

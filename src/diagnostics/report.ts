@@ -13,7 +13,10 @@ export interface Paint {
 const PLAIN: Paint = { error: (text) => text, warning: (text) => text, faint: (text) => text };
 
 function printable(text: string): string {
-  return text.replace(/\t/g, " ").replace(/[\u00a0\u2000-\u200f\u2028-\u202f\u205f-\u206f\u3000\ufeff]/gu, "·").replace(/\p{Cc}/gu, "·");
+  return text
+    .replace(/\t/g, " ")
+    .replace(/[\u00a0\u2000-\u200f\u2028-\u202f\u205f-\u206f\u3000\ufeff]/gu, "·")
+    .replace(/\p{Cc}/gu, "·");
 }
 
 /** Columns that characters take on a terminal: none for marks that sit on the letter before, two for wide scripts. */
@@ -21,7 +24,12 @@ function width(text: string): number {
   let columns = 0;
   for (const character of text) {
     if (/\p{M}/u.test(character)) continue;
-    columns += /[\u1100-\u115f\u2e80-\u303e\u3041-\u33ff\u3400-\u4dbf\u4e00-\u9fff\uac00-\ud7a3\uf900-\ufaff\uff00-\uff60]|\p{Extended_Pictographic}/u.test(character) ? 2 : 1;
+    columns +=
+      /[\u1100-\u115f\u2e80-\u303e\u3041-\u33ff\u3400-\u4dbf\u4e00-\u9fff\uac00-\ud7a3\uf900-\ufaff\uff00-\uff60]|\p{Extended_Pictographic}/u.test(
+        character,
+      )
+        ? 2
+        : 1;
   }
   return columns;
 }
@@ -29,7 +37,8 @@ function width(text: string): number {
 /** The quoted line with a caret below the place, each a line. */
 function quote(excerpt: string, line: number | null, column: number | null): string[] {
   const at = Math.min(Math.max(0, (column ?? 1) - 1), excerpt.length);
-  const from = excerpt.length > WIDEST && at > WIDEST - 20 ? Math.min(at - 40, excerpt.length - 1) : 0;
+  const from =
+    excerpt.length > WIDEST && at > WIDEST - 20 ? Math.min(at - 40, excerpt.length - 1) : 0;
   const shown = excerpt.slice(from, from + WIDEST);
   const head = from > 0 ? "… " : "";
   const tail = from + WIDEST < excerpt.length ? " …" : "";
@@ -65,7 +74,10 @@ export function countDiagnostics(list: readonly Diagnostic[]): string {
   const errors = list.filter((d) => d.severity === "error").length;
   const warnings = list.length - errors;
   const files = new Set(list.map((d) => d.file)).size;
-  const parts = [...(errors > 0 ? [count(errors, "error")] : []), ...(warnings > 0 ? [count(warnings, "warning")] : [])];
+  const parts = [
+    ...(errors > 0 ? [count(errors, "error")] : []),
+    ...(warnings > 0 ? [count(warnings, "warning")] : []),
+  ];
   return parts.length === 0 ? "No errors." : `${parts.join(" and ")} in ${count(files, "file")}.`;
 }
 
@@ -75,7 +87,9 @@ export function countDiagnostics(list: readonly Diagnostic[]): string {
  */
 export function reportText(list: readonly Diagnostic[], paint: Paint = PLAIN): string {
   const files = [...new Set(list.map((d) => d.file))];
-  const groups = files.map((file) => [file, ...list.filter((d) => d.file === file).flatMap((d) => one(d, paint)), ""].join("\n"));
+  const groups = files.map((file) =>
+    [file, ...list.filter((d) => d.file === file).flatMap((d) => one(d, paint)), ""].join("\n"),
+  );
   return [...groups, countDiagnostics(list)].join("\n");
 }
 

@@ -6,46 +6,46 @@ export type Paper = "a3" | "a4" | "tabloid" | "letter";
 
 /** One document: where it goes, how it is printed, and the plain values that its layout shows. */
 export interface Page {
-	readonly reader: Reader;
-	/** The project that it belongs to, or null for what belongs to the whole studio (the index). */
-	readonly project: string | null;
-	/** The room that it belongs to, as `project/room`, or null. */
-	readonly room: string | null;
-	/** Path below `out/`, always with forward slashes, for example `client/quay/dining-room/index.html`. */
-	readonly path: string;
-	readonly title: string;
-	readonly language: string;
-	/** First sheet's paper; a document may mix sheets by named CSS pages. */
-	readonly paper: Paper;
-	/** True where the press prints it to the same path ending in .pdf. */
-	readonly pdf: boolean;
-	/** Only this reaches the layout. `kind` names the layout file `layouts/documents/<kind>.njk`. */
-	readonly model: { readonly kind: string } & Readonly<Record<string, unknown>>;
-	/** Pictures that the page shows, to be written beside it. */
-	readonly pictures: readonly PagePicture[];
+  readonly reader: Reader;
+  /** The project that it belongs to, or null for what belongs to the whole studio (the index). */
+  readonly project: string | null;
+  /** The room that it belongs to, as `project/room`, or null. */
+  readonly room: string | null;
+  /** Path below `out/`, always with forward slashes, for example `client/quay/dining-room/index.html`. */
+  readonly path: string;
+  readonly title: string;
+  readonly language: string;
+  /** First sheet's paper; a document may mix sheets by named CSS pages. */
+  readonly paper: Paper;
+  /** True where the press prints it to the same path ending in .pdf. */
+  readonly pdf: boolean;
+  /** Only this reaches the layout. `kind` names the layout file `layouts/documents/<kind>.njk`. */
+  readonly model: { readonly kind: string } & Readonly<Record<string, unknown>>;
+  /** Pictures that the page shows, to be written beside it. */
+  readonly pictures: readonly PagePicture[];
 }
 
 /** A picture that the images edge must make for a page, under a name that gives nothing away. */
 export interface PagePicture {
-	/** Path below `out/`. */
-	readonly path: string;
-	/** The photograph, as a path below the content folder. */
-	readonly source: string;
-	/** Part of the upright photograph to take, in its own pixels, or null for the whole. */
-	readonly crop: {
-		readonly x: number;
-		readonly y: number;
-		readonly width: number;
-		readonly height: number;
-	} | null;
-	/** Width of the made picture in pixels; never more than the crop's own (no upsampling). */
-	readonly widthPx: number;
-	/**
-	 * Null for a plain crop. Else the crop is one cell of the repeat, made so that it joins itself on all sides: the picture's
-	 * uneven light is taken out and its edges are blended with what lies one cell further on.
-	 */
-	readonly tile: {
-		readonly blendPx: number;
-		readonly halfDrop: boolean;
-	} | null;
+  /** Path below `out/`. */
+  readonly path: string;
+  /** The photograph, as a path below the content folder. */
+  readonly source: string;
+  /** Part of the upright photograph to take, in its own pixels, or null for the whole. */
+  readonly crop: {
+    readonly x: number;
+    readonly y: number;
+    readonly width: number;
+    readonly height: number;
+  } | null;
+  /** Width of the made picture in pixels; never more than the crop's own (no upsampling). */
+  readonly widthPx: number;
+  /**
+   * Null for a plain crop. Else the crop is one cell of the repeat, made so that it joins itself on all sides: the picture's
+   * uneven light is taken out and its edges are blended with what lies one cell further on.
+   */
+  readonly tile: {
+    readonly blendPx: number;
+    readonly halfDrop: boolean;
+  } | null;
 }

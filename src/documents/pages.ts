@@ -9,39 +9,34 @@ import { clientIndex, studioIndex } from "./studio/indexPages.ts";
 import { ordersPage } from "./studio/orders.ts";
 
 /** Every document of a project, in all three trees, but the studio's index. To add a document, add a line here. */
-export function pagesOfProject(
-	data: ProjectData,
-	warnings: readonly Diagnostic[],
-): Page[] {
-	return [
-		clientIndex(data),
-		proposalPage(data),
-		...data.rooms.map((room) => boardPage(data, room)),
-		...sheetPages(data),
-		ordersPage(data),
-		findingsPage(data, warnings),
-	];
+export function pagesOfProject(data: ProjectData, warnings: readonly Diagnostic[]): Page[] {
+  return [
+    clientIndex(data),
+    proposalPage(data),
+    ...data.rooms.map((room) => boardPage(data, room)),
+    ...sheetPages(data),
+    ordersPage(data),
+    findingsPage(data, warnings),
+  ];
 }
 
 /** All pages of the studio: each project's, and the index over them. */
 export function allPages(
-	all: readonly {
-		readonly data: ProjectData;
-		readonly warnings: readonly Diagnostic[];
-	}[],
-	broken: readonly string[],
-	studio: { name: string; language: string; paper: "a3" | "tabloid" },
+  all: readonly {
+    readonly data: ProjectData;
+    readonly warnings: readonly Diagnostic[];
+  }[],
+  broken: readonly string[],
+  studio: { name: string; language: string; paper: "a3" | "tabloid" },
 ): Page[] {
-	const pages = all.flatMap(({ data, warnings }) =>
-		pagesOfProject(data, warnings),
-	);
-	const index = studioIndex(
-		all.map((p) => p.data),
-		pages.filter((p) => p.reader === "maker"),
-		broken,
-		studio.name,
-		studio.language,
-		studio.paper === "a3" ? "a4" : "letter",
-	);
-	return [...pages, index];
+  const pages = all.flatMap(({ data, warnings }) => pagesOfProject(data, warnings));
+  const index = studioIndex(
+    all.map((p) => p.data),
+    pages.filter((p) => p.reader === "maker"),
+    broken,
+    studio.name,
+    studio.language,
+    studio.paper === "a3" ? "a4" : "letter",
+  );
+  return [...pages, index];
 }

@@ -1,24 +1,16 @@
 /** The client's tree of a project. */
 export const clientTree = (project: string): string => `client/${project}`;
 /** A maker's tree of a project. */
-export const makerTree = (maker: string, project: string): string =>
-	`makers/${maker}/${project}`;
+export const makerTree = (maker: string, project: string): string => `makers/${maker}/${project}`;
 /** The studio's folder of a project. */
 export const studioTree = (project: string): string => `studio/${project}`;
 
 export const boardPath = (project: string, room: string): string =>
-	`${clientTree(project)}/${room}/index.html`;
-export const proposalPath = (project: string): string =>
-	`${clientTree(project)}/proposal.html`;
-export const clientIndexPath = (project: string): string =>
-	`${clientTree(project)}/index.html`;
-export const sheetPath = (
-	maker: string,
-	project: string,
-	room: string,
-): string => `${makerTree(maker, project)}/${room}.html`;
-export const ordersPath = (project: string): string =>
-	`${studioTree(project)}/orders.html`;
-export const findingsPath = (project: string): string =>
-	`${studioTree(project)}/findings.html`;
+  `${clientTree(project)}/${room}/index.html`;
+export const proposalPath = (project: string): string => `${clientTree(project)}/proposal.html`;
+export const clientIndexPath = (project: string): string => `${clientTree(project)}/index.html`;
+export const sheetPath = (maker: string, project: string, room: string): string =>
+  `${makerTree(maker, project)}/${room}.html`;
+export const ordersPath = (project: string): string => `${studioTree(project)}/orders.html`;
+export const findingsPath = (project: string): string => `${studioTree(project)}/findings.html`;
 export const STUDIO_INDEX = "studio/index.html";

@@ -13,10 +13,22 @@ export interface Rate extends Amount {
   readonly per: RateUnit;
 }
 
-export const RATE_UNITS = ["item", "width", "drop", "yard", "metre", "roll", "hour", "day", "square-metre", "square-foot"] as const;
+export const RATE_UNITS = [
+  "item",
+  "width",
+  "drop",
+  "yard",
+  "metre",
+  "roll",
+  "hour",
+  "day",
+  "square-metre",
+  "square-foot",
+] as const;
 export type RateUnit = (typeof RATE_UNITS)[number];
 
-const AMOUNT = /^(?:([$€£¥]|[A-Z]{3})\s*)?(\d{1,3}(?:,\d{3})+|\d+)(?:\.(\d{1,3}))?(?:\s*([$€£¥]|[A-Z]{3}))?$/;
+const AMOUNT =
+  /^(?:([$€£¥]|[A-Z]{3})\s*)?(\d{1,3}(?:,\d{3})+|\d+)(?:\.(\d{1,3}))?(?:\s*([$€£¥]|[A-Z]{3}))?$/;
 
 function readAmount(text: string): Amount | null {
   const found = AMOUNT.exec(text.trim());
@@ -30,7 +42,10 @@ export function amountIn(text: string): Amount | null {
   return readAmount(text) ?? readAmount(text.split(/\s+(?:per|a|an|each)\s+/i)[0] ?? "");
 }
 
-const EXPLAIN = { expected: "a sum such as 1200, 1,200.50 or $ 1,200", hint: "Write it with a point before the cents." };
+const EXPLAIN = {
+  expected: "a sum such as 1200, 1,200.50 or $ 1,200",
+  hint: "Write it with a point before the cents.",
+};
 
 /** A sum of money of zero or more: `1200`, `1,200.50`, `$ 1,200`. */
 export function amountField() {
@@ -39,8 +54,18 @@ export function amountField() {
     .transform((text, context): Amount => {
       const read = readAmount(text);
       if (read) return read;
-      if (/^\s*[-−]/.test(text)) return refuse(context, text, { code: "amount-negative", message: `“${text}” is less than nothing.`, expected: "a sum of zero or more", hint: "Take the minus sign away." });
-      return refuse(context, text, { code: "amount-unreadable", message: `“${text}” cannot be read as a sum of money.`, ...EXPLAIN });
+      if (/^\s*[-−]/.test(text))
+        return refuse(context, text, {
+          code: "amount-negative",
+          message: `“${text}” is less than nothing.`,
+          expected: "a sum of zero or more",
+          hint: "Take the minus sign away.",
+        });
+      return refuse(context, text, {
+        code: "amount-unreadable",
+        message: `“${text}” cannot be read as a sum of money.`,
+        ...EXPLAIN,
+      });
     })
     .meta({ money: true, examples: ["1,200.50"] });
 }
@@ -52,10 +77,27 @@ export function rateField() {
     .transform((text, context): Rate => {
       const [sum, per] = text.split(/\s+(?:per|a|an|each)\s+/i);
       const read = readAmount(sum ?? "");
-      if (!read) return refuse(context, text, { code: "rate-unreadable", message: `“${text}” cannot be read as a rate.`, expected: "a sum and what it is for, such as 48 per width", hint: `After "per" may stand: ${RATE_UNITS.join(", ")}.` });
-      const word = (per ?? "item").trim().toLowerCase().replace(/\s+/g, "-").replace(/^(piece|cushion|blind|chair|pair)$/, "item").replace(/^meter$/, "metre");
+      if (!read)
+        return refuse(context, text, {
+          code: "rate-unreadable",
+          message: `“${text}” cannot be read as a rate.`,
+          expected: "a sum and what it is for, such as 48 per width",
+          hint: `After "per" may stand: ${RATE_UNITS.join(", ")}.`,
+        });
+      const word = (per ?? "item")
+        .trim()
+        .toLowerCase()
+        .replace(/\s+/g, "-")
+        .replace(/^(piece|cushion|blind|chair|pair)$/, "item")
+        .replace(/^meter$/, "metre");
       const unit = RATE_UNITS.find((u) => u === word || `${u}s` === word);
-      if (!unit) return refuse(context, text, { code: "rate-unit-unknown", message: `A rate cannot be "per ${per}".`, expected: RATE_UNITS.join(", "), hint: `After "per" may stand: ${RATE_UNITS.join(", ")}.` });
+      if (!unit)
+        return refuse(context, text, {
+          code: "rate-unit-unknown",
+          message: `A rate cannot be "per ${per}".`,
+          expected: RATE_UNITS.join(", "),
+          hint: `After "per" may stand: ${RATE_UNITS.join(", ")}.`,
+        });
       return { ...read, per: unit };
     })
     .meta({ money: true, examples: ["48 per width"] });

@@ -19,6 +19,7 @@ export function refuse(context: Context, input: unknown, fault: Fault): never {
 /** The fault that a zod issue carries, when it came from one of our fields. */
 export function faultOf(issue: z.core.$ZodIssue): Fault | null {
   const params = (issue as { params?: unknown }).params;
-  if (params && typeof params === "object" && "code" in params && "message" in params) return params as Fault;
+  if (params && typeof params === "object" && "code" in params && "message" in params)
+    return params as Fault;
   return null;
 }

@@ -7,20 +7,47 @@ import { countField, listField, refField, textField, yesNoField } from "./plainF
 export const itemBase = {
   at: placementField().optional().meta({ description: "where it is" }),
   count: countField().optional().meta({ description: "how many alike; one where nothing is said" }),
-  maker: refField("a maker").optional().meta({ description: "who makes it, as named in studio.md; else the first maker of this kind" }),
-  making: amountField().optional().meta({ description: "an agreed making charge for the whole item, instead of the maker's rate" }),
+  maker: refField("a maker")
+    .optional()
+    .meta({
+      description: "who makes it, as named in studio.md; else the first maker of this kind",
+    }),
+  making: amountField()
+    .optional()
+    .meta({
+      description: "an agreed making charge for the whole item, instead of the maker's rate",
+    }),
   phase: countField(1, 9).optional().meta({ description: "the phase that it is bought in" }),
-  owner: refField("an owner").optional().meta({ description: "client, when the cloth or piece is the client's own" }),
-  existing: yesNoField().optional().meta({ description: "yes: the piece is there already and stays; we re-cover or re-hang it" }),
-  touches: listField(refField("an item")).optional().meta({ description: "items or objects that it stands against" }),
-  note: textField().optional().meta({ description: "for the maker; printed on the specification sheet" }),
-  private: textField().optional().meta({ description: "for the studio alone; never printed for a client or a maker" }),
+  owner: refField("an owner")
+    .optional()
+    .meta({ description: "client, when the cloth or piece is the client's own" }),
+  existing: yesNoField()
+    .optional()
+    .meta({ description: "yes: the piece is there already and stays; we re-cover or re-hang it" }),
+  touches: listField(refField("an item"))
+    .optional()
+    .meta({ description: "items or objects that it stands against" }),
+  note: textField()
+    .optional()
+    .meta({ description: "for the maker; printed on the specification sheet" }),
+  private: textField()
+    .optional()
+    .meta({ description: "for the studio alone; never printed for a client or a maker" }),
   hardware: listField(
     z.strictObject({
       what: textField().meta({ description: "what it is", examples: ["brass pole"] }),
-      supplier: refField("a supplier").optional().meta({ description: "whom it is bought from, as named in studio.md" }),
-      trade: amountField().optional().meta({ description: "what the studio pays for one", examples: ["85.00"] }),
-      client: amountField().optional().meta({ description: "what the client pays for one; else trade price times markup", examples: ["119.00"] }),
+      supplier: refField("a supplier")
+        .optional()
+        .meta({ description: "whom it is bought from, as named in studio.md" }),
+      trade: amountField()
+        .optional()
+        .meta({ description: "what the studio pays for one", examples: ["85.00"] }),
+      client: amountField()
+        .optional()
+        .meta({
+          description: "what the client pays for one; else trade price times markup",
+          examples: ["119.00"],
+        }),
       count: countField().optional().meta({ description: "how many; one where nothing is said" }),
     }),
   )

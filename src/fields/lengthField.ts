@@ -6,19 +6,54 @@ import { type Fault, refuse } from "./fault.ts";
 function explain(fault: LengthFault, text: string, near: string): Fault {
   switch (fault) {
     case "empty":
-      return { code: "length-empty", message: "A length is missing here.", expected: `a length with its unit`, hint: `Write it with its unit, for example 84 1/2" or 214 cm.` };
+      return {
+        code: "length-empty",
+        message: "A length is missing here.",
+        expected: `a length with its unit`,
+        hint: `Write it with its unit, for example 84 1/2" or 214 cm.`,
+      };
     case "no-unit":
-      return { code: "length-without-unit", message: `“${text}” has no unit.`, expected: "a length with its unit", hint: `Write ${near}" for inches or ${near} cm for centimetres.` };
+      return {
+        code: "length-without-unit",
+        message: `“${text}” has no unit.`,
+        expected: "a length with its unit",
+        hint: `Write ${near}" for inches or ${near} cm for centimetres.`,
+      };
     case "unknown-unit":
-      return { code: "length-unit-unknown", message: `“${near}” is not a unit of length.`, expected: `", ', in, ft, yd, mm, cm or m`, hint: `Write for example 84", 7' 2", 2.14 m or 214 cm.` };
+      return {
+        code: "length-unit-unknown",
+        message: `“${near}” is not a unit of length.`,
+        expected: `", ', in, ft, yd, mm, cm or m`,
+        hint: `Write for example 84", 7' 2", 2.14 m or 214 cm.`,
+      };
     case "negative":
-      return { code: "length-negative", message: `“${text}” is less than nothing.`, expected: "a length of zero or more", hint: "Take the minus sign away." };
+      return {
+        code: "length-negative",
+        message: `“${text}” is less than nothing.`,
+        expected: "a length of zero or more",
+        hint: "Take the minus sign away.",
+      };
     case "too-long":
-      return { code: "length-too-long", message: `“${text}” is longer than a kilometre.`, expected: "a length found in a room", hint: "Look at the unit: perhaps m stands where mm or cm was meant." };
+      return {
+        code: "length-too-long",
+        message: `“${text}” is longer than a kilometre.`,
+        expected: "a length found in a room",
+        hint: "Look at the unit: perhaps m stands where mm or cm was meant.",
+      };
     case "comma":
-      return { code: "length-comma", message: `“${text}” can be read in two ways: with a thousands comma or a decimal comma.`, expected: "a length without a comma", hint: `Write ${text.replace(",", "")} or ${text.replace(",", ".")}.` };
+      return {
+        code: "length-comma",
+        message: `“${text}” can be read in two ways: with a thousands comma or a decimal comma.`,
+        expected: "a length without a comma",
+        hint: `Write ${text.replace(",", "")} or ${text.replace(",", ".")}.`,
+      };
     default:
-      return { code: "length-unreadable", message: `“${text}” cannot be read as a length.`, expected: "a length with its unit", hint: `Write for example 84 1/2", 7' 2", 2.14 m or 214 cm.` };
+      return {
+        code: "length-unreadable",
+        message: `“${text}” cannot be read as a length.`,
+        expected: "a length with its unit",
+        hint: `Write for example 84 1/2", 7' 2", 2.14 m or 214 cm.`,
+      };
   }
 }
 
@@ -41,7 +76,12 @@ export function positiveLengthField() {
       const read = parseLength(text);
       if (!read.ok) return refuse(context, text, explain(read.fault, text, read.near));
       if (read.length.isZero()) {
-        return refuse(context, text, { code: "length-zero", message: "This length is zero.", expected: "a length of more than zero", hint: "Write the measure, or leave the line out until it is known." });
+        return refuse(context, text, {
+          code: "length-zero",
+          message: "This length is zero.",
+          expected: "a length of more than zero",
+          hint: "Write the measure, or leave the line out until it is known.",
+        });
       }
       return read.length;
     })
@@ -53,10 +93,17 @@ export function sizeField(count: 2 | 3) {
   return z
     .string()
     .transform((text, context): Length[] => {
-      const parts = normaliseLengthText(text).split(/\s*(?:×|\bby\b|(?<=["'a-z\d\s])x(?=[\s\d.]))\s*/i).filter((p) => p !== "");
+      const parts = normaliseLengthText(text)
+        .split(/\s*(?:×|\bby\b|(?<=["'a-z\d\s])x(?=[\s\d.]))\s*/i)
+        .filter((p) => p !== "");
       const named = count === 2 ? "width x height" : "width x depth x height";
       if (parts.length !== count) {
-        return refuse(context, text, { code: "size-parts", message: `“${text}” is not ${named}.`, expected: named, hint: count === 2 ? `Write for example 20" x 20".` : `Write for example 31" x 34" x 36".` });
+        return refuse(context, text, {
+          code: "size-parts",
+          message: `“${text}” is not ${named}.`,
+          expected: named,
+          hint: count === 2 ? `Write for example 20" x 20".` : `Write for example 31" x 34" x 36".`,
+        });
       }
       const lengths: Length[] = [];
       for (const [at, part] of parts.entries()) {
@@ -64,10 +111,17 @@ export function sizeField(count: 2 | 3) {
         if (!read.ok) {
           const fault = explain(read.fault, part, read.near);
           // `20 x 20"` is how people write; still each measure wants its own unit, so that none is guessed.
-          return refuse(context, text, { ...fault, message: `${fault.message.replace(/\.$/, "")} (measure ${at + 1} of “${text}”).` });
+          return refuse(context, text, {
+            ...fault,
+            message: `${fault.message.replace(/\.$/, "")} (measure ${at + 1} of “${text}”).`,
+          });
         }
         if (read.length.isZero()) {
-          return refuse(context, text, { code: "length-zero", message: `Measure ${at + 1} of “${text}” is zero.`, expected: "lengths of more than zero" });
+          return refuse(context, text, {
+            code: "length-zero",
+            message: `Measure ${at + 1} of “${text}” is zero.`,
+            expected: "lengths of more than zero",
+          });
         }
         lengths.push(read.length);
       }
@@ -81,11 +135,18 @@ export function pointField() {
   return z
     .string()
     .transform((text, context): Length[] => {
-      const parts = normaliseLengthText(text).split(/\s*(?:×|\bby\b|(?<=["'a-z\d\s])x(?=[\s\d.]))\s*/i).filter((p) => p !== "");
+      const parts = normaliseLengthText(text)
+        .split(/\s*(?:×|\bby\b|(?<=["'a-z\d\s])x(?=[\s\d.]))\s*/i)
+        .filter((p) => p !== "");
       const lengths = parts.map(parseLength);
       const bad = lengths.findIndex((l) => !l.ok);
       if (parts.length !== 2 || bad >= 0) {
-        return refuse(context, text, { code: "point-unreadable", message: `“${text}” is not a place on the floor.`, expected: "two lengths with x between", hint: `Write for example 9' x 6': nine feet from the left-hand (west) wall, six from the top (north) wall.` });
+        return refuse(context, text, {
+          code: "point-unreadable",
+          message: `“${text}” is not a place on the floor.`,
+          expected: "two lengths with x between",
+          hint: `Write for example 9' x 6': nine feet from the left-hand (west) wall, six from the top (north) wall.`,
+        });
       }
       return lengths.map((l) => (l as { length: Length }).length);
     })

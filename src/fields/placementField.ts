@@ -13,15 +13,28 @@ export function placementField() {
     refField("a window").meta({ description: "a window, by its name" }),
     z.strictObject({
       wall: refField("a wall").meta({ description: "the wall that it stands against or hangs on" }),
-      "from-left": lengthField().optional().meta({ description: "from the wall's left end, seen from inside, to the item's left edge", examples: [`1' 2"`] }),
-      height: lengthField().optional().meta({ description: "from the floor to the item's foot", examples: [`48"`] }),
+      "from-left": lengthField()
+        .optional()
+        .meta({
+          description: "from the wall's left end, seen from inside, to the item's left edge",
+          examples: [`1' 2"`],
+        }),
+      height: lengthField()
+        .optional()
+        .meta({ description: "from the floor to the item's foot", examples: [`48"`] }),
     }),
     z.strictObject({
-      floor: pointField().meta({ description: "the item's middle, from the west and from the north wall" }),
+      floor: pointField().meta({
+        description: "the item's middle, from the west and from the north wall",
+      }),
       facing: wordField(COMPASS).optional().meta({ description: "where its front looks" }),
-      wall: refField("a wall").optional().meta({ description: "the wall that it is drawn against" }),
+      wall: refField("a wall")
+        .optional()
+        .meta({ description: "the wall that it is drawn against" }),
     }),
-    z.strictObject({ on: refField("an item").meta({ description: "the item or object that it lies on" }) }),
+    z.strictObject({
+      on: refField("an item").meta({ description: "the item or object that it lies on" }),
+    }),
   ]);
 }
 

@@ -8,7 +8,14 @@ import { sameWord } from "./vocabulary.ts";
 export function textField() {
   return z.string().transform((text, context): string => {
     const clean = text.trim();
-    return clean === "" ? refuse(context, text, { code: "text-empty", message: "Nothing is written here.", expected: "some words", hint: "Write it, or take the line out." }) : clean;
+    return clean === ""
+      ? refuse(context, text, {
+          code: "text-empty",
+          message: "Nothing is written here.",
+          expected: "some words",
+          hint: "Write it, or take the line out.",
+        })
+      : clean;
   });
 }
 
@@ -20,7 +27,12 @@ export function yesNoField() {
       const word = text.trim().toLowerCase();
       if (word === "yes" || word === "true") return true;
       if (word === "no" || word === "false") return false;
-      return refuse(context, text, { code: "yes-or-no", message: `“${text}” is neither yes nor no.`, expected: "yes or no", hint: "Write yes or no." });
+      return refuse(context, text, {
+        code: "yes-or-no",
+        message: `“${text}” is neither yes nor no.`,
+        expected: "yes or no",
+        hint: "Write yes or no.",
+      });
     })
     .meta({ examples: ["yes", "no"] });
 }
@@ -53,7 +65,12 @@ export function countField(least = 1, most = 10_000) {
       const clean = text.trim();
       const value = /^\d+$/.test(clean) ? Number(clean) : Number.NaN;
       if (value >= least && value <= most) return value;
-      return refuse(context, text, { code: "count-unreadable", message: `“${text}” is not a whole number from ${least} to ${most}.`, expected: `a whole number from ${least} to ${most}`, hint: "Write it in figures, without a unit." });
+      return refuse(context, text, {
+        code: "count-unreadable",
+        message: `“${text}” is not a whole number from ${least} to ${most}.`,
+        expected: `a whole number from ${least} to ${most}`,
+        hint: "Write it in figures, without a unit.",
+      });
     })
     .meta({ examples: ["2"] });
 }
@@ -65,7 +82,12 @@ export function ratioField() {
     .transform((text, context): Fraction => {
       const clean = text.trim().replace(/^(\d+),(\d+)$/, "$1.$2");
       if (/^\d+(\.\d+)?$/.test(clean) && Number(clean) > 0) return new Fraction(clean);
-      return refuse(context, text, { code: "ratio-unreadable", message: `“${text}” is not a number of more than zero.`, expected: "a number such as 2.25", hint: "Write it in figures, without a unit." });
+      return refuse(context, text, {
+        code: "ratio-unreadable",
+        message: `“${text}” is not a number of more than zero.`,
+        expected: "a number such as 2.25",
+        hint: "Write it in figures, without a unit.",
+      });
     })
     .meta({ examples: ["2.25"] });
 }
@@ -75,9 +97,17 @@ export function percentField() {
   return z
     .string()
     .transform((text, context): Fraction => {
-      const clean = text.trim().replace(/\s*%$/, "").replace(/^(\d+),(\d+)$/, "$1.$2");
+      const clean = text
+        .trim()
+        .replace(/\s*%$/, "")
+        .replace(/^(\d+),(\d+)$/, "$1.$2");
       if (/^\d+(\.\d+)?$/.test(clean) && Number(clean) <= 100) return new Fraction(clean).div(100);
-      return refuse(context, text, { code: "percent-unreadable", message: `“${text}” is not a share from 0 to 100 %.`, expected: "a share such as 8.25 %", hint: "Write it in figures, with or without %." });
+      return refuse(context, text, {
+        code: "percent-unreadable",
+        message: `“${text}” is not a share from 0 to 100 %.`,
+        expected: "a share such as 8.25 %",
+        hint: "Write it in figures, with or without %.",
+      });
     })
     .meta({ examples: ["8.25 %"] });
 }
@@ -90,7 +120,12 @@ export function colourField() {
       const clean = text.trim().toLowerCase();
       if (/^#[0-9a-f]{6}$/.test(clean)) return clean;
       if (/^#[0-9a-f]{3}$/.test(clean)) return `#${[...clean.slice(1)].map((c) => c + c).join("")}`;
-      return refuse(context, text, { code: "colour-unreadable", message: `“${text}” is not a colour.`, expected: `# and six figures or letters a to f, in quotes`, hint: `Write for example "#efe3c8", with the quotes.` });
+      return refuse(context, text, {
+        code: "colour-unreadable",
+        message: `“${text}” is not a colour.`,
+        expected: `# and six figures or letters a to f, in quotes`,
+        hint: `Write for example "#efe3c8", with the quotes.`,
+      });
     })
     .meta({ examples: ['"#efe3c8"'] });
 }
@@ -131,22 +166,47 @@ export function pictureField() {
     .transform((text, context): string => {
       const clean = text.trim();
       const code = "picture-name";
-      if (/[/\\]/.test(clean)) return refuse(context, text, { code, message: `“${text}” is not in the card's own folder.`, expected: "the picture's name", hint: "Put the picture beside the card, and write its name alone." });
+      if (/[/\\]/.test(clean))
+        return refuse(context, text, {
+          code,
+          message: `“${text}” is not in the card's own folder.`,
+          expected: "the picture's name",
+          hint: "Put the picture beside the card, and write its name alone.",
+        });
       // biome-ignore lint/suspicious/noControlCharactersInRegex: no file of ours has them in its name
-      if (/^\.|[\u0000-\u001f]/.test(clean) || clean === "") return refuse(context, text, { code, message: `“${text}” cannot be the name of a picture.`, expected: "a name such as fern-trellis.jpg" });
-      if (/\.svgz?$/i.test(clean)) return refuse(context, text, { code, message: `“${text}” is a drawing, not a photograph.`, expected: "a JPEG, PNG, WebP or TIFF picture" });
+      if (/^\.|[\u0000-\u001f]/.test(clean) || clean === "")
+        return refuse(context, text, {
+          code,
+          message: `“${text}” cannot be the name of a picture.`,
+          expected: "a name such as fern-trellis.jpg",
+        });
+      if (/\.svgz?$/i.test(clean))
+        return refuse(context, text, {
+          code,
+          message: `“${text}” is a drawing, not a photograph.`,
+          expected: "a JPEG, PNG, WebP or TIFF picture",
+        });
       return clean;
     })
     .meta({ ref: "a picture", examples: ["fern-trellis.jpg"] });
 }
 
 /** One of some words; synonyms of the other vocabulary are read as their partner. */
-export function wordField<const W extends string>(words: readonly W[], synonyms: Readonly<Record<string, W>> = {}) {
+export function wordField<const W extends string>(
+  words: readonly W[],
+  synonyms: Readonly<Record<string, W>> = {},
+) {
   return z
     .string()
     .transform((text, context): W => {
-      const clean = text.trim().toLowerCase().replace(/[\s_]+/g, "-");
-      const word = words.find((w) => w.toLowerCase() === clean) ?? synonyms[clean] ?? (sameWord(clean, words) as W | undefined);
+      const clean = text
+        .trim()
+        .toLowerCase()
+        .replace(/[\s_]+/g, "-");
+      const word =
+        words.find((w) => w.toLowerCase() === clean) ??
+        synonyms[clean] ??
+        (sameWord(clean, words) as W | undefined);
       if (word !== undefined) return word;
       const near = nearest(clean, words);
       return refuse(context, text, {
@@ -172,7 +232,12 @@ export function currencyField() {
       const clean = text.trim().toUpperCase();
       const known = Intl.supportedValuesOf("currency");
       if (known.includes(clean)) return clean;
-      return refuse(context, text, { code: "currency-unknown", message: `“${text}” is not a currency's code.`, expected: "a code of three letters", hint: "Write for example USD, CAD, GBP or EUR." });
+      return refuse(context, text, {
+        code: "currency-unknown",
+        message: `“${text}” is not a currency's code.`,
+        expected: "a code of three letters",
+        hint: "Write for example USD, CAD, GBP or EUR.",
+      });
     })
     .meta({ examples: ["USD"] });
 }

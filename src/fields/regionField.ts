@@ -30,7 +30,12 @@ export function regionField() {
     .transform((text, context): Region => {
       const read = region(text);
       if (read) return read;
-      return refuse(context, text, { code: "region-unreadable", message: `“${text}” is not a part of the picture.`, expected: "left, top, width and height in pixels", hint: "Write for example 40 60 200 150." });
+      return refuse(context, text, {
+        code: "region-unreadable",
+        message: `“${text}” is not a part of the picture.`,
+        expected: "left, top, width and height in pixels",
+        hint: "Write for example 40 60 200 150.",
+      });
     })
     .meta({ examples: ["40 60 200 150"] });
 }
@@ -45,7 +50,12 @@ export function patchField() {
       const percent = /^(\d+(?:\.\d+)?)\s*%$/.exec((share ?? "").trim());
       const reflectance = percent ? Number(percent[1]) / 100 : Number.NaN;
       if (read && reflectance > 0 && reflectance <= 1) return { ...read, reflectance };
-      return refuse(context, text, { code: "patch-unreadable", message: `“${text}” is not a white or grey patch.`, expected: "left, top, width and height in pixels, and how much light it reflects", hint: "Write for example 40 60 200 150 at 90% for white card, or at 18% for a grey card." });
+      return refuse(context, text, {
+        code: "patch-unreadable",
+        message: `“${text}” is not a white or grey patch.`,
+        expected: "left, top, width and height in pixels, and how much light it reflects",
+        hint: "Write for example 40 60 200 150 at 90% for white card, or at 18% for a grey card.",
+      });
     })
     .meta({ examples: ["40 60 200 150 at 90%"] });
 }

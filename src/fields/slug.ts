@@ -1,4 +1,14 @@
-const LIGATURES: Readonly<Record<string, string>> = { ß: "ss", æ: "ae", œ: "oe", ø: "o", ł: "l", đ: "d", ð: "d", þ: "th", ı: "i" };
+const LIGATURES: Readonly<Record<string, string>> = {
+  ß: "ss",
+  æ: "ae",
+  œ: "oe",
+  ø: "o",
+  ł: "l",
+  đ: "d",
+  ð: "d",
+  þ: "th",
+  ı: "i",
+};
 
 /** Longest slug in characters: with an ending it stays below the 255 bytes that a file's name may have, in any script. */
 const MOST = 72;

@@ -12,8 +12,13 @@ export function alignmentDistance(a: string, b: string): number {
     const row = [i];
     for (let j = 1; j <= t.length; j += 1) {
       const change = s[i - 1] === t[j - 1] ? 0 : 1;
-      let best = Math.min((old[j] as number) + 1, (row[j - 1] as number) + 1, (old[j - 1] as number) + change);
-      if (i > 1 && j > 1 && s[i - 1] === t[j - 2] && s[i - 2] === t[j - 1]) best = Math.min(best, (older[j - 2] as number) + 1);
+      let best = Math.min(
+        (old[j] as number) + 1,
+        (row[j - 1] as number) + 1,
+        (old[j - 1] as number) + change,
+      );
+      if (i > 1 && j > 1 && s[i - 1] === t[j - 2] && s[i - 2] === t[j - 1])
+        best = Math.min(best, (older[j - 2] as number) + 1);
       row.push(best);
     }
     older = old;

@@ -14,12 +14,26 @@ export function workField(kinds: readonly string[]) {
   const known = [...kinds, ...WORKS];
   return z.string().transform((text, context): string => {
     const typed = text.trim();
-    if (typed === "") return refuse(context, text, { code: "text-empty", message: "Nothing is written here.", expected: "a kind of item", hint: "Write it, or take it out." });
+    if (typed === "")
+      return refuse(context, text, {
+        code: "text-empty",
+        message: "Nothing is written here.",
+        expected: "a kind of item",
+        hint: "Write it, or take it out.",
+      });
     const word = typed.toLowerCase().replace(/[\s_]+/g, "-");
-    const same = sameWord(word, known) ?? sameWord(word.replace(/s$/, ""), known) ?? sameWord(`${word}s`, known);
+    const same =
+      sameWord(word, known) ??
+      sameWord(word.replace(/s$/, ""), known) ??
+      sameWord(`${word}s`, known);
     if (same !== undefined) return same;
     const near = nearest(word, known);
     if (near === null || kinds.length === 0) return typed;
-    return refuse(context, text, { code: "work-unknown", message: `“${text}” is no kind of item or work that is known here.`, expected: near, hint: `Did you mean ${near}?` });
+    return refuse(context, text, {
+      code: "work-unknown",
+      message: `“${text}” is no kind of item or work that is known here.`,
+      expected: near,
+      hint: `Did you mean ${near}?`,
+    });
   });
 }

@@ -38,7 +38,17 @@ export interface WindowFacts {
 export interface ObjectFacts {
   readonly id: string;
   readonly name: string;
-  readonly shape: "rug" | "picture" | "chair" | "table" | "chest" | "lamp" | "stove" | "seat" | "mirror" | "box";
+  readonly shape:
+    | "rug"
+    | "picture"
+    | "chair"
+    | "table"
+    | "chest"
+    | "lamp"
+    | "stove"
+    | "seat"
+    | "mirror"
+    | "box";
   /** What is seen of it from the front: width and height; a rug's depth is its second measure, its height null. */
   readonly width: Length | null;
   readonly depth: Length | null;
@@ -58,7 +68,13 @@ export interface WallRun {
   readonly fromLeft: Length;
   readonly width: Length;
   readonly height: Length;
-  readonly openings: readonly { readonly what: "window" | "door"; readonly fromLeft: Length; readonly width: Length; readonly foot: Length; readonly height: Length }[];
+  readonly openings: readonly {
+    readonly what: "window" | "door";
+    readonly fromLeft: Length;
+    readonly width: Length;
+    readonly foot: Length;
+    readonly height: Length;
+  }[];
 }
 
 /** Everything outside its own fields that an item's arithmetic may look at. Plain values and look-ups; no files. */
@@ -68,12 +84,19 @@ export interface ItemContext {
   /** An object's card; null where there is none of that name. */
   readonly object: (id: string) => ObjectFacts | null;
   /** What studio.md says of paint, as typed; null where it says nothing. */
-  readonly paint: { readonly coverage: string | null; readonly tins: readonly string[] | null } | null;
+  readonly paint: {
+    readonly coverage: string | null;
+    readonly tins: readonly string[] | null;
+  } | null;
   /** The window that it hangs at, or null. */
   readonly window: WindowFacts | null;
   readonly roomHeight: Length | null;
   /** The floor's length and width, or null without floor or walls. */
-  readonly floor: { readonly length: Length; readonly width: Length; readonly perimeter: Length } | null;
+  readonly floor: {
+    readonly length: Length;
+    readonly width: Length;
+    readonly perimeter: Length;
+  } | null;
   /**
    * The wall runs that `on` names, in the room's order, with what is papered taken out for paint; `woodwork` names every wall
    * whole, papered or not, since the skirting runs on. An empty list where `on` names a wall that is not there; null where the
@@ -156,7 +179,14 @@ export interface Made {
   /** The length that the handbook's rule gives for each cloth. */
   readonly handbook: readonly { readonly cloth: string; readonly length: Length }[];
   /** What its making is counted by for a maker's rate: widths, items, rolls, square metres. */
-  readonly makingCounts: Readonly<Partial<Record<"item" | "width" | "drop" | "yard" | "metre" | "roll" | "square-metre" | "square-foot", Fraction>>>;
+  readonly makingCounts: Readonly<
+    Partial<
+      Record<
+        "item" | "width" | "drop" | "yard" | "metre" | "roll" | "square-metre" | "square-foot",
+        Fraction
+      >
+    >
+  >;
   /** Not known, to be asked before cutting; each a full sentence. */
   readonly questions: readonly string[];
   /** Codes of cautions that stand where the work is specified: cords, fire, lead-paint, heavy-hanging, small-parts. */
@@ -184,7 +214,9 @@ export interface ItemKind<F = never, M extends Made = Made> {
   readonly kind: string;
   readonly synonyms: readonly string[];
   /** The word in each vocabulary, for documents. */
-  readonly words: Readonly<Record<"en-US" | "en-GB", { readonly one: string; readonly many: string }>>;
+  readonly words: Readonly<
+    Record<"en-US" | "en-GB", { readonly one: string; readonly many: string }>
+  >;
   readonly schema: z.ZodType;
   readonly allowances: AllowanceTable;
   /** The usual phase by commitment: 1 cheap and easily changed, 3 hard to undo. */
@@ -194,7 +226,13 @@ export interface ItemKind<F = never, M extends Made = Made> {
   /** Who makes it: the word looked for in a maker's `makes`. */
   readonly trade: string;
   /** Cards that it uses, by surface: cloth references to check and to show. */
-  readonly cloths: (fields: F) => readonly { readonly surface: string; readonly cloth: string; readonly keyPath: readonly (string | number)[] }[];
+  readonly cloths: (
+    fields: F,
+  ) => readonly {
+    readonly surface: string;
+    readonly cloth: string;
+    readonly keyPath: readonly (string | number)[];
+  }[];
   make(fields: F, context: ItemContext): M;
   // Methods, not function fields: a list of all kinds holds them as ItemKind, and each is only given what it made itself.
   seen(fields: F, made: M): readonly SeenSurface[];

@@ -3,177 +3,148 @@ import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothRecord } from "../records/records.ts";
 import { compareMoney, type Money, money, timesMoney } from "../units/money.ts";
 import { allocate } from "./allocate.ts";
-import {
-	clothPrice,
-	markupNameOf,
-	markupOf,
-	unitsBought,
-} from "./clothPrice.ts";
+import { clothPrice, markupNameOf, markupOf, unitsBought } from "./clothPrice.ts";
 import type { LineKind, PriceLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
 import type { PricedItem, Purchase } from "./purchase.ts";
 import { toMoney } from "./toMoney.ts";
 
 function lineKindOf(cloth: ClothRecord): LineKind {
-	const name = markupNameOf(cloth);
-	return name === "wallcovering" || name === "lining" || name === "trim"
-		? name
-		: "cloth";
+  const name = markupNameOf(cloth);
+  return name === "wallcovering" || name === "lining" || name === "trim" ? name : "cloth";
 }
 
 /** The phase of an item: its own, else its kind's usual one. */
-export function phaseOf(
-	items: readonly PricedItem[],
-	room: string,
-	item: string,
-): number | null {
-	return (
-		items.find((i) => i.room === room && i.item === item)?.usualPhase ?? null
-	);
+export function phaseOf(items: readonly PricedItem[], room: string, item: string): number | null {
+  return items.find((i) => i.room === room && i.item === item)?.usualPhase ?? null;
 }
 
 /** Freight of a supplier's goods: the supplier's share of the trade price, else the studio's. */
 function freightShare(input: MoneyInput, cloth: ClothRecord): Fraction | null {
-	const supplier = cloth.fields.supplier
-		? input.studio.fields.suppliers?.[cloth.fields.supplier]
-		: undefined;
-	return supplier?.freight ?? input.studio.fields.freight?.cloth ?? null;
+  const supplier = cloth.fields.supplier
+    ? input.studio.fields.suppliers?.[cloth.fields.supplier]
+    : undefined;
+  return supplier?.freight ?? input.studio.fields.freight?.cloth ?? null;
 }
 
 function linesOf(
-	purchase: Purchase,
-	cloth: ClothRecord,
-	input: MoneyInput,
-	currency: string,
-	found: Diagnostic[],
+  purchase: Purchase,
+  cloth: ClothRecord,
+  input: MoneyInput,
+  currency: string,
+  found: Diagnostic[],
 ): PriceLine[] {
-	const price = clothPrice(cloth, input.studio, currency, found);
-	if (!price) {
-		found.push(
-			diagnostic(
-				cloth.place(["price"]),
-				"cloth-without-price",
-				`${cloth.fields.cloth} has no price yet.`,
-				{
-					severity: "warning",
-					expected: "price: { trade: …, per: yard }",
-					hint: "Until then its lines stand as “price to come” and the total leaves it out.",
-				},
-			),
-		);
-	}
-	const units = price
-		? unitsBought(purchase.amount, price.per, cloth.fields.roll?.length ?? null)
-		: null;
-	const whole = (unit: Money | undefined): Money =>
-		unit && units ? timesMoney(unit, units) : money(0, currency);
-	const weights = purchase.uses.map((u) => u.weight);
-	const trade = whole(price?.trade);
-	const freight = freightShare(input, cloth);
-	const freightTrade = freight
-		? timesMoney(trade, freight)
-		: money(0, currency);
-	const freightClient = timesMoney(
-		freightTrade,
-		markupOf(input.studio, "freight"),
-	);
-	const parts = {
-		trade: allocate(trade, weights),
-		client: allocate(whole(price?.client), weights),
-		freightTrade: allocate(freightTrade, weights),
-		freightClient: allocate(freightClient, weights),
-	};
-	return purchase.uses.flatMap((use, at): PriceLine[] => {
-		const shared = {
-			room: use.room,
-			item: use.item,
-			cloth: cloth.id,
-			maker: null,
-			phase: phaseOf(input.items, use.room, use.item),
-		};
-		const own: PriceLine = {
-			...shared,
-			what: lineKindOf(cloth),
-			label: cloth.fields.cloth,
-			trade: parts.trade[at] as Money,
-			client: parts.client[at] as Money,
-			taxKind: "goods",
-			open: price === null,
-		};
-		const carried = parts.freightTrade[at] as Money;
-		return compareMoney(carried, money(0, currency)) === 0
-			? [own]
-			: [
-					own,
-					{
-						...shared,
-						what: "freight",
-						label: "Freight",
-						trade: carried,
-						client: parts.freightClient[at] as Money,
-						taxKind: "goods",
-						open: false,
-					},
-				];
-	});
+  const price = clothPrice(cloth, input.studio, currency, found);
+  if (!price) {
+    found.push(
+      diagnostic(
+        cloth.place(["price"]),
+        "cloth-without-price",
+        `${cloth.fields.cloth} has no price yet.`,
+        {
+          severity: "warning",
+          expected: "price: { trade: …, per: yard }",
+          hint: "Until then its lines stand as “price to come” and the total leaves it out.",
+        },
+      ),
+    );
+  }
+  const units = price
+    ? unitsBought(purchase.amount, price.per, cloth.fields.roll?.length ?? null)
+    : null;
+  const whole = (unit: Money | undefined): Money =>
+    unit && units ? timesMoney(unit, units) : money(0, currency);
+  const weights = purchase.uses.map((u) => u.weight);
+  const trade = whole(price?.trade);
+  const freight = freightShare(input, cloth);
+  const freightTrade = freight ? timesMoney(trade, freight) : money(0, currency);
+  const freightClient = timesMoney(freightTrade, markupOf(input.studio, "freight"));
+  const parts = {
+    trade: allocate(trade, weights),
+    client: allocate(whole(price?.client), weights),
+    freightTrade: allocate(freightTrade, weights),
+    freightClient: allocate(freightClient, weights),
+  };
+  return purchase.uses.flatMap((use, at): PriceLine[] => {
+    const shared = {
+      room: use.room,
+      item: use.item,
+      cloth: cloth.id,
+      maker: null,
+      phase: phaseOf(input.items, use.room, use.item),
+    };
+    const own: PriceLine = {
+      ...shared,
+      what: lineKindOf(cloth),
+      label: cloth.fields.cloth,
+      trade: parts.trade[at] as Money,
+      client: parts.client[at] as Money,
+      taxKind: "goods",
+      open: price === null,
+    };
+    const carried = parts.freightTrade[at] as Money;
+    return compareMoney(carried, money(0, currency)) === 0
+      ? [own]
+      : [
+          own,
+          {
+            ...shared,
+            what: "freight",
+            label: "Freight",
+            trade: carried,
+            client: parts.freightClient[at] as Money,
+            taxKind: "goods",
+            open: false,
+          },
+        ];
+  });
 }
 
 /** Sample fees: credited where the cloth is bought and its supplier credits them, else a cost of the project. */
 function sampleLine(
-	cloth: ClothRecord,
-	bought: boolean,
-	currency: string,
-	found: Diagnostic[],
+  cloth: ClothRecord,
+  bought: boolean,
+  currency: string,
+  found: Diagnostic[],
 ): PriceLine[] {
-	const sample = cloth.fields.sample;
-	if (!sample?.fee || (bought && sample.credited)) return [];
-	const fee = toMoney(
-		sample.fee,
-		currency,
-		cloth.place(["sample", "fee"]),
-		found,
-	);
-	return [
-		{
-			room: null,
-			item: null,
-			what: "sample",
-			label: `Sample of ${cloth.fields.cloth}`,
-			cloth: cloth.id,
-			maker: null,
-			phase: null,
-			trade: fee,
-			client: money(0, currency),
-			taxKind: "none",
-			open: false,
-		},
-	];
+  const sample = cloth.fields.sample;
+  if (!sample?.fee || (bought && sample.credited)) return [];
+  const fee = toMoney(sample.fee, currency, cloth.place(["sample", "fee"]), found);
+  return [
+    {
+      room: null,
+      item: null,
+      what: "sample",
+      label: `Sample of ${cloth.fields.cloth}`,
+      cloth: cloth.id,
+      maker: null,
+      phase: null,
+      trade: fee,
+      client: money(0, currency),
+      taxKind: "none",
+      open: false,
+    },
+  ];
 }
 
 /**
  * Cloth lines: what is bought at its price, shared over the items that use it by their weight so that the parts make the whole to the
  * last cent; its freight; and the fees of samples that nobody credits. What the client owns costs nothing.
  */
-export function clothLines(
-	input: MoneyInput,
-	currency: string,
-	found: Diagnostic[],
-): PriceLine[] {
-	const bought = new Set(input.purchases.map((p) => p.cloth));
-	const lines = input.purchases.flatMap((purchase) => {
-		const cloth = input.records.cloths.get(purchase.cloth);
-		return cloth ? linesOf(purchase, cloth, input, currency, found) : [];
-	});
-	const used = new Set(
-		input.project.rooms.flatMap((room) =>
-			(room.fields.cloths ?? []).flatMap((c) =>
-				typeof c === "string" ? [c] : Object.keys(c),
-			),
-		),
-	);
-	const samples = [...used].sort().flatMap((id) => {
-		const cloth = input.records.cloths.get(id);
-		return cloth ? sampleLine(cloth, bought.has(id), currency, found) : [];
-	});
-	return [...lines, ...samples];
+export function clothLines(input: MoneyInput, currency: string, found: Diagnostic[]): PriceLine[] {
+  const bought = new Set(input.purchases.map((p) => p.cloth));
+  const lines = input.purchases.flatMap((purchase) => {
+    const cloth = input.records.cloths.get(purchase.cloth);
+    return cloth ? linesOf(purchase, cloth, input, currency, found) : [];
+  });
+  const used = new Set(
+    input.project.rooms.flatMap((room) =>
+      (room.fields.cloths ?? []).flatMap((c) => (typeof c === "string" ? [c] : Object.keys(c))),
+    ),
+  );
+  const samples = [...used].sort().flatMap((id) => {
+    const cloth = input.records.cloths.get(id);
+    return cloth ? sampleLine(cloth, bought.has(id), currency, found) : [];
+  });
+  return [...lines, ...samples];
 }

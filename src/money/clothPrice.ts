@@ -6,39 +6,37 @@ import { compareMoney, type Money, money, timesMoney } from "../units/money.ts";
 import { toMoney } from "./toMoney.ts";
 
 export interface ClothPrice {
-	readonly trade: Money;
-	readonly client: Money;
-	readonly per: "yard" | "metre" | "roll" | "each";
+  readonly trade: Money;
+  readonly client: Money;
+  readonly per: "yard" | "metre" | "roll" | "each";
 }
 
 export type MarkupName =
-	| "cloth"
-	| "wallcovering"
-	| "lining"
-	| "trim"
-	| "hardware"
-	| "making"
-	| "fitting"
-	| "paint"
-	| "freight"
-	| "objects";
+  | "cloth"
+  | "wallcovering"
+  | "lining"
+  | "trim"
+  | "hardware"
+  | "making"
+  | "fitting"
+  | "paint"
+  | "freight"
+  | "objects";
 
 /** The studio's markup for a class of goods; one (no markup) where it says none. Linings and wallcoverings fall back on cloth. */
 export function markupOf(studio: StudioRecord, name: MarkupName): Fraction {
-	const table = studio.fields.markup;
-	const own = table?.[name];
-	if (own) return own;
-	const asCloth =
-		name === "lining" || name === "wallcovering" || name === "trim";
-	return (asCloth ? table?.cloth : undefined) ?? new Fraction(1);
+  const table = studio.fields.markup;
+  const own = table?.[name];
+  if (own) return own;
+  const asCloth = name === "lining" || name === "wallcovering" || name === "trim";
+  return (asCloth ? table?.cloth : undefined) ?? new Fraction(1);
 }
 
 /** Which markup a card falls under. */
 export function markupNameOf(cloth: ClothRecord): MarkupName {
-	const type =
-		cloth.fields.type ?? (cloth.fields.roll ? "wallcovering" : "cloth");
-	if (type === "wallcovering" || type === "trim") return type;
-	return type === "lining" || type === "interlining" ? "lining" : "cloth";
+  const type = cloth.fields.type ?? (cloth.fields.roll ? "wallcovering" : "cloth");
+  if (type === "wallcovering" || type === "trim") return type;
+  return type === "lining" || type === "interlining" ? "lining" : "cloth";
 }
 
 /**
@@ -46,47 +44,47 @@ export function markupNameOf(cloth: ClothRecord): MarkupName {
  * null. A client price below trade is a warning.
  */
 export function clothPrice(
-	cloth: ClothRecord,
-	studio: StudioRecord,
-	currency: string,
-	found: Diagnostic[],
+  cloth: ClothRecord,
+  studio: StudioRecord,
+  currency: string,
+  found: Diagnostic[],
 ): ClothPrice | null {
-	const price = cloth.fields.price;
-	if (!price?.trade && !price?.client) return null;
-	const trade = price.trade
-		? toMoney(price.trade, currency, cloth.place(["price", "trade"]), found)
-		: money(0, currency);
-	const client = price.client
-		? toMoney(price.client, currency, cloth.place(["price", "client"]), found)
-		: timesMoney(trade, markupOf(studio, markupNameOf(cloth)));
-	if (price.client && compareMoney(client, trade) < 0) {
-		found.push(
-			diagnostic(
-				cloth.place(["price", "client"]),
-				"client-below-trade",
-				`The client price of ${cloth.fields.cloth} is below its trade price.`,
-				{
-					severity: "warning",
-					hint: "If that is meant, leave it; else correct one of the two.",
-				},
-			),
-		);
-	}
-	return {
-		trade,
-		client,
-		per: price.per ?? (cloth.fields.roll ? "roll" : "yard"),
-	};
+  const price = cloth.fields.price;
+  if (!price?.trade && !price?.client) return null;
+  const trade = price.trade
+    ? toMoney(price.trade, currency, cloth.place(["price", "trade"]), found)
+    : money(0, currency);
+  const client = price.client
+    ? toMoney(price.client, currency, cloth.place(["price", "client"]), found)
+    : timesMoney(trade, markupOf(studio, markupNameOf(cloth)));
+  if (price.client && compareMoney(client, trade) < 0) {
+    found.push(
+      diagnostic(
+        cloth.place(["price", "client"]),
+        "client-below-trade",
+        `The client price of ${cloth.fields.cloth} is below its trade price.`,
+        {
+          severity: "warning",
+          hint: "If that is meant, leave it; else correct one of the two.",
+        },
+      ),
+    );
+  }
+  return {
+    trade,
+    client,
+    per: price.per ?? (cloth.fields.roll ? "roll" : "yard"),
+  };
 }
 
 /** How many price units a bought amount is, exactly. */
 export function unitsBought(
-	amount: { readonly length: Length } | { readonly count: Fraction },
-	per: ClothPrice["per"],
-	roll: Length | null,
+  amount: { readonly length: Length } | { readonly count: Fraction },
+  per: ClothPrice["per"],
+  roll: Length | null,
 ): Fraction {
-	if ("count" in amount) return amount.count;
-	if (per === "yard") return amount.length.over(Length.yards(1));
-	if (per === "metre") return amount.length.over(Length.mm(1000));
-	return roll ? amount.length.over(roll).ceil() : new Fraction(1);
+  if ("count" in amount) return amount.count;
+  if (per === "yard") return amount.length.over(Length.yards(1));
+  if (per === "metre") return amount.length.over(Length.mm(1000));
+  return roll ? amount.length.over(roll).ceil() : new Fraction(1);
 }

@@ -1,130 +1,98 @@
 import Fraction from "fraction.js";
 import type { ItemKind } from "../items/itemKind.ts";
-import type {
-	ItemQuantity,
-	ProjectQuantities,
-	RoomMaterial,
-} from "../quantities/quantityTypes.ts";
+import type { ItemQuantity, ProjectQuantities, RoomMaterial } from "../quantities/quantityTypes.ts";
 import type { ProjectRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import type { PricedItem, Purchase, PurchaseUse } from "./purchase.ts";
 
 /** True where the cloth of an item is the client's own: it is cut and made, but never bought. */
 function ownCloth(project: ProjectRecord, room: string, item: string): boolean {
-	const record = project.rooms
-		.find((r) => r.id === room)
-		?.items.find((i) => i.id === item);
-	return (record?.fields as { owner?: string } | undefined)?.owner === "client";
+  const record = project.rooms.find((r) => r.id === room)?.items.find((i) => i.id === item);
+  return (record?.fields as { owner?: string } | undefined)?.owner === "client";
 }
 
 function materialAmount(material: RoomMaterial): Purchase["amount"] | null {
-	if (material.unit === "roll" || material.unit === "piece")
-		return { count: material.amount };
-	if (material.unit === "yard")
-		return { length: Length.yards(material.amount) };
-	if (material.unit === "metre")
-		return { length: Length.mm(material.amount.mul(1000)) };
-	return null;
+  if (material.unit === "roll" || material.unit === "piece") return { count: material.amount };
+  if (material.unit === "yard") return { length: Length.yards(material.amount) };
+  if (material.unit === "metre") return { length: Length.mm(material.amount.mul(1000)) };
+  return null;
 }
 
 /** Cards bought by the roll, piece or length outside the cutting plans (wallpaper, trims), one purchase for each card. */
-function materialPurchases(
-	project: ProjectRecord,
-	all: ProjectQuantities,
-): Purchase[] {
-	return all.materials.flatMap((material): Purchase[] => {
-		const amount = material.cloth ? materialAmount(material) : null;
-		if (
-			!material.cloth ||
-			!amount ||
-			ownCloth(project, material.room, material.item)
-		)
-			return [];
-		return [
-			{
-				cloth: material.cloth,
-				maker: null,
-				amount,
-				uses: [
-					{ room: material.room, item: material.item, weight: new Fraction(1) },
-				],
-			},
-		];
-	});
+function materialPurchases(project: ProjectRecord, all: ProjectQuantities): Purchase[] {
+  return all.materials.flatMap((material): Purchase[] => {
+    const amount = material.cloth ? materialAmount(material) : null;
+    if (!material.cloth || !amount || ownCloth(project, material.room, material.item)) return [];
+    return [
+      {
+        cloth: material.cloth,
+        maker: null,
+        amount,
+        uses: [{ room: material.room, item: material.item, weight: new Fraction(1) }],
+      },
+    ];
+  });
 }
 
 /** What is bought, in the form that prices are put to: planned cloths shared by area, and what comes by the roll or piece. */
-export function purchasesOf(
-	project: ProjectRecord,
-	all: ProjectQuantities,
-): Purchase[] {
-	const planned = all.cloths.flatMap((c): Purchase[] => {
-		const uses = c.uses
-			.filter((u) => !ownCloth(project, u.room, u.item))
-			.map(
-				(u): PurchaseUse => ({ room: u.room, item: u.item, weight: u.areaMm2 }),
-			);
-		return uses.length > 0 && !c.buy.length.isZero()
-			? [
-					{
-						cloth: c.cloth,
-						maker: c.maker,
-						amount: { length: c.buy.length },
-						uses,
-					},
-				]
-			: [];
-	});
-	return [...planned, ...materialPurchases(project, all)];
+export function purchasesOf(project: ProjectRecord, all: ProjectQuantities): Purchase[] {
+  const planned = all.cloths.flatMap((c): Purchase[] => {
+    const uses = c.uses
+      .filter((u) => !ownCloth(project, u.room, u.item))
+      .map((u): PurchaseUse => ({ room: u.room, item: u.item, weight: u.areaMm2 }));
+    return uses.length > 0 && !c.buy.length.isZero()
+      ? [
+          {
+            cloth: c.cloth,
+            maker: c.maker,
+            amount: { length: c.buy.length },
+            uses,
+          },
+        ]
+      : [];
+  });
+  return [...planned, ...materialPurchases(project, all)];
 }
 
 const PAINT_UNITS = new Set(["litre", "gallon", "quart"]);
 
 function pricedItem(
-	item: ItemQuantity,
-	kinds: ReadonlyMap<string, ItemKind>,
-	all: ProjectQuantities,
-	project: ProjectRecord,
+  item: ItemQuantity,
+  kinds: ReadonlyMap<string, ItemKind>,
+  all: ProjectQuantities,
+  project: ProjectRecord,
 ): PricedItem {
-	const record = project.rooms
-		.find((r) => r.id === item.room)
-		?.items.find((i) => i.id === item.item);
-	const phase = (record?.fields as { phase?: number } | undefined)?.phase;
-	const paint = all.materials.filter(
-		(m) =>
-			m.room === item.room && m.item === item.item && PAINT_UNITS.has(m.unit),
-	);
-	const unit = (paint[0]?.unit ?? "litre") as "litre" | "gallon" | "quart";
-	const sum = paint.reduce(
-		(a, m) =>
-			a.add(
-				m.unit === unit
-					? m.amount
-					: m.unit === "quart"
-						? m.amount.div(4)
-						: m.amount.mul(4),
-			),
-		new Fraction(0),
-	);
-	return {
-		room: item.room,
-		item: item.item,
-		kind: item.kind,
-		title: item.title,
-		maker: item.maker,
-		usualPhase: phase ?? kinds.get(item.kind)?.phase ?? 1,
-		makingCounts: item.made.makingCounts,
-		paint: paint.length > 0 ? { amount: sum, unit } : null,
-		needsMaking:
-			item.kind !== "object" && Object.keys(item.made.makingCounts).length > 0,
-	};
+  const record = project.rooms
+    .find((r) => r.id === item.room)
+    ?.items.find((i) => i.id === item.item);
+  const phase = (record?.fields as { phase?: number } | undefined)?.phase;
+  const paint = all.materials.filter(
+    (m) => m.room === item.room && m.item === item.item && PAINT_UNITS.has(m.unit),
+  );
+  const unit = (paint[0]?.unit ?? "litre") as "litre" | "gallon" | "quart";
+  const sum = paint.reduce(
+    (a, m) =>
+      a.add(m.unit === unit ? m.amount : m.unit === "quart" ? m.amount.div(4) : m.amount.mul(4)),
+    new Fraction(0),
+  );
+  return {
+    room: item.room,
+    item: item.item,
+    kind: item.kind,
+    title: item.title,
+    maker: item.maker,
+    usualPhase: phase ?? kinds.get(item.kind)?.phase ?? 1,
+    makingCounts: item.made.makingCounts,
+    paint: paint.length > 0 ? { amount: sum, unit } : null,
+    needsMaking: item.kind !== "object" && Object.keys(item.made.makingCounts).length > 0,
+  };
 }
 
 /** The project's items as money sees them. */
 export function pricedItemsOf(
-	project: ProjectRecord,
-	all: ProjectQuantities,
-	kinds: ReadonlyMap<string, ItemKind>,
+  project: ProjectRecord,
+  all: ProjectQuantities,
+  kinds: ReadonlyMap<string, ItemKind>,
 ): PricedItem[] {
-	return all.items.map((item) => pricedItem(item, kinds, all, project));
+  return all.items.map((item) => pricedItem(item, kinds, all, project));
 }

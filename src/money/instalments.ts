@@ -1,18 +1,14 @@
 import type Fraction from "fraction.js";
-import {
-	type Diagnostic,
-	diagnostic,
-	type Place,
-} from "../diagnostics/diagnostic.ts";
+import { type Diagnostic, diagnostic, type Place } from "../diagnostics/diagnostic.ts";
 import type { Amount } from "../fields/amountField.ts";
 import {
-	compareMoney,
-	type Money,
-	money,
-	printMoney,
-	subtractMoney,
-	sumMoney,
-	timesMoney,
+  compareMoney,
+  type Money,
+  money,
+  printMoney,
+  subtractMoney,
+  sumMoney,
+  timesMoney,
 } from "../units/money.ts";
 import { toMoney } from "./toMoney.ts";
 
@@ -20,20 +16,20 @@ import { toMoney } from "./toMoney.ts";
 export type InstalmentPart = "rest" | Fraction | Amount;
 
 export interface InstalmentAsked {
-	readonly name: "deposit" | "interim" | "balance";
-	readonly part: InstalmentPart;
-	readonly due: string;
-	readonly place: Place;
+  readonly name: "deposit" | "interim" | "balance";
+  readonly part: InstalmentPart;
+  readonly due: string;
+  readonly place: Place;
 }
 
 export interface Instalment {
-	readonly name: "deposit" | "interim" | "balance";
-	readonly due: string;
-	readonly amount: Money;
+  readonly name: "deposit" | "interim" | "balance";
+  readonly due: string;
+  readonly amount: Money;
 }
 
 function isAmount(part: Fraction | Amount): part is Amount {
-	return typeof (part as Amount).decimal === "string";
+  return typeof (part as Amount).decimal === "string";
 }
 
 /**
@@ -41,70 +37,61 @@ function isAmount(part: Fraction | Amount): part is Amount {
  * left. Without a `rest` the parts must make the total exactly, else an error says by how much they miss it.
  */
 export function instalments(
-	asked: readonly InstalmentAsked[],
-	total: Money,
-	language: string,
+  asked: readonly InstalmentAsked[],
+  total: Money,
+  language: string,
 ): { value: readonly Instalment[]; diagnostics: readonly Diagnostic[] } {
-	const found: Diagnostic[] = [];
-	const { currency } = total;
-	const sums = asked.map((a) =>
-		a.part === "rest"
-			? null
-			: isAmount(a.part)
-				? toMoney(a.part, currency, a.place, found)
-				: timesMoney(total, a.part),
-	);
-	const rests = sums.filter((s) => s === null).length;
-	const known = sumMoney(
-		sums.filter((s): s is Money => s !== null),
-		currency,
-	);
-	const left = subtractMoney(total, known);
-	const last = asked.at(-1);
-	if (last && rests > 1) {
-		found.push(
-			diagnostic(
-				last.place,
-				"instalments-two-rests",
-				"Two instalments both take the rest.",
-				{
-					hint: "Leave one of them `rest` and give the other a share or a sum.",
-				},
-			),
-		);
-	} else if (last && compareMoney(left, money(0, currency)) < 0) {
-		found.push(
-			diagnostic(
-				last.place,
-				"instalments-too-much",
-				`The instalments come to ${printMoney(known, language)}, more than the total of ${printMoney(total, language)}.`,
-				{ hint: "Make one of them `rest`." },
-			),
-		);
-	} else if (
-		last &&
-		rests === 0 &&
-		compareMoney(left, money(0, currency)) !== 0
-	) {
-		found.push(
-			diagnostic(
-				last.place,
-				"instalments-do-not-sum",
-				`The instalments come to ${printMoney(known, language)}, but the total is ${printMoney(total, language)}.`,
-				{
-					expected: "parts that make the whole",
-					hint: "Write `rest` for the last one, and it takes what is left.",
-				},
-			),
-		);
-	}
-	if (found.length > 0) return { value: [], diagnostics: found };
-	return {
-		value: asked.map((a, i) => ({
-			name: a.name,
-			due: a.due,
-			amount: sums[i] ?? left,
-		})),
-		diagnostics: found,
-	};
+  const found: Diagnostic[] = [];
+  const { currency } = total;
+  const sums = asked.map((a) =>
+    a.part === "rest"
+      ? null
+      : isAmount(a.part)
+        ? toMoney(a.part, currency, a.place, found)
+        : timesMoney(total, a.part),
+  );
+  const rests = sums.filter((s) => s === null).length;
+  const known = sumMoney(
+    sums.filter((s): s is Money => s !== null),
+    currency,
+  );
+  const left = subtractMoney(total, known);
+  const last = asked.at(-1);
+  if (last && rests > 1) {
+    found.push(
+      diagnostic(last.place, "instalments-two-rests", "Two instalments both take the rest.", {
+        hint: "Leave one of them `rest` and give the other a share or a sum.",
+      }),
+    );
+  } else if (last && compareMoney(left, money(0, currency)) < 0) {
+    found.push(
+      diagnostic(
+        last.place,
+        "instalments-too-much",
+        `The instalments come to ${printMoney(known, language)}, more than the total of ${printMoney(total, language)}.`,
+        { hint: "Make one of them `rest`." },
+      ),
+    );
+  } else if (last && rests === 0 && compareMoney(left, money(0, currency)) !== 0) {
+    found.push(
+      diagnostic(
+        last.place,
+        "instalments-do-not-sum",
+        `The instalments come to ${printMoney(known, language)}, but the total is ${printMoney(total, language)}.`,
+        {
+          expected: "parts that make the whole",
+          hint: "Write `rest` for the last one, and it takes what is left.",
+        },
+      ),
+    );
+  }
+  if (found.length > 0) return { value: [], diagnostics: found };
+  return {
+    value: asked.map((a, i) => ({
+      name: a.name,
+      due: a.due,
+      amount: sums[i] ?? left,
+    })),
+    diagnostics: found,
+  };
 }

@@ -11,240 +11,212 @@ import { toMoney } from "./toMoney.ts";
 
 /** The fields of an item that money reads; every kind shares them (see fields/itemBase.ts). */
 interface ItemPrices {
-	readonly making?: Amount;
-	readonly existing?: boolean;
-	readonly owner?: string;
-	readonly price?: Rate;
-	readonly hardware?: readonly {
-		readonly what: string;
-		readonly trade?: Amount;
-		readonly client?: Amount;
-		readonly count?: number;
-	}[];
+  readonly making?: Amount;
+  readonly existing?: boolean;
+  readonly owner?: string;
+  readonly price?: Rate;
+  readonly hardware?: readonly {
+    readonly what: string;
+    readonly trade?: Amount;
+    readonly client?: Amount;
+    readonly count?: number;
+  }[];
 }
 
 interface Ctx {
-	readonly input: MoneyInput;
-	readonly studio: StudioRecord;
-	readonly currency: string;
-	readonly found: Diagnostic[];
+  readonly input: MoneyInput;
+  readonly studio: StudioRecord;
+  readonly currency: string;
+  readonly found: Diagnostic[];
 }
 
 const COUNT_OF: Readonly<Record<string, string>> = {
-	item: "item",
-	width: "width",
-	drop: "drop",
-	yard: "yard",
-	metre: "metre",
-	roll: "roll",
-	"square-metre": "square-metre",
-	"square-foot": "square-foot",
+  item: "item",
+  width: "width",
+  drop: "drop",
+  yard: "yard",
+  metre: "metre",
+  roll: "roll",
+  "square-metre": "square-metre",
+  "square-foot": "square-foot",
 };
 
 /** The rate of a maker for a kind of item, or null. */
-export function rateFor(
-	studio: StudioRecord,
-	maker: string | null,
-	kind: string,
-): Rate | null {
-	return (
-		(maker ? studio.fields.makers?.[maker]?.rates?.[kind] : undefined) ?? null
-	);
+export function rateFor(studio: StudioRecord, maker: string | null, kind: string): Rate | null {
+  return (maker ? studio.fields.makers?.[maker]?.rates?.[kind] : undefined) ?? null;
 }
 
 function making(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
-	const { currency, found, studio } = ctx;
-	const fields = item.fields as ItemPrices;
-	if (!priced.needsMaking) return [];
-	const rate = rateFor(studio, priced.maker, priced.kind);
-	const shared = {
-		room: priced.room,
-		item: priced.item,
-		what: "making" as const,
-		cloth: null,
-		maker: priced.maker,
-		phase: priced.usualPhase,
-		taxKind: "services" as const,
-		label: "Making",
-	};
-	const line = (trade: Money): PriceLine[] => [
-		{
-			...shared,
-			trade,
-			client: timesMoney(trade, markupOf(studio, "making")),
-			open: false,
-		},
-	];
-	if (fields.making)
-		return line(
-			toMoney(fields.making, currency, item.place(["making"]), found),
-		);
-	const count: Fraction | undefined = rate
-		? priced.makingCounts[COUNT_OF[rate.per] ?? ""]
-		: undefined;
-	if (rate && count) {
-		const place = priced.maker
-			? studio.place(["makers", priced.maker, "rates", priced.kind])
-			: item.place([]);
-		return line(timesMoney(toMoney(rate, currency, place, found), count));
-	}
-	found.push(
-		diagnostic(
-			item.place([]),
-			"making-without-rate",
-			`There is no making charge for ${item.title}.`,
-			{
-				severity: "warning",
-				expected: rate
-					? `a rate that can be counted, not one per ${rate.per}`
-					: `a rate for ${priced.kind} at its maker`,
-				hint: `Add \`rates: { ${priced.kind}: … per item }\` to its maker in studio.md, or \`making: …\` to the item. Until then the line stands as “price to come”.`,
-			},
-		),
-	);
-	return [
-		{
-			...shared,
-			trade: money(0, currency),
-			client: money(0, currency),
-			open: true,
-		},
-	];
+  const { currency, found, studio } = ctx;
+  const fields = item.fields as ItemPrices;
+  if (!priced.needsMaking) return [];
+  const rate = rateFor(studio, priced.maker, priced.kind);
+  const shared = {
+    room: priced.room,
+    item: priced.item,
+    what: "making" as const,
+    cloth: null,
+    maker: priced.maker,
+    phase: priced.usualPhase,
+    taxKind: "services" as const,
+    label: "Making",
+  };
+  const line = (trade: Money): PriceLine[] => [
+    {
+      ...shared,
+      trade,
+      client: timesMoney(trade, markupOf(studio, "making")),
+      open: false,
+    },
+  ];
+  if (fields.making) return line(toMoney(fields.making, currency, item.place(["making"]), found));
+  const count: Fraction | undefined = rate
+    ? priced.makingCounts[COUNT_OF[rate.per] ?? ""]
+    : undefined;
+  if (rate && count) {
+    const place = priced.maker
+      ? studio.place(["makers", priced.maker, "rates", priced.kind])
+      : item.place([]);
+    return line(timesMoney(toMoney(rate, currency, place, found), count));
+  }
+  found.push(
+    diagnostic(
+      item.place([]),
+      "making-without-rate",
+      `There is no making charge for ${item.title}.`,
+      {
+        severity: "warning",
+        expected: rate
+          ? `a rate that can be counted, not one per ${rate.per}`
+          : `a rate for ${priced.kind} at its maker`,
+        hint: `Add \`rates: { ${priced.kind}: … per item }\` to its maker in studio.md, or \`making: …\` to the item. Until then the line stands as “price to come”.`,
+      },
+    ),
+  );
+  return [
+    {
+      ...shared,
+      trade: money(0, currency),
+      client: money(0, currency),
+      open: true,
+    },
+  ];
 }
 
 function hardware(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
-	const { currency, found, studio } = ctx;
-	return ((item.fields as ItemPrices).hardware ?? []).map(
-		(piece, at): PriceLine => {
-			const place = item.place(["hardware", at]);
-			const count = piece.count ?? 1;
-			const trade = piece.trade
-				? timesMoney(toMoney(piece.trade, currency, place, found), count)
-				: money(0, currency);
-			const client = piece.client
-				? timesMoney(toMoney(piece.client, currency, place, found), count)
-				: timesMoney(trade, markupOf(studio, "hardware"));
-			return {
-				room: priced.room,
-				item: priced.item,
-				what: "hardware",
-				label: piece.what,
-				cloth: null,
-				maker: null,
-				phase: priced.usualPhase,
-				trade,
-				client,
-				taxKind: "goods",
-				open: !piece.trade && !piece.client,
-			};
-		},
-	);
+  const { currency, found, studio } = ctx;
+  return ((item.fields as ItemPrices).hardware ?? []).map((piece, at): PriceLine => {
+    const place = item.place(["hardware", at]);
+    const count = piece.count ?? 1;
+    const trade = piece.trade
+      ? timesMoney(toMoney(piece.trade, currency, place, found), count)
+      : money(0, currency);
+    const client = piece.client
+      ? timesMoney(toMoney(piece.client, currency, place, found), count)
+      : timesMoney(trade, markupOf(studio, "hardware"));
+    return {
+      room: priced.room,
+      item: priced.item,
+      what: "hardware",
+      label: piece.what,
+      cloth: null,
+      maker: null,
+      phase: priced.usualPhase,
+      trade,
+      client,
+      taxKind: "goods",
+      open: !piece.trade && !piece.client,
+    };
+  });
 }
 
 function paint(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
-	const { currency, found, studio } = ctx;
-	if (!priced.paint) return [];
-	const own = (item.fields as ItemPrices).price;
-	const rate = own ?? studio.fields.paint?.price;
-	const shared = {
-		room: priced.room,
-		item: priced.item,
-		what: "paint" as const,
-		label: "Paint",
-		cloth: null,
-		maker: null,
-		phase: priced.usualPhase,
-		taxKind: "goods" as const,
-	};
-	if (!rate)
-		return [
-			{
-				...shared,
-				trade: money(0, currency),
-				client: money(0, currency),
-				open: true,
-			},
-		];
-	const place = own ? item.place(["price"]) : studio.place(["paint", "price"]);
-	const trade = timesMoney(
-		toMoney(rate, currency, place, found),
-		priced.paint.amount,
-	);
-	return [
-		{
-			...shared,
-			trade,
-			client: timesMoney(trade, markupOf(studio, "paint")),
-			open: false,
-		},
-	];
+  const { currency, found, studio } = ctx;
+  if (!priced.paint) return [];
+  const own = (item.fields as ItemPrices).price;
+  const rate = own ?? studio.fields.paint?.price;
+  const shared = {
+    room: priced.room,
+    item: priced.item,
+    what: "paint" as const,
+    label: "Paint",
+    cloth: null,
+    maker: null,
+    phase: priced.usualPhase,
+    taxKind: "goods" as const,
+  };
+  if (!rate)
+    return [
+      {
+        ...shared,
+        trade: money(0, currency),
+        client: money(0, currency),
+        open: true,
+      },
+    ];
+  const place = own ? item.place(["price"]) : studio.place(["paint", "price"]);
+  const trade = timesMoney(toMoney(rate, currency, place, found), priced.paint.amount);
+  return [
+    {
+      ...shared,
+      trade,
+      client: timesMoney(trade, markupOf(studio, "paint")),
+      open: false,
+    },
+  ];
 }
 
 /** An object that is bought (not the client's own, not there already) at its card's price. */
 function object(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
-	const { currency, found, input, studio } = ctx;
-	const fields = item.fields as ItemPrices & { object?: string };
-	if (priced.kind !== "object" || !fields.object) return [];
-	const card = input.records.objects.get(fields.object);
-	if (
-		!card ||
-		fields.existing ||
-		card.fields.owner === "client" ||
-		card.fields.stays ||
-		!card.fields.price
-	)
-		return [];
-	const trade = card.fields.price.trade
-		? toMoney(
-				card.fields.price.trade,
-				currency,
-				card.place(["price", "trade"]),
-				found,
-			)
-		: money(0, currency);
-	const client = card.fields.price.client
-		? toMoney(
-				card.fields.price.client,
-				currency,
-				card.place(["price", "client"]),
-				found,
-			)
-		: timesMoney(trade, markupOf(studio, "objects"));
-	return [
-		{
-			room: priced.room,
-			item: priced.item,
-			what: "object",
-			label: card.fields.object,
-			cloth: null,
-			maker: null,
-			phase: priced.usualPhase,
-			trade,
-			client,
-			taxKind: "goods",
-			open: false,
-		},
-	];
+  const { currency, found, input, studio } = ctx;
+  const fields = item.fields as ItemPrices & { object?: string };
+  if (priced.kind !== "object" || !fields.object) return [];
+  const card = input.records.objects.get(fields.object);
+  if (
+    !card ||
+    fields.existing ||
+    card.fields.owner === "client" ||
+    card.fields.stays ||
+    !card.fields.price
+  )
+    return [];
+  const trade = card.fields.price.trade
+    ? toMoney(card.fields.price.trade, currency, card.place(["price", "trade"]), found)
+    : money(0, currency);
+  const client = card.fields.price.client
+    ? toMoney(card.fields.price.client, currency, card.place(["price", "client"]), found)
+    : timesMoney(trade, markupOf(studio, "objects"));
+  return [
+    {
+      room: priced.room,
+      item: priced.item,
+      what: "object",
+      label: card.fields.object,
+      cloth: null,
+      maker: null,
+      phase: priced.usualPhase,
+      trade,
+      client,
+      taxKind: "goods",
+      open: false,
+    },
+  ];
 }
 
 /** The lines that belong to one item apart from its cloth: making at the maker's rate, hardware, paint, the object itself. */
-export function itemLines(
-	input: MoneyInput,
-	currency: string,
-	found: Diagnostic[],
-): PriceLine[] {
-	const ctx: Ctx = { input, studio: input.studio, currency, found };
-	return input.items.flatMap((priced) => {
-		const item = input.project.rooms
-			.find((r) => r.id === priced.room)
-			?.items.find((i) => i.id === priced.item);
-		return item
-			? [
-					...making(item, priced, ctx),
-					...hardware(item, priced, ctx),
-					...paint(item, priced, ctx),
-					...object(item, priced, ctx),
-				]
-			: [];
-	});
+export function itemLines(input: MoneyInput, currency: string, found: Diagnostic[]): PriceLine[] {
+  const ctx: Ctx = { input, studio: input.studio, currency, found };
+  return input.items.flatMap((priced) => {
+    const item = input.project.rooms
+      .find((r) => r.id === priced.room)
+      ?.items.find((i) => i.id === priced.item);
+    return item
+      ? [
+          ...making(item, priced, ctx),
+          ...hardware(item, priced, ctx),
+          ...paint(item, priced, ctx),
+          ...object(item, priced, ctx),
+        ]
+      : [];
+  });
 }

@@ -3,39 +3,39 @@ import type { TaxKind } from "./tax.ts";
 
 /** What a line of the price is for. */
 export type LineKind =
-	| "cloth"
-	| "wallcovering"
-	| "lining"
-	| "trim"
-	| "making"
-	| "hardware"
-	| "paint"
-	| "object"
-	| "freight"
-	| "sample"
-	| "fee"
-	| "reserve";
+  | "cloth"
+  | "wallcovering"
+  | "lining"
+  | "trim"
+  | "making"
+  | "hardware"
+  | "paint"
+  | "object"
+  | "freight"
+  | "sample"
+  | "fee"
+  | "reserve";
 
 /** A priced line before tax. Trade is what the studio pays, client what it charges. */
 export interface PriceLine {
-	readonly room: string | null;
-	readonly item: string | null;
-	readonly what: LineKind;
-	/** In words, for the proposal: the cloth's name, "Making", the fee. */
-	readonly label: string;
-	/** The card that it buys, or null. */
-	readonly cloth: string | null;
-	/** The maker who is paid, or null. */
-	readonly maker: string | null;
-	/** Null for what belongs to the whole project. */
-	readonly phase: number | null;
-	readonly trade: Money;
-	readonly client: Money;
-	readonly taxKind: TaxKind;
-	/** True where a price is not known yet: the line stands at nothing and is marked so. */
-	readonly open: boolean;
+  readonly room: string | null;
+  readonly item: string | null;
+  readonly what: LineKind;
+  /** In words, for the proposal: the cloth's name, "Making", the fee. */
+  readonly label: string;
+  /** The card that it buys, or null. */
+  readonly cloth: string | null;
+  /** The maker who is paid, or null. */
+  readonly maker: string | null;
+  /** Null for what belongs to the whole project. */
+  readonly phase: number | null;
+  readonly trade: Money;
+  readonly client: Money;
+  readonly taxKind: TaxKind;
+  /** True where a price is not known yet: the line stands at nothing and is marked so. */
+  readonly open: boolean;
 }
 
 export interface TaxedLine extends PriceLine {
-	readonly tax: Money;
+  readonly tax: Money;
 }

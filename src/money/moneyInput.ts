@@ -1,15 +1,11 @@
-import type {
-	ProjectRecord,
-	Records,
-	StudioRecord,
-} from "../records/records.ts";
+import type { ProjectRecord, Records, StudioRecord } from "../records/records.ts";
 import type { PricedItem, Purchase } from "./purchase.ts";
 
 /** What money needs to know: the records, and what the quantities found is to be bought and made. */
 export interface MoneyInput {
-	readonly records: Records;
-	readonly studio: StudioRecord;
-	readonly project: ProjectRecord;
-	readonly purchases: readonly Purchase[];
-	readonly items: readonly PricedItem[];
+  readonly records: Records;
+  readonly studio: StudioRecord;
+  readonly project: ProjectRecord;
+  readonly purchases: readonly Purchase[];
+  readonly items: readonly PricedItem[];
 }

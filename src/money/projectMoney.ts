@@ -1,20 +1,16 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { StudioRecord } from "../records/records.ts";
 import {
-	addMoney,
-	type Money,
-	money,
-	subtractMoney,
-	sumMoney,
-	timesMoney,
+  addMoney,
+  type Money,
+  money,
+  subtractMoney,
+  sumMoney,
+  timesMoney,
 } from "../units/money.ts";
 import { clothLines } from "./clothLines.ts";
 import { feeLines } from "./feeLines.ts";
-import {
-	type Instalment,
-	type InstalmentAsked,
-	instalments,
-} from "./instalments.ts";
+import { type Instalment, type InstalmentAsked, instalments } from "./instalments.ts";
 import { itemLines } from "./itemLines.ts";
 import type { PriceLine, TaxedLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
@@ -22,104 +18,104 @@ import { NO_TAX, type TaxRates, taxOnLines } from "./tax.ts";
 import { toMoney } from "./toMoney.ts";
 
 export interface Totals {
-	readonly trade: Money;
-	/** Client prices; without the tax where tax comes on top. */
-	readonly client: Money;
-	readonly tax: Money;
-	/** What the client pays: client prices and the tax that comes on top. */
-	readonly total: Money;
-	readonly budget: Money | null;
-	readonly remaining: Money | null;
+  readonly trade: Money;
+  /** Client prices; without the tax where tax comes on top. */
+  readonly client: Money;
+  readonly tax: Money;
+  /** What the client pays: client prices and the tax that comes on top. */
+  readonly total: Money;
+  readonly budget: Money | null;
+  readonly remaining: Money | null;
 }
 
 export interface PhaseMoney {
-	/** Null: fees and what belongs to the whole project. */
-	readonly phase: number | null;
-	readonly total: Money;
+  /** Null: fees and what belongs to the whole project. */
+  readonly phase: number | null;
+  readonly total: Money;
 }
 
 export interface ProjectMoney {
-	readonly project: string;
-	readonly currency: string;
-	readonly taxIncluded: boolean;
-	readonly lines: readonly TaxedLine[];
-	readonly totals: Totals;
-	/** Each room against its own budget, fees left out. */
-	readonly rooms: readonly { readonly room: string; readonly totals: Totals }[];
-	readonly phases: readonly PhaseMoney[];
-	readonly instalments: readonly Instalment[];
-	readonly diagnostics: readonly Diagnostic[];
+  readonly project: string;
+  readonly currency: string;
+  readonly taxIncluded: boolean;
+  readonly lines: readonly TaxedLine[];
+  readonly totals: Totals;
+  /** Each room against its own budget, fees left out. */
+  readonly rooms: readonly { readonly room: string; readonly totals: Totals }[];
+  readonly phases: readonly PhaseMoney[];
+  readonly instalments: readonly Instalment[];
+  readonly diagnostics: readonly Diagnostic[];
 }
 
 /** The tax rates that the studio states; none where it states none. */
 export function taxRates(studio: StudioRecord): TaxRates {
-	const tax = studio.fields.tax;
-	return tax
-		? {
-				goods: tax.goods,
-				services: tax.services,
-				included: tax.included ?? false,
-			}
-		: NO_TAX;
+  const tax = studio.fields.tax;
+  return tax
+    ? {
+        goods: tax.goods,
+        services: tax.services,
+        included: tax.included ?? false,
+      }
+    : NO_TAX;
 }
 
 /** Totals of some lines against a budget. */
 export function totalsOf(
-	lines: readonly TaxedLine[],
-	included: boolean,
-	budget: Money | null,
-	currency: string,
+  lines: readonly TaxedLine[],
+  included: boolean,
+  budget: Money | null,
+  currency: string,
 ): Totals {
-	const client = sumMoney(
-		lines.map((l) => l.client),
-		currency,
-	);
-	const tax = sumMoney(
-		lines.map((l) => l.tax),
-		currency,
-	);
-	const total = included ? client : addMoney(client, tax);
-	return {
-		trade: sumMoney(
-			lines.map((l) => l.trade),
-			currency,
-		),
-		client,
-		tax,
-		total,
-		budget,
-		remaining: budget ? subtractMoney(budget, total) : null,
-	};
+  const client = sumMoney(
+    lines.map((l) => l.client),
+    currency,
+  );
+  const tax = sumMoney(
+    lines.map((l) => l.tax),
+    currency,
+  );
+  const total = included ? client : addMoney(client, tax);
+  return {
+    trade: sumMoney(
+      lines.map((l) => l.trade),
+      currency,
+    ),
+    client,
+    tax,
+    total,
+    budget,
+    remaining: budget ? subtractMoney(budget, total) : null,
+  };
 }
 
 /** The reserve for the unforeseen: a share of all client prices, untaxed, on one line. */
 function reserveLine(
-	studio: StudioRecord,
-	lines: readonly TaxedLine[],
-	included: boolean,
-	currency: string,
+  studio: StudioRecord,
+  lines: readonly TaxedLine[],
+  included: boolean,
+  currency: string,
 ): TaxedLine[] {
-	const share = studio.fields.contingency;
-	if (!share || share.compare(0) === 0) return [];
-	const { total } = totalsOf(lines, included, null, currency);
-	const client = timesMoney(total, share);
-	const zero = money(0, currency);
-	return [
-		{
-			room: null,
-			item: null,
-			what: "reserve",
-			label: "Kept in reserve",
-			cloth: null,
-			maker: null,
-			phase: null,
-			trade: zero,
-			client,
-			taxKind: "none",
-			open: false,
-			tax: zero,
-		},
-	];
+  const share = studio.fields.contingency;
+  if (!share || share.compare(0) === 0) return [];
+  const { total } = totalsOf(lines, included, null, currency);
+  const client = timesMoney(total, share);
+  const zero = money(0, currency);
+  return [
+    {
+      room: null,
+      item: null,
+      what: "reserve",
+      label: "Kept in reserve",
+      cloth: null,
+      maker: null,
+      phase: null,
+      trade: zero,
+      client,
+      taxKind: "none",
+      open: false,
+      tax: zero,
+    },
+  ];
 }
 
 /**
@@ -128,86 +124,73 @@ function reserveLine(
  * where tax is taken of a kind's sum, and where a share is taken.
  */
 export function projectMoney(input: MoneyInput): ProjectMoney {
-	const { studio, project } = input;
-	const currency = studio.fields.currency;
-	const found: Diagnostic[] = [];
-	const priced: PriceLine[] = [
-		...clothLines(input, currency, found),
-		...itemLines(input, currency, found),
-		...feeLines(project, currency, found),
-	];
-	const rates = taxRates(studio);
-	const taxes = taxOnLines(priced, rates, currency);
-	const taxed = priced.map(
-		(line, at): TaxedLine => ({ ...line, tax: taxes[at] as Money }),
-	);
-	const lines = [
-		...taxed,
-		...reserveLine(studio, taxed, rates.included, currency),
-	];
-	const roomBudgets = project.rooms.map((room) =>
-		room.fields.budget
-			? toMoney(room.fields.budget, currency, room.place(["budget"]), found)
-			: null,
-	);
-	const ownBudget = project.fields.budget
-		? toMoney(project.fields.budget, currency, project.place(["budget"]), found)
-		: null;
-	const known = roomBudgets.filter((b): b is Money => b !== null);
-	const budget =
-		ownBudget ??
-		(known.length > 0 && known.length === roomBudgets.length
-			? sumMoney(known, currency)
-			: null);
-	const totals = totalsOf(lines, rates.included, budget, currency);
-	const asked = (project.fields.instalments ?? []).flatMap(
-		(one, at): InstalmentAsked[] => {
-			const name = (["deposit", "interim", "balance"] as const).find(
-				(n) => one[n] !== undefined,
-			);
-			const part = name ? one[name] : undefined;
-			return name && part !== undefined
-				? [
-						{
-							name,
-							part,
-							due: one.due,
-							place: project.place(["instalments", at, name]),
-						},
-					]
-				: [];
-		},
-	);
-	const paid = instalments(asked, totals.total, studio.fields.language);
-	found.push(...paid.diagnostics);
-	const phases = [...new Set(lines.map((l) => l.phase))].sort(
-		(a, b) => (a ?? 99) - (b ?? 99),
-	);
-	return {
-		project: project.id,
-		currency,
-		taxIncluded: rates.included,
-		lines,
-		totals,
-		rooms: project.rooms.map((room, at) => ({
-			room: room.id,
-			totals: totalsOf(
-				lines.filter((l) => l.room === room.id),
-				rates.included,
-				roomBudgets[at] ?? null,
-				currency,
-			),
-		})),
-		phases: phases.map((phase) => ({
-			phase,
-			total: totalsOf(
-				lines.filter((l) => l.phase === phase),
-				rates.included,
-				null,
-				currency,
-			).total,
-		})),
-		instalments: paid.value,
-		diagnostics: found,
-	};
+  const { studio, project } = input;
+  const currency = studio.fields.currency;
+  const found: Diagnostic[] = [];
+  const priced: PriceLine[] = [
+    ...clothLines(input, currency, found),
+    ...itemLines(input, currency, found),
+    ...feeLines(project, currency, found),
+  ];
+  const rates = taxRates(studio);
+  const taxes = taxOnLines(priced, rates, currency);
+  const taxed = priced.map((line, at): TaxedLine => ({ ...line, tax: taxes[at] as Money }));
+  const lines = [...taxed, ...reserveLine(studio, taxed, rates.included, currency)];
+  const roomBudgets = project.rooms.map((room) =>
+    room.fields.budget
+      ? toMoney(room.fields.budget, currency, room.place(["budget"]), found)
+      : null,
+  );
+  const ownBudget = project.fields.budget
+    ? toMoney(project.fields.budget, currency, project.place(["budget"]), found)
+    : null;
+  const known = roomBudgets.filter((b): b is Money => b !== null);
+  const budget =
+    ownBudget ??
+    (known.length > 0 && known.length === roomBudgets.length ? sumMoney(known, currency) : null);
+  const totals = totalsOf(lines, rates.included, budget, currency);
+  const asked = (project.fields.instalments ?? []).flatMap((one, at): InstalmentAsked[] => {
+    const name = (["deposit", "interim", "balance"] as const).find((n) => one[n] !== undefined);
+    const part = name ? one[name] : undefined;
+    return name && part !== undefined
+      ? [
+          {
+            name,
+            part,
+            due: one.due,
+            place: project.place(["instalments", at, name]),
+          },
+        ]
+      : [];
+  });
+  const paid = instalments(asked, totals.total, studio.fields.language);
+  found.push(...paid.diagnostics);
+  const phases = [...new Set(lines.map((l) => l.phase))].sort((a, b) => (a ?? 99) - (b ?? 99));
+  return {
+    project: project.id,
+    currency,
+    taxIncluded: rates.included,
+    lines,
+    totals,
+    rooms: project.rooms.map((room, at) => ({
+      room: room.id,
+      totals: totalsOf(
+        lines.filter((l) => l.room === room.id),
+        rates.included,
+        roomBudgets[at] ?? null,
+        currency,
+      ),
+    })),
+    phases: phases.map((phase) => ({
+      phase,
+      total: totalsOf(
+        lines.filter((l) => l.phase === phase),
+        rates.included,
+        null,
+        currency,
+      ).total,
+    })),
+    instalments: paid.value,
+    diagnostics: found,
+  };
 }

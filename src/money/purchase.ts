@@ -3,35 +3,35 @@ import type { Length } from "../units/length.ts";
 
 /** A share that one item has in what is bought of a cloth. */
 export interface PurchaseUse {
-	readonly room: string;
-	readonly item: string;
-	/** Its weight in the sharing of the cost: the cloth area of its pieces, or its count of rolls. */
-	readonly weight: Fraction;
+  readonly room: string;
+  readonly item: string;
+  /** Its weight in the sharing of the cost: the cloth area of its pieces, or its count of rolls. */
+  readonly weight: Fraction;
 }
 
 /** What is bought of one card for one maker, as the quantities say. */
 export interface Purchase {
-	readonly cloth: string;
-	readonly maker: string | null;
-	/** A length of cloth, or a count of rolls or pieces. */
-	readonly amount: { readonly length: Length } | { readonly count: Fraction };
-	readonly uses: readonly PurchaseUse[];
+  readonly cloth: string;
+  readonly maker: string | null;
+  /** A length of cloth, or a count of rolls or pieces. */
+  readonly amount: { readonly length: Length } | { readonly count: Fraction };
+  readonly uses: readonly PurchaseUse[];
 }
 
 /** An item as money sees it. */
 export interface PricedItem {
-	readonly room: string;
-	readonly item: string;
-	readonly kind: string;
-	readonly title: string;
-	readonly maker: string | null;
-	/** The usual phase of its kind. */
-	readonly usualPhase: number;
-	readonly makingCounts: Readonly<Partial<Record<string, Fraction>>>;
-	/** Paint and the like: litres or gallons to buy, by the tin. */
-	readonly paint: {
-		readonly amount: Fraction;
-		readonly unit: "litre" | "gallon" | "quart";
-	} | null;
-	readonly needsMaking: boolean;
+  readonly room: string;
+  readonly item: string;
+  readonly kind: string;
+  readonly title: string;
+  readonly maker: string | null;
+  /** The usual phase of its kind. */
+  readonly usualPhase: number;
+  readonly makingCounts: Readonly<Partial<Record<string, Fraction>>>;
+  /** Paint and the like: litres or gallons to buy, by the tin. */
+  readonly paint: {
+    readonly amount: Fraction;
+    readonly unit: "litre" | "gallon" | "quart";
+  } | null;
+  readonly needsMaking: boolean;
 }

@@ -1,51 +1,48 @@
 import type { Money } from "../units/money.ts";
 import type { ProjectMoney, Totals } from "./projectMoney.ts";
 
-const minor = (sum: Money | null): number | null =>
-	sum ? Number(sum.minor) : null;
+const minor = (sum: Money | null): number | null => (sum ? Number(sum.minor) : null);
 
 function totals(t: Totals) {
-	return {
-		trade: minor(t.trade),
-		client: minor(t.client),
-		tax: minor(t.tax),
-		total: minor(t.total),
-		budget: minor(t.budget),
-		remaining: minor(t.remaining),
-	};
+  return {
+    trade: minor(t.trade),
+    client: minor(t.client),
+    tax: minor(t.tax),
+    total: minor(t.total),
+    budget: minor(t.budget),
+    remaining: minor(t.remaining),
+  };
 }
 
 /** The machine form of a project's price: sums in minor units of `currency`. With a room, that room's lines and totals. */
 export function moneyJson(all: ProjectMoney, room: string | null = null) {
-	const lines =
-		room === null ? all.lines : all.lines.filter((l) => l.room === room);
-	const shown =
-		room === null ? all.totals : all.rooms.find((r) => r.room === room)?.totals;
-	return {
-		project: all.project,
-		room,
-		currency: all.currency,
-		taxIncluded: all.taxIncluded,
-		lines: lines.map((l) => ({
-			room: l.room,
-			item: l.item,
-			what: l.what,
-			label: l.label,
-			cloth: l.cloth,
-			maker: l.maker,
-			phase: l.phase,
-			trade: minor(l.trade),
-			client: minor(l.client),
-			tax: minor(l.tax),
-			open: l.open,
-		})),
-		totals: totals(shown ?? all.totals),
-		rooms: all.rooms.map((r) => ({ room: r.room, ...totals(r.totals) })),
-		instalments: all.instalments.map((i) => ({
-			name: i.name,
-			due: i.due,
-			amount: minor(i.amount),
-		})),
-		phases: all.phases.map((p) => ({ phase: p.phase, total: minor(p.total) })),
-	};
+  const lines = room === null ? all.lines : all.lines.filter((l) => l.room === room);
+  const shown = room === null ? all.totals : all.rooms.find((r) => r.room === room)?.totals;
+  return {
+    project: all.project,
+    room,
+    currency: all.currency,
+    taxIncluded: all.taxIncluded,
+    lines: lines.map((l) => ({
+      room: l.room,
+      item: l.item,
+      what: l.what,
+      label: l.label,
+      cloth: l.cloth,
+      maker: l.maker,
+      phase: l.phase,
+      trade: minor(l.trade),
+      client: minor(l.client),
+      tax: minor(l.tax),
+      open: l.open,
+    })),
+    totals: totals(shown ?? all.totals),
+    rooms: all.rooms.map((r) => ({ room: r.room, ...totals(r.totals) })),
+    instalments: all.instalments.map((i) => ({
+      name: i.name,
+      due: i.due,
+      amount: minor(i.amount),
+    })),
+    phases: all.phases.map((p) => ({ phase: p.phase, total: minor(p.total) })),
+  };
 }

@@ -1,27 +1,19 @@
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
 import { diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Amount } from "../fields/amountField.ts";
-import {
-	type Money,
-	minorDigits,
-	money,
-	moneyFromDecimal,
-} from "../units/money.ts";
+import { type Money, minorDigits, money, moneyFromDecimal } from "../units/money.ts";
 
 const SIGNS: Readonly<Record<string, readonly string[]>> = {
-	$: ["USD", "CAD", "AUD", "NZD", "SGD", "HKD", "MXN"],
-	"€": ["EUR"],
-	"£": ["GBP"],
-	"¥": ["JPY", "CNY"],
+  $: ["USD", "CAD", "AUD", "NZD", "SGD", "HKD", "MXN"],
+  "€": ["EUR"],
+  "£": ["GBP"],
+  "¥": ["JPY", "CNY"],
 };
 
 /** True where a typed currency sign or code does not belong to the studio's currency. */
-export function isOtherCurrency(
-	mark: string | null,
-	currency: string,
-): boolean {
-	if (mark === null || mark === currency) return false;
-	return !(SIGNS[mark]?.includes(currency) ?? false);
+export function isOtherCurrency(mark: string | null, currency: string): boolean {
+  if (mark === null || mark === currency) return false;
+  return !(SIGNS[mark]?.includes(currency) ?? false);
 }
 
 /**
@@ -29,39 +21,39 @@ export function isOtherCurrency(
  * place and counts as nothing.
  */
 export function toMoney(
-	amount: Amount,
-	currency: string,
-	place: Place,
-	found: Diagnostic[],
+  amount: Amount,
+  currency: string,
+  place: Place,
+  found: Diagnostic[],
 ): Money {
-	if (isOtherCurrency(amount.mark, currency)) {
-		found.push(
-			diagnostic(
-				place,
-				"currency-mixed",
-				`This sum is in ${amount.mark}, but the studio reckons in ${currency}.`,
-				{
-					actual: `${amount.mark} ${amount.decimal}`,
-					expected: `a sum in ${currency}`,
-					hint: `Convert it by hand and write the sum in ${currency}; nothing is converted here, since rates change.`,
-				},
-			),
-		);
-		return money(0, currency);
-	}
-	const value = moneyFromDecimal(amount.decimal, currency);
-	if (value) return value;
-	const digits = minorDigits(currency);
-	found.push(
-		diagnostic(
-			place,
-			"amount-digits",
-			`${amount.decimal} has more decimals than ${currency} has.`,
-			{
-				actual: amount.decimal,
-				expected: digits === 0 ? "a whole sum" : `at most ${digits} decimals`,
-			},
-		),
-	);
-	return money(0, currency);
+  if (isOtherCurrency(amount.mark, currency)) {
+    found.push(
+      diagnostic(
+        place,
+        "currency-mixed",
+        `This sum is in ${amount.mark}, but the studio reckons in ${currency}.`,
+        {
+          actual: `${amount.mark} ${amount.decimal}`,
+          expected: `a sum in ${currency}`,
+          hint: `Convert it by hand and write the sum in ${currency}; nothing is converted here, since rates change.`,
+        },
+      ),
+    );
+    return money(0, currency);
+  }
+  const value = moneyFromDecimal(amount.decimal, currency);
+  if (value) return value;
+  const digits = minorDigits(currency);
+  found.push(
+    diagnostic(
+      place,
+      "amount-digits",
+      `${amount.decimal} has more decimals than ${currency} has.`,
+      {
+        actual: amount.decimal,
+        expected: digits === 0 ? "a whole sum" : `at most ${digits} decimals`,
+      },
+    ),
+  );
+  return money(0, currency);
 }

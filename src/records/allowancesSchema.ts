@@ -21,7 +21,8 @@ function field(definition: AllowanceDefinition): z.ZodType<Length | Fraction | n
 }
 
 function describe({ description, usual, source }: AllowanceDefinition): string {
-  const values = usual.inches === usual.centimetres ? usual.inches : `${usual.inches}, or ${usual.centimetres}`;
+  const values =
+    usual.inches === usual.centimetres ? usual.inches : `${usual.inches}, or ${usual.centimetres}`;
   return `${description}; ${values} where nothing is said (${source})`;
 }
 
@@ -32,7 +33,13 @@ function describe({ description, usual, source }: AllowanceDefinition): string {
 export function allowancesSchema(items: ItemTable): z.ZodType<AllowanceValues> {
   const kinds = items.map(({ kind, allowances }) => {
     const fields = Object.entries(allowances).map(
-      ([name, definition]) => [name, field(definition).optional().meta({ description: describe(definition), examples: [definition.usual.inches] })] as const,
+      ([name, definition]) =>
+        [
+          name,
+          field(definition)
+            .optional()
+            .meta({ description: describe(definition), examples: [definition.usual.inches] }),
+        ] as const,
     );
     const ofKind = z.strictObject(Object.fromEntries(fields)).optional();
     return [kind, ofKind.meta({ description: `allowances of the kind ${kind}` })] as const;
@@ -41,7 +48,11 @@ export function allowancesSchema(items: ItemTable): z.ZodType<AllowanceValues> {
 }
 
 /** An allowance that a studio or maker states itself, by the exact kind and name; null where they are silent. */
-export function statedAllowance(values: AllowanceValues | undefined, kind: string, name: string): Length | Fraction | number | null {
+export function statedAllowance(
+  values: AllowanceValues | undefined,
+  kind: string,
+  name: string,
+): Length | Fraction | number | null {
   if (!values || !Object.hasOwn(values, kind)) return null;
   const ofKind = values[kind];
   return ofKind && Object.hasOwn(ofKind, name) ? (ofKind[name] ?? null) : null;

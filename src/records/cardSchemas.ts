@@ -15,6 +15,17 @@ export type CardName = (typeof CARDS)[number];
 export function cardSchemas(items: ItemTable): Readonly<Record<CardName, z.ZodType>> {
   const kinds = items.map((entry) => entry.kind);
   const choices = items.map((entry) => entry.schema) as [z.ZodType, ...z.ZodType[]];
-  const room = roomSchema.extend({ items: z.array(z.union(choices)).optional().meta(roomSchema.shape.items.meta() ?? {}) });
-  return { studio: studioSchema(allowancesSchema(items), kinds), cloth: clothSchema, object: objectSchema, project: projectSchema, room };
+  const room = roomSchema.extend({
+    items: z
+      .array(z.union(choices))
+      .optional()
+      .meta(roomSchema.shape.items.meta() ?? {}),
+  });
+  return {
+    studio: studioSchema(allowancesSchema(items), kinds),
+    cloth: clothSchema,
+    object: objectSchema,
+    project: projectSchema,
+    room,
+  };
 }

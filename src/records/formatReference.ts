@@ -4,12 +4,37 @@ import { type CardName, cardSchemas } from "./cardSchemas.ts";
 import type { ItemTable } from "./itemTable.ts";
 import { type FieldRow, fieldRows } from "./reading/fieldRows.ts";
 
-const HEADS: readonly { readonly card: CardName; readonly title: string; readonly words: string }[] = [
-  { card: "studio", title: "studio.md", words: "The studio: letterhead, units, money, makers and suppliers." },
-  { card: "cloth", title: "cloths/<cloth>.md", words: "A card a cloth, wallcovering, lining or trim, with its photograph beside it. What stands here wins over what is measured." },
-  { card: "object", title: "objects/<object>.md", words: "A thing that is placed but not made: a rug, a picture, a stove." },
-  { card: "project", title: "projects/<project>/project.md", words: "The client, what was agreed, what was paid and what arrived." },
-  { card: "room", title: "projects/<project>/<room>.md", words: "One room; the words below the front matter are for the client." },
+const HEADS: readonly {
+  readonly card: CardName;
+  readonly title: string;
+  readonly words: string;
+}[] = [
+  {
+    card: "studio",
+    title: "studio.md",
+    words: "The studio: letterhead, units, money, makers and suppliers.",
+  },
+  {
+    card: "cloth",
+    title: "cloths/<cloth>.md",
+    words:
+      "A card a cloth, wallcovering, lining or trim, with its photograph beside it. What stands here wins over what is measured.",
+  },
+  {
+    card: "object",
+    title: "objects/<object>.md",
+    words: "A thing that is placed but not made: a rug, a picture, a stove.",
+  },
+  {
+    card: "project",
+    title: "projects/<project>/project.md",
+    words: "The client, what was agreed, what was paid and what arrived.",
+  },
+  {
+    card: "room",
+    title: "projects/<project>/<room>.md",
+    words: "One room; the words below the front matter are for the client.",
+  },
 ];
 
 const INTRODUCTION = `# The files that a user writes
@@ -37,7 +62,8 @@ function cell(text: string): string {
 
 function line(row: FieldRow): string {
   const key = row.needed ? `**\`${row.path}\`**` : `\`${row.path}\``;
-  const words = row.words.length > 1 ? `one of ${row.words.map((word) => `\`${word}\``).join(", ")}` : "";
+  const words =
+    row.words.length > 1 ? `one of ${row.words.map((word) => `\`${word}\``).join(", ")}` : "";
   const says = [row.description ?? "", words].filter((part) => part !== "").join("; ");
   return `| ${key} | ${cell(says)} | \`${cell(row.example)}\` |`;
 }
@@ -51,7 +77,8 @@ function table(schema: z.ZodType, leave: (path: string) => boolean = () => false
 function allowances(items: ItemTable): string {
   const rows = items.flatMap(({ kind, allowances: names }) =>
     Object.entries(names).map(
-      ([name, { description, usual, source }]) => `| \`${kind}.${name}\` | ${cell(description)} | ${cell(usual.inches)} | ${cell(usual.centimetres)} | ${cell(source)} |`,
+      ([name, { description, usual, source }]) =>
+        `| \`${kind}.${name}\` | ${cell(description)} | ${cell(usual.inches)} | ${cell(usual.centimetres)} | ${cell(source)} |`,
     ),
   );
   return [
@@ -80,20 +107,34 @@ function itemTables(items: ItemTable): string {
   const first = items[0];
   const every = first ? table(first.schema, (path) => !isCommon(path)) : "";
   const kinds = items.map((entry) => {
-    const also = entry.synonyms.length > 0 ? `Also: ${entry.synonyms.map((word) => `\`${word}\``).join(", ")}.\n\n` : "";
+    const also =
+      entry.synonyms.length > 0
+        ? `Also: ${entry.synonyms.map((word) => `\`${word}\``).join(", ")}.\n\n`
+        : "";
     return `### ${entry.kind}\n\n${also}${table(entry.schema, isCommon)}`;
   });
-  return ["## Items", "", "An item begins with its kind and title: `curtains: Bay`. Every kind may say:", "", every, "", kinds.join("\n\n")].join("\n");
+  return [
+    "## Items",
+    "",
+    "An item begins with its kind and title: `curtains: Bay`. Every kind may say:",
+    "",
+    every,
+    "",
+    kinds.join("\n\n"),
+  ].join("\n");
 }
 
 /** The reference page of the format, in Markdown: every key of every file, what it says, an example, and what counts where it is silent. */
 export function formatReference(items: ItemTable): string {
   const schemas = cardSchemas(items);
   const cards = HEADS.map(({ card, title, words }) => {
-    const leave = (path: string): boolean => /(^|\.)allowances\./.test(path) || /^items\[\]/.test(path);
+    const leave = (path: string): boolean =>
+      /(^|\.)allowances\./.test(path) || /^items\[\]/.test(path);
     return `## ${title}\n\n${words}\n\n${table(schemas[card], leave)}`;
   });
-  const vocabulary = VOCABULARY.map((group) => `- ${group.map((word) => `\`${word}\``).join(", ")}`).join("\n");
+  const vocabulary = VOCABULARY.map(
+    (group) => `- ${group.map((word) => `\`${word}\``).join(", ")}`,
+  ).join("\n");
   return [
     INTRODUCTION,
     cards.join("\n\n"),

@@ -32,7 +32,8 @@ function otherVocabulary(schema: JsonSchema): void {
   if (!properties) return;
   for (const [key, inner] of Object.entries(properties)) {
     // The other word is offered too; what stands below a large one is checked by the reader alone, or the schema would grow twofold.
-    const same = JSON.stringify(inner).length < 300 ? inner : { description: `the same as "${key}"` };
+    const same =
+      JSON.stringify(inner).length < 300 ? inner : { description: `the same as "${key}"` };
     for (const word of partners(key)) if (!Object.hasOwn(properties, word)) properties[word] = same;
   }
 }

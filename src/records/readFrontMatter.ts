@@ -24,12 +24,26 @@ const MOST_CHARACTERS = 100_000;
  * Reads the front matter of a file: fences, then YAML in which every scalar stays its source text. `isKey` knows the format's keys,
  * which tells a forgotten space from a colon in words. Never throws, whatever the text.
  */
-export function readFrontMatter(file: string, text: string, isKey: (word: string) => boolean = () => true): FrontMatter {
+export function readFrontMatter(
+  file: string,
+  text: string,
+  isKey: (word: string) => boolean = () => true,
+): FrontMatter {
   const cut = cutFences(plainNewlines(text));
   if (!cut.ok) {
     const { code, message, hint, line, actual } = cut.fault;
-    const found = diagnostic({ file, line, column: 1, keyPath: null }, code, message, { hint, actual, excerpt: actual });
-    return { root: null, body: "", bodyLine: 1, source: new SourceLines("", 2), diagnostics: [found] };
+    const found = diagnostic({ file, line, column: 1, keyPath: null }, code, message, {
+      hint,
+      actual,
+      excerpt: actual,
+    });
+    return {
+      root: null,
+      body: "",
+      bodyLine: 1,
+      source: new SourceLines("", 2),
+      diagnostics: [found],
+    };
   }
   const { yaml, yamlLine, body, bodyLine } = cut.fenced;
   const source = new SourceLines(yaml, yamlLine);
@@ -38,9 +52,20 @@ export function readFrontMatter(file: string, text: string, isKey: (word: string
   const only = (code: string, message: string, hint: string): FrontMatter => ({
     ...whole,
     root: null,
-    diagnostics: [...before, diagnostic({ file, line: yamlLine, column: 1, keyPath: null }, code, message, { hint, excerpt: source.excerpt(yamlLine) })],
+    diagnostics: [
+      ...before,
+      diagnostic({ file, line: yamlLine, column: 1, keyPath: null }, code, message, {
+        hint,
+        excerpt: source.excerpt(yamlLine),
+      }),
+    ],
   });
-  if (yaml.length > MOST_CHARACTERS) return only("file-too-large", "The front matter is far longer than a card or a room can be.", "Look whether another file was saved under this name.");
+  if (yaml.length > MOST_CHARACTERS)
+    return only(
+      "file-too-large",
+      "The front matter is far longer than a card or a room can be.",
+      "Look whether another file was saved under this name.",
+    );
   const { document, traps } = mend(source, isKey);
   const diagnostics = traps.map((trap) => fromTrap(file, trap, source));
   before.push(...diagnostics);
@@ -48,8 +73,17 @@ export function readFrontMatter(file: string, text: string, isKey: (word: string
   const root = buildNode(document, source);
   if (root.kind === "map") return { ...whole, root, diagnostics };
   if (root.kind === "empty" && diagnostics.length > 0) return { ...whole, root: null, diagnostics };
-  if (root.kind === "empty") return only("front-matter-empty", "Nothing stands between the two lines of hyphens.", 'Write "key: value" lines there.');
-  return only("front-matter-not-keys", 'The front matter is not made of "key: value" lines.', 'Begin each line with a key, a colon and a space, for example "room: Dining room".');
+  if (root.kind === "empty")
+    return only(
+      "front-matter-empty",
+      "Nothing stands between the two lines of hyphens.",
+      'Write "key: value" lines there.',
+    );
+  return only(
+    "front-matter-not-keys",
+    'The front matter is not made of "key: value" lines.',
+    'Begin each line with a key, a colon and a space, for example "room: Dining room".',
+  );
 }
 
 function fromTrap(file: string, trap: Trap, source: SourceLines): Diagnostic {

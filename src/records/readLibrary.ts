@@ -6,7 +6,7 @@ import { checkReferences } from "./checks/references.ts";
 import { checkSums } from "./checks/sums.ts";
 import { placeIn } from "./reading/card.ts";
 import { collectLeaves } from "./reading/collectLeaves.ts";
-import { idOf, readCard, type Reading, type TextFile } from "./reading/readCard.ts";
+import { idOf, type Reading, readCard, type TextFile } from "./reading/readCard.ts";
 import type { Sourced } from "./records.ts";
 
 /** The cards of one folder of the library; those with errors are named apart. */
@@ -17,7 +17,13 @@ export interface ReadLibrary<F> {
 }
 
 /** Reads the cards of a folder by one schema. */
-export function readLibrary<S extends z.ZodType>(files: readonly TextFile[], schema: S, reading: Reading, known: Known, currency: string | null): ReadLibrary<z.output<S>> {
+export function readLibrary<S extends z.ZodType>(
+  files: readonly TextFile[],
+  schema: S,
+  reading: Reading,
+  known: Known,
+  currency: string | null,
+): ReadLibrary<z.output<S>> {
   const records = new Map<string, Sourced<z.output<S>>>();
   const broken = new Set<string>();
   const all: Diagnostic[] = [];
@@ -28,11 +34,23 @@ export function readLibrary<S extends z.ZodType>(files: readonly TextFile[], sch
     const found = [
       ...read.diagnostics,
       ...sameName(file, files.slice(0, at)),
-      ...(card ? [...checkReferences(card, leaves, known).diagnostics, ...checkSums(card, leaves, currency)] : []),
+      ...(card
+        ? [
+            ...checkReferences(card, leaves, known).diagnostics,
+            ...checkSums(card, leaves, currency),
+          ]
+        : []),
     ];
     all.push(...found);
     if (card === null || read.fields === null || hasErrors(found)) broken.add(read.id);
-    else records.set(read.id, { id: read.id, path: file.path, fields: read.fields, body: read.body, place: (path) => placeIn(card, path) });
+    else
+      records.set(read.id, {
+        id: read.id,
+        path: file.path,
+        fields: read.fields,
+        body: read.body,
+        place: (path) => placeIn(card, path),
+      });
   }
   return { records, broken, diagnostics: all };
 }
@@ -42,5 +60,12 @@ export function sameName(file: TextFile, before: readonly TextFile[]): Diagnosti
   const id = idOf(file.path);
   const other = before.find((earlier) => slug(idOf(earlier.path)) === slug(id));
   if (!other) return [];
-  return [diagnostic({ file: file.path, line: null, column: null, keyPath: null }, "file-twice", `This file's name is too like that of ${other.path}.`, { hint: "Give one of them another name." })];
+  return [
+    diagnostic(
+      { file: file.path, line: null, column: null, keyPath: null },
+      "file-twice",
+      `This file's name is too like that of ${other.path}.`,
+      { hint: "Give one of them another name." },
+    ),
+  ];
 }

@@ -6,7 +6,7 @@ import { nodeAt } from "./frontMatter/node.ts";
 import type { ItemTable } from "./itemTable.ts";
 import { type Card, complain, placeIn } from "./reading/card.ts";
 import { collectLeaves } from "./reading/collectLeaves.ts";
-import { idOf, readCard, type Reading } from "./reading/readCard.ts";
+import { idOf, type Reading, readCard } from "./reading/readCard.ts";
 import { sameName } from "./readLibrary.ts";
 import { readRoom } from "./readRoom.ts";
 import type { ProjectRecord, RoomRecord } from "./records.ts";
@@ -20,14 +20,38 @@ export interface ReadProject {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-function order(card: Card | null, ids: readonly string[]): { readonly ids: readonly string[]; readonly diagnostics: readonly Diagnostic[] } {
+function order(
+  card: Card | null,
+  ids: readonly string[],
+): { readonly ids: readonly string[]; readonly diagnostics: readonly Diagnostic[] } {
   const list = card ? nodeAt(card.root, ["rooms"]) : null;
   if (card === null || list?.kind !== "list") return { ids, diagnostics: [] };
-  const wanted = list.entries.flatMap((entry) => (entry.kind === "text" ? [entry.text.trim().normalize("NFC")] : []));
+  const wanted = list.entries.flatMap((entry) =>
+    entry.kind === "text" ? [entry.text.trim().normalize("NFC")] : [],
+  );
   const left = ids.filter((id) => !wanted.includes(id));
   const diagnostics = [
-    ...left.map((id) => complain(card, ["rooms"], { code: "room-not-listed", severity: "warning", message: `The room “${id}” is not in this list; it comes after the others.`, expected: id, hint: "Add it where it should come." })),
-    ...wanted.flatMap((id, at) => (wanted.indexOf(id) === at ? [] : [complain(card, ["rooms", at], { code: "room-twice", message: `“${id}” is in this list already.`, actual: id, hint: "Keep one of the two." })])),
+    ...left.map((id) =>
+      complain(card, ["rooms"], {
+        code: "room-not-listed",
+        severity: "warning",
+        message: `The room “${id}” is not in this list; it comes after the others.`,
+        expected: id,
+        hint: "Add it where it should come.",
+      }),
+    ),
+    ...wanted.flatMap((id, at) =>
+      wanted.indexOf(id) === at
+        ? []
+        : [
+            complain(card, ["rooms", at], {
+              code: "room-twice",
+              message: `“${id}” is in this list already.`,
+              actual: id,
+              hint: "Keep one of the two.",
+            }),
+          ],
+    ),
   ];
   return { ids: [...new Set([...wanted.filter((id) => ids.includes(id)), ...left])], diagnostics };
 }
@@ -38,34 +62,86 @@ function checkInstalments(card: Card): Diagnostic[] {
   if (list?.kind !== "list") return [];
   return list.entries.flatMap((entry, at) => {
     if (entry.kind !== "map") return [];
-    const parts = entry.entries.filter(({ key }) => ["deposit", "interim", "balance"].includes(key));
+    const parts = entry.entries.filter(({ key }) =>
+      ["deposit", "interim", "balance"].includes(key),
+    );
     if (parts.length === 1) return [];
-    const message = parts.length === 0 ? "This instalment does not say what is to be paid." : "This instalment says twice what is to be paid.";
-    return [complain(card, ["instalments", at], { code: "instalment-unclear", message, expected: "deposit, interim or balance", hint: "Write one of deposit, interim and balance, for example { deposit: 50%, due: approval }." })];
+    const message =
+      parts.length === 0
+        ? "This instalment does not say what is to be paid."
+        : "This instalment says twice what is to be paid.";
+    return [
+      complain(card, ["instalments", at], {
+        code: "instalment-unclear",
+        message,
+        expected: "deposit, interim or balance",
+        hint: "Write one of deposit, interim and balance, for example { deposit: 50%, due: approval }.",
+      }),
+    ];
   });
 }
 
 /** Reads a project's card and its rooms. */
-export function readProject(files: ProjectFiles, table: ItemTable, reading: Reading, known: Known, currency: string | null): ReadProject {
-  const rooms = files.rooms.map((file, at) => ({ id: idOf(file.path), twice: sameName(file, files.rooms.slice(0, at)), read: readRoom(file, files.id, table, reading, known, currency) }));
+export function readProject(
+  files: ProjectFiles,
+  table: ItemTable,
+  reading: Reading,
+  known: Known,
+  currency: string | null,
+): ReadProject {
+  const rooms = files.rooms.map((file, at) => ({
+    id: idOf(file.path),
+    twice: sameName(file, files.rooms.slice(0, at)),
+    read: readRoom(file, files.id, table, reading, known, currency),
+  }));
   const ids = rooms.map((room) => room.id);
   const read = files.card ? readCard(files.card, projectSchema, reading) : null;
   const card = read?.card ?? null;
   const leaves = card ? collectLeaves(card.root, projectSchema) : [];
   const references = card ? checkReferences(card, leaves, { ...known, rooms: new Set(ids) }) : null;
   const ordered = order(card, ids);
-  const place = { file: files.card?.path ?? `projects/${files.id}/project.md`, line: null, column: null, keyPath: null };
+  const place = {
+    file: files.card?.path ?? `projects/${files.id}/project.md`,
+    line: null,
+    column: null,
+    keyPath: null,
+  };
   const own = [
-    ...(read ? read.diagnostics : [diagnostic(place, "project-card-missing", `The project “${files.id}” has no project.md.`, { hint: "Write one, or let roomcloth begin it: roomcloth new project" })]),
-    ...(ids.length === 0 ? [diagnostic(place, "project-without-rooms", "This project has no room yet.", { severity: "warning", hint: "Write a file for each room beside project.md." })] : []),
+    ...(read
+      ? read.diagnostics
+      : [
+          diagnostic(
+            place,
+            "project-card-missing",
+            `The project “${files.id}” has no project.md.`,
+            { hint: "Write one, or let roomcloth begin it: roomcloth new project" },
+          ),
+        ]),
+    ...(ids.length === 0
+      ? [
+          diagnostic(place, "project-without-rooms", "This project has no room yet.", {
+            severity: "warning",
+            hint: "Write a file for each room beside project.md.",
+          }),
+        ]
+      : []),
     ...(references?.diagnostics ?? []),
     ...ordered.diagnostics,
     ...(card ? [...checkInstalments(card), ...checkSums(card, leaves, currency)] : []),
   ];
-  const records: RoomRecord[] = ordered.ids.flatMap((id) => rooms.find((room) => room.id === id)?.read.record ?? []);
+  const records: RoomRecord[] = ordered.ids.flatMap(
+    (id) => rooms.find((room) => room.id === id)?.read.record ?? [],
+  );
   const record =
     read?.fields && card && files.card
-      ? { id: files.id, path: files.card.path, fields: read.fields, body: read.body, rooms: records, place: (path: Parameters<ProjectRecord["place"]>[0]) => placeIn(card, path) }
+      ? {
+          id: files.id,
+          path: files.card.path,
+          fields: read.fields,
+          body: read.body,
+          rooms: records,
+          place: (path: Parameters<ProjectRecord["place"]>[0]) => placeIn(card, path),
+        }
       : null;
   return {
     record,

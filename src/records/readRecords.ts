@@ -30,16 +30,31 @@ export interface RecordsInput {
 }
 
 function studioOf(items: ItemTable) {
-  return studioSchema(allowancesSchema(items), items.map((entry) => entry.kind));
+  return studioSchema(
+    allowancesSchema(items),
+    items.map((entry) => entry.kind),
+  );
 }
 
 /** What every file is read with, composed from the kinds of item. */
 export function readingOf(items: ItemTable): Reading {
   const studio = studioOf(items);
-  const keys = formatKeys([studio, clothSchema, objectSchema, projectSchema, roomSchema, ...items.map((entry) => entry.schema)]);
+  const keys = formatKeys([
+    studio,
+    clothSchema,
+    objectSchema,
+    projectSchema,
+    roomSchema,
+    ...items.map((entry) => entry.schema),
+  ]);
   const kinds = items.map((entry) => entry.kind);
-  const synonyms = new Map(items.flatMap((entry) => entry.synonyms.map((word) => [word, entry.kind] as const)));
-  return { isKey: (word) => keys.has(word) || synonyms.has(word) || sameWord(word, kinds) !== undefined, synonyms };
+  const synonyms = new Map(
+    items.flatMap((entry) => entry.synonyms.map((word) => [word, entry.kind] as const)),
+  );
+  return {
+    isKey: (word) => keys.has(word) || synonyms.has(word) || sameWord(word, kinds) !== undefined,
+    synonyms,
+  };
 }
 
 /**
@@ -59,12 +74,17 @@ export function readRecords(input: RecordsInput): Records {
     findings: input.findingCodes ?? null,
     present: new Set([...input.present, ...input.files.map((file) => file.path)]),
   };
-  const unread = problems.some((problem) => problem.file === "studio.md" || problem.code === "content-missing");
+  const unread = problems.some(
+    (problem) => problem.file === "studio.md" || problem.code === "content-missing",
+  );
   const studio = readStudio(sorted.studio, unread, studioOf(items), reading, base);
   const known: Known = { ...base, makers: studio.makers, suppliers: studio.suppliers };
   const cloths = readLibrary(sorted.cloths, clothSchema, reading, known, studio.currency);
   const objects = readLibrary(sorted.objects, objectSchema, reading, known, studio.currency);
-  const projects = sorted.projects.map((files) => ({ id: files.id, read: readProject(files, items, reading, known, studio.currency) }));
+  const projects = sorted.projects.map((files) => ({
+    id: files.id,
+    read: readProject(files, items, reading, known, studio.currency),
+  }));
   const diagnostics = [
     ...problems,
     ...sorted.diagnostics,
@@ -79,26 +99,53 @@ export function readRecords(input: RecordsInput): Records {
     studio: wrong.has("studio.md") ? null : studio.record,
     cloths: cloths.records,
     objects: objects.records,
-    projects: projects.flatMap(({ id, read }) => (read.record ? [{ ...read.record, broken: stopped.some((s) => s.project === id) }] : [])),
+    projects: projects.flatMap(({ id, read }) =>
+      read.record ? [{ ...read.record, broken: stopped.some((s) => s.project === id) }] : [],
+    ),
     stopped,
     diagnostics,
   };
 }
 
 /** The names of a folder's cards, with those that are there but could not be read. */
-function names(files: readonly TextFile[], problems: readonly Diagnostic[], folder: string): ReadonlySet<string> {
-  const unread = problems.map((problem) => problem.file).filter((file) => file.startsWith(`${folder}/`) && file.endsWith(".md"));
+function names(
+  files: readonly TextFile[],
+  problems: readonly Diagnostic[],
+  folder: string,
+): ReadonlySet<string> {
+  const unread = problems
+    .map((problem) => problem.file)
+    .filter((file) => file.startsWith(`${folder}/`) && file.endsWith(".md"));
   return new Set([...files.map((file) => file.path), ...unread].map(idOf));
 }
 
-function stoppedProjects(projects: readonly { readonly id: string; readonly read: ReadProject }[], wrong: ReadonlySet<string>, problems: readonly Diagnostic[], sorted: SortedFiles): Stopped[] {
+function stoppedProjects(
+  projects: readonly { readonly id: string; readonly read: ReadProject }[],
+  wrong: ReadonlySet<string>,
+  problems: readonly Diagnostic[],
+  sorted: SortedFiles,
+): Stopped[] {
   const general = [...wrong].filter((file) => file === "studio.md");
-  const paths = new Map([...sorted.cloths, ...sorted.objects].map((file) => [`${file.path.split("/")[0]}/${idOf(file.path)}`, file.path]));
-  const unread = problems.filter((problem) => hasErrors([problem])).map((problem) => problem.file.split("/"));
-  const ids = new Set([...projects.map(({ id }) => id), ...unread.flatMap(([top, id, file]) => (top === "projects" && id && file ? [id.normalize("NFC")] : []))]);
+  const paths = new Map(
+    [...sorted.cloths, ...sorted.objects].map((file) => [
+      `${file.path.split("/")[0]}/${idOf(file.path)}`,
+      file.path,
+    ]),
+  );
+  const unread = problems
+    .filter((problem) => hasErrors([problem]))
+    .map((problem) => problem.file.split("/"));
+  const ids = new Set([
+    ...projects.map(({ id }) => id),
+    ...unread.flatMap(([top, id, file]) =>
+      top === "projects" && id && file ? [id.normalize("NFC")] : [],
+    ),
+  ]);
   return [...ids].sort().flatMap((id) => {
     const read = projects.find((project) => project.id === id)?.read;
-    const cards = (read?.uses ?? []).map((use) => paths.get(`${use.library}/${use.id}`) ?? `${use.library}/${use.id}.md`).filter((path) => wrong.has(path));
+    const cards = (read?.uses ?? [])
+      .map((use) => paths.get(`${use.library}/${use.id}`) ?? `${use.library}/${use.id}.md`)
+      .filter((path) => wrong.has(path));
     const own = [...wrong].filter((file) => file.normalize("NFC").startsWith(`projects/${id}/`));
     const because = [...new Set([...general, ...cards, ...own])].sort();
     return because.length > 0 ? [{ project: id, because }] : [];
@@ -107,5 +154,9 @@ function stoppedProjects(projects: readonly { readonly id: string; readonly read
 
 function byPlace(a: Diagnostic, b: Diagnostic): number {
   if (a.file !== b.file) return a.file < b.file ? -1 : 1;
-  return (a.line ?? 0) - (b.line ?? 0) || (a.column ?? 0) - (b.column ?? 0) || (a.code < b.code ? -1 : a.code > b.code ? 1 : 0);
+  return (
+    (a.line ?? 0) - (b.line ?? 0) ||
+    (a.column ?? 0) - (b.column ?? 0) ||
+    (a.code < b.code ? -1 : a.code > b.code ? 1 : 0)
+  );
 }

@@ -10,7 +10,7 @@ import { nodeAt } from "./frontMatter/node.ts";
 import type { ItemTable } from "./itemTable.ts";
 import { placeIn } from "./reading/card.ts";
 import { collectLeaves } from "./reading/collectLeaves.ts";
-import { readCard, type Reading, type TextFile } from "./reading/readCard.ts";
+import { type Reading, readCard, type TextFile } from "./reading/readCard.ts";
 import { readItems } from "./reading/readItems.ts";
 import type { RoomRecord } from "./records.ts";
 import { roomSchema } from "./schema/roomSchema.ts";
@@ -24,7 +24,14 @@ export interface ReadRoom {
 }
 
 /** Reads a room's file: its own keys, its items by their kinds, and every name that they point at. */
-export function readRoom(file: TextFile, project: string, table: ItemTable, reading: Reading, known: Known, currency: string | null): ReadRoom {
+export function readRoom(
+  file: TextFile,
+  project: string,
+  table: ItemTable,
+  reading: Reading,
+  known: Known,
+  currency: string | null,
+): ReadRoom {
   const read = readCard(file, roomSchema, reading);
   if (read.card === null) return { record: null, uses: [], diagnostics: read.diagnostics };
   const { card, items, diagnostics: ofItems } = readItems(read.card, table, reading.synonyms);
@@ -49,7 +56,9 @@ export function readRoom(file: TextFile, project: string, table: ItemTable, read
     ...checkSums(card, leaves, currency),
   ];
   // What no item uses, and what stands nowhere, is only known once every item could be read.
-  const diagnostics = hasErrors(found) ? found.filter((d) => d.code !== "object-not-placed") : [...found, ...checkUnused(card, own, inItems)];
+  const diagnostics = hasErrors(found)
+    ? found.filter((d) => d.code !== "object-not-placed")
+    : [...found, ...checkUnused(card, own, inItems)];
   const whole = read.fields !== null && !hasErrors(diagnostics);
   const record: RoomRecord | null =
     whole && read.fields

@@ -24,12 +24,19 @@ function stray(file: TextFile, how?: string): Diagnostic {
   const parts = file.path.split("/");
   const folder = parts.length > 1 ? nearest(parts[0] as string, FOLDERS) : null;
   const name = parts.length === 1 ? nearest(parts[0] as string, ["studio.md"]) : null;
-  const hint = how ?? (name
-    ? `Call it ${name}.`
-    : folder && folder !== parts[0]
-      ? `Call the folder ${folder}.`
-      : "Move it to cloths, objects, or the folder of a project in projects; or give it another ending than .md.");
-  return diagnostic({ file: file.path, line: null, column: null, keyPath: null }, "file-out-of-place", "This file is in no place where it would be read.", { severity: "warning", hint });
+  const hint =
+    how ??
+    (name
+      ? `Call it ${name}.`
+      : folder && folder !== parts[0]
+        ? `Call the folder ${folder}.`
+        : "Move it to cloths, objects, or the folder of a project in projects; or give it another ending than .md.");
+  return diagnostic(
+    { file: file.path, line: null, column: null, keyPath: null },
+    "file-out-of-place",
+    "This file is in no place where it would be read.",
+    { severity: "warning", hint },
+  );
 }
 
 /** Tells studio.md, the library's cards, the projects' cards and the rooms by their paths; anything else that ends in .md is said to be out of place. */
@@ -55,7 +62,8 @@ export function sortFiles(files: readonly TextFile[]): SortedFiles {
       projects.set(id, project);
       if (idOf(name) === "project") project.card = file;
       else project.rooms.push(file);
-    } else if (parts.length > 1 || !/^(readme|licen[cs]e|notes)/i.test(name)) diagnostics.push(stray(file));
+    } else if (parts.length > 1 || !/^(readme|licen[cs]e|notes)/i.test(name))
+      diagnostics.push(stray(file));
   }
   return { studio, cloths, objects, projects: [...projects.values()], diagnostics };
 }

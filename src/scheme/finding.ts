@@ -5,51 +5,51 @@ export type Level = "works" | "worth-a-look" | "problem";
 
 /** Every code a finding can have; `accept` in a room file names one of these. */
 export const FINDING_CODES = [
-	"main-cloth",
-	"no-main-cloth",
-	"mains-compete",
-	"ladder-holds",
-	"rungs-close",
-	"plain-enough",
-	"plain-short",
-	"colour-carried",
-	"colour-once",
-	"colour-outside",
-	"cloth-belongs",
-	"patterns-touch",
-	"light-and-dark",
-	"shares-level",
-	"animal-marking",
-	"not-suited",
-	"rubs-low",
-	"card-and-photo-differ",
-	"no-photograph",
-	"waiver-unused",
+  "main-cloth",
+  "no-main-cloth",
+  "mains-compete",
+  "ladder-holds",
+  "rungs-close",
+  "plain-enough",
+  "plain-short",
+  "colour-carried",
+  "colour-once",
+  "colour-outside",
+  "cloth-belongs",
+  "patterns-touch",
+  "light-and-dark",
+  "shares-level",
+  "animal-marking",
+  "not-suited",
+  "rubs-low",
+  "card-and-photo-differ",
+  "no-photograph",
+  "waiver-unused",
 ] as const;
 export type FindingCode = (typeof FINDING_CODES)[number];
 
 /** What a careful colleague would point out about a room: with numbers, a reason, and the line that waives it. */
 export interface Finding {
-	readonly room: string;
-	readonly code: FindingCode;
-	readonly level: Level;
-	/** One sentence: what was found. */
-	readonly message: string;
-	/** Why it matters, and on whose authority: a source, or "common practice". */
-	readonly reason: string;
-	/** The numbers that it rests on, by name. */
-	readonly evidence: Readonly<Record<string, number | string>>;
-	/** What it is about: cloths, colours, items, by id. */
-	readonly of: readonly string[];
-	/** Her reason, where she overruled it. */
-	readonly accepted: string | null;
-	/** The exact line for `accept`, or null for what works. */
-	readonly pasteLine: string | null;
-	readonly place: Place;
+  readonly room: string;
+  readonly code: FindingCode;
+  readonly level: Level;
+  /** One sentence: what was found. */
+  readonly message: string;
+  /** Why it matters, and on whose authority: a source, or "common practice". */
+  readonly reason: string;
+  /** The numbers that it rests on, by name. */
+  readonly evidence: Readonly<Record<string, number | string>>;
+  /** What it is about: cloths, colours, items, by id. */
+  readonly of: readonly string[];
+  /** Her reason, where she overruled it. */
+  readonly accepted: string | null;
+  /** The exact line for `accept`, or null for what works. */
+  readonly pasteLine: string | null;
+  readonly place: Place;
 }
 
 /** The line that waives a finding, ready to paste under `accept:`. */
 export function pasteLineFor(code: FindingCode, of: readonly string[]): string {
-	const list = of.length > 0 ? `, of: [${of.join(", ")}]` : "";
-	return `  - { finding: ${code}${list}, because: … }`;
+  const list = of.length > 0 ? `, of: [${of.join(", ")}]` : "";
+  return `  - { finding: ${code}${list}, because: … }`;
 }

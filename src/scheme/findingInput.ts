@@ -6,10 +6,10 @@ import type { Carried, SharePart } from "./seenColours.ts";
 
 /** What the findings may look at. */
 export interface FindingInput extends SchemeInput {
-	readonly palette: RoomPalette;
-	readonly roles: readonly RoleOf[];
-	readonly ladder: Ladder;
-	readonly shares: readonly SharePart[];
-	readonly carried: readonly Carried[];
-	readonly plainShare: number | null;
+  readonly palette: RoomPalette;
+  readonly roles: readonly RoleOf[];
+  readonly ladder: Ladder;
+  readonly shares: readonly SharePart[];
+  readonly carried: readonly Carried[];
+  readonly plainShare: number | null;
 }

@@ -10,10 +10,10 @@ import { site } from "./site.ts";
 import { stageShared } from "./stagePages.ts";
 
 export interface CheckoutOptions {
-	readonly contentDir: string;
-	readonly layoutsDir: string;
-	readonly compute: Compute;
-	readonly makePictures: MakePictures;
+  readonly contentDir: string;
+  readonly layoutsDir: string;
+  readonly compute: Compute;
+  readonly makePictures: MakePictures;
 }
 
 /**
@@ -22,47 +22,41 @@ export interface CheckoutOptions {
  * after the pages of faultless projects were written. It claims what it wrote, so that a later
  * `roomcloth build` may replace it.
  */
-export function checkoutSite(
-	config: UserConfig,
-	options: CheckoutOptions,
-): void {
-	const { contentDir, layoutsDir } = options;
-	let computed: Computed | null = null;
-	let faults: Diagnostic[] = [];
-	let pages: readonly Page[] = [];
-	config.addPlugin(site, {
-		roomsRoot: contentDir,
-		layoutsDir,
-		async load() {
-			computed = await options.compute(contentDir, {
-				only: null,
-				useCache: true,
-			});
-			const { brokenProjects } = computed;
-			pages = computed.pages.filter(
-				({ project }) => !brokenProjects.includes(project ?? ""),
-			);
-			faults = [...computed.diagnostics];
-			return pages;
-		},
-		hasFile: (room) => existsSync(join(contentDir, "projects", `${room}.md`)),
-		onFault: (_page, fault) => faults.push(fault),
-		async onDone(output) {
-			const shared = await stageShared(pages, computed?.files ?? [], {
-				...options,
-				stagingDir: output,
-				useCache: true,
-				onProgress() {},
-			});
-			const pictures = pages.flatMap(({ project, pictures: all }) =>
-				all.map(({ path }) => ({ path, project })),
-			);
-			claimOutput(output, [...pages, ...shared.files, ...pictures]);
-			faults.push(...shared.diagnostics);
-			const errors = faults.filter((one) => one.severity === "error");
-			if (faults.length > 0) process.stderr.write(`${reportText(faults)}\n`);
-			if (errors.length > 0)
-				throw new Error(`${errors.length} errors, listed above`);
-		},
-	});
+export function checkoutSite(config: UserConfig, options: CheckoutOptions): void {
+  const { contentDir, layoutsDir } = options;
+  let computed: Computed | null = null;
+  let faults: Diagnostic[] = [];
+  let pages: readonly Page[] = [];
+  config.addPlugin(site, {
+    roomsRoot: contentDir,
+    layoutsDir,
+    async load() {
+      computed = await options.compute(contentDir, {
+        only: null,
+        useCache: true,
+      });
+      const { brokenProjects } = computed;
+      pages = computed.pages.filter(({ project }) => !brokenProjects.includes(project ?? ""));
+      faults = [...computed.diagnostics];
+      return pages;
+    },
+    hasFile: (room) => existsSync(join(contentDir, "projects", `${room}.md`)),
+    onFault: (_page, fault) => faults.push(fault),
+    async onDone(output) {
+      const shared = await stageShared(pages, computed?.files ?? [], {
+        ...options,
+        stagingDir: output,
+        useCache: true,
+        onProgress() {},
+      });
+      const pictures = pages.flatMap(({ project, pictures: all }) =>
+        all.map(({ path }) => ({ path, project })),
+      );
+      claimOutput(output, [...pages, ...shared.files, ...pictures]);
+      faults.push(...shared.diagnostics);
+      const errors = faults.filter((one) => one.severity === "error");
+      if (faults.length > 0) process.stderr.write(`${reportText(faults)}\n`);
+      if (errors.length > 0) throw new Error(`${errors.length} errors, listed above`);
+    },
+  });
 }

@@ -3,78 +3,75 @@ import type { Page } from "../documents/page.ts";
 
 /** A file that is no page and goes into the output as it is: a style sheet, a font, a search index. */
 export interface OutputFile {
-	/** Path below `out/`, with forward slashes. */
-	readonly path: string;
-	/** As in a page: whose tree it belongs to, and the room that it serves. */
-	readonly project: string | null;
-	readonly room: string | null;
-	/** What stands in it, or the file that it is a copy of. */
-	readonly content: { readonly text: string } | { readonly copyOf: string };
+  /** Path below `out/`, with forward slashes. */
+  readonly path: string;
+  /** As in a page: whose tree it belongs to, and the room that it serves. */
+  readonly project: string | null;
+  readonly room: string | null;
+  /** What stands in it, or the file that it is a copy of. */
+  readonly content: { readonly text: string } | { readonly copyOf: string };
 }
 
 /** What one target's `quantities` or `money` says: one JSON value, and the same as text. */
 export interface Report {
-	readonly json: unknown;
-	readonly text: string;
+  readonly json: unknown;
+  readonly text: string;
 }
 
 /** The whole studio, read, measured and computed: all that the verbs show and the site writes. */
 export interface Computed {
-	/** Pages of whole projects; a project with errors gives none. */
-	readonly pages: readonly Page[];
-	readonly files: readonly OutputFile[];
-	readonly diagnostics: readonly Diagnostic[];
-	/** Every project that has a folder, in order, with those that have errors. */
-	readonly projects: readonly string[];
-	/** Projects that an error stops; their trees stay as they were. */
-	readonly brokenProjects: readonly string[];
-	/** True where an error in the studio's own files stops everything. */
-	readonly studioBroken: boolean;
-	/** All rooms as `project/room`, in order. */
-	readonly rooms: readonly string[];
-	/** The ISO date that a project's PDFs bear; one that is missing here leaves the date out. */
-	readonly issueDates: ReadonlyMap<string, string>;
-	/** As design says for `check --json`: plain objects. */
-	readonly findings: readonly FindingLine[];
-	/** Reports on a project or a room (`project` or `project/room`); null where there is none. */
-	quantities(target: string): Report | null;
-	money(target: string): Report | null;
+  /** Pages of whole projects; a project with errors gives none. */
+  readonly pages: readonly Page[];
+  readonly files: readonly OutputFile[];
+  readonly diagnostics: readonly Diagnostic[];
+  /** Every project that has a folder, in order, with those that have errors. */
+  readonly projects: readonly string[];
+  /** Projects that an error stops; their trees stay as they were. */
+  readonly brokenProjects: readonly string[];
+  /** True where an error in the studio's own files stops everything. */
+  readonly studioBroken: boolean;
+  /** All rooms as `project/room`, in order. */
+  readonly rooms: readonly string[];
+  /** The ISO date that a project's PDFs bear; one that is missing here leaves the date out. */
+  readonly issueDates: ReadonlyMap<string, string>;
+  /** As design says for `check --json`: plain objects. */
+  readonly findings: readonly FindingLine[];
+  /** Reports on a project or a room (`project` or `project/room`); null where there is none. */
+  quantities(target: string): Report | null;
+  money(target: string): Report | null;
 }
 
 /** One finding as `check` shows it. */
 export interface FindingLine {
-	readonly room: string;
-	readonly code: string;
-	readonly level: "works" | "worth-a-look" | "problem";
-	readonly message: string;
-	readonly reason: string;
-	readonly evidence: unknown;
-	readonly accepted: string | null;
-	readonly pasteLine: string | null;
+  readonly room: string;
+  readonly code: string;
+  readonly level: "works" | "worth-a-look" | "problem";
+  readonly message: string;
+  readonly reason: string;
+  readonly evidence: unknown;
+  readonly accepted: string | null;
+  readonly pasteLine: string | null;
 }
 
 /** Limits what is computed, where the caller needs only a part. */
 export interface ComputeOptions {
-	/** `project` or `project/room`, or null for everything. It may be ignored. */
-	readonly only: string | null;
-	/** False measures all photographs again. */
-	readonly useCache: boolean;
-	readonly onProgress?: (line: string) => void;
+  /** `project` or `project/room`, or null for everything. It may be ignored. */
+  readonly only: string | null;
+  /** False measures all photographs again. */
+  readonly useCache: boolean;
+  readonly onProgress?: (line: string) => void;
 }
 
 /** Reads and computes a content folder. Bad content is diagnostics, never a throw. */
-export type Compute = (
-	contentDir: string,
-	options: ComputeOptions,
-) => Promise<Computed>;
+export type Compute = (contentDir: string, options: ComputeOptions) => Promise<Computed>;
 
 /** Where the pictures of some pages go, and come from. */
 export interface PictureWork {
-	readonly contentDir: string;
-	/** Folder that the pictures' paths start from. */
-	readonly stagingDir: string;
-	readonly useCache: boolean;
-	readonly onProgress: (line: string) => void;
+  readonly contentDir: string;
+  /** Folder that the pictures' paths start from. */
+  readonly stagingDir: string;
+  readonly useCache: boolean;
+  readonly onProgress: (line: string) => void;
 }
 
 /**
@@ -82,6 +79,6 @@ export interface PictureWork {
  * the diagnostics say why.
  */
 export type MakePictures = (
-	pages: readonly Page[],
-	work: PictureWork,
+  pages: readonly Page[],
+  work: PictureWork,
 ) => Promise<Checked<{ readonly failed: readonly string[] }>>;

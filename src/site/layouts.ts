@@ -7,14 +7,12 @@ import { strictView } from "./strictView.ts";
 import { handoverRoot } from "./treeOf.ts";
 
 /** A rendered page, or why it could not be. */
-export type Rendered =
-	| { readonly html: string }
-	| { readonly fault: Diagnostic };
+export type Rendered = { readonly html: string } | { readonly fault: Diagnostic };
 
 /** Renders pages by `documents/<kind>.njk` below the layouts folder. */
 export interface Layouts {
-	/** `body` is the page's Markdown as HTML, or empty. */
-	render(page: Page, body: string): Rendered;
+  /** `body` is the page's Markdown as HTML, or empty. */
+  render(page: Page, body: string): Rendered;
 }
 
 /**
@@ -23,88 +21,75 @@ export interface Layouts {
  * root of the tree that is handed over with it, for links to what all its pages share.
  */
 export function openLayouts(layoutsDir: string): Layouts {
-	const environment = new nunjucks.Environment(
-		new nunjucks.FileSystemLoader(layoutsDir),
-		{
-			autoescape: true,
-			throwOnUndefined: true,
-			trimBlocks: true,
-			lstripBlocks: true,
-		},
-	);
-	addLayoutFilters(environment);
-	return {
-		render(page, body) {
-			const layout = `documents/${page.model.kind}.njk`;
-			try {
-				const html = environment.render(layout, {
-					model: strictView(page.model, "model"),
-					body: { html: body },
-					page: strictView(
-						{
-							title: page.title,
-							language: page.language,
-							paper: page.paper,
-							path: page.path,
-							tree: wayUp(page.path),
-						},
-						"page",
-					),
-				});
-				return { html };
-			} catch (error) {
-				return { fault: layoutFault(page, layout, error, layoutsDir) };
-			}
-		},
-	};
+  const environment = new nunjucks.Environment(new nunjucks.FileSystemLoader(layoutsDir), {
+    autoescape: true,
+    throwOnUndefined: true,
+    trimBlocks: true,
+    lstripBlocks: true,
+  });
+  addLayoutFilters(environment);
+  return {
+    render(page, body) {
+      const layout = `documents/${page.model.kind}.njk`;
+      try {
+        const html = environment.render(layout, {
+          model: strictView(page.model, "model"),
+          body: { html: body },
+          page: strictView(
+            {
+              title: page.title,
+              language: page.language,
+              paper: page.paper,
+              path: page.path,
+              tree: wayUp(page.path),
+            },
+            "page",
+          ),
+        });
+        return { html };
+      } catch (error) {
+        return { fault: layoutFault(page, layout, error, layoutsDir) };
+      }
+    },
+  };
 }
 
 /** From a page to the root of its tree, for example `../`, or `./` where it lies there. */
 export function wayUp(path: string): string {
-	const way = posix.relative(posix.dirname(path), handoverRoot(path));
-	return way === "" ? "./" : `${way}/`;
+  const way = posix.relative(posix.dirname(path), handoverRoot(path));
+  return way === "" ? "./" : `${way}/`;
 }
 
 /** Nunjucks names the file in brackets, `(documents/board.njk) [Line 3, Column 5]`, then what was wrong. */
-function layoutFault(
-	page: Page,
-	layout: string,
-	error: unknown,
-	layoutsDir: string,
-): Diagnostic {
-	const text = error instanceof Error ? error.message : String(error);
-	const where = /\[Line (\d+), Column (\d+)\]/.exec(text);
-	const named = /^[^(\n]*\((.+)\)(?: \[Line.*)?$/m.exec(text)?.[1];
-	const file =
-		named === undefined || named === "unknown path"
-			? layout
-			: inside(layoutsDir, named);
-	const reason = text
-		.split("\n")
-		.map((line) => line.trim())
-		.filter(
-			(line) => line !== "" && !/^[^(]*\(.+\)(?: \[Line.*\])?$/.test(line),
-		)
-		.join(" ")
-		.replace(/^(?:Template render error|Error):\s*/, "");
-	return diagnostic(
-		{
-			file: `layouts/${file}`,
-			line: where?.[1] === undefined ? null : Number(where[1]),
-			column: where?.[2] === undefined ? null : Number(where[2]),
-			keyPath: null,
-		},
-		"layout",
-		`The layout layouts/${layout} cannot show the page ${page.path}: ${reason}.`,
-		{
-			actual: page.path,
-			hint: "Mend the layout, or what it includes at or just after this place; content files are not the cause.",
-		},
-	);
+function layoutFault(page: Page, layout: string, error: unknown, layoutsDir: string): Diagnostic {
+  const text = error instanceof Error ? error.message : String(error);
+  const where = /\[Line (\d+), Column (\d+)\]/.exec(text);
+  const named = /^[^(\n]*\((.+)\)(?: \[Line.*)?$/m.exec(text)?.[1];
+  const file = named === undefined || named === "unknown path" ? layout : inside(layoutsDir, named);
+  const reason = text
+    .split("\n")
+    .map((line) => line.trim())
+    .filter((line) => line !== "" && !/^[^(]*\(.+\)(?: \[Line.*\])?$/.test(line))
+    .join(" ")
+    .replace(/^(?:Template render error|Error):\s*/, "");
+  return diagnostic(
+    {
+      file: `layouts/${file}`,
+      line: where?.[1] === undefined ? null : Number(where[1]),
+      column: where?.[2] === undefined ? null : Number(where[2]),
+      keyPath: null,
+    },
+    "layout",
+    `The layout layouts/${layout} cannot show the page ${page.path}: ${reason}.`,
+    {
+      actual: page.path,
+      hint: "Mend the layout, or what it includes at or just after this place; content files are not the cause.",
+    },
+  );
 }
 
 function inside(layoutsDir: string, named: string): string {
-	return named.startsWith(layoutsDir)
-		? relative(layoutsDir, named).split("\\").join("/")
-		: named.split("\\").join("/");
+  return named.startsWith(layoutsDir)
+    ? relative(layoutsDir, named).split("\\").join("/")
+    : named.split("\\").join("/");
 }

@@ -3,13 +3,7 @@ import { dirname, join } from "node:path";
 import sharp from "sharp";
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
 import type { PagePicture } from "../documents/page.ts";
-import {
-	type Cache,
-	cacheKey,
-	NO_CACHE,
-	openCache,
-	sha256,
-} from "../images/cache.ts";
+import { type Cache, cacheKey, NO_CACHE, openCache, sha256 } from "../images/cache.ts";
 import { decodePhoto } from "../images/decodePhoto.ts";
 import { limiter } from "../images/limiter.ts";
 import { loadPhotoFile } from "../images/loadPhotoFile.ts";
@@ -23,113 +17,106 @@ import type { MakePictures } from "./computed.ts";
 const TILE_VERSION = 1;
 
 async function makeTile(
-	picture: PagePicture,
-	source: string,
-	destination: string,
-	place: Place,
-	cache: Cache,
+  picture: PagePicture,
+  source: string,
+  destination: string,
+  place: Place,
+  cache: Cache,
 ): Promise<readonly Diagnostic[]> {
-	const file = await loadPhotoFile(source, place);
-	if (file.value === null) return file.diagnostics;
-	const key = cacheKey({
-		what: "tile",
-		sha256: sha256(file.value.bytes),
-		options: {
-			crop: picture.crop,
-			widthPx: picture.widthPx,
-			tile: picture.tile,
-		},
-		version: TILE_VERSION,
-	});
-	let jpeg = await cache.readBytes(key);
-	if (jpeg === null) {
-		const decoded = await decodePhoto(file.value, place);
-		if (
-			decoded.value === null ||
-			picture.crop === null ||
-			picture.tile === null
-		)
-			return decoded.diagnostics;
-		const { width, height, data } = decoded.value.pixels;
-		const cell = await seamlessCell(
-			Buffer.from(data as Uint8Array),
-			width,
-			height,
-			{ ...picture.crop, blendPx: picture.tile.blendPx },
-			picture.tile.halfDrop,
-		);
-		jpeg = await sharp(cell, {
-			raw: {
-				width: picture.crop.width,
-				height: picture.crop.height,
-				channels: 3,
-			},
-		})
-			.pipelineColourspace("scrgb")
-			.resize({
-				width: Math.min(picture.widthPx, picture.crop.width),
-				kernel: "mitchell",
-			})
-			.toColourspace("srgb")
-			.withIccProfile("srgb")
-			.jpeg({
-				quality: 84,
-				chromaSubsampling: "4:4:4",
-				progressive: false,
-				mozjpeg: false,
-			})
-			.toBuffer();
-		await cache.writeBytes(key, jpeg);
-	}
-	await writeAtomically(destination, jpeg);
-	return [];
+  const file = await loadPhotoFile(source, place);
+  if (file.value === null) return file.diagnostics;
+  const key = cacheKey({
+    what: "tile",
+    sha256: sha256(file.value.bytes),
+    options: {
+      crop: picture.crop,
+      widthPx: picture.widthPx,
+      tile: picture.tile,
+    },
+    version: TILE_VERSION,
+  });
+  let jpeg = await cache.readBytes(key);
+  if (jpeg === null) {
+    const decoded = await decodePhoto(file.value, place);
+    if (decoded.value === null || picture.crop === null || picture.tile === null)
+      return decoded.diagnostics;
+    const { width, height, data } = decoded.value.pixels;
+    const cell = await seamlessCell(
+      Buffer.from(data as Uint8Array),
+      width,
+      height,
+      { ...picture.crop, blendPx: picture.tile.blendPx },
+      picture.tile.halfDrop,
+    );
+    jpeg = await sharp(cell, {
+      raw: {
+        width: picture.crop.width,
+        height: picture.crop.height,
+        channels: 3,
+      },
+    })
+      .pipelineColourspace("scrgb")
+      .resize({
+        width: Math.min(picture.widthPx, picture.crop.width),
+        kernel: "mitchell",
+      })
+      .toColourspace("srgb")
+      .withIccProfile("srgb")
+      .jpeg({
+        quality: 84,
+        chromaSubsampling: "4:4:4",
+        progressive: false,
+        mozjpeg: false,
+      })
+      .toBuffer();
+    await cache.writeBytes(key, jpeg);
+  }
+  await writeAtomically(destination, jpeg);
+  return [];
 }
 
 /** Makes the pictures of all pages below the staging folder, each path once, two at a time. */
 export const makePictures: MakePictures = async (pages, work) => {
-	const all = [
-		...new Map(
-			pages
-				.flatMap((page) => page.pictures)
-				.map((picture) => [picture.path, picture]),
-		).values(),
-	];
-	const folder = work.useCache ? cacheSubfolder("pictures") : null;
-	const cache = folder ? openCache(folder) : NO_CACHE;
-	const run = limiter(2);
-	const failed: string[] = [];
-	const diagnostics: Diagnostic[] = [];
-	let done = 0;
-	await Promise.all(
-		all.map((picture) =>
-			run(async () => {
-				const source = join(work.contentDir, picture.source);
-				const destination = join(work.stagingDir, picture.path);
-				const place: Place = {
-					file: picture.source,
-					line: null,
-					column: null,
-					keyPath: null,
-				};
-				await mkdir(dirname(destination), { recursive: true });
-				const found = picture.tile
-					? await makeTile(picture, source, destination, place, cache)
-					: (
-							await makePicture({
-								source,
-								crop: picture.crop,
-								widthPx: picture.widthPx,
-								destination,
-								place,
-								cache,
-							})
-						).diagnostics;
-				diagnostics.push(...found);
-				if (found.some((d) => d.severity === "error"))
-					failed.push(picture.path);
-				work.onProgress(`Made ${++done} of ${all.length} pictures`);
-			}),
-		),
-	);
-	return { value: { failed }, diagnostics };
+  const all = [
+    ...new Map(
+      pages.flatMap((page) => page.pictures).map((picture) => [picture.path, picture]),
+    ).values(),
+  ];
+  const folder = work.useCache ? cacheSubfolder("pictures") : null;
+  const cache = folder ? openCache(folder) : NO_CACHE;
+  const run = limiter(2);
+  const failed: string[] = [];
+  const diagnostics: Diagnostic[] = [];
+  let done = 0;
+  await Promise.all(
+    all.map((picture) =>
+      run(async () => {
+        const source = join(work.contentDir, picture.source);
+        const destination = join(work.stagingDir, picture.path);
+        const place: Place = {
+          file: picture.source,
+          line: null,
+          column: null,
+          keyPath: null,
+        };
+        await mkdir(dirname(destination), { recursive: true });
+        const found = picture.tile
+          ? await makeTile(picture, source, destination, place, cache)
+          : (
+              await makePicture({
+                source,
+                crop: picture.crop,
+                widthPx: picture.widthPx,
+                destination,
+                place,
+                cache,
+              })
+            ).diagnostics;
+        diagnostics.push(...found);
+        if (found.some((d) => d.severity === "error")) failed.push(picture.path);
+        work.onProgress(`Made ${++done} of ${all.length} pictures`);
+      }),
+    ),
+  );
+  return { value: { failed }, diagnostics };
 };

@@ -6,12 +6,12 @@ import markdownIt, { type MarkdownIt } from "markdown-it";
  * "smart" punctuation, which would turn inch and foot marks into quotation marks.
  */
 export function proseMarkdown(): MarkdownIt {
-	const markdown = markdownIt("commonmark", {
-		html: false,
-		linkify: false,
-		typographer: false,
-	});
-	markdown.renderer.rules.image = (tokens, at) =>
-		markdown.utils.escapeHtml(tokens[at]?.content ?? "");
-	return markdown;
+  const markdown = markdownIt("commonmark", {
+    html: false,
+    linkify: false,
+    typographer: false,
+  });
+  markdown.renderer.rules.image = (tokens, at) =>
+    markdown.utils.escapeHtml(tokens[at]?.content ?? "");
+  return markdown;
 }

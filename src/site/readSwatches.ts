@@ -10,27 +10,23 @@ import { loadPhotoFile } from "../images/loadPhotoFile.ts";
 import { readPhoto } from "../images/readPhoto.ts";
 import type { ClothRecord, ObjectRecord, Records } from "../records/records.ts";
 import type { PhotoFields } from "../records/schema/shared.ts";
-import {
-	clothSwatch,
-	objectSwatch,
-	type ReadSwatch,
-} from "../swatches/makeSwatch.ts";
+import { clothSwatch, objectSwatch, type ReadSwatch } from "../swatches/makeSwatch.ts";
 import type { Swatch } from "../swatches/swatch.ts";
 
 /** All cards with their photographs read and measured. A card whose photograph could not be read has none, and a diagnostic. */
 export interface Swatches {
-	readonly cloths: ReadonlyMap<string, Swatch>;
-	readonly objects: ReadonlyMap<string, Swatch>;
-	readonly diagnostics: readonly Diagnostic[];
-	/** Paths of the cards whose photograph is at fault. */
-	readonly faulty: ReadonlySet<string>;
+  readonly cloths: ReadonlyMap<string, Swatch>;
+  readonly objects: ReadonlyMap<string, Swatch>;
+  readonly diagnostics: readonly Diagnostic[];
+  /** Paths of the cards whose photograph is at fault. */
+  readonly faulty: ReadonlySet<string>;
 }
 
 interface Measured {
-	readonly widthPx: number;
-	readonly heightPx: number;
-	readonly measure: ClothMeasure | null;
-	readonly motifAt: { readonly x: number; readonly y: number } | null;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly measure: ClothMeasure | null;
+  readonly motifAt: { readonly x: number; readonly y: number } | null;
 }
 
 /** Raise when the motif's middle would be found elsewhere. */
@@ -38,147 +34,144 @@ const CENTRE_VERSION = 2;
 
 /** A rectangle of the full photograph, in pixels of the shrunk one. */
 function shrunk(region: Region, scale: number): Region {
-	return {
-		x: Math.floor(region.x * scale),
-		y: Math.floor(region.y * scale),
-		width: Math.max(1, Math.floor(region.width * scale)),
-		height: Math.max(1, Math.floor(region.height * scale)),
-	};
+  return {
+    x: Math.floor(region.x * scale),
+    y: Math.floor(region.y * scale),
+    width: Math.max(1, Math.floor(region.width * scale)),
+    height: Math.max(1, Math.floor(region.height * scale)),
+  };
 }
 
 async function measured(
-	path: string,
-	photo: PhotoFields,
-	declaredMotifMm: number | null,
-	place: Place,
-	found: Diagnostic[],
+  path: string,
+  photo: PhotoFields,
+  declaredMotifMm: number | null,
+  place: Place,
+  found: Diagnostic[],
 ): Promise<Measured | null> {
-	const read = await readPhoto(path, { place });
-	found.push(...read.diagnostics);
-	if (read.value === null) return null;
-	const { pixels, widthPx, heightPx } = read.value;
-	const shows = photo.shows?.toMm() ?? null;
-	if (shows === null) {
-		// Colours need no scale; sizes would be a made-up number, so they are left out.
-		const colours = measureCloth(pixels, 1000, { place });
-		const value = colours.value;
-		const measure = value
-			? {
-					...value,
-					pattern: {
-						...value.pattern,
-						repeat: null,
-						motifMm: null,
-						readsPlainFromM: null,
-					},
-				}
-			: null;
-		return { widthPx, heightPx, measure, motifAt: null };
-	}
-	const scale = pixels.width / widthPx;
-	const neutral = photo.neutral
-		? {
-				rectangle: shrunk(photo.neutral, scale),
-				reflectance: photo.neutral.reflectance,
-			}
-		: undefined;
-	const { value, diagnostics } = measureCloth(pixels, shows, {
-		place,
-		...(neutral ? { neutral } : {}),
-	});
-	found.push(...diagnostics);
-	const motif = declaredMotifMm ?? value?.pattern.motifMm ?? null;
-	return {
-		widthPx,
-		heightPx,
-		measure: value,
-		motifAt: motif ? motifCentre(pixels, motif, shows / pixels.width) : null,
-	};
+  const read = await readPhoto(path, { place });
+  found.push(...read.diagnostics);
+  if (read.value === null) return null;
+  const { pixels, widthPx, heightPx } = read.value;
+  const shows = photo.shows?.toMm() ?? null;
+  if (shows === null) {
+    // Colours need no scale; sizes would be a made-up number, so they are left out.
+    const colours = measureCloth(pixels, 1000, { place });
+    const value = colours.value;
+    const measure = value
+      ? {
+          ...value,
+          pattern: {
+            ...value.pattern,
+            repeat: null,
+            motifMm: null,
+            readsPlainFromM: null,
+          },
+        }
+      : null;
+    return { widthPx, heightPx, measure, motifAt: null };
+  }
+  const scale = pixels.width / widthPx;
+  const neutral = photo.neutral
+    ? {
+        rectangle: shrunk(photo.neutral, scale),
+        reflectance: photo.neutral.reflectance,
+      }
+    : undefined;
+  const { value, diagnostics } = measureCloth(pixels, shows, {
+    place,
+    ...(neutral ? { neutral } : {}),
+  });
+  found.push(...diagnostics);
+  const motif = declaredMotifMm ?? value?.pattern.motifMm ?? null;
+  return {
+    widthPx,
+    heightPx,
+    measure: value,
+    motifAt: motif ? motifCentre(pixels, motif, shows / pixels.width) : null,
+  };
 }
 
 async function readOne(
-	contentDir: string,
-	card: ClothRecord | ObjectRecord,
-	cache: Cache,
-	found: Diagnostic[],
+  contentDir: string,
+  card: ClothRecord | ObjectRecord,
+  cache: Cache,
+  found: Diagnostic[],
 ): Promise<ReadSwatch | null> {
-	const photo = card.fields.photo;
-	if (!photo) return null;
-	const place = card.place(["photo", "file"]);
-	const source = posix.join(posix.dirname(card.path), photo.file);
-	const path = join(contentDir, source);
-	const file = await loadPhotoFile(path, place);
-	if (file.value === null) {
-		found.push(...file.diagnostics);
-		return null;
-	}
-	const motif =
-		"motif" in card.fields ? (card.fields.motif?.toMm() ?? null) : null;
-	const hash = sha256(file.value.bytes);
-	const key = cacheKey({
-		what: "measurement",
-		sha256: hash,
-		options: {
-			shows: photo.shows?.toMm() ?? null,
-			neutral: photo.neutral ?? null,
-			crop: photo.crop ?? null,
-			motif,
-		},
-		version: `${MEASURE_VERSION}.${CENTRE_VERSION}`,
-	});
-	let value = await cache.readJson<Measured>(key);
-	if (value === null) {
-		value = await measured(path, photo, motif, place, found);
-		if (value) await cache.writeJson(key, value);
-	}
-	if (value === null) return null;
-	return {
-		photo: {
-			source,
-			widthPx: value.widthPx,
-			heightPx: value.heightPx,
-			showsMm: photo.shows?.toMm() ?? null,
-			sha256: hash,
-			motifAt: value.motifAt,
-		},
-		measure: value.measure,
-	};
+  const photo = card.fields.photo;
+  if (!photo) return null;
+  const place = card.place(["photo", "file"]);
+  const source = posix.join(posix.dirname(card.path), photo.file);
+  const path = join(contentDir, source);
+  const file = await loadPhotoFile(path, place);
+  if (file.value === null) {
+    found.push(...file.diagnostics);
+    return null;
+  }
+  const motif = "motif" in card.fields ? (card.fields.motif?.toMm() ?? null) : null;
+  const hash = sha256(file.value.bytes);
+  const key = cacheKey({
+    what: "measurement",
+    sha256: hash,
+    options: {
+      shows: photo.shows?.toMm() ?? null,
+      neutral: photo.neutral ?? null,
+      crop: photo.crop ?? null,
+      motif,
+    },
+    version: `${MEASURE_VERSION}.${CENTRE_VERSION}`,
+  });
+  let value = await cache.readJson<Measured>(key);
+  if (value === null) {
+    value = await measured(path, photo, motif, place, found);
+    if (value) await cache.writeJson(key, value);
+  }
+  if (value === null) return null;
+  return {
+    photo: {
+      source,
+      widthPx: value.widthPx,
+      heightPx: value.heightPx,
+      showsMm: photo.shows?.toMm() ?? null,
+      sha256: hash,
+      motifAt: value.motifAt,
+    },
+    measure: value.measure,
+  };
 }
 
 /** Reads and measures the photographs of all cards, two at a time, from the cache where they are known. */
 export async function readSwatches(
-	contentDir: string,
-	records: Records,
-	cache: Cache = NO_CACHE,
-	onProgress: (line: string) => void = () => {},
+  contentDir: string,
+  records: Records,
+  cache: Cache = NO_CACHE,
+  onProgress: (line: string) => void = () => {},
 ): Promise<Swatches> {
-	const run = limiter(2);
-	const found: Diagnostic[] = [];
-	const faulty = new Set<string>();
-	let done = 0;
-	const all = records.cloths.size + records.objects.size;
-	const read = async <C extends ClothRecord | ObjectRecord>(
-		card: C,
-		make: (card: C, read: ReadSwatch | null) => Swatch,
-	): Promise<[string, Swatch]> =>
-		run(async () => {
-			const own: Diagnostic[] = [];
-			const swatch = make(card, await readOne(contentDir, card, cache, own));
-			onProgress(`Measured ${++done} of ${all} cards`);
-			found.push(...own);
-			if (own.some((d) => d.severity === "error")) faulty.add(card.path);
-			return [card.id, swatch];
-		});
-	const [cloths, objects] = await Promise.all([
-		Promise.all([...records.cloths.values()].map((c) => read(c, clothSwatch))),
-		Promise.all(
-			[...records.objects.values()].map((o) => read(o, objectSwatch)),
-		),
-	]);
-	return {
-		cloths: new Map(cloths),
-		objects: new Map(objects),
-		diagnostics: found,
-		faulty,
-	};
+  const run = limiter(2);
+  const found: Diagnostic[] = [];
+  const faulty = new Set<string>();
+  let done = 0;
+  const all = records.cloths.size + records.objects.size;
+  const read = async <C extends ClothRecord | ObjectRecord>(
+    card: C,
+    make: (card: C, read: ReadSwatch | null) => Swatch,
+  ): Promise<[string, Swatch]> =>
+    run(async () => {
+      const own: Diagnostic[] = [];
+      const swatch = make(card, await readOne(contentDir, card, cache, own));
+      onProgress(`Measured ${++done} of ${all} cards`);
+      found.push(...own);
+      if (own.some((d) => d.severity === "error")) faulty.add(card.path);
+      return [card.id, swatch];
+    });
+  const [cloths, objects] = await Promise.all([
+    Promise.all([...records.cloths.values()].map((c) => read(c, clothSwatch))),
+    Promise.all([...records.objects.values()].map((o) => read(o, objectSwatch))),
+  ]);
+  return {
+    cloths: new Map(cloths),
+    objects: new Map(objects),
+    diagnostics: found,
+    faulty,
+  };
 }

@@ -4,20 +4,17 @@
  * What may be absent is null in the model. `"key" in object` asks without reading.
  */
 export function strictView<T>(value: T, name: string): T {
-	if (typeof value !== "object" || value === null) return value;
-	return new Proxy(value, {
-		get(target, key) {
-			const found: unknown = Reflect.get(target, key);
-			if (typeof key === "symbol" || typeof found === "function") return found;
-			if (!(key in target)) {
-				// Nunjucks reads past the end of lists; that is undefined as in any list.
-				if (Array.isArray(target) && /^\d+$/.test(key)) return undefined;
-				throw new Error(`${name} has no "${key}"`);
-			}
-			return strictView(
-				found,
-				Array.isArray(target) ? `${name}[${key}]` : `${name}.${key}`,
-			);
-		},
-	});
+  if (typeof value !== "object" || value === null) return value;
+  return new Proxy(value, {
+    get(target, key) {
+      const found: unknown = Reflect.get(target, key);
+      if (typeof key === "symbol" || typeof found === "function") return found;
+      if (!(key in target)) {
+        // Nunjucks reads past the end of lists; that is undefined as in any list.
+        if (Array.isArray(target) && /^\d+$/.test(key)) return undefined;
+        throw new Error(`${name} has no "${key}"`);
+      }
+      return strictView(found, Array.isArray(target) ? `${name}[${key}]` : `${name}.${key}`);
+    },
+  });
 }

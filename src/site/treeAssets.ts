@@ -8,8 +8,7 @@ import { handoverRoot } from "./treeOf.ts";
 /** Folder below a tree's root that holds what all its pages share; no project can have this name. */
 export const ASSETS = "assets";
 
-const SUBSETS =
-	"cyrillic-ext|cyrillic|greek-ext|greek|latin-ext|latin|vietnamese";
+const SUBSETS = "cyrillic-ext|cyrillic|greek-ext|greek|latin-ext|latin|vietnamese";
 
 /**
  * The style sheets of the layouts and the fonts that they name, once for each tree that is handed over,
@@ -17,56 +16,46 @@ const SUBSETS =
  * names `fonts/<family>-<subset>-<weight>-<style>.woff2`. Throws for a font that no package has.
  */
 export async function treeAssets(
-	pages: readonly Page[],
-	layoutsDir: string,
+  pages: readonly Page[],
+  layoutsDir: string,
 ): Promise<readonly OutputFile[]> {
-	const owners = new Map(
-		pages.map((page) => [handoverRoot(page.path), page] as const),
-	);
-	const shared = await sharedFiles(join(layoutsDir, "css"));
-	return [...owners]
-		.filter(([root]) => root !== "")
-		.flatMap(([root, { reader, project }]) =>
-			shared.map(({ name, copyOf }) => ({
-				path: `${root}/${ASSETS}/${name}`,
-				project: reader === "studio" ? null : project,
-				room: null,
-				content: { copyOf },
-			})),
-		);
+  const owners = new Map(pages.map((page) => [handoverRoot(page.path), page] as const));
+  const shared = await sharedFiles(join(layoutsDir, "css"));
+  return [...owners]
+    .filter(([root]) => root !== "")
+    .flatMap(([root, { reader, project }]) =>
+      shared.map(({ name, copyOf }) => ({
+        path: `${root}/${ASSETS}/${name}`,
+        project: reader === "studio" ? null : project,
+        room: null,
+        content: { copyOf },
+      })),
+    );
 }
 
 interface SharedFile {
-	readonly name: string;
-	readonly copyOf: string;
+  readonly name: string;
+  readonly copyOf: string;
 }
 
 async function sharedFiles(folder: string): Promise<readonly SharedFile[]> {
-	const names = (await readdir(folder).catch(() => [] as string[])).sort();
-	const sheets = names
-		.filter((name) => name.endsWith(".css"))
-		.map((name) => ({ name, copyOf: join(folder, name) }));
-	const fonts = new Map<string, string>();
-	for (const { copyOf } of sheets) {
-		const text = await readFile(copyOf, "utf8");
-		for (const [, font = ""] of text.matchAll(
-			/url\(\s*["']?fonts\/([\w-]+\.woff2)["']?\s*\)/g,
-		)) {
-			if (!fonts.has(font)) fonts.set(font, fontFile(font));
-		}
-	}
-	return [
-		...sheets,
-		...[...fonts].map(([font, copyOf]) => ({ name: `fonts/${font}`, copyOf })),
-	];
+  const names = (await readdir(folder).catch(() => [] as string[])).sort();
+  const sheets = names
+    .filter((name) => name.endsWith(".css"))
+    .map((name) => ({ name, copyOf: join(folder, name) }));
+  const fonts = new Map<string, string>();
+  for (const { copyOf } of sheets) {
+    const text = await readFile(copyOf, "utf8");
+    for (const [, font = ""] of text.matchAll(/url\(\s*["']?fonts\/([\w-]+\.woff2)["']?\s*\)/g)) {
+      if (!fonts.has(font)) fonts.set(font, fontFile(font));
+    }
+  }
+  return [...sheets, ...[...fonts].map(([font, copyOf]) => ({ name: `fonts/${font}`, copyOf }))];
 }
 
 function fontFile(name: string): string {
-	const family = new RegExp(`^(.+?)-(?:${SUBSETS})-\\d`).exec(name)?.[1];
-	if (family === undefined)
-		throw new Error(`the font ${name} is not named as fonts are`);
-	const main = createRequire(import.meta.url).resolve(
-		`@fontsource/${family}/package.json`,
-	);
-	return join(dirname(main), "files", name);
+  const family = new RegExp(`^(.+?)-(?:${SUBSETS})-\\d`).exec(name)?.[1];
+  if (family === undefined) throw new Error(`the font ${name} is not named as fonts are`);
+  const main = createRequire(import.meta.url).resolve(`@fontsource/${family}/package.json`);
+  return join(dirname(main), "files", name);
 }

@@ -1,11 +1,18 @@
+import type { ClothMeasure } from "../cloth/clothMeasure.ts";
 import { colourName } from "../colour/colourName.ts";
 import { family } from "../colour/family.ts";
 import { lightReflectance } from "../colour/luminance.ts";
 import { mix } from "../colour/mix.ts";
 import { oklchOf } from "../colour/oklab.ts";
-import type { ClothMeasure } from "../cloth/clothMeasure.ts";
 import type { ClothRecord, ObjectRecord } from "../records/records.ts";
-import type { Disagreement, Origin, PatternKind, Swatch, SwatchColour, SwatchPhoto } from "./swatch.ts";
+import type {
+  Disagreement,
+  Origin,
+  PatternKind,
+  Swatch,
+  SwatchColour,
+  SwatchPhoto,
+} from "./swatch.ts";
 
 /** A photograph that was read, and what was measured on it; the measurement is null where the card does not say what it shows. */
 export interface ReadSwatch {
@@ -43,16 +50,19 @@ function disagreementsOf(card: ClothRecord, measure: ClothMeasure | null): Disag
   const mm = (n: number): string => `${Math.round(n)} mm`;
   if (declared && repeat?.sure && repeat.verticalMm) {
     const up = declared.up.toMm();
-    if (Math.abs(repeat.verticalMm - up) / up > REPEAT_DIFFERS) out.push({ what: "repeat", declared: mm(up), measured: mm(repeat.verticalMm) });
+    if (Math.abs(repeat.verticalMm - up) / up > REPEAT_DIFFERS)
+      out.push({ what: "repeat", declared: mm(up), measured: mm(repeat.verticalMm) });
   }
   if (card.fields.motif && measured?.motifMm) {
     const motif = card.fields.motif.toMm();
-    if (Math.abs(measured.motifMm - motif) / motif > 0.35) out.push({ what: "motif", declared: mm(motif), measured: mm(measured.motifMm) });
+    if (Math.abs(measured.motifMm - motif) / motif > 0.35)
+      out.push({ what: "motif", declared: mm(motif), measured: mm(measured.motifMm) });
   }
   return out;
 }
 
-const from = (declared: boolean, measured: boolean): Origin => (declared ? "declared" : measured ? "measured" : "unknown");
+const from = (declared: boolean, measured: boolean): Origin =>
+  declared ? "declared" : measured ? "measured" : "unknown";
 
 /**
  * A cloth card and its photograph as the room uses them. What the card declares counts; what it leaves open is taken from the
@@ -68,9 +78,19 @@ export function clothSwatch(card: ClothRecord, read: ReadSwatch | null): Swatch 
   const declared = fields.repeat;
   const sureRepeat = measured?.repeat?.sure && measured.repeat.verticalMm ? measured.repeat : null;
   const repeat = declared
-    ? { upMm: declared.up.toMm(), acrossMm: declared.across?.toMm() ?? null, match: declared.match ?? ("straight" as const), fromSelvedgeMm: declared["from-selvedge"]?.toMm() ?? null }
+    ? {
+        upMm: declared.up.toMm(),
+        acrossMm: declared.across?.toMm() ?? null,
+        match: declared.match ?? ("straight" as const),
+        fromSelvedgeMm: declared["from-selvedge"]?.toMm() ?? null,
+      }
     : sureRepeat?.verticalMm && !plain
-      ? { upMm: sureRepeat.verticalMm, acrossMm: sureRepeat.horizontalMm, match: sureRepeat.match === "other" ? ("straight" as const) : sureRepeat.match, fromSelvedgeMm: null }
+      ? {
+          upMm: sureRepeat.verticalMm,
+          acrossMm: sureRepeat.horizontalMm,
+          match: sureRepeat.match === "other" ? ("straight" as const) : sureRepeat.match,
+          fromSelvedgeMm: null,
+        }
       : null;
   const motif = plain ? null : (fields.motif?.toMm() ?? measured?.motifMm ?? null);
   return {

@@ -53,7 +53,12 @@ export interface Swatch {
   readonly kindFrom: Origin;
   readonly motifMm: number | null;
   readonly motifFrom: Origin;
-  readonly repeat: { readonly upMm: number; readonly acrossMm: number | null; readonly match: "straight" | "half-drop" | "free"; readonly fromSelvedgeMm: number | null } | null;
+  readonly repeat: {
+    readonly upMm: number;
+    readonly acrossMm: number | null;
+    readonly match: "straight" | "half-drop" | "free";
+    readonly fromSelvedgeMm: number | null;
+  } | null;
   readonly repeatFrom: Origin;
   readonly readsPlainFromM: number | null;
   readonly animal: boolean;

@@ -25,7 +25,9 @@ export function printMixed(value: Fraction): string {
 function decimal(value: Fraction, digits: number): string {
   const power = 10n ** BigInt(digits);
   const negative = value.compare(0) < 0;
-  const scaled = BigInt(value.abs().mul(new Fraction(power, 1n)).add(new Fraction(1, 2)).floor().toFraction());
+  const scaled = BigInt(
+    value.abs().mul(new Fraction(power, 1n)).add(new Fraction(1, 2)).floor().toFraction(),
+  );
   const text = (scaled / power).toString();
   const part = (scaled % power).toString().padStart(digits, "0").replace(/0+$/, "");
   return `${negative && scaled > 0n ? "\u2212" : ""}${text}${part ? `.${part}` : ""}`;
@@ -62,7 +64,10 @@ export function printMeasured(length: Length, units: UnitSystem): string {
 /** Cloth by the yard (`12\u202f3/4 yd`) or the metre (`11.7 m`); exact multiples of an eighth yard or a centimetre. */
 export function printCloth(length: Length, units: UnitSystem): string {
   if (units === "inches") {
-    const yards = length.nearest(Length.yards(new Fraction(1, 8))).mm.mul(10).div(9144);
+    const yards = length
+      .nearest(Length.yards(new Fraction(1, 8)))
+      .mm.mul(10)
+      .div(9144);
     return `${printMixed(yards)}\u00a0yd`;
   }
   return `${decimal(length.mm.div(1000), 2)}\u00a0m`;

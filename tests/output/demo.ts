@@ -9,45 +9,37 @@ const run = promisify(execFile);
 
 /** One build of a studio by the program itself, as a user would call it. */
 export interface Built {
-	readonly out: string;
-	/** Every file, with forward slashes. */
-	readonly files: readonly string[];
-	readonly remove: () => Promise<void>;
+  readonly out: string;
+  /** Every file, with forward slashes. */
+  readonly files: readonly string[];
+  readonly remove: () => Promise<void>;
 }
 
 /** Builds a content folder into a folder of its own; PDFs come from the user's cache where they are unchanged. */
 export async function buildStudio(
-	content = join(ROOT, "content"),
-	more: readonly string[] = [],
+  content = join(ROOT, "content"),
+  more: readonly string[] = [],
 ): Promise<Built> {
-	const out = await mkdtemp(join(tmpdir(), "roomcloth-pages-"));
-	await run(
-		process.execPath,
-		[
-			join(ROOT, "src/cli/roomcloth.mjs"),
-			"--content",
-			content,
-			"--out",
-			out,
-			"build",
-			...more,
-		],
-		{ cwd: ROOT, maxBuffer: 1 << 26 },
-	);
-	const all = await readdir(out, { recursive: true, withFileTypes: true });
-	const files = all
-		.filter((entry) => entry.isFile())
-		.map((entry) =>
-			join(entry.parentPath, entry.name)
-				.slice(out.length + 1)
-				.split("\\")
-				.join("/"),
-		)
-		.filter((name) => !name.startsWith(".roomcloth/"))
-		.sort();
-	return {
-		out,
-		files,
-		remove: () => rm(out, { recursive: true, force: true }),
-	};
+  const out = await mkdtemp(join(tmpdir(), "roomcloth-pages-"));
+  await run(
+    process.execPath,
+    [join(ROOT, "src/cli/roomcloth.mjs"), "--content", content, "--out", out, "build", ...more],
+    { cwd: ROOT, maxBuffer: 1 << 26 },
+  );
+  const all = await readdir(out, { recursive: true, withFileTypes: true });
+  const files = all
+    .filter((entry) => entry.isFile())
+    .map((entry) =>
+      join(entry.parentPath, entry.name)
+        .slice(out.length + 1)
+        .split("\\")
+        .join("/"),
+    )
+    .filter((name) => !name.startsWith(".roomcloth/"))
+    .sort();
+  return {
+    out,
+    files,
+    remove: () => rm(out, { recursive: true, force: true }),
+  };
 }

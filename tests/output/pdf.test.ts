@@ -11,134 +11,113 @@ const TOLERANCE_PT = 0.5;
 
 let demo: Built;
 interface Read {
-	readonly name: string;
-	readonly sizes: readonly (readonly [number, number])[];
-	readonly texts: readonly string[];
-	readonly info: Record<string, unknown>;
-	readonly marked: boolean;
-	readonly outline: number;
-	readonly tags: ReadonlySet<string>;
+  readonly name: string;
+  readonly sizes: readonly (readonly [number, number])[];
+  readonly texts: readonly string[];
+  readonly info: Record<string, unknown>;
+  readonly marked: boolean;
+  readonly outline: number;
+  readonly tags: ReadonlySet<string>;
 }
 const read: Read[] = [];
 
 async function readBack(name: string): Promise<Read> {
-	const data = new Uint8Array(await readFile(join(demo.out, name)));
-	const document = await getDocument({
-		data,
-		useSystemFonts: false,
-		verbosity: 0,
-	}).promise;
-	const sizes: [number, number][] = [];
-	const texts: string[] = [];
-	const tags = new Set<string>();
-	const collect = (
-		node: { role?: string; children?: unknown[] } | null,
-	): void => {
-		if (!node) return;
-		if (node.role) tags.add(node.role);
-		for (const child of node.children ?? [])
-			collect(child as { role?: string; children?: unknown[] });
-	};
-	for (let at = 1; at <= document.numPages; at++) {
-		const page = await document.getPage(at);
-		const view = page.getViewport({ scale: 1 });
-		sizes.push([view.width, view.height]);
-		const content = await page.getTextContent();
-		texts.push(
-			content.items.map((item) => ("str" in item ? item.str : "")).join(" "),
-		);
-		collect((await page.getStructTree()) as never);
-	}
-	const meta = await document.getMetadata();
-	const marks = await document.getMarkInfo();
-	const outline = (await document.getOutline()) ?? [];
-	await document.loadingTask.destroy();
-	return {
-		name,
-		sizes,
-		texts,
-		info: meta.info as Record<string, unknown>,
-		marked: marks?.Marked === true,
-		outline: outline.length,
-		tags,
-	};
+  const data = new Uint8Array(await readFile(join(demo.out, name)));
+  const document = await getDocument({
+    data,
+    useSystemFonts: false,
+    verbosity: 0,
+  }).promise;
+  const sizes: [number, number][] = [];
+  const texts: string[] = [];
+  const tags = new Set<string>();
+  const collect = (node: { role?: string; children?: unknown[] } | null): void => {
+    if (!node) return;
+    if (node.role) tags.add(node.role);
+    for (const child of node.children ?? [])
+      collect(child as { role?: string; children?: unknown[] });
+  };
+  for (let at = 1; at <= document.numPages; at++) {
+    const page = await document.getPage(at);
+    const view = page.getViewport({ scale: 1 });
+    sizes.push([view.width, view.height]);
+    const content = await page.getTextContent();
+    texts.push(content.items.map((item) => ("str" in item ? item.str : "")).join(" "));
+    collect((await page.getStructTree()) as never);
+  }
+  const meta = await document.getMetadata();
+  const marks = await document.getMarkInfo();
+  const outline = (await document.getOutline()) ?? [];
+  await document.loadingTask.destroy();
+  return {
+    name,
+    sizes,
+    texts,
+    info: meta.info as Record<string, unknown>,
+    marked: marks?.Marked === true,
+    outline: outline.length,
+    tags,
+  };
 }
 
 beforeAll(async () => {
-	demo = await buildStudio();
-	for (const name of demo.files.filter((file) => file.endsWith(".pdf")))
-		read.push(await readBack(name));
+  demo = await buildStudio();
+  for (const name of demo.files.filter((file) => file.endsWith(".pdf")))
+    read.push(await readBack(name));
 });
 afterAll(() => demo.remove());
 
 test("every page is exactly a sheet, and none is blank", () => {
-	expect(read.length).toBeGreaterThan(8);
-	for (const { name, sizes, texts } of read) {
-		for (const [at, [width, height]] of sizes.entries()) {
-			const fits = Object.values(SHEETS).some(
-				([w, h]) =>
-					Math.abs(w - width) <= TOLERANCE_PT &&
-					Math.abs(h - height) <= TOLERANCE_PT,
-			);
-			expect(fits, `${name}, page ${at + 1}: ${width} x ${height}`).toBe(true);
-			expect(
-				texts[at]?.replace(/\s/g, "").length,
-				`${name}, page ${at + 1}`,
-			).toBeGreaterThan(3);
-		}
-	}
+  expect(read.length).toBeGreaterThan(8);
+  for (const { name, sizes, texts } of read) {
+    for (const [at, [width, height]] of sizes.entries()) {
+      const fits = Object.values(SHEETS).some(
+        ([w, h]) => Math.abs(w - width) <= TOLERANCE_PT && Math.abs(h - height) <= TOLERANCE_PT,
+      );
+      expect(fits, `${name}, page ${at + 1}: ${width} x ${height}`).toBe(true);
+      expect(texts[at]?.replace(/\s/g, "").length, `${name}, page ${at + 1}`).toBeGreaterThan(3);
+    }
+  }
 });
 
 test("boards are on tabloid, makers' sheets on letter, a proposal mixes both", () => {
-	const sizesOf = (part: string): Set<number> =>
-		new Set(
-			read
-				.filter((r) => r.name.includes(part))
-				.flatMap((r) => r.sizes.map(([w]) => Math.round(w))),
-		);
-	expect(sizesOf("dining-room/index")).toEqual(new Set([1224]));
-	expect(sizesOf("makers/")).toEqual(new Set([612]));
-	expect(sizesOf("proposal")).toEqual(new Set([1224, 612]));
+  const sizesOf = (part: string): Set<number> =>
+    new Set(
+      read.filter((r) => r.name.includes(part)).flatMap((r) => r.sizes.map(([w]) => Math.round(w))),
+    );
+  expect(sizesOf("dining-room/index")).toEqual(new Set([1224]));
+  expect(sizesOf("makers/")).toEqual(new Set([612]));
+  expect(sizesOf("proposal")).toEqual(new Set([1224, 612]));
 });
 
 test("each is tagged, in its language, with a title and an outline, and says nothing of where it was made", () => {
-	for (const { name, info, marked, outline, tags } of read) {
-		expect(marked, name).toBe(true);
-		expect(info.Language, name).toBe("en-US");
-		expect(String(info.Title), name).not.toBe("");
-		expect(outline, name).toBeGreaterThan(0);
-		expect(tags.has("H1") || tags.has("H2"), name).toBe(true);
-		expect(JSON.stringify(info), name).not.toMatch(
-			/\/tmp|\/home|\/root|file:|localhost/,
-		);
-	}
-	expect(
-		read.find((r) => r.name.endsWith("proposal.pdf"))?.tags.has("Table"),
-	).toBe(true);
-	expect(
-		read
-			.find((r) => r.name.endsWith("dining-room/index.pdf"))
-			?.tags.has("Figure"),
-	).toBe(true);
+  for (const { name, info, marked, outline, tags } of read) {
+    expect(marked, name).toBe(true);
+    expect(info.Language, name).toBe("en-US");
+    expect(String(info.Title), name).not.toBe("");
+    expect(outline, name).toBeGreaterThan(0);
+    expect(tags.has("H1") || tags.has("H2"), name).toBe(true);
+    expect(JSON.stringify(info), name).not.toMatch(/\/tmp|\/home|\/root|file:|localhost/);
+  }
+  expect(read.find((r) => r.name.endsWith("proposal.pdf"))?.tags.has("Table")).toBe(true);
+  expect(read.find((r) => r.name.endsWith("dining-room/index.pdf"))?.tags.has("Figure")).toBe(true);
 });
 
 test("the text of a PDF is the text of its page, fractions and marks too", async () => {
-	const sheet = read.find(
-		(r) => r.name === "makers/tidewell/gannet-house/dining-room.pdf",
-	);
-	const html = await readFile(
-		join(demo.out, "makers/tidewell/gannet-house/dining-room.html"),
-		"utf8",
-	);
-	const words = [
-		...html
-			.replace(/<(style|title|desc)[\s\S]*?<\/\1>/g, " ")
-			.replace(/<[^>]+>/g, " ")
-			.replace(/&[^;]+;/g, " ")
-			.matchAll(/[\p{L}]{4,}/gu),
-	].map((m) => m[0]);
-	const text = (sheet?.texts.join(" ") ?? "").replace(/\s/g, "");
-	const lost = [...new Set(words)].filter((word) => !text.includes(word));
-	expect(lost).toEqual([]);
-	expect(sheet?.texts.join(" ").replace(/\s/g, "")).toMatch(/\d+[/⁄]\d+″/);
+  const sheet = read.find((r) => r.name === "makers/tidewell/gannet-house/dining-room.pdf");
+  const html = await readFile(
+    join(demo.out, "makers/tidewell/gannet-house/dining-room.html"),
+    "utf8",
+  );
+  const words = [
+    ...html
+      .replace(/<(style|title|desc)[\s\S]*?<\/\1>/g, " ")
+      .replace(/<[^>]+>/g, " ")
+      .replace(/&[^;]+;/g, " ")
+      .matchAll(/[\p{L}]{4,}/gu),
+  ].map((m) => m[0]);
+  const text = (sheet?.texts.join(" ") ?? "").replace(/\s/g, "");
+  const lost = [...new Set(words)].filter((word) => !text.includes(word));
+  expect(lost).toEqual([]);
+  expect(sheet?.texts.join(" ").replace(/\s/g, "")).toMatch(/\d+[/⁄]\d+″/);
 });

@@ -1,11 +1,13 @@
 import { expect, test } from "vitest";
 import { diagnostic } from "../../src/diagnostics/diagnostic.ts";
-import { changed, read, ROOM, STUDIO } from "./studio.ts";
+import { changed, ROOM, read, STUDIO } from "./studio.ts";
 
 /** A second project beside the first, which uses the linen only. */
 const MILL = {
-  "projects/mill/project.md": "---\nproject: Mill\nclient: { name: B. Ash }\nstatus: enquiry\n---\n",
-  "projects/mill/snug.md": '---\nroom: Snug\nitems: [{ cushion: Seat, cloth: slub-linen, size: 20" x 20" }]\n---\n',
+  "projects/mill/project.md":
+    "---\nproject: Mill\nclient: { name: B. Ash }\nstatus: enquiry\n---\n",
+  "projects/mill/snug.md":
+    '---\nroom: Snug\nitems: [{ cushion: Seat, cloth: slub-linen, size: 20" x 20" }]\n---\n',
 };
 
 test("an error in a room stops its project only", () => {
@@ -18,7 +20,10 @@ test("an error in a room stops its project only", () => {
 });
 
 test("an error in a card stops those who use it, and the card is left out", () => {
-  const records = read({ ...MILL, ...changed("cloths/fern-trellis.md", 'width: 54"', "width: 54") });
+  const records = read({
+    ...MILL,
+    ...changed("cloths/fern-trellis.md", 'width: 54"', "width: 54"),
+  });
   expect(records.stopped).toEqual([{ project: "quay", because: ["cloths/fern-trellis.md"] }]);
   expect([...records.cloths.keys()]).toEqual(["slub-linen"]);
   // The room itself has no fault: nothing is said of it, and it is there.
@@ -27,7 +32,10 @@ test("an error in a card stops those who use it, and the card is left out", () =
 });
 
 test("an error in an object stops those who use it", () => {
-  const records = read({ ...MILL, ...changed("objects/tiled-stove.md", "stays: yes", "stays: maybe") });
+  const records = read({
+    ...MILL,
+    ...changed("objects/tiled-stove.md", "stays: yes", "stays: maybe"),
+  });
   expect(records.stopped).toEqual([{ project: "quay", because: ["objects/tiled-stove.md"] }]);
 });
 
@@ -53,7 +61,9 @@ test("makers are still known when another line of studio.md is wrong, so no room
 
 test("an unreadable studio.md brings no blame on rooms", () => {
   const { diagnostics } = read({ "studio.md": "---js\n---\n" });
-  expect(diagnostics.map((d) => [d.file, d.code])).toEqual([["studio.md", "front-matter-language"]]);
+  expect(diagnostics.map((d) => [d.file, d.code])).toEqual([
+    ["studio.md", "front-matter-language"],
+  ]);
 });
 
 test("a project whose card cannot be read is named among the stopped", () => {
@@ -63,10 +73,18 @@ test("a project whose card cannot be read is named among the stopped", () => {
 });
 
 test("a file that the folder's reader refused counts as one with an error", () => {
-  const refused = (file: string) => diagnostic({ file, line: null, column: null, keyPath: null }, "link-refused", "This is a link.");
+  const refused = (file: string) =>
+    diagnostic(
+      { file, line: null, column: null, keyPath: null },
+      "link-refused",
+      "This is a link.",
+    );
   const room = read({ ...MILL, [ROOM]: null }, { problems: [refused(ROOM)] });
   expect(room.stopped.map((s) => s.project)).toEqual(["quay"]);
-  const card = read({ ...MILL, "cloths/fern-trellis.md": null }, { problems: [refused("cloths/fern-trellis.md")] });
+  const card = read(
+    { ...MILL, "cloths/fern-trellis.md": null },
+    { problems: [refused("cloths/fern-trellis.md")] },
+  );
   expect(card.stopped).toEqual([{ project: "quay", because: ["cloths/fern-trellis.md"] }]);
   expect(card.diagnostics.map((d) => d.code)).toEqual(["link-refused"]);
   const folder = read(MILL, { problems: [refused("projects/lost/hall.md")] });
@@ -77,21 +95,45 @@ test("rooms come in the project's order, then by file name", () => {
   const files = {
     "projects/quay/attic.md": "---\nroom: Attic\n---\n",
     "projects/quay/snug.md": "---\nroom: Snug\n---\n",
-    ...changed("projects/quay/project.md", "status: proposed", "status: proposed\nrooms: [snug, dining-room]"),
+    ...changed(
+      "projects/quay/project.md",
+      "status: proposed",
+      "status: proposed\nrooms: [snug, dining-room]",
+    ),
   };
-  expect(read(files).projects[0]?.rooms.map((room) => room.id)).toEqual(["snug", "dining-room", "attic"]);
-  expect(read({ ...files, "projects/quay/project.md": STUDIO["projects/quay/project.md"] as string }).projects[0]?.rooms.map((room) => room.id)).toEqual([
-    "attic",
-    "dining-room",
+  expect(read(files).projects[0]?.rooms.map((room) => room.id)).toEqual([
     "snug",
+    "dining-room",
+    "attic",
   ]);
+  expect(
+    read({
+      ...files,
+      "projects/quay/project.md": STUDIO["projects/quay/project.md"] as string,
+    }).projects[0]?.rooms.map((room) => room.id),
+  ).toEqual(["attic", "dining-room", "snug"]);
 });
 
 test("a record says where each of its keys stands", () => {
   const room = read().projects[0]?.rooms[0];
-  expect(room?.place(["walls", 0, "windows", 0, "sill"])).toEqual({ file: ROOM, line: 9, column: 59, keyPath: "walls[0].windows[0].sill" });
-  expect(room?.place(["walls", 0, "breast"])).toEqual({ file: ROOM, line: 6, column: 5, keyPath: "walls[0].breast" });
+  expect(room?.place(["walls", 0, "windows", 0, "sill"])).toEqual({
+    file: ROOM,
+    line: 9,
+    column: 59,
+    keyPath: "walls[0].windows[0].sill",
+  });
+  expect(room?.place(["walls", 0, "breast"])).toEqual({
+    file: ROOM,
+    line: 6,
+    column: 5,
+    keyPath: "walls[0].breast",
+  });
   const curtains = room?.items[1];
-  expect(curtains?.place(["drop"])).toEqual({ file: ROOM, line: 18, column: 5, keyPath: "items[1].drop" });
+  expect(curtains?.place(["drop"])).toEqual({
+    file: ROOM,
+    line: 18,
+    column: 5,
+    keyPath: "items[1].drop",
+  });
   expect(curtains?.place([])).toEqual({ file: ROOM, line: 15, column: 5, keyPath: "items[1]" });
 });

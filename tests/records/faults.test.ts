@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { hasErrors } from "../../src/diagnostics/diagnostic.ts";
 import { FAULTS } from "./faultCases.ts";
-import { line, read, ROOM, said, STUDIO } from "./studio.ts";
+import { line, ROOM, read, STUDIO, said } from "./studio.ts";
 
 const CODES = { findingCodes: ["rungs-close", "no-main-cloth"] };
 
@@ -10,9 +10,9 @@ test("the small studio is without a fault", () => {
   expect(diagnostics.map(line)).toEqual([]);
   expect(stopped).toEqual([]);
   expect(studio?.fields.studio).toBe("Larkfield Rooms");
-  expect(projects.map((p) => [p.id, p.broken, p.rooms.map((r) => r.items.map((i) => i.id))])).toEqual([
-    ["quay", false, [["object-tiled-stove", "curtains-bay", "cushion-window-seat"]]],
-  ]);
+  expect(
+    projects.map((p) => [p.id, p.broken, p.rooms.map((r) => r.items.map((i) => i.id))]),
+  ).toEqual([["quay", false, [["object-tiled-stove", "curtains-bay", "cushion-window-seat"]]]]);
 });
 
 test.each(FAULTS)("$name", ({ files, says }) => {
@@ -22,7 +22,9 @@ test.each(FAULTS)("$name", ({ files, says }) => {
 test.each(FAULTS)("$name: an error stops the project, a warning does not", ({ files }) => {
   const { diagnostics, stopped } = read(files, CODES);
   // A card that no room uses stops nothing.
-  const unused = diagnostics.every((d) => d.severity === "warning" || d.file === "cloths/Slub Linen.md");
+  const unused = diagnostics.every(
+    (d) => d.severity === "warning" || d.file === "cloths/Slub Linen.md",
+  );
   if (hasErrors(diagnostics) && !unused) expect(stopped.map((s) => s.project)).toEqual(["quay"]);
   else expect(stopped).toEqual([]);
 });
@@ -32,7 +34,8 @@ test("each message has its words, its place and how to mend it", () => {
     for (const d of read(files, CODES).diagnostics) {
       expect(d.message).toMatch(/^\P{Ll}.*\.$/su);
       expect(d.hint).toBeTruthy();
-      if (d.line !== null && d.code !== "file-empty") expect(d.excerpt).toBe((files[d.file] ?? STUDIO[d.file])?.split("\n")[d.line - 1]);
+      if (d.line !== null && d.code !== "file-empty")
+        expect(d.excerpt).toBe((files[d.file] ?? STUDIO[d.file])?.split("\n")[d.line - 1]);
     }
   }
 });

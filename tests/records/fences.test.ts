@@ -4,7 +4,9 @@ import { readFrontMatter } from "../../src/records/readFrontMatter.ts";
 
 function value(text: string): unknown {
   const { root, diagnostics } = readFrontMatter("f.md", text);
-  return diagnostics.length > 0 ? diagnostics.map((d) => `${d.line}:${d.column} ${d.code}`) : root && plainValue(root);
+  return diagnostics.length > 0
+    ? diagnostics.map((d) => `${d.line}:${d.column} ${d.code}`)
+    : root && plainValue(root);
 }
 
 test.each([
@@ -54,5 +56,9 @@ test("the body and its first line are what stands below the second fence", () =>
 
 test("nothing of a refused file is run or read", () => {
   const read = readFrontMatter("f.md", "---js\nglobalThis.wasRun = true\n---\nbody");
-  expect([read.root, read.body, (globalThis as { wasRun?: boolean }).wasRun]).toEqual([null, "", undefined]);
+  expect([read.root, read.body, (globalThis as { wasRun?: boolean }).wasRun]).toEqual([
+    null,
+    "",
+    undefined,
+  ]);
 });

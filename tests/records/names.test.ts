@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { itemId } from "../../src/records/reading/readItems.ts";
-import { changed, line, read, ROOM, STUDIO } from "./studio.ts";
+import { changed, line, ROOM, read, STUDIO } from "./studio.ts";
 
 const LONG = "A".repeat(100).replace(/A/g, "Ab");
 
@@ -8,7 +8,7 @@ test.each([
   ["Café d’Été", "cushion-cafe-dete"],
   ["<script>alert(1)</script>", "cushion-script-alert-1-script"],
   ["{{ 7*7 }} {% raw %}", "cushion-7-7-raw"],
-  ["Tom & Jerry's \"chair\" #2", "cushion-tom-jerrys-chair-2"],
+  ['Tom & Jerry\'s "chair" #2', "cushion-tom-jerrys-chair-2"],
   ["../../etc/passwd", "cushion-etc-passwd"],
   ["窓のカーテン", "cushion-窓のカーテン"],
   ["Straße Ærø Łódź", "cushion-strasse-aero-lodz"],
@@ -25,7 +25,17 @@ test.each([
 });
 
 test("an id is never a path, empty, or longer than a file's name may be", () => {
-  for (const title of ["..", "/", "\\", "a/b", "con", ".hidden", "💡".repeat(90), "か".repeat(300), "e\u0301".repeat(200)]) {
+  for (const title of [
+    "..",
+    "/",
+    "\\",
+    "a/b",
+    "con",
+    ".hidden",
+    "💡".repeat(90),
+    "か".repeat(300),
+    "e\u0301".repeat(200),
+  ]) {
     const id = itemId("cushion", title, 0);
     expect(id).toMatch(/^[\p{L}\p{N}][\p{L}\p{N}\p{M}-]*$/u);
     expect(Buffer.byteLength(id)).toBeLessThan(240);
@@ -44,7 +54,9 @@ test("files and references with accents and spaces find each other, whichever wa
       ...changed(ROOM, "cloth: slub-linen", `cloth: ${typed}`),
     });
     expect(records.diagnostics.map((d) => d.code)).toEqual(["cloth-unused"]);
-    expect((records.projects[0]?.rooms[0]?.items[2]?.fields as { cloth: string }).cloth).toBe(composed);
+    expect((records.projects[0]?.rooms[0]?.items[2]?.fields as { cloth: string }).cloth).toBe(
+      composed,
+    );
     expect(records.cloths.has(composed)).toBe(true);
   }
 });
@@ -53,7 +65,10 @@ test("two pieces of one card are told apart by their number", () => {
   const chair = "  - object: carver\n    at: { floor: 3' x 4' }\n";
   const records = read({
     "objects/carver.md": "---\nobject: Carver\n---\n",
-    [ROOM]: (STUDIO[ROOM] as string).replace("  - curtains: Bay", `${chair}${chair}${chair}  - curtains: Bay`),
+    [ROOM]: (STUDIO[ROOM] as string).replace(
+      "  - curtains: Bay",
+      `${chair}${chair}${chair}  - curtains: Bay`,
+    ),
   });
   expect(records.diagnostics.map(line)).toEqual([]);
   expect(records.projects[0]?.rooms[0]?.items.map((item) => item.id)).toEqual([
@@ -76,5 +91,10 @@ test("markup, braces and 200 characters survive as words in every card", () => {
     ...changed(ROOM, "room: Dining room", `room: ${typed}`),
   });
   expect(diagnostics.map(line)).toEqual([]);
-  expect([studio?.fields.studio, cloths.get("slub-linen")?.fields.cloth, projects[0]?.fields.project, projects[0]?.rooms[0]?.fields.room]).toEqual([words, words, words, words]);
+  expect([
+    studio?.fields.studio,
+    cloths.get("slub-linen")?.fields.cloth,
+    projects[0]?.fields.project,
+    projects[0]?.rooms[0]?.fields.room,
+  ]).toEqual([words, words, words, words]);
 });

@@ -83,9 +83,14 @@ The room faces the water.
 export const PRESENT = ["cloths/fern-trellis.jpg"];
 
 /** Reads the small studio with some files changed (or added, or with null taken away). */
-export function read(changes: Readonly<Record<string, string | null>> = {}, more: Partial<Parameters<typeof readRecords>[0]> = {}): Records {
+export function read(
+  changes: Readonly<Record<string, string | null>> = {},
+  more: Partial<Parameters<typeof readRecords>[0]> = {},
+): Records {
   const all: Record<string, string | null> = { ...STUDIO, ...changes };
-  const files = Object.entries(all).flatMap(([path, text]) => (text === null ? [] : [{ path, text }]));
+  const files = Object.entries(all).flatMap(([path, text]) =>
+    text === null ? [] : [{ path, text }],
+  );
   return readRecords({ files, present: PRESENT, items: TABLE, ...more });
 }
 
@@ -102,6 +107,9 @@ export function line(d: Diagnostic): string {
 }
 
 /** What reading the changed studio says, a line each. */
-export function said(changes: Readonly<Record<string, string | null>>, more: Partial<Parameters<typeof readRecords>[0]> = {}): string[] {
+export function said(
+  changes: Readonly<Record<string, string | null>>,
+  more: Partial<Parameters<typeof readRecords>[0]> = {},
+): string[] {
   return read(changes, more).diagnostics.map(line);
 }

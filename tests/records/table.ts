@@ -14,9 +14,24 @@ export const TABLE: ItemTable = [
     synonyms: ["drapery", "draperies", "drapes", "curtain"],
     schema: curtainsSchema,
     allowances: {
-      hem: { is: "length", description: "turned up at the foot", usual: { inches: '8"', centimetres: "20 cm" }, source: "test" },
-      heading: { is: "length", description: "turned down at the top", usual: { inches: '4"', centimetres: "10 cm" }, source: "test" },
-      fullness: { is: "ratio", description: "flat width to finished width", usual: { inches: "2.25", centimetres: "2.25" }, source: "test" },
+      hem: {
+        is: "length",
+        description: "turned up at the foot",
+        usual: { inches: '8"', centimetres: "20 cm" },
+        source: "test",
+      },
+      heading: {
+        is: "length",
+        description: "turned down at the top",
+        usual: { inches: '4"', centimetres: "10 cm" },
+        source: "test",
+      },
+      fullness: {
+        is: "ratio",
+        description: "flat width to finished width",
+        usual: { inches: "2.25", centimetres: "2.25" },
+        source: "test",
+      },
     },
   },
   { kind: "blind", synonyms: ["shade", "roman-shade"], schema: blindSchema, allowances: {} },
@@ -24,10 +39,29 @@ export const TABLE: ItemTable = [
     kind: "cushion",
     synonyms: ["pillow"],
     schema: cushionSchema,
-    allowances: { spare: { is: "percent", description: "bought over", usual: { inches: "5 %", centimetres: "5 %" }, source: "test" } },
+    allowances: {
+      spare: {
+        is: "percent",
+        description: "bought over",
+        usual: { inches: "5 %", centimetres: "5 %" },
+        source: "test",
+      },
+    },
   },
   { kind: "armchair", synonyms: [], schema: armchairSchema, allowances: {} },
-  { kind: "wallpaper", synonyms: ["wallcovering"], schema: wallpaperSchema, allowances: { strips: { is: "count", description: "spare strips", usual: { inches: "1", centimetres: "1" }, source: "test" } } },
+  {
+    kind: "wallpaper",
+    synonyms: ["wallcovering"],
+    schema: wallpaperSchema,
+    allowances: {
+      strips: {
+        is: "count",
+        description: "spare strips",
+        usual: { inches: "1", centimetres: "1" },
+        source: "test",
+      },
+    },
+  },
   { kind: "paint", synonyms: [], schema: paintSchema, allowances: {} },
   { kind: "object", synonyms: [], schema: objectItemSchema, allowances: {} },
 ];

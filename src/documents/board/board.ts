@@ -13,142 +13,135 @@ import { type StripPart, shareStrip } from "./strip.ts";
 
 /** A room's board as its layouts show it: every place a number, every choice made. */
 export interface Board {
-	readonly paper: "a3" | "tabloid";
-	readonly width: number;
-	readonly height: number;
-	readonly field: number;
-	readonly left: number;
-	readonly top: number;
-	readonly title: string;
-	readonly longTitle: boolean;
-	readonly underTitle: string | null;
-	readonly underTitleY: number;
-	readonly underTitleWidth: number;
-	readonly mix: Mix;
-	readonly strip: readonly StripPart[];
-	readonly leads: readonly string[];
-	readonly labelX: number;
-	readonly textX: number;
-	readonly textY: number;
-	readonly textWidth: number;
-	readonly project: string;
-	readonly issue: string;
-	readonly standfirst: string;
-	readonly words: string;
-	readonly further: string;
-	readonly decisions: readonly string[];
-	readonly decisionsY: number;
-	readonly small: string;
-	readonly smallY: number;
-	readonly armLength: string;
-	readonly standX: number;
-	readonly pageTitleY: number;
-	readonly underPageTitleY: number;
-	readonly whereY: number;
-	readonly eachColour: string;
-	readonly elevations: readonly ElevationPage[];
-	readonly where: WherePage;
-	readonly scale:
-		| (ScalePage & {
-				readonly noteX: number;
-				readonly rows: readonly (ScalePage["rows"][number] & {
-					captionY: number;
-				})[];
-		  })
-		| null;
+  readonly paper: "a3" | "tabloid";
+  readonly width: number;
+  readonly height: number;
+  readonly field: number;
+  readonly left: number;
+  readonly top: number;
+  readonly title: string;
+  readonly longTitle: boolean;
+  readonly underTitle: string | null;
+  readonly underTitleY: number;
+  readonly underTitleWidth: number;
+  readonly mix: Mix;
+  readonly strip: readonly StripPart[];
+  readonly leads: readonly string[];
+  readonly labelX: number;
+  readonly textX: number;
+  readonly textY: number;
+  readonly textWidth: number;
+  readonly project: string;
+  readonly issue: string;
+  readonly standfirst: string;
+  readonly words: string;
+  readonly further: string;
+  readonly decisions: readonly string[];
+  readonly decisionsY: number;
+  readonly small: string;
+  readonly smallY: number;
+  readonly armLength: string;
+  readonly standX: number;
+  readonly pageTitleY: number;
+  readonly underPageTitleY: number;
+  readonly whereY: number;
+  readonly eachColour: string;
+  readonly elevations: readonly ElevationPage[];
+  readonly where: WherePage;
+  readonly scale:
+    | (ScalePage & {
+        readonly noteX: number;
+        readonly rows: readonly (ScalePage["rows"][number] & {
+          captionY: number;
+        })[];
+      })
+    | null;
 }
 
 /** Revision and date in words; what stands under the project's name on each board. */
 export function issueWords(data: ProjectData): string {
-	const date = dateInWords(data.dated, data.studio.fields.language);
-	return data.project.fields.revision
-		? `Revision ${data.project.fields.revision}, ${date}`
-		: date;
+  const date = dateInWords(data.dated, data.studio.fields.language);
+  return data.project.fields.revision ? `Revision ${data.project.fields.revision}, ${date}` : date;
 }
 
 /** Builds the board of a room. `prefix` keeps ids apart where several boards stand in one document. */
 export function boardOf(
-	data: ProjectData,
-	room: RoomData,
-	book: PictureBook,
-	prefix: string,
+  data: ProjectData,
+  room: RoomData,
+  book: PictureBook,
+  prefix: string,
 ): Board {
-	const paper = data.studio.fields.paper;
-	const sheet = boardSheet(paper);
-	const mix = mixOfRoom(data, room, sheet, book, prefix);
-	const title = capital(room.record.fields.room);
-	const space = mix.titleFoot - sheet.margin.top - 8;
-	const width = mix.titleWidth;
-	const { long: longTitle, heightMm } = mix.title;
-	const words = boardWords(
-		room.record.body,
-		room.record.fields.standfirst ?? null,
-	);
-	const anchor = room.record.fields.anchor
-		? data.objects.get(room.record.fields.anchor)
-		: undefined;
-	const strip = shareStrip(
-		room.scheme,
-		sheet.height,
-		sheet.margin.top + 13,
-		sheet.height - sheet.margin.bottom - 5,
-	);
-	const scale = scalePageOf(data, room, sheet, book, `${prefix}-scale`);
-	const capHeight = 2.2;
-	return {
-		paper,
-		width: sheet.width,
-		height: sheet.height,
-		field: sheet.fieldWidth,
-		left: sheet.margin.left,
-		top: sheet.margin.top,
-		title,
-		longTitle,
-		underTitle:
-			anchor && heightMm + 16 < space
-				? `Begun from ${anchor.name.charAt(0).toLowerCase()}${anchor.name.slice(1)}.`
-				: null,
-		underTitleY: sheet.margin.top + heightMm + 3,
-		underTitleWidth: Math.min(width, 70),
-		mix,
-		strip,
-		leads: strip
-			.filter((s) => s.led)
-			.map(
-				(s) =>
-					`M${sheet.fieldWidth + sheet.stripWidth} ${(s.y + s.height / 2).toFixed(2)}L${sheet.labelX - 0.8} ${(s.labelY + 2.1).toFixed(2)}`,
-			),
-		labelX: sheet.labelX,
-		textX: sheet.textX,
-		textY: Math.max(sheet.margin.top + 20, mix.mainTop - capHeight),
-		textWidth: sheet.textWidth,
-		project: data.project.fields.project,
-		issue: issueWords(data),
-		standfirst: words.standfirst,
-		words: words.onBoard,
-		further: words.further,
-		decisions: room.record.fields.decisions ?? [],
-		decisionsY: mix.lowerTop,
-		small: spelled(
-			`Cloths are shown at ${scaleWords(mix.scale)}. Paper and screens cannot show colour exactly: please judge from the sample, in the room, by day and by lamp.`,
-			data.studio.fields.language,
-		),
-		smallY: sheet.height - sheet.margin.bottom - 12,
-		armLength:
-			data.studio.fields.units === "inches"
-				? "arm’s length, about 20 inches"
-				: "half a metre",
-		standX: sheet.width * 0.43,
-		pageTitleY: sheet.margin.top - 3.4,
-		underPageTitleY: sheet.margin.top + 16,
-		whereY: sheet.margin.top + 20,
-		eachColour: spelled("Each colour", data.studio.fields.language),
-		elevations: elevationPages(data, room, sheet, book, prefix),
-		where: wherePageOf(data, room, sheet, book, `${prefix}-where`),
-		scale: scale && {
-			...scale,
-			noteX: scale.distanceX,
-			rows: scale.rows.map((r) => ({ ...r, captionY: r.y + 15.4 })),
-		},
-	};
+  const paper = data.studio.fields.paper;
+  const sheet = boardSheet(paper);
+  const mix = mixOfRoom(data, room, sheet, book, prefix);
+  const title = capital(room.record.fields.room);
+  const space = mix.titleFoot - sheet.margin.top - 8;
+  const width = mix.titleWidth;
+  const { long: longTitle, heightMm } = mix.title;
+  const words = boardWords(room.record.body, room.record.fields.standfirst ?? null);
+  const anchor = room.record.fields.anchor
+    ? data.objects.get(room.record.fields.anchor)
+    : undefined;
+  const strip = shareStrip(
+    room.scheme,
+    sheet.height,
+    sheet.margin.top + 13,
+    sheet.height - sheet.margin.bottom - 5,
+  );
+  const scale = scalePageOf(data, room, sheet, book, `${prefix}-scale`);
+  const capHeight = 2.2;
+  return {
+    paper,
+    width: sheet.width,
+    height: sheet.height,
+    field: sheet.fieldWidth,
+    left: sheet.margin.left,
+    top: sheet.margin.top,
+    title,
+    longTitle,
+    underTitle:
+      anchor && heightMm + 16 < space
+        ? `Begun from ${anchor.name.charAt(0).toLowerCase()}${anchor.name.slice(1)}.`
+        : null,
+    underTitleY: sheet.margin.top + heightMm + 3,
+    underTitleWidth: Math.min(width, 70),
+    mix,
+    strip,
+    leads: strip
+      .filter((s) => s.led)
+      .map(
+        (s) =>
+          `M${sheet.fieldWidth + sheet.stripWidth} ${(s.y + s.height / 2).toFixed(2)}L${sheet.labelX - 0.8} ${(s.labelY + 2.1).toFixed(2)}`,
+      ),
+    labelX: sheet.labelX,
+    textX: sheet.textX,
+    textY: Math.max(sheet.margin.top + 20, mix.mainTop - capHeight),
+    textWidth: sheet.textWidth,
+    project: data.project.fields.project,
+    issue: issueWords(data),
+    standfirst: words.standfirst,
+    words: words.onBoard,
+    further: words.further,
+    decisions: room.record.fields.decisions ?? [],
+    decisionsY: mix.lowerTop,
+    small: spelled(
+      `Cloths are shown at ${scaleWords(mix.scale)}. Paper and screens cannot show colour exactly: please judge from the sample, in the room, by day and by lamp.`,
+      data.studio.fields.language,
+    ),
+    smallY: sheet.height - sheet.margin.bottom - 12,
+    armLength:
+      data.studio.fields.units === "inches" ? "arm’s length, about 20 inches" : "half a metre",
+    standX: sheet.width * 0.43,
+    pageTitleY: sheet.margin.top - 3.4,
+    underPageTitleY: sheet.margin.top + 16,
+    whereY: sheet.margin.top + 20,
+    eachColour: spelled("Each colour", data.studio.fields.language),
+    elevations: elevationPages(data, room, sheet, book, prefix),
+    where: wherePageOf(data, room, sheet, book, `${prefix}-where`),
+    scale: scale && {
+      ...scale,
+      noteX: scale.distanceX,
+      rows: scale.rows.map((r) => ({ ...r, captionY: r.y + 15.4 })),
+    },
+  };
 }

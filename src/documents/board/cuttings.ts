@@ -4,106 +4,97 @@ import { type Edge, edgePath } from "./edges.ts";
 
 /** What fills a cutting: one picture, tiles of a repeat, a flat colour, or bare paper where a sample is still to come. */
 export type CuttingFill =
-	| { readonly picture: string }
-	| { readonly tile: Tile; readonly scale: number }
-	| { readonly flat: string }
-	| { readonly awaited: readonly string[] };
+  | { readonly picture: string }
+  | { readonly tile: Tile; readonly scale: number }
+  | { readonly flat: string }
+  | { readonly awaited: readonly string[] };
 
 export interface Cutting {
-	readonly id: string;
-	readonly x: number;
-	readonly y: number;
-	readonly width: number;
-	readonly height: number;
-	readonly edge: Edge;
-	readonly fill: CuttingFill;
+  readonly id: string;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly edge: Edge;
+  readonly fill: CuttingFill;
 }
 
 const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
 
 /** Tiles that cover a rectangle, the motif's middle standing at (atX, atY); each a hair oversize so that no seam shows. */
 export function tileImages(
-	tile: Tile,
-	scale: number,
-	box: { x: number; y: number; width: number; height: number },
-	atX: number,
-	atY: number,
+  tile: Tile,
+  scale: number,
+  box: { x: number; y: number; width: number; height: number },
+  atX: number,
+  atY: number,
 ): string {
-	const w = tile.widthMm / scale;
-	const h = tile.heightMm / scale;
-	const startX = atX - tile.originX / scale;
-	const startY = atY - tile.originY / scale;
-	const from = Math.floor((box.x - startX) / w);
-	const to = Math.ceil((box.x + box.width - startX) / w);
-	let out = "";
-	for (let column = from; column < to; column++) {
-		const drop = tile.match === "half-drop" && column % 2 !== 0 ? h / 2 : 0;
-		const first = Math.floor((box.y - startY - drop) / h);
-		const last = Math.ceil((box.y + box.height - startY - drop) / h);
-		for (let row = first; row < last; row++) {
-			out += `<image href="${escapeHtml(tile.href)}" x="${r(startX + column * w)}" y="${r(startY + drop + row * h)}" width="${r(w + 0.02)}" height="${r(h + 0.02)}" preserveAspectRatio="none"/>`;
-		}
-	}
-	return out;
+  const w = tile.widthMm / scale;
+  const h = tile.heightMm / scale;
+  const startX = atX - tile.originX / scale;
+  const startY = atY - tile.originY / scale;
+  const from = Math.floor((box.x - startX) / w);
+  const to = Math.ceil((box.x + box.width - startX) / w);
+  let out = "";
+  for (let column = from; column < to; column++) {
+    const drop = tile.match === "half-drop" && column % 2 !== 0 ? h / 2 : 0;
+    const first = Math.floor((box.y - startY - drop) / h);
+    const last = Math.ceil((box.y + box.height - startY - drop) / h);
+    for (let row = first; row < last; row++) {
+      out += `<image href="${escapeHtml(tile.href)}" x="${r(startX + column * w)}" y="${r(startY + drop + row * h)}" width="${r(w + 0.02)}" height="${r(h + 0.02)}" preserveAspectRatio="none"/>`;
+    }
+  }
+  return out;
 }
 
 /** Where the motif should stand so that one whole motif shows, a little right of and above the middle. */
-export function motifSpot(c: {
-	x: number;
-	y: number;
-	width: number;
-	height: number;
-}): {
-	x: number;
-	y: number;
+export function motifSpot(c: { x: number; y: number; width: number; height: number }): {
+  x: number;
+  y: number;
 } {
-	return { x: c.x + c.width * 0.56, y: c.y + c.height * 0.42 };
+  return { x: c.x + c.width * 0.56, y: c.y + c.height * 0.42 };
 }
 
 /** Darkens a colour to about a third, for the flat shadow that a cutting throws on its ground. */
 export function shadowOf(ground: string): string {
-	const n = Number.parseInt(ground.slice(1), 16);
-	const c = [n >> 16, (n >> 8) & 255, n & 255].map((v) => Math.round(v * 0.34));
-	return `rgb(${c.join(",")})`;
+  const n = Number.parseInt(ground.slice(1), 16);
+  const c = [n >> 16, (n >> 8) & 255, n & 255].map((v) => Math.round(v * 0.34));
+  return `rgb(${c.join(",")})`;
 }
 
 /**
  * The cuttings of a board as SVG, in millimetres of paper: cloth is the only decoration. A flat shadow of two shifted copies, light
  * from the upper left; no stroke round cloth; paper, paint and pictures with a thin ink line.
  */
-export function cuttingsSvg(
-	cuttings: readonly Cutting[],
-	ground: string,
-	prefix: string,
-): string {
-	const shadow = shadowOf(ground);
-	return cuttings
-		.map((c, at) => {
-			const d = edgePath(c.edge, c.x, c.y, c.width, c.height);
-			const id = `${prefix}-c${at}`;
-			const shade = `<path d="${d}" transform="translate(.9 1.3)" fill="${shadow}" fill-opacity=".1"/><path d="${d}" transform="translate(.4 .6)" fill="${shadow}" fill-opacity=".16"/>`;
-			if ("awaited" in c.fill) {
-				const bands = c.fill.awaited
-					.map(
-						(hex, i, all) =>
-							`<rect x="${r(c.x + (c.width * i) / all.length)}" y="${r(c.y + c.height - 4)}" width="${r(c.width / all.length)}" height="4" fill="${hex}"/>`,
-					)
-					.join("");
-				const box = edgePath("straight", c.x, c.y, c.width, c.height);
-				return `<path d="${box}" fill="#fff"/>${bands}<path d="${box}" fill="none" stroke="#23282e" stroke-width=".25" stroke-dasharray="1.6 1"/>`;
-			}
-			const spot = motifSpot(c);
-			const inner =
-				"picture" in c.fill
-					? `<image href="${escapeHtml(c.fill.picture)}" x="${r(c.x)}" y="${r(c.y)}" width="${r(c.width)}" height="${r(c.height)}" preserveAspectRatio="xMidYMid slice"/>`
-					: "tile" in c.fill
-						? tileImages(c.fill.tile, c.fill.scale, c, spot.x, spot.y)
-						: `<path d="${d}" fill="${c.fill.flat}"/>`;
-			const line =
-				c.edge === "straight"
-					? `<path d="${d}" fill="none" stroke="#23282e" stroke-width=".25"/>`
-					: "";
-			return `${shade}<clipPath id="${id}"><path d="${d}"/></clipPath><g clip-path="url(#${id})">${inner}</g>${line}`;
-		})
-		.join("");
+export function cuttingsSvg(cuttings: readonly Cutting[], ground: string, prefix: string): string {
+  const shadow = shadowOf(ground);
+  return cuttings
+    .map((c, at) => {
+      const d = edgePath(c.edge, c.x, c.y, c.width, c.height);
+      const id = `${prefix}-c${at}`;
+      const shade = `<path d="${d}" transform="translate(.9 1.3)" fill="${shadow}" fill-opacity=".1"/><path d="${d}" transform="translate(.4 .6)" fill="${shadow}" fill-opacity=".16"/>`;
+      if ("awaited" in c.fill) {
+        const bands = c.fill.awaited
+          .map(
+            (hex, i, all) =>
+              `<rect x="${r(c.x + (c.width * i) / all.length)}" y="${r(c.y + c.height - 4)}" width="${r(c.width / all.length)}" height="4" fill="${hex}"/>`,
+          )
+          .join("");
+        const box = edgePath("straight", c.x, c.y, c.width, c.height);
+        return `<path d="${box}" fill="#fff"/>${bands}<path d="${box}" fill="none" stroke="#23282e" stroke-width=".25" stroke-dasharray="1.6 1"/>`;
+      }
+      const spot = motifSpot(c);
+      const inner =
+        "picture" in c.fill
+          ? `<image href="${escapeHtml(c.fill.picture)}" x="${r(c.x)}" y="${r(c.y)}" width="${r(c.width)}" height="${r(c.height)}" preserveAspectRatio="xMidYMid slice"/>`
+          : "tile" in c.fill
+            ? tileImages(c.fill.tile, c.fill.scale, c, spot.x, spot.y)
+            : `<path d="${d}" fill="${c.fill.flat}"/>`;
+      const line =
+        c.edge === "straight"
+          ? `<path d="${d}" fill="none" stroke="#23282e" stroke-width=".25"/>`
+          : "";
+      return `${shade}<clipPath id="${id}"><path d="${d}"/></clipPath><g clip-path="url(#${id})">${inner}</g>${line}`;
+    })
+    .join("");
 }

@@ -5,13 +5,7 @@ import { isPlain, type Swatch } from "../../swatches/swatch.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
-import {
-	capital,
-	type Language,
-	listed,
-	placesOf,
-	roleWord,
-} from "../words/phrases.ts";
+import { capital, type Language, listed, placesOf, roleWord } from "../words/phrases.ts";
 import { spelled } from "../words/spelling.ts";
 import { type Cutting, type CuttingFill, cuttingsSvg } from "./cuttings.ts";
 import { hang } from "./hang.ts";
@@ -20,28 +14,28 @@ import type { BoardSheet } from "./sheetGeometry.ts";
 import { type TitleBlock, titleBlock } from "./titleBlock.ts";
 
 export interface MixCaption {
-	readonly x: number;
-	readonly y: number;
-	readonly width: number;
-	readonly name: string;
-	readonly role: string;
-	readonly place: string;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly name: string;
+  readonly role: string;
+  readonly place: string;
 }
 
 export interface Mix {
-	readonly svg: Markup;
-	readonly captions: readonly MixCaption[];
-	/** The scale that all cloths share: one to this many. */
-	readonly scale: number;
-	readonly ground: string;
-	readonly ink: string;
-	/** Foot of the title's room, and the main cloth's top and the lower row's top, for what must align with them. */
-	readonly mainTop: number;
-	readonly lowerTop: number;
-	/** Width that the title may take, over the left-hand piece. */
-	readonly titleWidth: number;
-	readonly titleFoot: number;
-	readonly title: TitleBlock;
+  readonly svg: Markup;
+  readonly captions: readonly MixCaption[];
+  /** The scale that all cloths share: one to this many. */
+  readonly scale: number;
+  readonly ground: string;
+  readonly ink: string;
+  /** Foot of the title's room, and the main cloth's top and the lower row's top, for what must align with them. */
+  readonly mainTop: number;
+  readonly lowerTop: number;
+  /** Width that the title may take, over the left-hand piece. */
+  readonly titleWidth: number;
+  readonly titleFoot: number;
+  readonly title: TitleBlock;
 }
 
 /** Inks of the house: on the wall field whichever reads better. */
@@ -50,180 +44,157 @@ export const PAPER = "#ffffff";
 
 /** One scale for the whole board by the largest motif: 1:3, 1:2 under 60 mm, 1:4 over 250 mm. */
 export function boardScale(largestMotifMm: number | null): number {
-	if (largestMotifMm === null) return 3;
-	return largestMotifMm < 60 ? 2 : largestMotifMm > 250 ? 4 : 3;
+  if (largestMotifMm === null) return 3;
+  return largestMotifMm < 60 ? 2 : largestMotifMm > 250 ? 4 : 3;
 }
 
 function lookOf(swatch: Swatch): HangPiece["look"] {
-	if (isPlain(swatch)) return "plain";
-	if (swatch.kind === "stripe") return "stripe";
-	return swatch.kind === "check" || swatch.kind === "geometric"
-		? "geometric"
-		: "print";
+  if (isPlain(swatch)) return "plain";
+  if (swatch.kind === "stripe") return "stripe";
+  return swatch.kind === "check" || swatch.kind === "geometric" ? "geometric" : "print";
 }
 
 function pieceOf(role: RoleOf, swatch: Swatch, scale: number): HangPiece {
-	return {
-		id: role.cloth,
-		role: role.role,
-		share: role.shareOfCloth,
-		ownAspect: null,
-		look: lookOf(swatch),
-		repeatOnPaperMm: swatch.repeat
-			? (swatch.repeat.acrossMm ?? swatch.repeat.upMm) / scale
-			: null,
-		lightness: swatch.average ? lightness(swatch.average) : 70,
-	};
+  return {
+    id: role.cloth,
+    role: role.role,
+    share: role.shareOfCloth,
+    ownAspect: null,
+    look: lookOf(swatch),
+    repeatOnPaperMm: swatch.repeat ? (swatch.repeat.acrossMm ?? swatch.repeat.upMm) / scale : null,
+    lightness: swatch.average ? lightness(swatch.average) : 70,
+  };
 }
 
 /** What fills a cutting of a cloth: the photograph itself where it shows enough, else its repeat, else bare paper. */
 export function fillOf(
-	swatch: Swatch,
-	width: number,
-	height: number,
-	scale: number,
-	book: PictureBook,
+  swatch: Swatch,
+  width: number,
+  height: number,
+  scale: number,
+  book: PictureBook,
 ): CuttingFill {
-	const photo = swatch.photo;
-	if (photo?.showsMm) {
-		const pxPerMm = photo.widthPx / photo.showsMm;
-		const photoWidth = photo.showsMm;
-		const photoHeight = photo.heightPx / pxPerMm;
-		const w = width * scale;
-		const h = height * scale;
-		if (w <= photoWidth && h <= photoHeight) {
-			const motif = photo.motifAt ?? { x: 0.5, y: 0.5 };
-			const clampTo = (v: number, top: number): number =>
-				Math.max(0, Math.min(top, v));
-			const part = {
-				x: clampTo(motif.x * photoWidth - w * 0.56, photoWidth - w),
-				y: clampTo(motif.y * photoHeight - h * 0.42, photoHeight - h),
-				width: w,
-				height: h,
-			};
-			const shown = book.crop(swatch, part, width);
-			if (shown) return { picture: shown.href };
-		}
-		const tile = book.tile(swatch, scale);
-		if (tile) return { tile, scale };
-	}
-	const whole = book.whole(swatch, width);
-	if (whole) return { picture: whole.href };
-	return {
-		awaited:
-			swatch.colours.length > 0
-				? swatch.colours.slice(0, 5).map((c) => c.hex)
-				: ["#d8d8d4"],
-	};
+  const photo = swatch.photo;
+  if (photo?.showsMm) {
+    const pxPerMm = photo.widthPx / photo.showsMm;
+    const photoWidth = photo.showsMm;
+    const photoHeight = photo.heightPx / pxPerMm;
+    const w = width * scale;
+    const h = height * scale;
+    if (w <= photoWidth && h <= photoHeight) {
+      const motif = photo.motifAt ?? { x: 0.5, y: 0.5 };
+      const clampTo = (v: number, top: number): number => Math.max(0, Math.min(top, v));
+      const part = {
+        x: clampTo(motif.x * photoWidth - w * 0.56, photoWidth - w),
+        y: clampTo(motif.y * photoHeight - h * 0.42, photoHeight - h),
+        width: w,
+        height: h,
+      };
+      const shown = book.crop(swatch, part, width);
+      if (shown) return { picture: shown.href };
+    }
+    const tile = book.tile(swatch, scale);
+    if (tile) return { tile, scale };
+  }
+  const whole = book.whole(swatch, width);
+  if (whole) return { picture: whole.href };
+  return {
+    awaited: swatch.colours.length > 0 ? swatch.colours.slice(0, 5).map((c) => c.hex) : ["#d8d8d4"],
+  };
 }
 
 /** The mix of a room as a composition on its wall's colour, with captions and the places that other parts of the page align with. */
 export function mixOfRoom(
-	data: ProjectData,
-	room: RoomData,
-	sheet: BoardSheet,
-	book: PictureBook,
-	prefix: string,
+  data: ProjectData,
+  room: RoomData,
+  sheet: BoardSheet,
+  book: PictureBook,
+  prefix: string,
 ): Mix {
-	const language = data.studio.fields.language as Language;
-	const ground = room.record.fields["paper-ground"]
-		? PAPER
-		: (room.wallColour ?? PAPER);
-	const roles = room.scheme.roles.slice(0, 12);
-	const motifs = roles.flatMap((r) => (r.motifMm ? [r.motifMm] : []));
-	const scale = boardScale(motifs.length > 0 ? Math.max(...motifs) : null);
-	const anchorId = room.record.fields.anchor;
-	const anchor = anchorId ? (data.objects.get(anchorId) ?? null) : null;
-	const pieces: HangPiece[] = roles.map((r) =>
-		pieceOf(r, data.swatches.get(r.cloth) as Swatch, scale),
-	);
-	if (anchor?.photo) {
-		pieces.unshift({
-			id: anchor.id,
-			role: "anchor",
-			share: 0.19,
-			ownAspect: anchor.photo.widthPx / anchor.photo.heightPx,
-			look: "print",
-			repeatOnPaperMm: null,
-			lightness: anchor.average ? lightness(anchor.average) : 60,
-		});
-	}
-	const { margin, fieldWidth, height } = sheet;
-	const field = {
-		width: fieldWidth - margin.left - 14,
-		height: height - margin.top - margin.bottom,
-	};
-	const title = capital(room.record.fields.room);
-	const isNarrow = pieces[0]?.role === "anchor";
-	const titleSpace = titleBlock(
-		title,
-		isNarrow ? field.width * 0.33 : field.width,
-	);
-	const hung = hang(pieces, field, titleSpace.heightMm + 5);
-	const cuttings: Cutting[] = [];
-	const captions: MixCaption[] = [];
-	for (const h of hung) {
-		const x = margin.left + h.x;
-		const y = margin.top + h.y;
-		const isAnchor = anchor !== null && h.id === anchor.id;
-		const swatch = isAnchor ? anchor : (data.swatches.get(h.id) as Swatch);
-		const role = roles.find((r) => r.cloth === h.id);
-		const isPaper =
-			!isAnchor && data.records.cloths.get(h.id)?.fields.roll !== undefined;
-		const whole = isAnchor ? book.whole(swatch, h.width) : null;
-		const fill: CuttingFill = whole
-			? { picture: whole.href }
-			: fillOf(swatch, h.width, h.height, scale, book);
-		cuttings.push({
-			id: h.id,
-			x,
-			y,
-			width: h.width,
-			height: h.height,
-			edge: isAnchor || isPaper ? "straight" : "pinked",
-			fill,
-		});
-		const next = hung
-			.filter((o) => o.row === h.row && o.x > h.x)
-			.sort((a, b) => a.x - b.x)[0];
-		captions.push({
-			x,
-			y: y + h.height + 2,
-			width: Math.max(
-				h.width + 4,
-				next ? next.x - h.x - 2 : fieldWidth - x - 8,
-			),
-			name: swatch.name,
-			role: isAnchor
-				? spelled("where the colours come from", language)
-				: roleWord((role as RoleOf).role, swatch.kind, isPaper),
-			place: isAnchor ? "" : listed(placesOf(h.id, room, language)),
-		});
-	}
-	const upper = hung.filter((h) => h.row === "upper");
-	const main =
-		hung.find((h) => roles.find((r) => r.cloth === h.id)?.role === "main") ??
-		upper[0];
-	const lower = hung.filter((h) => h.row === "lower");
-	const first = upper[0];
-	const second = upper[1];
-	const description = `${captions.map((c) => [c.name, c.role, c.place].filter((w) => w !== "").join(", ")).join("; ")}.`;
-	const svg = `<svg class="mix-picture" viewBox="0 0 ${fieldWidth} ${height}" role="img" aria-labelledby="${prefix}-t ${prefix}-d" xmlns="http://www.w3.org/2000/svg"><title id="${prefix}-t">The cloths of ${escapeHtml(title)}</title><desc id="${prefix}-d">${escapeHtml(description)}</desc>${cuttingsSvg(cuttings, ground, prefix)}</svg>`;
-	return {
-		svg: { html: svg },
-		captions,
-		scale,
-		ground,
-		ink: readableInk(ground, INK, PAPER),
-		mainTop: margin.top + (main?.y ?? 0),
-		lowerTop: margin.top + (lower[0]?.y ?? field.height * 0.7),
-		titleWidth:
-			isNarrow && second
-				? Math.max(second.x - GAP_TO_MAIN, field.width * 0.33)
-				: field.width,
-		title: titleSpace,
-		titleFoot: margin.top + (first?.y ?? field.height),
-	};
+  const language = data.studio.fields.language as Language;
+  const ground = room.record.fields["paper-ground"] ? PAPER : (room.wallColour ?? PAPER);
+  const roles = room.scheme.roles.slice(0, 12);
+  const motifs = roles.flatMap((r) => (r.motifMm ? [r.motifMm] : []));
+  const scale = boardScale(motifs.length > 0 ? Math.max(...motifs) : null);
+  const anchorId = room.record.fields.anchor;
+  const anchor = anchorId ? (data.objects.get(anchorId) ?? null) : null;
+  const pieces: HangPiece[] = roles.map((r) =>
+    pieceOf(r, data.swatches.get(r.cloth) as Swatch, scale),
+  );
+  if (anchor?.photo) {
+    pieces.unshift({
+      id: anchor.id,
+      role: "anchor",
+      share: 0.19,
+      ownAspect: anchor.photo.widthPx / anchor.photo.heightPx,
+      look: "print",
+      repeatOnPaperMm: null,
+      lightness: anchor.average ? lightness(anchor.average) : 60,
+    });
+  }
+  const { margin, fieldWidth, height } = sheet;
+  const field = {
+    width: fieldWidth - margin.left - 14,
+    height: height - margin.top - margin.bottom,
+  };
+  const title = capital(room.record.fields.room);
+  const isNarrow = pieces[0]?.role === "anchor";
+  const titleSpace = titleBlock(title, isNarrow ? field.width * 0.33 : field.width);
+  const hung = hang(pieces, field, titleSpace.heightMm + 5);
+  const cuttings: Cutting[] = [];
+  const captions: MixCaption[] = [];
+  for (const h of hung) {
+    const x = margin.left + h.x;
+    const y = margin.top + h.y;
+    const isAnchor = anchor !== null && h.id === anchor.id;
+    const swatch = isAnchor ? anchor : (data.swatches.get(h.id) as Swatch);
+    const role = roles.find((r) => r.cloth === h.id);
+    const isPaper = !isAnchor && data.records.cloths.get(h.id)?.fields.roll !== undefined;
+    const whole = isAnchor ? book.whole(swatch, h.width) : null;
+    const fill: CuttingFill = whole
+      ? { picture: whole.href }
+      : fillOf(swatch, h.width, h.height, scale, book);
+    cuttings.push({
+      id: h.id,
+      x,
+      y,
+      width: h.width,
+      height: h.height,
+      edge: isAnchor || isPaper ? "straight" : "pinked",
+      fill,
+    });
+    const next = hung.filter((o) => o.row === h.row && o.x > h.x).sort((a, b) => a.x - b.x)[0];
+    captions.push({
+      x,
+      y: y + h.height + 2,
+      width: Math.max(h.width + 4, next ? next.x - h.x - 2 : fieldWidth - x - 8),
+      name: swatch.name,
+      role: isAnchor
+        ? spelled("where the colours come from", language)
+        : roleWord((role as RoleOf).role, swatch.kind, isPaper),
+      place: isAnchor ? "" : listed(placesOf(h.id, room, language)),
+    });
+  }
+  const upper = hung.filter((h) => h.row === "upper");
+  const main = hung.find((h) => roles.find((r) => r.cloth === h.id)?.role === "main") ?? upper[0];
+  const lower = hung.filter((h) => h.row === "lower");
+  const first = upper[0];
+  const second = upper[1];
+  const description = `${captions.map((c) => [c.name, c.role, c.place].filter((w) => w !== "").join(", ")).join("; ")}.`;
+  const svg = `<svg class="mix-picture" viewBox="0 0 ${fieldWidth} ${height}" role="img" aria-labelledby="${prefix}-t ${prefix}-d" xmlns="http://www.w3.org/2000/svg"><title id="${prefix}-t">The cloths of ${escapeHtml(title)}</title><desc id="${prefix}-d">${escapeHtml(description)}</desc>${cuttingsSvg(cuttings, ground, prefix)}</svg>`;
+  return {
+    svg: { html: svg },
+    captions,
+    scale,
+    ground,
+    ink: readableInk(ground, INK, PAPER),
+    mainTop: margin.top + (main?.y ?? 0),
+    lowerTop: margin.top + (lower[0]?.y ?? field.height * 0.7),
+    titleWidth:
+      isNarrow && second ? Math.max(second.x - GAP_TO_MAIN, field.width * 0.33) : field.width,
+    title: titleSpace,
+    titleFoot: margin.top + (first?.y ?? field.height),
+  };
 }
 
 const GAP_TO_MAIN = 8;

@@ -7,9 +7,9 @@ const PRINT_PPI = 300;
 
 /** A picture as a page shows it. */
 export interface Shown {
-	/** From the page to the picture. */
-	readonly href: string;
-	readonly widthPx: number;
+  /** From the page to the picture. */
+  readonly href: string;
+  readonly widthPx: number;
 }
 
 /**
@@ -17,171 +17,131 @@ export interface Shown {
  * made once however often it is used.
  */
 export interface PictureBook {
-	/** Part of a photograph, in millimetres of the real thing from its upper left corner, standing `paperWidthMm` wide. */
-	crop(
-		swatch: Swatch,
-		part: { x: number; y: number; width: number; height: number },
-		paperWidthMm: number,
-	): Shown | null;
-	/** A whole photograph, standing `paperWidthMm` wide. */
-	whole(swatch: Swatch, paperWidthMm: number): Shown | null;
-	/** One cell of the repeat that joins itself, for drawings at one to `scale`; null without a photograph or what it shows. */
-	tile(swatch: Swatch, scale: number): Tile | null;
-	/** All that was asked for so far. */
-	readonly pictures: readonly PagePicture[];
+  /** Part of a photograph, in millimetres of the real thing from its upper left corner, standing `paperWidthMm` wide. */
+  crop(
+    swatch: Swatch,
+    part: { x: number; y: number; width: number; height: number },
+    paperWidthMm: number,
+  ): Shown | null;
+  /** A whole photograph, standing `paperWidthMm` wide. */
+  whole(swatch: Swatch, paperWidthMm: number): Shown | null;
+  /** One cell of the repeat that joins itself, for drawings at one to `scale`; null without a photograph or what it shows. */
+  tile(swatch: Swatch, scale: number): Tile | null;
+  /** All that was asked for so far. */
+  readonly pictures: readonly PagePicture[];
 }
 
 /** A short name that says nothing: sixteen hex digits of an FNV-1a hash of what is in the picture. */
 export function opaqueName(what: string): string {
-	let a = 0x811c9dc5;
-	let b = 0x01000193;
-	for (let i = 0; i < what.length; i++) {
-		a = Math.imul(a ^ what.charCodeAt(i), 0x01000193) >>> 0;
-		b = Math.imul(b ^ what.charCodeAt(what.length - 1 - i), 0x85ebca6b) >>> 0;
-	}
-	return a.toString(16).padStart(8, "0") + b.toString(16).padStart(8, "0");
+  let a = 0x811c9dc5;
+  let b = 0x01000193;
+  for (let i = 0; i < what.length; i++) {
+    a = Math.imul(a ^ what.charCodeAt(i), 0x01000193) >>> 0;
+    b = Math.imul(b ^ what.charCodeAt(what.length - 1 - i), 0x85ebca6b) >>> 0;
+  }
+  return a.toString(16).padStart(8, "0") + b.toString(16).padStart(8, "0");
 }
 
 interface Cell {
-	readonly x: number;
-	readonly y: number;
-	readonly width: number;
-	readonly height: number;
-	readonly blendPx: number;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly blendPx: number;
 }
 
 /** One repeat in the photograph's pixels, as near its middle as can be; the whole picture where there is none or it is too small. */
-function cellOf(
-	photo: SwatchPhoto,
-	swatch: Swatch,
-	pxPerMm: number,
-): Cell & { halfDrop: boolean } {
-	const repeat = swatch.repeat;
-	const isStripe = swatch.kind === "stripe";
-	const up =
-		repeat && repeat.match !== "free" && !isStripe
-			? repeat.upMm * pxPerMm
-			: null;
-	const across = repeat?.acrossMm
-		? repeat.acrossMm * pxPerMm
-		: isStripe && repeat
-			? repeat.upMm * pxPerMm
-			: up;
-	const spareX = (size: number | null): boolean =>
-		size !== null && size <= photo.widthPx;
-	const spareY = (size: number | null): boolean =>
-		size !== null && size <= photo.heightPx;
-	const width = spareX(across)
-		? Math.round(across as number)
-		: Math.round(photo.widthPx * 0.86);
-	const height = spareY(up)
-		? Math.round(up as number)
-		: Math.round(photo.heightPx * 0.86);
-	const blend = Math.floor(
-		Math.min(
-			photo.widthPx - width,
-			photo.heightPx - height,
-			Math.min(width, height) * 0.16,
-		),
-	);
-	const halfDrop =
-		repeat?.match === "half-drop" && spareX(across) && spareY(up);
-	const left = Math.floor((photo.widthPx - width - blend) / 2);
-	const top = Math.floor((photo.heightPx - height - blend) / 2);
-	return {
-		x: Math.max(0, left),
-		y: Math.max(0, top),
-		width,
-		height,
-		blendPx: Math.max(0, blend),
-		halfDrop,
-	};
+function cellOf(photo: SwatchPhoto, swatch: Swatch, pxPerMm: number): Cell & { halfDrop: boolean } {
+  const repeat = swatch.repeat;
+  const isStripe = swatch.kind === "stripe";
+  const up = repeat && repeat.match !== "free" && !isStripe ? repeat.upMm * pxPerMm : null;
+  const across = repeat?.acrossMm
+    ? repeat.acrossMm * pxPerMm
+    : isStripe && repeat
+      ? repeat.upMm * pxPerMm
+      : up;
+  const spareX = (size: number | null): boolean => size !== null && size <= photo.widthPx;
+  const spareY = (size: number | null): boolean => size !== null && size <= photo.heightPx;
+  const width = spareX(across) ? Math.round(across as number) : Math.round(photo.widthPx * 0.86);
+  const height = spareY(up) ? Math.round(up as number) : Math.round(photo.heightPx * 0.86);
+  const blend = Math.floor(
+    Math.min(photo.widthPx - width, photo.heightPx - height, Math.min(width, height) * 0.16),
+  );
+  const halfDrop = repeat?.match === "half-drop" && spareX(across) && spareY(up);
+  const left = Math.floor((photo.widthPx - width - blend) / 2);
+  const top = Math.floor((photo.heightPx - height - blend) / 2);
+  return {
+    x: Math.max(0, left),
+    y: Math.max(0, top),
+    width,
+    height,
+    blendPx: Math.max(0, blend),
+    halfDrop,
+  };
 }
 
 /** A picture book for the tree at `tree`, whose pages lie `up` (`./`, `../`) below its root. */
 export function pictureBook(tree: string, up: string): PictureBook {
-	const made = new Map<string, PagePicture>();
-	const add = (
-		swatch: Swatch,
-		crop: PagePicture["crop"],
-		widthPx: number,
-		tile: PagePicture["tile"],
-	): Shown => {
-		const photo = swatch.photo as SwatchPhoto;
-		const key = JSON.stringify([photo.sha256, crop, widthPx, tile]);
-		const name = `pictures/${opaqueName(key)}.jpg`;
-		if (!made.has(name))
-			made.set(name, {
-				path: `${tree}/${name}`,
-				source: photo.source,
-				crop,
-				widthPx,
-				tile,
-			});
-		return { href: up + name, widthPx };
-	};
-	const pxFor = (paperWidthMm: number): number =>
-		Math.ceil((paperWidthMm / 25.4) * PRINT_PPI);
-	return {
-		crop(swatch, part, paperWidthMm) {
-			const photo = swatch.photo;
-			if (!photo?.showsMm) return null;
-			const pxPerMm = photo.widthPx / photo.showsMm;
-			const width = Math.min(photo.widthPx, Math.round(part.width * pxPerMm));
-			const height = Math.min(
-				photo.heightPx,
-				Math.round(part.height * pxPerMm),
-			);
-			const x = Math.max(
-				0,
-				Math.min(photo.widthPx - width, Math.round(part.x * pxPerMm)),
-			);
-			const y = Math.max(
-				0,
-				Math.min(photo.heightPx - height, Math.round(part.y * pxPerMm)),
-			);
-			return add(
-				swatch,
-				{ x, y, width, height },
-				Math.min(width, pxFor(paperWidthMm)),
-				null,
-			);
-		},
-		whole(swatch, paperWidthMm) {
-			const photo = swatch.photo;
-			return photo
-				? add(swatch, null, Math.min(photo.widthPx, pxFor(paperWidthMm)), null)
-				: null;
-		},
-		tile(swatch, scale) {
-			const photo = swatch.photo;
-			if (!photo?.showsMm) return null;
-			const pxPerMm = photo.widthPx / photo.showsMm;
-			const { halfDrop, blendPx, ...cell } = cellOf(photo, swatch, pxPerMm);
-			const widthMm = cell.width / pxPerMm;
-			const shown = add(
-				swatch,
-				cell,
-				Math.min(cell.width, pxFor(widthMm / scale)),
-				{
-					blendPx,
-					halfDrop,
-				},
-			);
-			const motif = photo.motifAt ?? { x: 0.5, y: 0.5 };
-			const inside = (at: number, from: number, size: number): number =>
-				((((at - from) % size) + size) % size) / pxPerMm;
-			return {
-				href: shown.href,
-				widthMm,
-				heightMm: cell.height / pxPerMm,
-				match: halfDrop ? "half-drop" : "straight",
-				originX: inside(motif.x * photo.widthPx, cell.x, cell.width),
-				originY: inside(motif.y * photo.heightPx, cell.y, cell.height),
-			};
-		},
-		get pictures() {
-			return [...made.values()].sort((a, b) => (a.path < b.path ? -1 : 1));
-		},
-	};
+  const made = new Map<string, PagePicture>();
+  const add = (
+    swatch: Swatch,
+    crop: PagePicture["crop"],
+    widthPx: number,
+    tile: PagePicture["tile"],
+  ): Shown => {
+    const photo = swatch.photo as SwatchPhoto;
+    const key = JSON.stringify([photo.sha256, crop, widthPx, tile]);
+    const name = `pictures/${opaqueName(key)}.jpg`;
+    if (!made.has(name))
+      made.set(name, {
+        path: `${tree}/${name}`,
+        source: photo.source,
+        crop,
+        widthPx,
+        tile,
+      });
+    return { href: up + name, widthPx };
+  };
+  const pxFor = (paperWidthMm: number): number => Math.ceil((paperWidthMm / 25.4) * PRINT_PPI);
+  return {
+    crop(swatch, part, paperWidthMm) {
+      const photo = swatch.photo;
+      if (!photo?.showsMm) return null;
+      const pxPerMm = photo.widthPx / photo.showsMm;
+      const width = Math.min(photo.widthPx, Math.round(part.width * pxPerMm));
+      const height = Math.min(photo.heightPx, Math.round(part.height * pxPerMm));
+      const x = Math.max(0, Math.min(photo.widthPx - width, Math.round(part.x * pxPerMm)));
+      const y = Math.max(0, Math.min(photo.heightPx - height, Math.round(part.y * pxPerMm)));
+      return add(swatch, { x, y, width, height }, Math.min(width, pxFor(paperWidthMm)), null);
+    },
+    whole(swatch, paperWidthMm) {
+      const photo = swatch.photo;
+      return photo ? add(swatch, null, Math.min(photo.widthPx, pxFor(paperWidthMm)), null) : null;
+    },
+    tile(swatch, scale) {
+      const photo = swatch.photo;
+      if (!photo?.showsMm) return null;
+      const pxPerMm = photo.widthPx / photo.showsMm;
+      const { halfDrop, blendPx, ...cell } = cellOf(photo, swatch, pxPerMm);
+      const widthMm = cell.width / pxPerMm;
+      const shown = add(swatch, cell, Math.min(cell.width, pxFor(widthMm / scale)), {
+        blendPx,
+        halfDrop,
+      });
+      const motif = photo.motifAt ?? { x: 0.5, y: 0.5 };
+      const inside = (at: number, from: number, size: number): number =>
+        ((((at - from) % size) + size) % size) / pxPerMm;
+      return {
+        href: shown.href,
+        widthMm,
+        heightMm: cell.height / pxPerMm,
+        match: halfDrop ? "half-drop" : "straight",
+        originX: inside(motif.x * photo.widthPx, cell.x, cell.width),
+        originY: inside(motif.y * photo.heightPx, cell.y, cell.height),
+      };
+    },
+    get pictures() {
+      return [...made.values()].sort((a, b) => (a.path < b.path ? -1 : 1));
+    },
+  };
 }

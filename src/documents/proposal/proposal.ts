@@ -4,12 +4,7 @@ import { type Cutting, cuttingsSvg } from "../board/cuttings.ts";
 import { fillOf, INK, PAPER } from "../board/mix.ts";
 import { boardSheet } from "../board/sheetGeometry.ts";
 import type { Page } from "../page.ts";
-import {
-	boardPath,
-	clientIndexPath,
-	clientTree,
-	proposalPath,
-} from "../paths.ts";
+import { boardPath, clientIndexPath, clientTree, proposalPath } from "../paths.ts";
 import { pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
@@ -22,155 +17,146 @@ import { capital } from "../words/phrases.ts";
 import { budgetOf } from "./budget.ts";
 
 export interface Cover {
-	readonly paper: "a3" | "tabloid";
-	readonly width: number;
-	readonly height: number;
-	readonly ground: string;
-	readonly ink: string;
-	readonly svg: Markup;
-	readonly x: number;
-	readonly top: number;
-	readonly foot: number;
-	readonly project: string;
-	readonly client: string;
-	readonly rooms: readonly string[];
-	readonly issue: string;
-	readonly studio: string;
+  readonly paper: "a3" | "tabloid";
+  readonly width: number;
+  readonly height: number;
+  readonly ground: string;
+  readonly ink: string;
+  readonly svg: Markup;
+  readonly x: number;
+  readonly top: number;
+  readonly foot: number;
+  readonly project: string;
+  readonly client: string;
+  readonly rooms: readonly string[];
+  readonly issue: string;
+  readonly studio: string;
 }
 
 /** The main cloth of the first room as one uncropped length, full height, on its wall's colour; project, rooms, date, studio. */
-function coverOf(
-	data: ProjectData,
-	book: ReturnType<typeof pictureBook>,
-): Cover {
-	const sheet = boardSheet(data.studio.fields.paper);
-	const room = data.rooms[0];
-	// The leading cloth that has a photograph; bare paper is no cover.
-	const roles = data.rooms.flatMap((r) => r.scheme.roles);
-	const main = roles.find((r) => data.swatches.get(r.cloth)?.photo?.showsMm);
-	const swatch = main ? data.swatches.get(main.cloth) : undefined;
-	const ground = room?.wallColour ?? PAPER;
-	const width = sheet.width * 0.4;
-	const cuttings: Cutting[] = swatch
-		? [
-				{
-					id: swatch.id,
-					x: sheet.width * 0.12,
-					y: -2,
-					width,
-					height: sheet.height + 4,
-					edge: "frayed",
-					fill: fillOf(swatch, width, sheet.height + 4, 3, book),
-				},
-			]
-		: [];
-	return {
-		paper: data.studio.fields.paper,
-		width: sheet.width,
-		height: sheet.height,
-		ground,
-		ink: readableInk(ground, INK, PAPER),
-		svg: {
-			html: `<svg class="scale-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" role="img" aria-label="${escapeHtml(swatch ? `A length of ${swatch.name}` : "No cloth yet")}" xmlns="http://www.w3.org/2000/svg"><rect width="${sheet.width}" height="${sheet.height}" fill="${ground}"/>${cuttingsSvg(cuttings, ground, "cover")}</svg>`,
-		},
-		x: sheet.width * 0.58,
-		top: sheet.height * 0.3,
-		foot: sheet.height - sheet.margin.bottom - 14,
-		project: data.project.fields.project,
-		client: data.project.fields.client.name,
-		rooms: data.rooms.map((r) => capital(r.record.fields.room)),
-		issue: issueWords(data),
-		studio: data.studio.fields.studio,
-	};
+function coverOf(data: ProjectData, book: ReturnType<typeof pictureBook>): Cover {
+  const sheet = boardSheet(data.studio.fields.paper);
+  const room = data.rooms[0];
+  // The leading cloth that has a photograph; bare paper is no cover.
+  const roles = data.rooms.flatMap((r) => r.scheme.roles);
+  const main = roles.find((r) => data.swatches.get(r.cloth)?.photo?.showsMm);
+  const swatch = main ? data.swatches.get(main.cloth) : undefined;
+  const ground = room?.wallColour ?? PAPER;
+  const width = sheet.width * 0.4;
+  const cuttings: Cutting[] = swatch
+    ? [
+        {
+          id: swatch.id,
+          x: sheet.width * 0.12,
+          y: -2,
+          width,
+          height: sheet.height + 4,
+          edge: "frayed",
+          fill: fillOf(swatch, width, sheet.height + 4, 3, book),
+        },
+      ]
+    : [];
+  return {
+    paper: data.studio.fields.paper,
+    width: sheet.width,
+    height: sheet.height,
+    ground,
+    ink: readableInk(ground, INK, PAPER),
+    svg: {
+      html: `<svg class="scale-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" role="img" aria-label="${escapeHtml(swatch ? `A length of ${swatch.name}` : "No cloth yet")}" xmlns="http://www.w3.org/2000/svg"><rect width="${sheet.width}" height="${sheet.height}" fill="${ground}"/>${cuttingsSvg(cuttings, ground, "cover")}</svg>`,
+    },
+    x: sheet.width * 0.58,
+    top: sheet.height * 0.3,
+    foot: sheet.height - sheet.margin.bottom - 14,
+    project: data.project.fields.project,
+    client: data.project.fields.client.name,
+    rooms: data.rooms.map((r) => capital(r.record.fields.room)),
+    issue: issueWords(data),
+    studio: data.studio.fields.studio,
+  };
 }
 
 /** What the client is asked to decide: the project's questions, then each room's. */
-function decisionsOf(
-	data: ProjectData,
-): { room: string | null; question: string }[] {
-	const own = (data.project.fields.decisions ?? []).map((question) => ({
-		room: null,
-		question,
-	}));
-	return [
-		...own,
-		...data.rooms.flatMap((r) =>
-			(r.record.fields.decisions ?? []).map((question) => ({
-				room: data.rooms.length > 1 ? capital(r.record.fields.room) : null,
-				question,
-			})),
-		),
-	];
+function decisionsOf(data: ProjectData): { room: string | null; question: string }[] {
+  const own = (data.project.fields.decisions ?? []).map((question) => ({
+    room: null,
+    question,
+  }));
+  return [
+    ...own,
+    ...data.rooms.flatMap((r) =>
+      (r.record.fields.decisions ?? []).map((question) => ({
+        room: data.rooms.length > 1 ? capital(r.record.fields.room) : null,
+        question,
+      })),
+    ),
+  ];
 }
 
 /** The proposal of a project: cover, boards, the budget, what to decide, terms, cautions, signature. Client prices only. */
 export function proposalPage(data: ProjectData): Page {
-	const { project, studio } = data;
-	const path = proposalPath(project.id);
-	const book = pictureBook(clientTree(project.id), "");
-	const boards: Board[] = data.rooms.map((room, at) =>
-		boardOf(data, room, book, `b${at}`),
-	);
-	const cover = coverOf(data, book);
-	const budget = budgetOf(data, book, "money");
-	const fields = studio.fields;
-	const hold = project.fields["prices-hold"] ?? fields["prices-hold"];
-	const model = {
-		kind: "proposal",
-		style: joined(
-			accentStyle(studio),
-			runningWords(
-				project.fields.project,
-				`Proposal, ${issueWords(data)}`,
-				hold ? `Prices hold until ${dateInWords(hold, fields.language)}.` : "",
-			),
-		),
-		letter: fields.paper === "a3" ? "a4-page" : "letter-page",
-		cover,
-		boards,
-		budget,
-		studio: {
-			name: fields.studio,
-			address: fields.address ?? "",
-			phone: fields.phone ?? "",
-			email: fields.email ?? "",
-		},
-		client: {
-			name: project.fields.client.name,
-			address: project.fields.client.address ?? "",
-		},
-		project: project.fields.project,
-		issue: issueWords(data),
-		decisions: decisionsOf(data),
-		terms: fields.terms ?? [],
-		hold: hold
-			? `These prices hold until ${dateInWords(hold, fields.language)}.`
-			: "",
-		fitting: project.fields.fitting
-			? `Fitting is planned for ${dateInWords(project.fields.fitting, fields.language)}, if this is signed in time.`
-			: "",
-		cautions: cautionsOf(
-			data.rooms.flatMap((r) => r.items),
-			fields.language,
-		),
-		ways: [
-			{ href: wayTo(path, clientIndexPath(project.id)), text: "All documents" },
-			...data.rooms.map((r) => ({
-				href: wayTo(path, boardPath(project.id, r.record.id)),
-				text: capital(r.record.fields.room),
-			})),
-		],
-	};
-	return {
-		reader: "client",
-		project: project.id,
-		room: null,
-		path,
-		title: `${project.fields.project}: proposal`,
-		language: fields.language,
-		paper: fields.paper,
-		pdf: true,
-		model,
-		pictures: book.pictures,
-	};
+  const { project, studio } = data;
+  const path = proposalPath(project.id);
+  const book = pictureBook(clientTree(project.id), "");
+  const boards: Board[] = data.rooms.map((room, at) => boardOf(data, room, book, `b${at}`));
+  const cover = coverOf(data, book);
+  const budget = budgetOf(data, book, "money");
+  const fields = studio.fields;
+  const hold = project.fields["prices-hold"] ?? fields["prices-hold"];
+  const model = {
+    kind: "proposal",
+    style: joined(
+      accentStyle(studio),
+      runningWords(
+        project.fields.project,
+        `Proposal, ${issueWords(data)}`,
+        hold ? `Prices hold until ${dateInWords(hold, fields.language)}.` : "",
+      ),
+    ),
+    letter: fields.paper === "a3" ? "a4-page" : "letter-page",
+    cover,
+    boards,
+    budget,
+    studio: {
+      name: fields.studio,
+      address: fields.address ?? "",
+      phone: fields.phone ?? "",
+      email: fields.email ?? "",
+    },
+    client: {
+      name: project.fields.client.name,
+      address: project.fields.client.address ?? "",
+    },
+    project: project.fields.project,
+    issue: issueWords(data),
+    decisions: decisionsOf(data),
+    terms: fields.terms ?? [],
+    hold: hold ? `These prices hold until ${dateInWords(hold, fields.language)}.` : "",
+    fitting: project.fields.fitting
+      ? `Fitting is planned for ${dateInWords(project.fields.fitting, fields.language)}, if this is signed in time.`
+      : "",
+    cautions: cautionsOf(
+      data.rooms.flatMap((r) => r.items),
+      fields.language,
+    ),
+    ways: [
+      { href: wayTo(path, clientIndexPath(project.id)), text: "All documents" },
+      ...data.rooms.map((r) => ({
+        href: wayTo(path, boardPath(project.id, r.record.id)),
+        text: capital(r.record.fields.room),
+      })),
+    ],
+  };
+  return {
+    reader: "client",
+    project: project.id,
+    room: null,
+    path,
+    title: `${project.fields.project}: proposal`,
+    language: fields.language,
+    paper: fields.paper,
+    pdf: true,
+    model,
+    pictures: book.pictures,
+  };
 }

@@ -5,24 +5,24 @@ import { escapeHtml, type Markup } from "../words/marks.ts";
 
 /** One part of a step: what it buys and what that looks like. */
 export interface StairPart {
-	readonly label: string;
-	readonly sum: Money;
-	readonly fill:
-		| { readonly tile: Tile; readonly scale: number }
-		| { readonly flat: string }
-		| { readonly hatch: true };
+  readonly label: string;
+  readonly sum: Money;
+  readonly fill:
+    | { readonly tile: Tile; readonly scale: number }
+    | { readonly flat: string }
+    | { readonly hatch: true };
 }
 
 export interface StairStep {
-	readonly name: string;
-	readonly sum: string;
-	readonly parts: readonly StairPart[];
+  readonly name: string;
+  readonly sum: string;
+  readonly parts: readonly StairPart[];
 }
 
 export interface Stair {
-	readonly steps: readonly StairStep[];
-	readonly reserve: { readonly sum: Money; readonly words: string } | null;
-	readonly limit: { readonly sum: Money; readonly words: string } | null;
+  readonly steps: readonly StairStep[];
+  readonly reserve: { readonly sum: Money; readonly words: string } | null;
+  readonly limit: { readonly sum: Money; readonly words: string } | null;
 }
 
 const WIDTH = 170;
@@ -32,17 +32,10 @@ const TOP = 9;
 const r = (n: number): string => (Math.round(n * 100) / 100).toString();
 
 /** Strokes at 45 degrees over a box, for making and fitting. */
-function hatching(
-	x: number,
-	y: number,
-	w: number,
-	h: number,
-	id: string,
-): string {
-	let d = "";
-	for (let at = x - h; at < x + w; at += 1.7)
-		d += `M${r(at)} ${r(y + h)}l${r(h)} ${r(-h)}`;
-	return `<clipPath id="${id}"><rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${r(h)}"/></clipPath><path d="${d}" clip-path="url(#${id})" stroke="#23282e" stroke-width=".13" fill="none"/>`;
+function hatching(x: number, y: number, w: number, h: number, id: string): string {
+  let d = "";
+  for (let at = x - h; at < x + w; at += 1.7) d += `M${r(at)} ${r(y + h)}l${r(h)} ${r(-h)}`;
+  return `<clipPath id="${id}"><rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${r(h)}"/></clipPath><path d="${d}" clip-path="url(#${id})" stroke="#23282e" stroke-width=".13" fill="none"/>`;
 }
 
 /**
@@ -50,60 +43,56 @@ function hatching(
  * where the last one ended and is filled with the cloths that it buys. Lengths are money, exactly in proportion.
  */
 export function stairSvg(stair: Stair, prefix: string): Markup {
-	const value = (sum: Money): number => majorUnits(sum).valueOf();
-	const sums = stair.steps.map((s) =>
-		s.parts.reduce((a, p) => a + value(p.sum), 0),
-	);
-	const total =
-		sums.reduce((a, b) => a + b, 0) +
-		(stair.reserve ? value(stair.reserve.sum) : 0);
-	const limit = stair.limit ? value(stair.limit.sum) : null;
-	const axis = Math.max(total, limit ?? 0, 1);
-	const mm = (n: number): number => (n / axis) * WIDTH;
-	const height = TOP + stair.steps.length * PITCH - (PITCH - BAR) + 8;
-	let x = 0;
-	let out = "";
-	let labels = "";
-	for (const [at, step] of stair.steps.entries()) {
-		const y = TOP + at * PITCH;
-		const from = x;
-		for (const [n, part] of step.parts.entries()) {
-			const w = mm(value(part.sum));
-			if (w <= 0) continue;
-			const id = `${prefix}-b${at}-${n}`;
-			const box = { x, y, width: Math.max(0.2, w), height: BAR };
-			if ("tile" in part.fill)
-				out += `<clipPath id="${id}"><rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${BAR}"/></clipPath><g clip-path="url(#${id})">${tileImages(part.fill.tile, part.fill.scale, box, x + Math.min(w / 2, 12), y + BAR / 2)}</g>`;
-			else if ("flat" in part.fill)
-				out += `<rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${BAR}" fill="${part.fill.flat}"/>`;
-			else out += hatching(x, y, w, BAR, id);
-			x += w;
-			if (n < step.parts.length - 1 && w > 1.2)
-				out += `<path d="M${r(x)} ${r(y)}v${BAR}" stroke="#fff" stroke-width=".5"/>`;
-		}
-		out += `<rect x="${r(from)}" y="${r(y)}" width="${r(x - from)}" height="${BAR}" fill="none" stroke="#23282e" stroke-width=".18"/>`;
-		if (at < stair.steps.length - 1)
-			out += `<path d="M${r(x)} ${r(y + BAR)}v${PITCH - BAR}" stroke="#23282e" stroke-width=".25"/>`;
-		const right = x < WIDTH * 0.66;
-		const tx = right ? x + 2.4 : from - 2.4;
-		const anchor = right ? "start" : "end";
-		labels += `<text x="${r(tx)}" y="${r(y + 4)}" text-anchor="${anchor}" font-size="4.8" paint-order="stroke" stroke="#fff" stroke-width="1.4" style="font-family:var(--display);font-style:italic">${escapeHtml(step.name)}</text><text class="drawn" x="${r(tx)}" y="${r(y + 8.4)}" text-anchor="${anchor}" font-size="3.7" paint-order="stroke" stroke="#fff" stroke-width="1.2">${escapeHtml(step.sum)}</text>`;
-	}
-	const lastY = TOP + (stair.steps.length - 1) * PITCH;
-	if (stair.reserve) {
-		const w = mm(value(stair.reserve.sum));
-		out += `<rect x="${r(x)}" y="${r(lastY)}" width="${r(w)}" height="${BAR}" fill="none" stroke="#23282e" stroke-width=".25" stroke-dasharray="1.2 .8"/>`;
-		out += `<text class="drawn" x="${r(Math.min(WIDTH - 2, x + w))}" y="${r(lastY + BAR + 4.4)}" text-anchor="end" font-size="3.5">${escapeHtml(stair.reserve.words)}</text>`;
-		x += w;
-	}
-	if (stair.limit && limit !== null) {
-		const at = mm(limit);
-		if (limit < total)
-			out += `<rect x="${r(at)}" y="${r(lastY)}" width="${r(mm(total) - at)}" height="${BAR}" fill="none" stroke="#8c3426" stroke-width=".7"/>`;
-		out += `<path d="M${r(at)} ${TOP - 4}V${r(height - 2)}" stroke="#23282e" stroke-width=".5"/><text class="drawn" x="${r(at)}" y="${TOP - 5.4}" text-anchor="end" font-size="3.7">${escapeHtml(stair.limit.words)}</text>`;
-	}
-	const words = stair.steps.map((s) => `${s.name} ${s.sum}`).join("; ");
-	return {
-		html: `<svg class="budget-picture" viewBox="-0.5 0 ${WIDTH + 1} ${r(height)}" role="img" aria-labelledby="${prefix}-t ${prefix}-d" xmlns="http://www.w3.org/2000/svg"><title id="${prefix}-t">Where the money goes, phase by phase</title><desc id="${prefix}-d">${escapeHtml(words)}</desc>${out}${labels}</svg>`,
-	};
+  const value = (sum: Money): number => majorUnits(sum).valueOf();
+  const sums = stair.steps.map((s) => s.parts.reduce((a, p) => a + value(p.sum), 0));
+  const total = sums.reduce((a, b) => a + b, 0) + (stair.reserve ? value(stair.reserve.sum) : 0);
+  const limit = stair.limit ? value(stair.limit.sum) : null;
+  const axis = Math.max(total, limit ?? 0, 1);
+  const mm = (n: number): number => (n / axis) * WIDTH;
+  const height = TOP + stair.steps.length * PITCH - (PITCH - BAR) + 8;
+  let x = 0;
+  let out = "";
+  let labels = "";
+  for (const [at, step] of stair.steps.entries()) {
+    const y = TOP + at * PITCH;
+    const from = x;
+    for (const [n, part] of step.parts.entries()) {
+      const w = mm(value(part.sum));
+      if (w <= 0) continue;
+      const id = `${prefix}-b${at}-${n}`;
+      const box = { x, y, width: Math.max(0.2, w), height: BAR };
+      if ("tile" in part.fill)
+        out += `<clipPath id="${id}"><rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${BAR}"/></clipPath><g clip-path="url(#${id})">${tileImages(part.fill.tile, part.fill.scale, box, x + Math.min(w / 2, 12), y + BAR / 2)}</g>`;
+      else if ("flat" in part.fill)
+        out += `<rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${BAR}" fill="${part.fill.flat}"/>`;
+      else out += hatching(x, y, w, BAR, id);
+      x += w;
+      if (n < step.parts.length - 1 && w > 1.2)
+        out += `<path d="M${r(x)} ${r(y)}v${BAR}" stroke="#fff" stroke-width=".5"/>`;
+    }
+    out += `<rect x="${r(from)}" y="${r(y)}" width="${r(x - from)}" height="${BAR}" fill="none" stroke="#23282e" stroke-width=".18"/>`;
+    if (at < stair.steps.length - 1)
+      out += `<path d="M${r(x)} ${r(y + BAR)}v${PITCH - BAR}" stroke="#23282e" stroke-width=".25"/>`;
+    const right = x < WIDTH * 0.66;
+    const tx = right ? x + 2.4 : from - 2.4;
+    const anchor = right ? "start" : "end";
+    labels += `<text x="${r(tx)}" y="${r(y + 4)}" text-anchor="${anchor}" font-size="4.8" paint-order="stroke" stroke="#fff" stroke-width="1.4" style="font-family:var(--display);font-style:italic">${escapeHtml(step.name)}</text><text class="drawn" x="${r(tx)}" y="${r(y + 8.4)}" text-anchor="${anchor}" font-size="3.7" paint-order="stroke" stroke="#fff" stroke-width="1.2">${escapeHtml(step.sum)}</text>`;
+  }
+  const lastY = TOP + (stair.steps.length - 1) * PITCH;
+  if (stair.reserve) {
+    const w = mm(value(stair.reserve.sum));
+    out += `<rect x="${r(x)}" y="${r(lastY)}" width="${r(w)}" height="${BAR}" fill="none" stroke="#23282e" stroke-width=".25" stroke-dasharray="1.2 .8"/>`;
+    out += `<text class="drawn" x="${r(Math.min(WIDTH - 2, x + w))}" y="${r(lastY + BAR + 4.4)}" text-anchor="end" font-size="3.5">${escapeHtml(stair.reserve.words)}</text>`;
+    x += w;
+  }
+  if (stair.limit && limit !== null) {
+    const at = mm(limit);
+    if (limit < total)
+      out += `<rect x="${r(at)}" y="${r(lastY)}" width="${r(mm(total) - at)}" height="${BAR}" fill="none" stroke="#8c3426" stroke-width=".7"/>`;
+    out += `<path d="M${r(at)} ${TOP - 4}V${r(height - 2)}" stroke="#23282e" stroke-width=".5"/><text class="drawn" x="${r(at)}" y="${TOP - 5.4}" text-anchor="end" font-size="3.7">${escapeHtml(stair.limit.words)}</text>`;
+  }
+  const words = stair.steps.map((s) => `${s.name} ${s.sum}`).join("; ");
+  return {
+    html: `<svg class="budget-picture" viewBox="-0.5 0 ${WIDTH + 1} ${r(height)}" role="img" aria-labelledby="${prefix}-t ${prefix}-d" xmlns="http://www.w3.org/2000/svg"><title id="${prefix}-t">Where the money goes, phase by phase</title><desc id="${prefix}-d">${escapeHtml(words)}</desc>${out}${labels}</svg>`,
+  };
 }

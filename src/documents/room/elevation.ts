@@ -15,340 +15,309 @@ import { itemsAtWall, type StandingItem } from "./placeItems.ts";
 import { wallFrame, wallShapes } from "./wallShapes.ts";
 
 export interface ElevationPage {
-	readonly title: string;
-	readonly standfirst: string;
-	readonly svg: Markup;
-	readonly labels: readonly {
-		readonly x: number;
-		readonly y: number;
-		readonly name: string;
-		readonly words: string;
-	}[];
+  readonly title: string;
+  readonly standfirst: string;
+  readonly svg: Markup;
+  readonly labels: readonly {
+    readonly x: number;
+    readonly y: number;
+    readonly name: string;
+    readonly words: string;
+  }[];
 }
 
 const SCALES: Readonly<Record<UnitSystem, readonly number[]>> = {
-	inches: [12, 16, 20, 24, 32, 48],
-	centimetres: [10, 15, 20, 25, 30, 50],
+  inches: [12, 16, 20, 24, 32, 48],
+  centimetres: [10, 15, 20, 25, 30, 50],
 };
 const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
 
 /** A computed measure of a drawing as an exact length: drawings are in whole tenths of a millimetre. */
 function asLength(mm: number): Length {
-	return Length.mm((Math.round(mm * 10) / 10).toString());
+  return Length.mm((Math.round(mm * 10) / 10).toString());
 }
 
 /** Chains above the wall: what hangs and stands there from left to right, then the whole; its height at the right. */
 function dimensionsOf(
-	wall: Wall,
-	height: number,
-	items: readonly StandingItem[],
-	units: UnitSystem,
+  wall: Wall,
+  height: number,
+  items: readonly StandingItem[],
+  units: UnitSystem,
 ): Dimension[] {
-	const length = wall.length.toMm();
-	const main = items.filter(
-		(i) => i.item.kind.kind !== "cushion" && i.width > 200,
-	);
-	const taken: { from: number; to: number }[] = [];
-	for (const item of [...main].sort((a, b) => b.width - a.width)) {
-		const box = {
-			from: Math.max(0, item.x),
-			to: Math.min(length, item.x + item.width),
-		};
-		if (taken.every((t) => box.to <= t.from + 1 || box.from >= t.to - 1))
-			taken.push(box);
-	}
-	taken.sort((a, b) => a.from - b.from);
-	const print = (mm: number): string =>
-		units === "inches"
-			? printLength(asLength(mm).nearest(Length.inches("0.5")), units)
-			: printLength(asLength(mm).nearest(Length.mm(10)), units).replace(
-					/\u202fcm$/,
-					"",
-				);
-	const out: Dimension[] = [];
-	let at = 0;
-	for (const t of taken) {
-		if (t.from - at > 60)
-			out.push({
-				axis: "horizontal",
-				from: at,
-				to: t.from,
-				side: "top",
-				level: 1,
-				text: print(t.from - at),
-			});
-		out.push({
-			axis: "horizontal",
-			from: t.from,
-			to: t.to,
-			side: "top",
-			level: 1,
-			text: print(t.to - t.from),
-		});
-		at = t.to;
-	}
-	if (taken.length > 0 && length - at > 60)
-		out.push({
-			axis: "horizontal",
-			from: at,
-			to: length,
-			side: "top",
-			level: 1,
-			text: print(length - at),
-		});
-	out.push({
-		axis: "horizontal",
-		from: 0,
-		to: length,
-		side: "top",
-		level: taken.length > 0 ? 2 : 1,
-		text: print(length),
-	});
-	out.push({
-		axis: "vertical",
-		from: 0,
-		to: height,
-		side: "right",
-		level: 1,
-		text: print(height),
-	});
-	return out;
+  const length = wall.length.toMm();
+  const main = items.filter((i) => i.item.kind.kind !== "cushion" && i.width > 200);
+  const taken: { from: number; to: number }[] = [];
+  for (const item of [...main].sort((a, b) => b.width - a.width)) {
+    const box = {
+      from: Math.max(0, item.x),
+      to: Math.min(length, item.x + item.width),
+    };
+    if (taken.every((t) => box.to <= t.from + 1 || box.from >= t.to - 1)) taken.push(box);
+  }
+  taken.sort((a, b) => a.from - b.from);
+  const print = (mm: number): string =>
+    units === "inches"
+      ? printLength(asLength(mm).nearest(Length.inches("0.5")), units)
+      : printLength(asLength(mm).nearest(Length.mm(10)), units).replace(/\u202fcm$/, "");
+  const out: Dimension[] = [];
+  let at = 0;
+  for (const t of taken) {
+    if (t.from - at > 60)
+      out.push({
+        axis: "horizontal",
+        from: at,
+        to: t.from,
+        side: "top",
+        level: 1,
+        text: print(t.from - at),
+      });
+    out.push({
+      axis: "horizontal",
+      from: t.from,
+      to: t.to,
+      side: "top",
+      level: 1,
+      text: print(t.to - t.from),
+    });
+    at = t.to;
+  }
+  if (taken.length > 0 && length - at > 60)
+    out.push({
+      axis: "horizontal",
+      from: at,
+      to: length,
+      side: "top",
+      level: 1,
+      text: print(length - at),
+    });
+  out.push({
+    axis: "horizontal",
+    from: 0,
+    to: length,
+    side: "top",
+    level: taken.length > 0 ? 2 : 1,
+    text: print(length),
+  });
+  out.push({
+    axis: "vertical",
+    from: 0,
+    to: height,
+    side: "right",
+    level: 1,
+    text: print(height),
+  });
+  return out;
 }
 
 /** The rendered drawing as an SVG that nests in a page-sized one, at a place on the sheet. */
-function nested(
-	svg: string,
-	x: number,
-	y: number,
-	width: number,
-	height: number,
-): string {
-	return svg
-		.replace(
-			/ width="[^"]*mm" height="[^"]*mm"/,
-			` x="${r(x)}" y="${r(y)}" width="${r(width)}" height="${r(height)}"`,
-		)
-		.replace(' xmlns="http://www.w3.org/2000/svg"', "");
+function nested(svg: string, x: number, y: number, width: number, height: number): string {
+  return svg
+    .replace(
+      / width="[^"]*mm" height="[^"]*mm"/,
+      ` x="${r(x)}" y="${r(y)}" width="${r(width)}" height="${r(height)}"`,
+    )
+    .replace(' xmlns="http://www.w3.org/2000/svg"', "");
 }
 
 function scaleWords(scale: number, units: UnitSystem): string {
-	if (units === "inches" && scale % 12 === 0 && scale / 12 <= 4)
-		return scale === 12
-			? "one inch to the foot"
-			: `one inch to ${["", "one foot", "two feet", "three feet", "four feet"][scale / 12]}`;
-	return `one to ${scale}`;
+  if (units === "inches" && scale % 12 === 0 && scale / 12 <= 4)
+    return scale === 12
+      ? "one inch to the foot"
+      : `one inch to ${["", "one foot", "two feet", "three feet", "four feet"][scale / 12]}`;
+  return `one to ${scale}`;
 }
 
 function bar(x: number, y: number, scale: number, units: UnitSystem): string {
-	const step = units === "inches" ? 304.8 / scale : 500 / scale;
-	const label =
-		units === "inches"
-			? (n: number): string => `${n}${n === 4 ? "\u202fft" : ""}`
-			: (n: number): string => `${n * 50}${n === 4 ? "\u202fcm" : ""}`;
-	let out = "";
-	for (let i = 0; i < 4; i++)
-		out += `<rect x="${r(x + i * step)}" y="${r(y)}" width="${r(step)}" height="1.3" fill="${i % 2 === 0 ? "#23282e" : "#fff"}" stroke="#23282e" stroke-width=".18"/>`;
-	for (const n of [0, 1, 2, 3, 4])
-		out += `<text class="drawn" x="${r(x + n * step)}" y="${r(y + 5.4)}" text-anchor="${n === 4 ? "end" : n === 0 ? "start" : "middle"}" font-size="3.5">${label(n)}</text>`;
-	return out;
+  const step = units === "inches" ? 304.8 / scale : 500 / scale;
+  const label =
+    units === "inches"
+      ? (n: number): string => `${n}${n === 4 ? "\u202fft" : ""}`
+      : (n: number): string => `${n * 50}${n === 4 ? "\u202fcm" : ""}`;
+  let out = "";
+  for (let i = 0; i < 4; i++)
+    out += `<rect x="${r(x + i * step)}" y="${r(y)}" width="${r(step)}" height="1.3" fill="${i % 2 === 0 ? "#23282e" : "#fff"}" stroke="#23282e" stroke-width=".18"/>`;
+  for (const n of [0, 1, 2, 3, 4])
+    out += `<text class="drawn" x="${r(x + n * step)}" y="${r(y + 5.4)}" text-anchor="${n === 4 ? "end" : n === 0 ? "start" : "middle"}" font-size="3.5">${label(n)}</text>`;
+  return out;
 }
 
 function labelsOf(
-	data: ProjectData,
-	items: readonly StandingItem[],
-	language: Language,
+  data: ProjectData,
+  items: readonly StandingItem[],
+  language: Language,
 ): LeaderLabel[] {
-	const seen = new Set<string>();
-	return items.flatMap((standing): LeaderLabel[] => {
-		const { item } = standing;
-		if (seen.has(item.record.id)) return [];
-		seen.add(item.record.id);
-		const uses = item.kind
-			.cloths(item.record.fields as never)
-			.filter((u) => ["face", "cover", "paper"].includes(u.surface));
-		const names = [
-			...new Set(
-				uses
-					.map((u) => data.swatches.get(u.cloth)?.name)
-					.filter((n): n is string => n !== undefined),
-			),
-		];
-		const object =
-			item.kind.kind === "object"
-				? data.objects.get((item.record.fields as { object: string }).object)
-						?.name
-				: undefined;
-		const { x, y, width, height } = standing;
-		// On drawn-back curtains the dot stands on the left one; on a blind on what hangs below its head.
-		const curtains = item.kind.kind === "curtains";
-		const left = curtains ? x + width * 0.05 : x;
-		const right = curtains ? x + width * 0.12 : x + width;
-		const foot = item.kind.kind === "blind" ? y + height * 0.45 : y + height;
-		return [
-			{
-				id: item.record.id,
-				name: object ?? listed(names),
-				words: object ? "" : itemPhrase(item, language),
-				left,
-				right,
-				top: y,
-				foot,
-			},
-		];
-	});
+  const seen = new Set<string>();
+  return items.flatMap((standing): LeaderLabel[] => {
+    const { item } = standing;
+    if (seen.has(item.record.id)) return [];
+    seen.add(item.record.id);
+    const uses = item.kind
+      .cloths(item.record.fields as never)
+      .filter((u) => ["face", "cover", "paper"].includes(u.surface));
+    const names = [
+      ...new Set(
+        uses
+          .map((u) => data.swatches.get(u.cloth)?.name)
+          .filter((n): n is string => n !== undefined),
+      ),
+    ];
+    const object =
+      item.kind.kind === "object"
+        ? data.objects.get((item.record.fields as { object: string }).object)?.name
+        : undefined;
+    const { x, y, width, height } = standing;
+    // On drawn-back curtains the dot stands on the left one; on a blind on what hangs below its head.
+    const curtains = item.kind.kind === "curtains";
+    const left = curtains ? x + width * 0.05 : x;
+    const right = curtains ? x + width * 0.12 : x + width;
+    const foot = item.kind.kind === "blind" ? y + height * 0.45 : y + height;
+    return [
+      {
+        id: item.record.id,
+        name: object ?? listed(names),
+        words: object ? "" : itemPhrase(item, language),
+        left,
+        right,
+        top: y,
+        foot,
+      },
+    ];
+  });
 }
 
 /** Papers on a wall are named too, where the paper is not covered: just above the skirting at its left part. */
 function paperLabels(
-	data: ProjectData,
-	room: RoomData,
-	wall: Wall,
-	height: number,
-	language: Language,
+  data: ProjectData,
+  room: RoomData,
+  wall: Wall,
+  height: number,
+  language: Language,
 ): LeaderLabel[] {
-	return room.plan.covers.flatMap((cover): LeaderLabel[] => {
-		const face =
-			cover.what === "paper"
-				? cover.faces.find(
-						(f) =>
-							f.wall === wall.name &&
-							(f.part === "wall" || f.part === "breast"),
-					)
-				: undefined;
-		const item = room.items.find((i) => i.record.id === cover.item);
-		const cloth = (item?.record.fields as { cloth?: string } | undefined)
-			?.cloth;
-		if (!face || !item || !cloth) return [];
-		const x = face.fromLeft.toMm();
-		return [
-			{
-				id: cover.item,
-				name: data.swatches.get(cloth)?.name ?? "",
-				words: itemPhrase(item, language),
-				left: x,
-				right: x + Math.min(400, face.width.toMm() * 0.25),
-				top: height * 0.4,
-				foot: height * 0.8,
-			},
-		];
-	});
+  return room.plan.covers.flatMap((cover): LeaderLabel[] => {
+    const face =
+      cover.what === "paper"
+        ? cover.faces.find(
+            (f) => f.wall === wall.name && (f.part === "wall" || f.part === "breast"),
+          )
+        : undefined;
+    const item = room.items.find((i) => i.record.id === cover.item);
+    const cloth = (item?.record.fields as { cloth?: string } | undefined)?.cloth;
+    if (!face || !item || !cloth) return [];
+    const x = face.fromLeft.toMm();
+    return [
+      {
+        id: cover.item,
+        name: data.swatches.get(cloth)?.name ?? "",
+        words: itemPhrase(item, language),
+        left: x,
+        right: x + Math.min(400, face.width.toMm() * 0.25),
+        top: height * 0.4,
+        foot: height * 0.8,
+      },
+    ];
+  });
 }
 
 /** True where a wall has cloth or paper to show: a piece that stands there alone is on the plan. */
 export function isShown(room: RoomData, wall: Wall): boolean {
-	const hung = room.items.some((item) => {
-		const placed = room.plan.placements.get(item.record.id);
-		const lying = room.items.some(
-			(other) =>
-				room.plan.placements.get(other.record.id)?.on === item.record.id,
-		);
-		return (
-			placed?.wallBox?.wall === wall.name &&
-			(item.kind.kind !== "object" || lying)
-		);
-	});
-	const papered = room.plan.covers.some(
-		(c) => c.what === "paper" && c.faces.some((f) => f.wall === wall.name),
-	);
-	return hung || papered;
+  const hung = room.items.some((item) => {
+    const placed = room.plan.placements.get(item.record.id);
+    const lying = room.items.some(
+      (other) => room.plan.placements.get(other.record.id)?.on === item.record.id,
+    );
+    return placed?.wallBox?.wall === wall.name && (item.kind.kind !== "object" || lying);
+  });
+  const papered = room.plan.covers.some(
+    (c) => c.what === "paper" && c.faces.some((f) => f.wall === wall.name),
+  );
+  return hung || papered;
 }
 
 /** One wall drawn to scale with its cloths, dimensions above and names below; null where the room has no height. */
 export function elevationPage(
-	data: ProjectData,
-	room: RoomData,
-	wall: Wall,
-	sheet: BoardSheet,
-	book: PictureBook,
-	prefix: string,
+  data: ProjectData,
+  room: RoomData,
+  wall: Wall,
+  sheet: BoardSheet,
+  book: PictureBook,
+  prefix: string,
 ): ElevationPage | null {
-	const wallHeight = room.plan.height?.toMm();
-	if (!wallHeight) return null;
-	const { units } = data.studio.fields;
-	const language = data.studio.fields.language as Language;
-	const length = wall.length.toMm();
-	const items = itemsAtWall(room, wall.name, wallHeight, lookUpsOf(data));
-	const top = sheet.margin.top + 46;
-	const across = sheet.width - sheet.margin.left - sheet.margin.right - 22;
-	const down = sheet.height - top - sheet.margin.bottom - 30;
-	const scale =
-		SCALES[units].find((s) => length / s <= across && wallHeight / s <= down) ??
-		60;
-	const drawing: Drawing = {
-		widthMm: length,
-		heightMm: wallHeight,
-		shapes: [
-			...wallShapes(wall, room, wallHeight),
-			...items.flatMap((i) => i.shapes),
-			wallFrame(length, wallHeight),
-		],
-		dimensions: dimensionsOf(wall, wallHeight, items, units),
-		title: `The ${wall.name} wall of ${room.record.fields.room}`,
-		description:
-			items
-				.map((i) => `${itemPhrase(i.item, language)} ${i.item.record.title}`)
-				.join("; ") || "an empty wall",
-	};
-	const rendered = renderDrawing(drawing, {
-		scale: 1 / scale,
-		bindings: roomBindings(data, room, scale, book),
-		style: "cloth",
-		dimensions: true,
-		idPrefix: prefix,
-	});
-	const x = (sheet.width - length / scale) / 2;
-	const paperHeight = wallHeight / scale;
-	const y = top + Math.max(0, (down - paperHeight) * 0.6);
-	const leaders = placeLeaders(
-		[
-			...paperLabels(data, room, wall, wallHeight, language),
-			...labelsOf(data, items, language),
-		],
-		1 / scale,
-		x,
-		y,
-		y + paperHeight + 6,
-		sheet.width - sheet.margin.right,
-	);
-	const body =
-		nested(
-			rendered.svg,
-			x - rendered.insetMm.left,
-			y - rendered.insetMm.top,
-			rendered.widthMm,
-			rendered.heightMm,
-		) +
-		leaders.svg +
-		bar(
-			sheet.width -
-				sheet.margin.right -
-				(units === "inches" ? 4 * 304.8 : 2000) / scale,
-			sheet.margin.top + 14,
-			scale,
-			units,
-		);
-	return {
-		title: `The ${wall.name} wall`,
-		standfirst: `Drawn at ${scaleWords(scale, units)}. Each pattern is at the same scale as the furniture.`,
-		svg: {
-			html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" xmlns="http://www.w3.org/2000/svg">${body}</svg>`,
-		},
-		labels: leaders.labels.map((l) => ({ ...l, name: l.name, words: l.words })),
-	};
+  const wallHeight = room.plan.height?.toMm();
+  if (!wallHeight) return null;
+  const { units } = data.studio.fields;
+  const language = data.studio.fields.language as Language;
+  const length = wall.length.toMm();
+  const items = itemsAtWall(room, wall.name, wallHeight, lookUpsOf(data));
+  const top = sheet.margin.top + 46;
+  const across = sheet.width - sheet.margin.left - sheet.margin.right - 22;
+  const down = sheet.height - top - sheet.margin.bottom - 30;
+  const scale = SCALES[units].find((s) => length / s <= across && wallHeight / s <= down) ?? 60;
+  const drawing: Drawing = {
+    widthMm: length,
+    heightMm: wallHeight,
+    shapes: [
+      ...wallShapes(wall, room, wallHeight),
+      ...items.flatMap((i) => i.shapes),
+      wallFrame(length, wallHeight),
+    ],
+    dimensions: dimensionsOf(wall, wallHeight, items, units),
+    title: `The ${wall.name} wall of ${room.record.fields.room}`,
+    description:
+      items.map((i) => `${itemPhrase(i.item, language)} ${i.item.record.title}`).join("; ") ||
+      "an empty wall",
+  };
+  const rendered = renderDrawing(drawing, {
+    scale: 1 / scale,
+    bindings: roomBindings(data, room, scale, book),
+    style: "cloth",
+    dimensions: true,
+    idPrefix: prefix,
+  });
+  const x = (sheet.width - length / scale) / 2;
+  const paperHeight = wallHeight / scale;
+  const y = top + Math.max(0, (down - paperHeight) * 0.6);
+  const leaders = placeLeaders(
+    [...paperLabels(data, room, wall, wallHeight, language), ...labelsOf(data, items, language)],
+    1 / scale,
+    x,
+    y,
+    y + paperHeight + 6,
+    sheet.width - sheet.margin.right,
+  );
+  const body =
+    nested(
+      rendered.svg,
+      x - rendered.insetMm.left,
+      y - rendered.insetMm.top,
+      rendered.widthMm,
+      rendered.heightMm,
+    ) +
+    leaders.svg +
+    bar(
+      sheet.width - sheet.margin.right - (units === "inches" ? 4 * 304.8 : 2000) / scale,
+      sheet.margin.top + 14,
+      scale,
+      units,
+    );
+  return {
+    title: `The ${wall.name} wall`,
+    standfirst: `Drawn at ${scaleWords(scale, units)}. Each pattern is at the same scale as the furniture.`,
+    svg: {
+      html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" xmlns="http://www.w3.org/2000/svg">${body}</svg>`,
+    },
+    labels: leaders.labels.map((l) => ({ ...l, name: l.name, words: l.words })),
+  };
 }
 
 /** The elevations of a room, in the order of its walls. */
 export function elevationPages(
-	data: ProjectData,
-	room: RoomData,
-	sheet: BoardSheet,
-	book: PictureBook,
-	prefix: string,
+  data: ProjectData,
+  room: RoomData,
+  sheet: BoardSheet,
+  book: PictureBook,
+  prefix: string,
 ): ElevationPage[] {
-	return (room.plan.walls ?? [])
-		.filter((w) => isShown(room, w))
-		.flatMap(
-			(wall, at) =>
-				elevationPage(data, room, wall, sheet, book, `${prefix}-w${at}`) ?? [],
-		);
+  return (room.plan.walls ?? [])
+    .filter((w) => isShown(room, w))
+    .flatMap((wall, at) => elevationPage(data, room, wall, sheet, book, `${prefix}-w${at}`) ?? []);
 }

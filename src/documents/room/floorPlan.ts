@@ -10,123 +10,113 @@ const THICK = 110;
 const TURNS = { south: 0, west: 90, north: 180, east: 270 } as const;
 
 /** A point on a wall, `along` it from its left end and `out` of the room, in millimetres from the room's north-west corner. */
-function onWall(
-	wall: Wall,
-	along: number,
-	out: number,
-): readonly [number, number] {
-	const d = DIRECTION[wall.side];
-	return [
-		wall.start.x.toMm() + d.x * along + d.y * out,
-		wall.start.y.toMm() + d.y * along - d.x * out,
-	];
+function onWall(wall: Wall, along: number, out: number): readonly [number, number] {
+  const d = DIRECTION[wall.side];
+  return [
+    wall.start.x.toMm() + d.x * along + d.y * out,
+    wall.start.y.toMm() + d.y * along - d.x * out,
+  ];
 }
 
 /** One wall in section with its openings left white. */
 function wallSection(wall: Wall): Shape[] {
-	const length = wall.length.toMm();
-	const openings = [...wall.openings].sort((a, b) =>
-		a.fromLeft.compare(b.fromLeft),
-	);
-	const solid: [number, number][] = [];
-	let at = -THICK;
-	for (const o of openings) {
-		solid.push([at, o.fromLeft.toMm()]);
-		at = o.fromLeft.toMm() + o.width.toMm();
-	}
-	solid.push([at, length + THICK]);
-	const shapes: Shape[] = solid.map(([from, to]) => ({
-		shape: "path",
-		d: polyline(
-			[
-				onWall(wall, from, 0),
-				onWall(wall, to, 0),
-				onWall(wall, to, THICK),
-				onWall(wall, from, THICK),
-			],
-			true,
-		),
-		fill: { hex: "#23282e" },
-		pen: "fold",
-	}));
-	for (const o of openings) {
-		const from = o.fromLeft.toMm();
-		const to = from + o.width.toMm();
-		if (o.what === "window") {
-			for (const out of [THICK * 0.35, THICK * 0.65])
-				shapes.push({
-					shape: "path",
-					d: polyline([onWall(wall, from, out), onWall(wall, to, out)]),
-					fill: null,
-					pen: "dimension",
-				});
-			shapes.push({
-				shape: "path",
-				d: polyline(
-					[
-						onWall(wall, from, 0),
-						onWall(wall, to, 0),
-						onWall(wall, to, THICK),
-						onWall(wall, from, THICK),
-					],
-					true,
-				),
-				fill: null,
-				pen: "dimension",
-			});
-		} else {
-			const width = to - from;
-			const swing = Array.from({ length: 13 }, (_, i) => {
-				const a = (i / 12) * (Math.PI / 2);
-				return onWall(wall, from + width * Math.cos(a), -width * Math.sin(a));
-			});
-			shapes.push(
-				{ shape: "path", d: polyline(swing), fill: null, pen: "dimension" },
-				{
-					shape: "path",
-					d: polyline([onWall(wall, from, 0), onWall(wall, from, -width)]),
-					fill: null,
-					pen: "edge",
-				},
-			);
-		}
-	}
-	const b = wall.breast;
-	if (b) {
-		const from = b.fromLeft.toMm();
-		const to = from + b.width.toMm();
-		shapes.push({
-			shape: "path",
-			d: polyline(
-				[
-					onWall(wall, from, 0),
-					onWall(wall, from, -b.depth.toMm()),
-					onWall(wall, to, -b.depth.toMm()),
-					onWall(wall, to, 0),
-				],
-				true,
-			),
-			fill: { hex: "#23282e" },
-			pen: "fold",
-		});
-	}
-	return shapes;
+  const length = wall.length.toMm();
+  const openings = [...wall.openings].sort((a, b) => a.fromLeft.compare(b.fromLeft));
+  const solid: [number, number][] = [];
+  let at = -THICK;
+  for (const o of openings) {
+    solid.push([at, o.fromLeft.toMm()]);
+    at = o.fromLeft.toMm() + o.width.toMm();
+  }
+  solid.push([at, length + THICK]);
+  const shapes: Shape[] = solid.map(([from, to]) => ({
+    shape: "path",
+    d: polyline(
+      [
+        onWall(wall, from, 0),
+        onWall(wall, to, 0),
+        onWall(wall, to, THICK),
+        onWall(wall, from, THICK),
+      ],
+      true,
+    ),
+    fill: { hex: "#23282e" },
+    pen: "fold",
+  }));
+  for (const o of openings) {
+    const from = o.fromLeft.toMm();
+    const to = from + o.width.toMm();
+    if (o.what === "window") {
+      for (const out of [THICK * 0.35, THICK * 0.65])
+        shapes.push({
+          shape: "path",
+          d: polyline([onWall(wall, from, out), onWall(wall, to, out)]),
+          fill: null,
+          pen: "dimension",
+        });
+      shapes.push({
+        shape: "path",
+        d: polyline(
+          [
+            onWall(wall, from, 0),
+            onWall(wall, to, 0),
+            onWall(wall, to, THICK),
+            onWall(wall, from, THICK),
+          ],
+          true,
+        ),
+        fill: null,
+        pen: "dimension",
+      });
+    } else {
+      const width = to - from;
+      const swing = Array.from({ length: 13 }, (_, i) => {
+        const a = (i / 12) * (Math.PI / 2);
+        return onWall(wall, from + width * Math.cos(a), -width * Math.sin(a));
+      });
+      shapes.push(
+        { shape: "path", d: polyline(swing), fill: null, pen: "dimension" },
+        {
+          shape: "path",
+          d: polyline([onWall(wall, from, 0), onWall(wall, from, -width)]),
+          fill: null,
+          pen: "edge",
+        },
+      );
+    }
+  }
+  const b = wall.breast;
+  if (b) {
+    const from = b.fromLeft.toMm();
+    const to = from + b.width.toMm();
+    shapes.push({
+      shape: "path",
+      d: polyline(
+        [
+          onWall(wall, from, 0),
+          onWall(wall, from, -b.depth.toMm()),
+          onWall(wall, to, -b.depth.toMm()),
+          onWall(wall, to, 0),
+        ],
+        true,
+      ),
+      fill: { hex: "#23282e" },
+      pen: "fold",
+    });
+  }
+  return shapes;
 }
 
 /** Curtains seen from above: a small wave before the window. */
 function curtainWave(wall: Wall, from: number, width: number): Shape[] {
-	const part = width * 0.2;
-	return [from, from + width - part].map((start): Shape => {
-		const steps = 40;
-		const points = Array.from({ length: steps + 1 }, (_, i) =>
-			onWall(
-				wall,
-				start + (part * i) / steps,
-				-70 + 32 * Math.sin((i / steps) * Math.PI * 10),
-			),
-		);
-		return { shape: "path", d: polyline(points), fill: null, pen: "edge" };
-	});
+  const part = width * 0.2;
+  return [from, from + width - part].map((start): Shape => {
+    const steps = 40;
+    const points = Array.from({ length: steps + 1 }, (_, i) =>
+      onWall(wall, start + (part * i) / steps, -70 + 32 * Math.sin((i / steps) * Math.PI * 10)),
+    );
+    return { shape: "path", d: polyline(points), fill: null, pen: "edge" };
+  });
 }
 
 /**
@@ -134,82 +124,61 @@ function curtainWave(wall: Wall, from: number, width: number): Shape[] {
  * the room's north-west corner. Null without walls.
  */
 export function floorPlanShapes(
-	room: RoomData,
-	context: DrawingContext,
+  room: RoomData,
+  context: DrawingContext,
 ): { shapes: Shape[]; width: number; height: number } | null {
-	const walls = room.plan.walls;
-	if (!walls) return null;
-	const xs = walls.flatMap((w) => [
-		onWall(w, 0, 0)[0],
-		onWall(w, w.length.toMm(), 0)[0],
-	]);
-	const ys = walls.flatMap((w) => [
-		onWall(w, 0, 0)[1],
-		onWall(w, w.length.toMm(), 0)[1],
-	]);
-	const width = Math.max(...xs);
-	const height = Math.max(...ys);
-	const shapes: Shape[] = [];
-	const boxed = room.items.flatMap((item) => {
-		const placed = room.plan.placements.get(item.record.id);
-		return placed?.floorBox
-			? [{ item, box: placed.floorBox, facing: placed.facing }]
-			: [];
-	});
-	boxed.sort((a, b) => Number(b.box.flat) - Number(a.box.flat));
-	for (const { item, box, facing } of boxed) {
-		const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
-		const drawing =
-			entry?.plan(item.record.fields as never, item.made as never, context) ??
-			null;
-		const [x, y, w, h] = [
-			box.west.toMm(),
-			box.north.toMm(),
-			box.toEast.toMm(),
-			box.toSouth.toMm(),
-		];
-		if (!drawing) {
-			shapes.push({
-				shape: "path",
-				d: rect(x, y, w, h),
-				fill: { tone: "white" },
-				pen: "edge",
-			});
-			continue;
-		}
-		const turn = facing
-			? TURNS[facing]
-			: drawing.widthMm > drawing.heightMm !== w > h && Math.abs(w - h) > 50
-				? 90
-				: 0;
-		const children = renameSurfaces(
-			drawing.shapes,
-			(surface) => `${item.record.id}/${surface}`,
-		);
-		shapes.push({
-			shape: "group",
-			x: x + w / 2,
-			y: y + h / 2,
-			turnDeg: turn,
-			children: [
-				{
-					shape: "group",
-					x: -drawing.widthMm / 2,
-					y: -drawing.heightMm / 2,
-					children,
-				},
-			],
-		});
-	}
-	for (const item of room.items) {
-		const box =
-			item.kind.kind === "curtains"
-				? room.plan.placements.get(item.record.id)?.wallBox
-				: null;
-		const wall = box ? walls.find((w) => w.name === box.wall) : undefined;
-		if (box && wall)
-			shapes.push(...curtainWave(wall, box.left.toMm(), box.width.toMm()));
-	}
-	for (const wall of walls) shapes.push(...wallSection(wall));
-	return { shapes, width, height };
+  const walls = room.plan.walls;
+  if (!walls) return null;
+  const xs = walls.flatMap((w) => [onWall(w, 0, 0)[0], onWall(w, w.length.toMm(), 0)[0]]);
+  const ys = walls.flatMap((w) => [onWall(w, 0, 0)[1], onWall(w, w.length.toMm(), 0)[1]]);
+  const width = Math.max(...xs);
+  const height = Math.max(...ys);
+  const shapes: Shape[] = [];
+  const boxed = room.items.flatMap((item) => {
+    const placed = room.plan.placements.get(item.record.id);
+    return placed?.floorBox ? [{ item, box: placed.floorBox, facing: placed.facing }] : [];
+  });
+  boxed.sort((a, b) => Number(b.box.flat) - Number(a.box.flat));
+  for (const { item, box, facing } of boxed) {
+    const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
+    const drawing = entry?.plan(item.record.fields as never, item.made as never, context) ?? null;
+    const [x, y, w, h] = [box.west.toMm(), box.north.toMm(), box.toEast.toMm(), box.toSouth.toMm()];
+    if (!drawing) {
+      shapes.push({
+        shape: "path",
+        d: rect(x, y, w, h),
+        fill: { tone: "white" },
+        pen: "edge",
+      });
+      continue;
+    }
+    const turn = facing
+      ? TURNS[facing]
+      : drawing.widthMm > drawing.heightMm !== w > h && Math.abs(w - h) > 50
+        ? 90
+        : 0;
+    const children = renameSurfaces(drawing.shapes, (surface) => `${item.record.id}/${surface}`);
+    shapes.push({
+      shape: "group",
+      x: x + w / 2,
+      y: y + h / 2,
+      turnDeg: turn,
+      children: [
+        {
+          shape: "group",
+          x: -drawing.widthMm / 2,
+          y: -drawing.heightMm / 2,
+          children,
+        },
+      ],
+    });
+  }
+  for (const item of room.items) {
+    const box =
+      item.kind.kind === "curtains" ? room.plan.placements.get(item.record.id)?.wallBox : null;
+    const wall = box ? walls.find((w) => w.name === box.wall) : undefined;
+    if (box && wall) shapes.push(...curtainWave(wall, box.left.toMm(), box.width.toMm()));
+  }
+  for (const wall of walls) shapes.push(...wallSection(wall));
+  return { shapes, width, height };
 }

@@ -7,36 +7,29 @@ import type { ItemData, RoomData } from "../projectData.ts";
 
 /** An item where it stands before a wall, in millimetres from the wall's upper left corner as seen from inside. */
 export interface StandingItem {
-	readonly item: ItemData;
-	readonly x: number;
-	readonly y: number;
-	readonly width: number;
-	readonly height: number;
-	/** How far its front stands from the wall: the nearer to the eye, the later it is drawn. */
-	readonly front: number;
-	readonly shapes: readonly Shape[];
+  readonly item: ItemData;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  /** How far its front stands from the wall: the nearer to the eye, the later it is drawn. */
+  readonly front: number;
+  readonly shapes: readonly Shape[];
 }
 
 function elevationOf(item: ItemData, context: DrawingContext): Drawing | null {
-	const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
-	return entry
-		? entry.elevation(item.record.fields as never, item.made as never, context)
-		: null;
+  const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
+  return entry ? entry.elevation(item.record.fields as never, item.made as never, context) : null;
 }
 
 function named(item: ItemData, drawing: Drawing): Shape[] {
-	return renameSurfaces(
-		drawing.shapes,
-		(surface) => `${item.record.id}/${surface}`,
-	);
+  return renameSurfaces(drawing.shapes, (surface) => `${item.record.id}/${surface}`);
 }
 
 /** Height of the seat of what cushions lie on, from the floor. */
 function seatHeight(host: StandingItem): number {
-	const own = (
-		host.item.record.fields as { "seat-height"?: { toMm(): number } }
-	)["seat-height"];
-	return own ? own.toMm() + 60 : Math.min(460, host.height * 0.5);
+  const own = (host.item.record.fields as { "seat-height"?: { toMm(): number } })["seat-height"];
+  return own ? own.toMm() + 60 : Math.min(460, host.height * 0.5);
 }
 
 /** How long and flat a cushion must be to lie on a seat as its pad rather than stand on it. */
@@ -44,133 +37,117 @@ const PAD = { ofHost: 0.55, aspect: 2 };
 
 /** A cushion's finished width and height; its drawing shows all of its count, leaning. */
 function finishedOf(item: ItemData): { width: number; height: number } | null {
-	const size = (item.record.fields as { size?: readonly { toMm(): number }[] })
-		.size;
-	return size?.[0] && size[1]
-		? { width: size[0].toMm(), height: size[1].toMm() }
-		: null;
+  const size = (item.record.fields as { size?: readonly { toMm(): number }[] }).size;
+  return size?.[0] && size[1] ? { width: size[0].toMm(), height: size[1].toMm() } : null;
 }
 
 /** Cushions of a host: a long flat one lies on its seat as a pad, the others stand on it in groups, spread over its width. */
 function cushionsOn(
-	host: StandingItem,
-	items: readonly ItemData[],
-	context: DrawingContext,
-	wallHeight: number,
+  host: StandingItem,
+  items: readonly ItemData[],
+  context: DrawingContext,
+  wallHeight: number,
 ): StandingItem[] {
-	const isPad = (item: ItemData): boolean => {
-		const size = finishedOf(item);
-		return (
-			size !== null &&
-			size.width > host.width * PAD.ofHost &&
-			size.width > size.height * PAD.aspect
-		);
-	};
-	const seat = seatHeight(host);
-	const padHeight = 90;
-	const pads = items.filter(isPad).map((item): StandingItem => {
-		const width = Math.min(finishedOf(item)?.width ?? 0, host.width - 60);
-		const x = host.x + (host.width - width) / 2;
-		const y = wallHeight - seat - padHeight;
-		const d = roundedRect(x, y, width, padHeight, 22);
-		const fill = {
-			surface: `${item.record.id}/face`,
-			x: x + width / 2,
-			y: y + padHeight / 2,
-		};
-		return {
-			item,
-			x,
-			y,
-			width,
-			height: padHeight,
-			front: host.front + 1,
-			shapes: [
-				{ shape: "path", d, fill, pen: "outline" },
-				{ shape: "shading", d, light: 0.16, dark: 0.22, direction: "down" },
-			],
-		};
-	});
-	const groups = items.flatMap((item) => {
-		const drawing = isPad(item) ? null : elevationOf(item, context);
-		return drawing ? [{ item, drawing }] : [];
-	});
-	// Broad groups to the outsides, single ones between them and before them.
-	const broad = [...groups].sort(
-		(a, b) =>
-			b.drawing.widthMm - a.drawing.widthMm ||
-			(a.item.record.id < b.item.record.id ? -1 : 1),
-	);
-	const order: typeof groups = [];
-	for (const [at, group] of broad.entries())
-		order.splice(
-			at % 2 === 0 ? Math.ceil(order.length / 2) : order.length,
-			0,
-			group,
-		);
-	const arms = host.width > 1000 ? 90 : 60;
-	const room = host.width - 2 * arms;
-	const sum = order.reduce((a, g) => a + g.drawing.widthMm, 0);
-	const gap = order.length > 1 ? (room - sum) / (order.length - 1) : 0;
-	const base = seat + (pads.length > 0 ? padHeight : 0);
-	let x = host.x + arms + (order.length === 1 ? (room - sum) / 2 : 0);
-	const standing = order.map(({ item, drawing }, at): StandingItem => {
-		const y = wallHeight - base - drawing.heightMm;
-		const one = {
-			item,
-			x,
-			y,
-			width: drawing.widthMm,
-			height: drawing.heightMm,
-			front:
-				host.front +
-				2 +
-				broad.findIndex((g) => g.item === item) * 0.1 +
-				at * 0.01,
-			shapes: [
-				{ shape: "group" as const, x, y, children: named(item, drawing) },
-			],
-		};
-		x += drawing.widthMm + Math.min(gap, 320);
-		return one;
-	});
-	return [...pads, ...standing];
+  const isPad = (item: ItemData): boolean => {
+    const size = finishedOf(item);
+    return (
+      size !== null && size.width > host.width * PAD.ofHost && size.width > size.height * PAD.aspect
+    );
+  };
+  const seat = seatHeight(host);
+  const padHeight = 90;
+  const pads = items.filter(isPad).map((item): StandingItem => {
+    const width = Math.min(finishedOf(item)?.width ?? 0, host.width - 60);
+    const x = host.x + (host.width - width) / 2;
+    const y = wallHeight - seat - padHeight;
+    const d = roundedRect(x, y, width, padHeight, 22);
+    const fill = {
+      surface: `${item.record.id}/face`,
+      x: x + width / 2,
+      y: y + padHeight / 2,
+    };
+    return {
+      item,
+      x,
+      y,
+      width,
+      height: padHeight,
+      front: host.front + 1,
+      shapes: [
+        { shape: "path", d, fill, pen: "outline" },
+        { shape: "shading", d, light: 0.16, dark: 0.22, direction: "down" },
+      ],
+    };
+  });
+  const groups = items.flatMap((item) => {
+    const drawing = isPad(item) ? null : elevationOf(item, context);
+    return drawing ? [{ item, drawing }] : [];
+  });
+  // Broad groups to the outsides, single ones between them and before them.
+  const broad = [...groups].sort(
+    (a, b) =>
+      b.drawing.widthMm - a.drawing.widthMm || (a.item.record.id < b.item.record.id ? -1 : 1),
+  );
+  const order: typeof groups = [];
+  for (const [at, group] of broad.entries())
+    order.splice(at % 2 === 0 ? Math.ceil(order.length / 2) : order.length, 0, group);
+  const arms = host.width > 1000 ? 90 : 60;
+  const room = host.width - 2 * arms;
+  const sum = order.reduce((a, g) => a + g.drawing.widthMm, 0);
+  const gap = order.length > 1 ? (room - sum) / (order.length - 1) : 0;
+  const base = seat + (pads.length > 0 ? padHeight : 0);
+  let x = host.x + arms + (order.length === 1 ? (room - sum) / 2 : 0);
+  const standing = order.map(({ item, drawing }, at): StandingItem => {
+    const y = wallHeight - base - drawing.heightMm;
+    const one = {
+      item,
+      x,
+      y,
+      width: drawing.widthMm,
+      height: drawing.heightMm,
+      front: host.front + 2 + broad.findIndex((g) => g.item === item) * 0.1 + at * 0.01,
+      shapes: [{ shape: "group" as const, x, y, children: named(item, drawing) }],
+    };
+    x += drawing.widthMm + Math.min(gap, 320);
+    return one;
+  });
+  return [...pads, ...standing];
 }
 
 /** Everything that stands before or hangs on one wall, far ones first, cushions on their hosts. */
 export function itemsAtWall(
-	room: RoomData,
-	wall: string,
-	wallHeight: number,
-	context: DrawingContext,
+  room: RoomData,
+  wall: string,
+  wallHeight: number,
+  context: DrawingContext,
 ): StandingItem[] {
-	const out: StandingItem[] = [];
-	for (const item of room.items) {
-		const box = room.plan.placements.get(item.record.id)?.wallBox;
-		if (!box || box.wall !== wall) continue;
-		const drawing = elevationOf(item, context);
-		if (!drawing) continue;
-		const width = box.width.toMm();
-		// A drawing may be wider than its box (a pole's finials); its middle stands on the box's middle, its foot on the box's foot.
-		const x = box.left.toMm() + width / 2 - drawing.widthMm / 2;
-		const y = wallHeight - box.foot.toMm() - drawing.heightMm;
-		out.push({
-			item,
-			x,
-			y,
-			width: drawing.widthMm,
-			height: drawing.heightMm,
-			front: box.front.toMm(),
-			shapes: [{ shape: "group", children: named(item, drawing), x, y }],
-		});
-	}
-	const lying = out.flatMap((host) => {
-		const on = room.items.filter(
-			(i) =>
-				room.plan.placements.get(i.record.id)?.on === host.item.record.id &&
-				i.kind.kind === "cushion",
-		);
-		return on.length > 0 ? cushionsOn(host, on, context, wallHeight) : [];
-	});
-	return [...out, ...lying].sort((a, b) => a.front - b.front || a.x - b.x);
+  const out: StandingItem[] = [];
+  for (const item of room.items) {
+    const box = room.plan.placements.get(item.record.id)?.wallBox;
+    if (!box || box.wall !== wall) continue;
+    const drawing = elevationOf(item, context);
+    if (!drawing) continue;
+    const width = box.width.toMm();
+    // A drawing may be wider than its box (a pole's finials); its middle stands on the box's middle, its foot on the box's foot.
+    const x = box.left.toMm() + width / 2 - drawing.widthMm / 2;
+    const y = wallHeight - box.foot.toMm() - drawing.heightMm;
+    out.push({
+      item,
+      x,
+      y,
+      width: drawing.widthMm,
+      height: drawing.heightMm,
+      front: box.front.toMm(),
+      shapes: [{ shape: "group", children: named(item, drawing), x, y }],
+    });
+  }
+  const lying = out.flatMap((host) => {
+    const on = room.items.filter(
+      (i) =>
+        room.plan.placements.get(i.record.id)?.on === host.item.record.id &&
+        i.kind.kind === "cushion",
+    );
+    return on.length > 0 ? cushionsOn(host, on, context, wallHeight) : [];
+  });
+  return [...out, ...lying].sort((a, b) => a.front - b.front || a.x - b.x);
 }

@@ -8,223 +8,211 @@ const CORNICE = 90;
 
 /** A window as it is seen from inside: frame, two sashes with bars, pale glass, a stroke of light on two panes. */
 function windowShapes(o: Opening, wallHeight: number): Shape[] {
-	const x = o.fromLeft.toMm();
-	const w = o.width.toMm();
-	const h = o.height.toMm();
-	const y = wallHeight - o.foot.toMm() - h;
-	const frame = 55;
-	const gx = x + frame;
-	const gy = y + frame;
-	const gw = w - 2 * frame;
-	const gh = h - 2 * frame;
-	const columns = gw > 1500 ? 4 : gw > 800 ? 3 : 2;
-	const bars: Shape[] = [];
-	for (let i = 1; i < columns; i++)
-		bars.push({
-			shape: "path",
-			d: line(gx + (gw * i) / columns, gy, gx + (gw * i) / columns, gy + gh),
-			fill: null,
-			pen: "dimension",
-		});
-	for (const part of [0.25, 0.75])
-		bars.push({
-			shape: "path",
-			d: line(gx, gy + gh * part, gx + gw, gy + gh * part),
-			fill: null,
-			pen: "dimension",
-		});
-	const pane = gw / columns;
-	const glint = (cx: number, cy: number): Shape => ({
-		shape: "path",
-		d: `${line(cx - 60, cy + 70, cx + 40, cy - 50)}${line(cx - 10, cy + 80, cx + 90, cy - 40)}`,
-		fill: null,
-		pen: "fold",
-	});
-	return [
-		{
-			shape: "path",
-			d: rect(x - 60, y - 60, w + 120, h + 60),
-			fill: { tone: "white" },
-			pen: "edge",
-		},
-		{
-			shape: "path",
-			d: rect(x, y, w, h),
-			fill: { tone: "white" },
-			pen: "edge",
-		},
-		{
-			shape: "path",
-			d: rect(gx, gy, gw, gh),
-			fill: { tone: "glass" },
-			pen: "edge",
-		},
-		...bars,
-		{
-			shape: "path",
-			d: rect(gx, gy + gh / 2 - 20, gw, 40),
-			fill: { tone: "white" },
-			pen: "dimension",
-		},
-		glint(gx + pane * 0.5, gy + gh * 0.13),
-		glint(gx + pane * (columns - 0.5), gy + gh * 0.62),
-		{
-			shape: "path",
-			d: rect(x - 90, y + h, w + 180, 32),
-			fill: { tone: "white" },
-			pen: "edge",
-		},
-	];
+  const x = o.fromLeft.toMm();
+  const w = o.width.toMm();
+  const h = o.height.toMm();
+  const y = wallHeight - o.foot.toMm() - h;
+  const frame = 55;
+  const gx = x + frame;
+  const gy = y + frame;
+  const gw = w - 2 * frame;
+  const gh = h - 2 * frame;
+  const columns = gw > 1500 ? 4 : gw > 800 ? 3 : 2;
+  const bars: Shape[] = [];
+  for (let i = 1; i < columns; i++)
+    bars.push({
+      shape: "path",
+      d: line(gx + (gw * i) / columns, gy, gx + (gw * i) / columns, gy + gh),
+      fill: null,
+      pen: "dimension",
+    });
+  for (const part of [0.25, 0.75])
+    bars.push({
+      shape: "path",
+      d: line(gx, gy + gh * part, gx + gw, gy + gh * part),
+      fill: null,
+      pen: "dimension",
+    });
+  const pane = gw / columns;
+  const glint = (cx: number, cy: number): Shape => ({
+    shape: "path",
+    d: `${line(cx - 60, cy + 70, cx + 40, cy - 50)}${line(cx - 10, cy + 80, cx + 90, cy - 40)}`,
+    fill: null,
+    pen: "fold",
+  });
+  return [
+    {
+      shape: "path",
+      d: rect(x - 60, y - 60, w + 120, h + 60),
+      fill: { tone: "white" },
+      pen: "edge",
+    },
+    {
+      shape: "path",
+      d: rect(x, y, w, h),
+      fill: { tone: "white" },
+      pen: "edge",
+    },
+    {
+      shape: "path",
+      d: rect(gx, gy, gw, gh),
+      fill: { tone: "glass" },
+      pen: "edge",
+    },
+    ...bars,
+    {
+      shape: "path",
+      d: rect(gx, gy + gh / 2 - 20, gw, 40),
+      fill: { tone: "white" },
+      pen: "dimension",
+    },
+    glint(gx + pane * 0.5, gy + gh * 0.13),
+    glint(gx + pane * (columns - 0.5), gy + gh * 0.62),
+    {
+      shape: "path",
+      d: rect(x - 90, y + h, w + 180, 32),
+      fill: { tone: "white" },
+      pen: "edge",
+    },
+  ];
 }
 
 /** A panelled door with its casing. */
 function doorShapes(o: Opening, wallHeight: number): Shape[] {
-	const x = o.fromLeft.toMm();
-	const w = o.width.toMm();
-	const h = o.height.toMm();
-	const y = wallHeight - h;
-	const panels: Shape[] = [];
-	const pw = (w - 300) / 2;
-	for (const [top, high] of [
-		[120, h * 0.2],
-		[h * 0.2 + 220, h * 0.32],
-		[h * 0.52 + 330, h * 0.48 - 480],
-	] as const) {
-		for (const px of [x + 110, x + 190 + pw])
-			if (high > 60 && pw > 60)
-				panels.push({
-					shape: "path",
-					d: rect(px, y + top, pw, high),
-					fill: null,
-					pen: "dimension",
-				});
-	}
-	return [
-		{
-			shape: "path",
-			d: rect(x - 80, y - 80, w + 160, h + 80),
-			fill: { tone: "white" },
-			pen: "edge",
-		},
-		{
-			shape: "path",
-			d: rect(x, y, w, h),
-			fill: { tone: "white" },
-			pen: "edge",
-		},
-		...panels,
-		{
-			shape: "path",
-			d: roundedRect(x + w - 92, y + h * 0.5, 44, 44, 22),
-			fill: { tone: "metal" },
-			pen: "dimension",
-		},
-	];
+  const x = o.fromLeft.toMm();
+  const w = o.width.toMm();
+  const h = o.height.toMm();
+  const y = wallHeight - h;
+  const panels: Shape[] = [];
+  const pw = (w - 300) / 2;
+  for (const [top, high] of [
+    [120, h * 0.2],
+    [h * 0.2 + 220, h * 0.32],
+    [h * 0.52 + 330, h * 0.48 - 480],
+  ] as const) {
+    for (const px of [x + 110, x + 190 + pw])
+      if (high > 60 && pw > 60)
+        panels.push({
+          shape: "path",
+          d: rect(px, y + top, pw, high),
+          fill: null,
+          pen: "dimension",
+        });
+  }
+  return [
+    {
+      shape: "path",
+      d: rect(x - 80, y - 80, w + 160, h + 80),
+      fill: { tone: "white" },
+      pen: "edge",
+    },
+    {
+      shape: "path",
+      d: rect(x, y, w, h),
+      fill: { tone: "white" },
+      pen: "edge",
+    },
+    ...panels,
+    {
+      shape: "path",
+      d: roundedRect(x + w - 92, y + h * 0.5, 44, 44, 22),
+      fill: { tone: "metal" },
+      pen: "dimension",
+    },
+  ];
 }
 
 /** The wall itself: its colour, the paper on it, cornice, skirting, chimney breast, windows and doors. */
-export function wallShapes(
-	wall: Wall,
-	room: RoomData,
-	height: number,
-): Shape[] {
-	const length = wall.length.toMm();
-	const shapes: Shape[] = [
-		{
-			shape: "path",
-			d: rect(0, 0, length, height),
-			fill: { surface: "wall", x: 0, y: 0 },
-			pen: null,
-		},
-	];
-	const breast = wall.breast;
-	for (const cover of room.plan.covers) {
-		if (cover.what !== "paper") continue;
-		for (const face of cover.faces) {
-			if (
-				face.wall !== wall.name ||
-				face.part === "breast-left" ||
-				face.part === "breast-right"
-			)
-				continue;
-			const x = face.fromLeft.toMm();
-			shapes.push({
-				shape: "path",
-				d: rect(
-					x,
-					height - face.foot.toMm() - face.height.toMm(),
-					face.width.toMm(),
-					face.height.toMm(),
-				),
-				fill: {
-					surface: `${cover.item}/paper`,
-					x: x + face.width.toMm() / 2,
-					y: height / 2,
-				},
-				pen: null,
-			});
-		}
-	}
-	if (breast) {
-		const x = breast.fromLeft.toMm();
-		const w = breast.width.toMm();
-		shapes.push({
-			shape: "path",
-			d: `${line(x, 0, x, height)}${line(x + w, 0, x + w, height)}`,
-			fill: null,
-			pen: "outline",
-		});
-		shapes.push({
-			shape: "shading",
-			d: rect(x + w, 0, 60, height),
-			light: 0,
-			dark: 0.14,
-			direction: "across",
-		});
-	}
-	shapes.push(
-		{
-			shape: "path",
-			d: rect(0, 0, length, CORNICE),
-			fill: { tone: "white" },
-			pen: "dimension",
-		},
-		{
-			shape: "path",
-			d: line(0, CORNICE * 0.6, length, CORNICE * 0.6),
-			fill: null,
-			pen: "dimension",
-		},
-	);
-	shapes.push(
-		{
-			shape: "path",
-			d: rect(0, height - SKIRTING, length, SKIRTING),
-			fill: { tone: "white" },
-			pen: "dimension",
-		},
-		{
-			shape: "path",
-			d: line(0, height - SKIRTING + 28, length, height - SKIRTING + 28),
-			fill: null,
-			pen: "fold",
-		},
-	);
-	for (const o of wall.openings)
-		shapes.push(
-			...(o.what === "window"
-				? windowShapes(o, height)
-				: doorShapes(o, height)),
-		);
-	return shapes;
+export function wallShapes(wall: Wall, room: RoomData, height: number): Shape[] {
+  const length = wall.length.toMm();
+  const shapes: Shape[] = [
+    {
+      shape: "path",
+      d: rect(0, 0, length, height),
+      fill: { surface: "wall", x: 0, y: 0 },
+      pen: null,
+    },
+  ];
+  const breast = wall.breast;
+  for (const cover of room.plan.covers) {
+    if (cover.what !== "paper") continue;
+    for (const face of cover.faces) {
+      if (face.wall !== wall.name || face.part === "breast-left" || face.part === "breast-right")
+        continue;
+      const x = face.fromLeft.toMm();
+      shapes.push({
+        shape: "path",
+        d: rect(
+          x,
+          height - face.foot.toMm() - face.height.toMm(),
+          face.width.toMm(),
+          face.height.toMm(),
+        ),
+        fill: {
+          surface: `${cover.item}/paper`,
+          x: x + face.width.toMm() / 2,
+          y: height / 2,
+        },
+        pen: null,
+      });
+    }
+  }
+  if (breast) {
+    const x = breast.fromLeft.toMm();
+    const w = breast.width.toMm();
+    shapes.push({
+      shape: "path",
+      d: `${line(x, 0, x, height)}${line(x + w, 0, x + w, height)}`,
+      fill: null,
+      pen: "outline",
+    });
+    shapes.push({
+      shape: "shading",
+      d: rect(x + w, 0, 60, height),
+      light: 0,
+      dark: 0.14,
+      direction: "across",
+    });
+  }
+  shapes.push(
+    {
+      shape: "path",
+      d: rect(0, 0, length, CORNICE),
+      fill: { tone: "white" },
+      pen: "dimension",
+    },
+    {
+      shape: "path",
+      d: line(0, CORNICE * 0.6, length, CORNICE * 0.6),
+      fill: null,
+      pen: "dimension",
+    },
+  );
+  shapes.push(
+    {
+      shape: "path",
+      d: rect(0, height - SKIRTING, length, SKIRTING),
+      fill: { tone: "white" },
+      pen: "dimension",
+    },
+    {
+      shape: "path",
+      d: line(0, height - SKIRTING + 28, length, height - SKIRTING + 28),
+      fill: null,
+      pen: "fold",
+    },
+  );
+  for (const o of wall.openings)
+    shapes.push(...(o.what === "window" ? windowShapes(o, height) : doorShapes(o, height)));
+  return shapes;
 }
 
 /** The cut line of floor, walls and ceiling, drawn last. */
 export function wallFrame(length: number, height: number): Shape {
-	return {
-		shape: "path",
-		d: `M0 0H${length}V${height}H0Z${line(-150, height, length + 150, height)}`,
-		fill: null,
-		pen: "cut",
-	};
+  return {
+    shape: "path",
+    d: `M0 0H${length}V${height}H0Z${line(-150, height, length + 150, height)}`,
+    fill: null,
+    pen: "cut",
+  };
 }

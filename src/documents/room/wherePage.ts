@@ -5,34 +5,28 @@ import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
-import {
-	capital,
-	type Language,
-	listed,
-	placesOf,
-	roleWord,
-} from "../words/phrases.ts";
+import { capital, type Language, listed, placesOf, roleWord } from "../words/phrases.ts";
 import { spelled } from "../words/spelling.ts";
 import { roomBindings } from "./bindings.ts";
 import { floorPlanShapes } from "./floorPlan.ts";
 
 export interface WherePage {
-	readonly plan: Markup | null;
-	readonly planWords: string;
-	readonly cloths: readonly {
-		readonly name: string;
-		readonly role: string;
-		readonly where: string;
-		readonly square: Markup;
-	}[];
-	readonly colours: readonly {
-		readonly name: string;
-		readonly hex: string;
-		readonly where: string;
-		readonly square: Markup;
-	}[];
-	readonly listX: number;
-	readonly listWidth: number;
+  readonly plan: Markup | null;
+  readonly planWords: string;
+  readonly cloths: readonly {
+    readonly name: string;
+    readonly role: string;
+    readonly where: string;
+    readonly square: Markup;
+  }[];
+  readonly colours: readonly {
+    readonly name: string;
+    readonly hex: string;
+    readonly where: string;
+    readonly square: Markup;
+  }[];
+  readonly listX: number;
+  readonly listWidth: number;
 }
 
 const SCALES = [20, 24, 25, 30, 32, 40, 48, 50, 60, 80, 100];
@@ -40,146 +34,135 @@ const SQUARE_MM = 9;
 const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
 
 /** Furniture in plan is filled with its cloth's average, never with pattern: at this scale a pattern is only noise. */
-function flatBindings(
-	bindings: (surface: string) => Binding,
-): (surface: string) => Binding {
-	return (surface) => {
-		const b = bindings(surface);
-		if (b === null || "hex" in b) return b;
-		return { hex: b.averageHex };
-	};
+function flatBindings(bindings: (surface: string) => Binding): (surface: string) => Binding {
+  return (surface) => {
+    const b = bindings(surface);
+    if (b === null || "hex" in b) return b;
+    return { hex: b.averageHex };
+  };
 }
 
 function square(hex: string, href: string | null, id: string): Markup {
-	const inner = href
-		? `<image href="${escapeHtml(href)}" width="${SQUARE_MM}" height="${SQUARE_MM}" preserveAspectRatio="xMidYMid slice"/>`
-		: `<rect width="${SQUARE_MM}" height="${SQUARE_MM}" fill="${hex}"/>`;
-	return {
-		html: `<svg class="square" viewBox="0 0 ${SQUARE_MM} ${SQUARE_MM}" aria-hidden="true" xmlns="http://www.w3.org/2000/svg"><clipPath id="${id}"><rect width="${SQUARE_MM}" height="${SQUARE_MM}"/></clipPath><g clip-path="url(#${id})">${inner}</g></svg>`,
-	};
+  const inner = href
+    ? `<image href="${escapeHtml(href)}" width="${SQUARE_MM}" height="${SQUARE_MM}" preserveAspectRatio="xMidYMid slice"/>`
+    : `<rect width="${SQUARE_MM}" height="${SQUARE_MM}" fill="${hex}"/>`;
+  return {
+    html: `<svg class="square" viewBox="0 0 ${SQUARE_MM} ${SQUARE_MM}" aria-hidden="true" xmlns="http://www.w3.org/2000/svg"><clipPath id="${id}"><rect width="${SQUARE_MM}" height="${SQUARE_MM}"/></clipPath><g clip-path="url(#${id})">${inner}</g></svg>`,
+  };
 }
 
 /** A small square of a cloth at a quarter of its size, from the middle of its photograph. */
-function cut(
-	data: ProjectData,
-	cloth: string,
-	book: PictureBook,
-): string | null {
-	const swatch = data.swatches.get(cloth);
-	const photo = swatch?.photo;
-	if (!swatch || !photo?.showsMm) return null;
-	const size = Math.min(SQUARE_MM * 4, photo.showsMm * 0.6);
-	const high = (photo.heightPx / photo.widthPx) * photo.showsMm;
-	const at = photo.motifAt ?? { x: 0.5, y: 0.5 };
-	const clamp = (v: number, whole: number): number =>
-		Math.max(0, Math.min(whole - size, v * whole - size / 2));
-	return (
-		book.crop(
-			swatch,
-			{
-				x: clamp(at.x, photo.showsMm),
-				y: clamp(at.y, high),
-				width: size,
-				height: size,
-			},
-			SQUARE_MM,
-		)?.href ?? null
-	);
+function cut(data: ProjectData, cloth: string, book: PictureBook): string | null {
+  const swatch = data.swatches.get(cloth);
+  const photo = swatch?.photo;
+  if (!swatch || !photo?.showsMm) return null;
+  const size = Math.min(SQUARE_MM * 4, photo.showsMm * 0.6);
+  const high = (photo.heightPx / photo.widthPx) * photo.showsMm;
+  const at = photo.motifAt ?? { x: 0.5, y: 0.5 };
+  const clamp = (v: number, whole: number): number =>
+    Math.max(0, Math.min(whole - size, v * whole - size / 2));
+  return (
+    book.crop(
+      swatch,
+      {
+        x: clamp(at.x, photo.showsMm),
+        y: clamp(at.y, high),
+        width: size,
+        height: size,
+      },
+      SQUARE_MM,
+    )?.href ?? null
+  );
 }
 
 /** Where it goes: the room in plan, then each cloth by its places and each colour by the places that carry it. */
 export function wherePageOf(
-	data: ProjectData,
-	room: RoomData,
-	sheet: BoardSheet,
-	book: PictureBook,
-	prefix: string,
+  data: ProjectData,
+  room: RoomData,
+  sheet: BoardSheet,
+  book: PictureBook,
+  prefix: string,
 ): WherePage {
-	const language = data.studio.fields.language as Language;
-	const plan = floorPlanShapes(room, lookUpsOf(data));
-	const width = sheet.width * 0.5 - sheet.margin.left;
-	const height = sheet.height - sheet.margin.top - sheet.margin.bottom - 40;
-	const scale = plan
-		? (SCALES.find(
-				(s) =>
-					(plan.width + 220) / s <= width && (plan.height + 220) / s <= height,
-			) ?? 120)
-		: 1;
-	let markup: Markup | null = null;
-	if (plan) {
-		const rendered = renderDrawing(
-			{
-				widthMm: plan.width,
-				heightMm: plan.height,
-				shapes: plan.shapes,
-				dimensions: [],
-				title: `${capital(room.record.fields.room)} from above`,
-				description: room.items.map((i) => i.record.title).join("; "),
-			},
-			{
-				scale: 1 / scale,
-				bindings: flatBindings(roomBindings(data, room, scale, book)),
-				style: "cloth",
-				dimensions: false,
-				idPrefix: `${prefix}-plan`,
-			},
-		);
-		const edge = 130 / scale;
-		const x = sheet.margin.left + edge;
-		const y = sheet.margin.top + 34 + edge;
-		const inner = rendered.svg
-			.replace(
-				/ width="[^"]*mm" height="[^"]*mm" viewBox="[^"]*"/,
-				` x="${r(x - edge)}" y="${r(y - edge)}" width="${r(plan.width / scale + 2 * edge)}" height="${r(plan.height / scale + 2 * edge)}" viewBox="${r(-edge)} ${r(-edge)} ${r(plan.width / scale + 2 * edge)} ${r(plan.height / scale + 2 * edge)}"`,
-			)
-			.replace(' xmlns="http://www.w3.org/2000/svg"', "");
-		markup = {
-			html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" xmlns="http://www.w3.org/2000/svg">${inner}</svg>`,
-		};
-	}
-	return {
-		plan: markup,
-		planWords: plan
-			? spelled(
-					`From above, north at the top, one to ${scale}. Each piece has its cloth’s colour as it reads from across the room.`,
-					language,
-				)
-			: "",
-		cloths: room.scheme.roles.map((role, at) => {
-			const swatch = data.swatches.get(role.cloth);
-			const paper =
-				data.records.cloths.get(role.cloth)?.fields.roll !== undefined;
-			return {
-				name: role.name,
-				role: roleWord(role.role, swatch?.kind ?? null, paper),
-				where: capital(listed(placesOf(role.cloth, room, language))),
-				square: square(
-					swatch?.average ?? "#dddddd",
-					cut(data, role.cloth, book),
-					`${prefix}-q${at}`,
-				),
-			};
-		}),
-		colours: room.scheme.carried.map((c, at) => {
-			return {
-				name: capital(c.colour.name),
-				hex: c.colour.hex,
-				where:
-					c.items.length > 0
-						? capital(
-								listed([
-									...new Set(
-										c.items.map(
-											(i) => i.title.charAt(0).toLowerCase() + i.title.slice(1),
-										),
-									),
-								]),
-							)
-						: "Nowhere yet",
-				square: square(c.colour.hex, null, `${prefix}-k${at}`),
-			};
-		}),
-		listX: sheet.width * 0.54,
-		listWidth: sheet.width * 0.46 - sheet.margin.right,
-	};
+  const language = data.studio.fields.language as Language;
+  const plan = floorPlanShapes(room, lookUpsOf(data));
+  const width = sheet.width * 0.5 - sheet.margin.left;
+  const height = sheet.height - sheet.margin.top - sheet.margin.bottom - 40;
+  const scale = plan
+    ? (SCALES.find((s) => (plan.width + 220) / s <= width && (plan.height + 220) / s <= height) ??
+      120)
+    : 1;
+  let markup: Markup | null = null;
+  if (plan) {
+    const rendered = renderDrawing(
+      {
+        widthMm: plan.width,
+        heightMm: plan.height,
+        shapes: plan.shapes,
+        dimensions: [],
+        title: `${capital(room.record.fields.room)} from above`,
+        description: room.items.map((i) => i.record.title).join("; "),
+      },
+      {
+        scale: 1 / scale,
+        bindings: flatBindings(roomBindings(data, room, scale, book)),
+        style: "cloth",
+        dimensions: false,
+        idPrefix: `${prefix}-plan`,
+      },
+    );
+    const edge = 130 / scale;
+    const x = sheet.margin.left + edge;
+    const y = sheet.margin.top + 34 + edge;
+    const inner = rendered.svg
+      .replace(
+        / width="[^"]*mm" height="[^"]*mm" viewBox="[^"]*"/,
+        ` x="${r(x - edge)}" y="${r(y - edge)}" width="${r(plan.width / scale + 2 * edge)}" height="${r(plan.height / scale + 2 * edge)}" viewBox="${r(-edge)} ${r(-edge)} ${r(plan.width / scale + 2 * edge)} ${r(plan.height / scale + 2 * edge)}"`,
+      )
+      .replace(' xmlns="http://www.w3.org/2000/svg"', "");
+    markup = {
+      html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" xmlns="http://www.w3.org/2000/svg">${inner}</svg>`,
+    };
+  }
+  return {
+    plan: markup,
+    planWords: plan
+      ? spelled(
+          `From above, north at the top, one to ${scale}. Each piece has its cloth’s colour as it reads from across the room.`,
+          language,
+        )
+      : "",
+    cloths: room.scheme.roles.map((role, at) => {
+      const swatch = data.swatches.get(role.cloth);
+      const paper = data.records.cloths.get(role.cloth)?.fields.roll !== undefined;
+      return {
+        name: role.name,
+        role: roleWord(role.role, swatch?.kind ?? null, paper),
+        where: capital(listed(placesOf(role.cloth, room, language))),
+        square: square(
+          swatch?.average ?? "#dddddd",
+          cut(data, role.cloth, book),
+          `${prefix}-q${at}`,
+        ),
+      };
+    }),
+    colours: room.scheme.carried.map((c, at) => {
+      return {
+        name: capital(c.colour.name),
+        hex: c.colour.hex,
+        where:
+          c.items.length > 0
+            ? capital(
+                listed([
+                  ...new Set(
+                    c.items.map((i) => i.title.charAt(0).toLowerCase() + i.title.slice(1)),
+                  ),
+                ]),
+              )
+            : "Nowhere yet",
+        square: square(c.colour.hex, null, `${prefix}-k${at}`),
+      };
+    }),
+    listX: sheet.width * 0.54,
+    listWidth: sheet.width * 0.46 - sheet.margin.right,
+  };
 }

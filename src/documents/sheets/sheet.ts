@@ -15,12 +15,7 @@ import { cautionsOf } from "../words/cautions.ts";
 import { dateInWords } from "../words/dates.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import { runningWords } from "../words/pageStyle.ts";
-import {
-	capital,
-	itemPhrase,
-	type Language,
-	listed,
-} from "../words/phrases.ts";
+import { capital, itemPhrase, type Language, listed } from "../words/phrases.ts";
 import { boltRows, boltScale } from "./bolt.ts";
 import { cutGroups, cutNumbers } from "./cutNumbers.ts";
 import { lookUpsOf } from "./lookUps.ts";
@@ -28,283 +23,242 @@ import { lookUpsOf } from "./lookUps.ts";
 /** A workshop drawing fits this box on paper, millimetres. */
 const DRAWING_WIDTH = 118;
 const DRAWING_HEIGHT = 102;
-const SCALES = [
-	1, 2, 2.5, 4, 5, 6, 8, 10, 12, 15, 16, 20, 24, 25, 30, 32, 36, 40, 48, 50,
-];
+const SCALES = [1, 2, 2.5, 4, 5, 6, 8, 10, 12, 15, 16, 20, 24, 25, 30, 32, 36, 40, 48, 50];
 
 /** A drawing at the largest of the usual scales at which it and its dimensions fit the box. */
 export function workshopDrawing(
-	drawing: Drawing,
-	idPrefix: string,
-	width = DRAWING_WIDTH,
-	height = DRAWING_HEIGHT,
+  drawing: Drawing,
+  idPrefix: string,
+  width = DRAWING_WIDTH,
+  height = DRAWING_HEIGHT,
 ): { svg: string; scale: number } {
-	const at = (scale: number) =>
-		renderDrawing(drawing, {
-			scale: 1 / scale,
-			bindings: () => null,
-			style: "workshop",
-			dimensions: true,
-			idPrefix,
-		});
-	for (const scale of SCALES) {
-		if (drawing.widthMm / scale > width || drawing.heightMm / scale > height)
-			continue;
-		const rendered = at(scale);
-		if (rendered.widthMm <= width && rendered.heightMm <= height)
-			return { svg: rendered.svg, scale };
-	}
-	return { svg: at(60).svg, scale: 60 };
+  const at = (scale: number) =>
+    renderDrawing(drawing, {
+      scale: 1 / scale,
+      bindings: () => null,
+      style: "workshop",
+      dimensions: true,
+      idPrefix,
+    });
+  for (const scale of SCALES) {
+    if (drawing.widthMm / scale > width || drawing.heightMm / scale > height) continue;
+    const rendered = at(scale);
+    if (rendered.widthMm <= width && rendered.heightMm <= height)
+      return { svg: rendered.svg, scale };
+  }
+  return { svg: at(60).svg, scale: 60 };
 }
 
 function drawings(
-	item: ItemData,
-	context: DrawingContext,
-	prefix: string,
+  item: ItemData,
+  context: DrawingContext,
+  prefix: string,
 ): { svg: Markup; words: string }[] {
-	const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
-	if (!entry) return [];
-	const all = entry.workshop(
-		item.record.fields as never,
-		item.made as never,
-		context,
-	);
-	const beside =
-		all.length > 1 && all.every((d) => d.heightMm > d.widthMm * 0.6);
-	const width = beside ? (DRAWING_WIDTH - 4) / all.length : DRAWING_WIDTH;
-	const heights = (at: number): number =>
-		beside ? 96 : at === 0 ? (all.length > 1 ? 86 : DRAWING_HEIGHT) : 40;
-	// Drawings that stand side by side share one scale, the smaller one's.
-	const scales = all.map(
-		(d, at) => workshopDrawing(d, "", width, heights(at)).scale,
-	);
-	const shared = beside ? Math.max(...scales) : null;
-	return all.map((drawing, at) => {
-		const scale = shared ?? (scales[at] as number);
-		const { svg } = renderDrawing(drawing, {
-			scale: 1 / scale,
-			bindings: () => null,
-			style: "workshop",
-			dimensions: true,
-			idPrefix: `${prefix}-d${at}`,
-		});
-		return { svg: { html: svg }, words: `${drawing.title}, one to ${scale}` };
-	});
+  const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
+  if (!entry) return [];
+  const all = entry.workshop(item.record.fields as never, item.made as never, context);
+  const beside = all.length > 1 && all.every((d) => d.heightMm > d.widthMm * 0.6);
+  const width = beside ? (DRAWING_WIDTH - 4) / all.length : DRAWING_WIDTH;
+  const heights = (at: number): number =>
+    beside ? 96 : at === 0 ? (all.length > 1 ? 86 : DRAWING_HEIGHT) : 40;
+  // Drawings that stand side by side share one scale, the smaller one's.
+  const scales = all.map((d, at) => workshopDrawing(d, "", width, heights(at)).scale);
+  const shared = beside ? Math.max(...scales) : null;
+  return all.map((drawing, at) => {
+    const scale = shared ?? (scales[at] as number);
+    const { svg } = renderDrawing(drawing, {
+      scale: 1 / scale,
+      bindings: () => null,
+      style: "workshop",
+      dimensions: true,
+      idPrefix: `${prefix}-d${at}`,
+    });
+    return { svg: { html: svg }, words: `${drawing.title}, one to ${scale}` };
+  });
 }
 
 function cutRows(
-	cloth: ClothQuantity,
-	units: ProjectData["studio"]["fields"]["units"],
-	several: boolean,
-	data: ProjectData,
+  cloth: ClothQuantity,
+  units: ProjectData["studio"]["fields"]["units"],
+  several: boolean,
+  data: ProjectData,
 ) {
-	return cutGroups(cloth).map((cut) => {
-		const first = cut.pieces[0] as (typeof cut.pieces)[number];
-		const [w, h] = first.turned
-			? [first.height, first.width]
-			: [first.width, first.height];
-		const room =
-			data.rooms.find((r) => r.record.id === first.room)?.record.fields.room ??
-			first.room;
-		const item = data.rooms
-			.find((r) => r.record.id === first.room)
-			?.items.find((i) => i.record.id === first.item);
-		return {
-			number: cut.numbers,
-			piece: `${cut.words}${several ? `; ${room.toLowerCase()}` : ""}`,
-			item: item ? item.record.title : first.item,
-			count: cut.pieces.length,
-			size: marked(`${printLength(w, units)} × ${printLength(h, units)}`),
-			at: marked(cut.pieces.map((p) => printLength(p.y, units)).join(", ")),
-			left: marked(
-				[...new Set(cut.pieces.map((p) => printLength(p.x, units)))].join(", "),
-			),
-			because: marked(first.because),
-		};
-	});
+  return cutGroups(cloth).map((cut) => {
+    const first = cut.pieces[0] as (typeof cut.pieces)[number];
+    const [w, h] = first.turned ? [first.height, first.width] : [first.width, first.height];
+    const room =
+      data.rooms.find((r) => r.record.id === first.room)?.record.fields.room ?? first.room;
+    const item = data.rooms
+      .find((r) => r.record.id === first.room)
+      ?.items.find((i) => i.record.id === first.item);
+    return {
+      number: cut.numbers,
+      piece: `${cut.words}${several ? `; ${room.toLowerCase()}` : ""}`,
+      item: item ? item.record.title : first.item,
+      count: cut.pieces.length,
+      size: marked(`${printLength(w, units)} × ${printLength(h, units)}`),
+      at: marked(cut.pieces.map((p) => printLength(p.y, units)).join(", ")),
+      left: marked([...new Set(cut.pieces.map((p) => printLength(p.x, units)))].join(", ")),
+      because: marked(first.because),
+    };
+  });
 }
 
 /** Where in the pattern cutting begins; silent where nothing lies in register or any point serves as well. */
 function startWords(cloth: ClothQuantity, units: UnitSystem): string {
-	const { levels, pieces, start } = cloth.plan;
-	if (!pieces.some((p) => p.register?.y)) return "";
-	const centred = pieces.some((p) => p.register?.x);
-	if (
-		!centred &&
-		levels.length > 0 &&
-		levels.every((l) => l.motifAboveFoot === null)
-	)
-		return "The pieces are level with each other; any point of the pattern serves as a beginning.";
-	return start.isZero()
-		? "Begin cutting at a motif’s middle."
-		: `Begin cutting ${printLength(start, units)} above a motif’s middle.`;
+  const { levels, pieces, start } = cloth.plan;
+  if (!pieces.some((p) => p.register?.y)) return "";
+  const centred = pieces.some((p) => p.register?.x);
+  if (!centred && levels.length > 0 && levels.every((l) => l.motifAboveFoot === null))
+    return "The pieces are level with each other; any point of the pattern serves as a beginning.";
+  return start.isZero()
+    ? "Begin cutting at a motif’s middle."
+    : `Begin cutting ${printLength(start, units)} above a motif’s middle.`;
 }
 
 function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: string) {
-	const units = data.studio.fields.units;
-	const rooms = new Set(cloth.plan.pieces.map((p) => p.room));
-	const pattern = cloth.plan.pattern;
-	const repeat = pattern
-		? `Repeat ${printLength(pattern.vertical, units)}${pattern.match === "half-drop" ? ", half-drop" : ""}.`
-		: "No repeat.";
-	const motifs = pattern?.horizontal
-		? " Lozenge: middle of the main motif."
-		: "";
-	return {
-		name: cloth.facts.name,
-		head: marked(
-			`${printLength(cloth.usableWidth, units)} between the selvedges. ${repeat} Drawn one to ${boltScale(cloth)}; the cloth starts at the left, arrows point up the pattern, hatching is waste.${motifs}`,
-		),
-		parts: boltRows(cloth, cutNumbers(cloth), units, prefix),
-		used: marked(
-			`${printLength(cloth.plan.length, units)} used${cloth.plan.lengths.length > 1 ? ` in ${cloth.plan.lengths.length} lengths` : ""}; ${cloth.buy.text} to be supplied${cloth.spare.isZero() ? "" : `, which holds ${printLength(cloth.spare, units)} for where the pattern begins`}. No plan can need less than ${printLength(cloth.plan.lowerBound, units)}.`,
-		),
-		start: marked(startWords(cloth, units)),
-		rows: cutRows(cloth, units, rooms.size > 1, data),
-		lot: cloth.lot ?? "not yet received",
-		notForCutting: cloth.plan.notForCutting,
-		estimates: cloth.estimates.map((e) => marked(e.text)),
-	};
+  const units = data.studio.fields.units;
+  const rooms = new Set(cloth.plan.pieces.map((p) => p.room));
+  const pattern = cloth.plan.pattern;
+  const repeat = pattern
+    ? `Repeat ${printLength(pattern.vertical, units)}${pattern.match === "half-drop" ? ", half-drop" : ""}.`
+    : "No repeat.";
+  const motifs = pattern?.horizontal ? " Lozenge: middle of the main motif." : "";
+  return {
+    name: cloth.facts.name,
+    head: marked(
+      `${printLength(cloth.usableWidth, units)} between the selvedges. ${repeat} Drawn one to ${boltScale(cloth)}; the cloth starts at the left, arrows point up the pattern, hatching is waste.${motifs}`,
+    ),
+    parts: boltRows(cloth, cutNumbers(cloth), units, prefix),
+    used: marked(
+      `${printLength(cloth.plan.length, units)} used${cloth.plan.lengths.length > 1 ? ` in ${cloth.plan.lengths.length} lengths` : ""}; ${cloth.buy.text} to be supplied${cloth.spare.isZero() ? "" : `, which holds ${printLength(cloth.spare, units)} for where the pattern begins`}. No plan can need less than ${printLength(cloth.plan.lowerBound, units)}.`,
+    ),
+    start: marked(startWords(cloth, units)),
+    rows: cutRows(cloth, units, rooms.size > 1, data),
+    lot: cloth.lot ?? "not yet received",
+    notForCutting: cloth.plan.notForCutting,
+    estimates: cloth.estimates.map((e) => marked(e.text)),
+  };
 }
 
 function rateWords(data: ProjectData, maker: string, kind: string): string {
-	const rate = rateFor(data.studio, maker, kind);
-	if (!rate) return "";
-	const sum = toMoney(
-		rate,
-		data.studio.fields.currency,
-		data.studio.place([]),
-		[],
-	);
-	return `${printMoney(sum, data.studio.fields.language, true)} per ${rate.per.replace("-", " ")}`;
+  const rate = rateFor(data.studio, maker, kind);
+  if (!rate) return "";
+  const sum = toMoney(rate, data.studio.fields.currency, data.studio.place([]), []);
+  return `${printMoney(sum, data.studio.fields.language, true)} per ${rate.per.replace("-", " ")}`;
 }
 
 /** The specification sheet of one maker for one room, or null where the room gives that maker nothing to make. */
-export function sheetPage(
-	data: ProjectData,
-	room: RoomData,
-	maker: string,
-): Page | null {
-	const items = room.items.filter((i) => i.maker === maker);
-	if (items.length === 0) return null;
-	const { project, studio } = data;
-	const fields = studio.fields;
-	const card = fields.makers?.[maker];
-	if (!card) return null;
-	const language = fields.language as Language;
-	const path = sheetPath(maker, project.id, room.record.id);
-	const context = lookUpsOf(data);
-	const roomName = capital(room.record.fields.room);
-	const cloths = data.quantities.cloths.filter(
-		(c) =>
-			c.maker === maker &&
-			(c.plan.pieces.some((p) => p.room === room.record.id) ||
-				c.estimates.some((e) => e.room === room.record.id)),
-	);
-	const notChecked = !room.record.fields.measured?.checked;
-	const reasons = [...new Set(cloths.flatMap((c) => c.plan.notForCutting))];
-	const sheetCount = items.length;
-	const model = {
-		kind: "sheet",
-		style: runningWords(
-			`${project.fields.project}, ${roomName.toLowerCase()}`,
-			`${card.name}, ${issueWords(data)}`,
-			reasons.length > 0 ? "NOT FOR CUTTING" : "",
-		),
-		letter: fields.paper === "a3" ? "a4-page" : "letter-page",
-		maker: card.name,
-		studio: {
-			name: fields.studio,
-			phone: fields.phone ?? "",
-			email: fields.email ?? "",
-		},
-		project: project.fields.project,
-		room: roomName,
-		delivery: project.fields.delivery ?? "",
-		fitting: project.fields.fitting
-			? dateInWords(project.fields.fitting, language)
-			: "",
-		measured: room.record.fields.measured
-			? `Measured by ${room.record.fields.measured.by}, ${dateInWords(room.record.fields.measured.on, language)}${notChecked ? "; not yet check-measured" : `; check-measured ${dateInWords(room.record.fields.measured.checked as string, language)}`}.`
-			: "Not yet measured.",
-		reasons,
-		items: items.map((item, at) => {
-			const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
-			const sheet = entry?.sheet(
-				item.record.fields as never,
-				item.made as never,
-				context,
-			);
-			const cuts = data.quantities.cloths.some((c) =>
-				c.plan.pieces.some(
-					(p) => p.room === room.record.id && p.item === item.record.id,
-				),
-			);
-			return {
-				heading: `${capital(itemPhrase(item, language))}${item.kind.kind === "object" ? "" : `: ${item.record.title}`}`,
-				where: roomName,
-				number: `Item ${at + 1} of ${sheetCount}`,
-				rate: rateWords(data, maker, item.kind.kind),
-				drawings: drawings(item, context, `i${at}`),
-				groups: (sheet?.groups ?? []).map((g) => ({
-					heading: g.heading,
-					lines: g.lines.map(marked),
-				})),
-				signs: (sheet?.signs ?? []).join(" "),
-				checks: (sheet?.checks ?? []).map((c) => ({
-					text: marked(c.text),
-					blank: c.blank,
-				})),
-				questions: item.made.questions.map(marked),
-				estimate: item.made.estimate ?? "",
-				cautions: listed(
-					cautionsOf([item], language).map((c) =>
-						c.word.replace(/\.$/, "").toLowerCase(),
-					),
-				),
-				cut: cuts,
-				materials: item.made.materials.map((m) => ({
-					what: m.what,
-					text: marked(m.text),
-					by: m.by === "studio" ? "supplied by the studio" : "from your stock",
-				})),
-			};
-		}),
-		defaults: items
-			.map((item) => ({
-				title: item.record.title,
-				rows: (
-					data.quantities.items.find(
-						(i) => i.room === room.record.id && i.item === item.record.id,
-					)?.defaultsUsed ?? []
-				).map((d) => ({
-					what: d.what.replace(/^[\w-]+: /, ""),
-					value: marked(d.value),
-				})),
-			}))
-			.filter((d) => d.rows.length > 0),
-		cautions: cautionsOf(items, language),
-		cloths: cloths.map((c, at) => clothBlock(data, c, `cloth${at}`)),
-		ways: [],
-	};
-	return {
-		reader: "maker",
-		project: project.id,
-		room: `${project.id}/${room.record.id}`,
-		path,
-		title: `${card.name}: ${project.fields.project}, ${roomName.toLowerCase()}`,
-		language,
-		paper: fields.paper === "a3" ? "a4" : "letter",
-		pdf: true,
-		model,
-		pictures: [],
-	};
+export function sheetPage(data: ProjectData, room: RoomData, maker: string): Page | null {
+  const items = room.items.filter((i) => i.maker === maker);
+  if (items.length === 0) return null;
+  const { project, studio } = data;
+  const fields = studio.fields;
+  const card = fields.makers?.[maker];
+  if (!card) return null;
+  const language = fields.language as Language;
+  const path = sheetPath(maker, project.id, room.record.id);
+  const context = lookUpsOf(data);
+  const roomName = capital(room.record.fields.room);
+  const cloths = data.quantities.cloths.filter(
+    (c) =>
+      c.maker === maker &&
+      (c.plan.pieces.some((p) => p.room === room.record.id) ||
+        c.estimates.some((e) => e.room === room.record.id)),
+  );
+  const notChecked = !room.record.fields.measured?.checked;
+  const reasons = [...new Set(cloths.flatMap((c) => c.plan.notForCutting))];
+  const sheetCount = items.length;
+  const model = {
+    kind: "sheet",
+    style: runningWords(
+      `${project.fields.project}, ${roomName.toLowerCase()}`,
+      `${card.name}, ${issueWords(data)}`,
+      reasons.length > 0 ? "NOT FOR CUTTING" : "",
+    ),
+    letter: fields.paper === "a3" ? "a4-page" : "letter-page",
+    maker: card.name,
+    studio: {
+      name: fields.studio,
+      phone: fields.phone ?? "",
+      email: fields.email ?? "",
+    },
+    project: project.fields.project,
+    room: roomName,
+    delivery: project.fields.delivery ?? "",
+    fitting: project.fields.fitting ? dateInWords(project.fields.fitting, language) : "",
+    measured: room.record.fields.measured
+      ? `Measured by ${room.record.fields.measured.by}, ${dateInWords(room.record.fields.measured.on, language)}${notChecked ? "; not yet check-measured" : `; check-measured ${dateInWords(room.record.fields.measured.checked as string, language)}`}.`
+      : "Not yet measured.",
+    reasons,
+    items: items.map((item, at) => {
+      const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
+      const sheet = entry?.sheet(item.record.fields as never, item.made as never, context);
+      const cuts = data.quantities.cloths.some((c) =>
+        c.plan.pieces.some((p) => p.room === room.record.id && p.item === item.record.id),
+      );
+      return {
+        heading: `${capital(itemPhrase(item, language))}${item.kind.kind === "object" ? "" : `: ${item.record.title}`}`,
+        where: roomName,
+        number: `Item ${at + 1} of ${sheetCount}`,
+        rate: rateWords(data, maker, item.kind.kind),
+        drawings: drawings(item, context, `i${at}`),
+        groups: (sheet?.groups ?? []).map((g) => ({
+          heading: g.heading,
+          lines: g.lines.map(marked),
+        })),
+        signs: (sheet?.signs ?? []).join(" "),
+        checks: (sheet?.checks ?? []).map((c) => ({
+          text: marked(c.text),
+          blank: c.blank,
+        })),
+        questions: item.made.questions.map(marked),
+        estimate: item.made.estimate ?? "",
+        cautions: listed(
+          cautionsOf([item], language).map((c) => c.word.replace(/\.$/, "").toLowerCase()),
+        ),
+        cut: cuts,
+        materials: item.made.materials.map((m) => ({
+          what: m.what,
+          text: marked(m.text),
+          by: m.by === "studio" ? "supplied by the studio" : "from your stock",
+        })),
+      };
+    }),
+    defaults: items
+      .map((item) => ({
+        title: item.record.title,
+        rows: (
+          data.quantities.items.find((i) => i.room === room.record.id && i.item === item.record.id)
+            ?.defaultsUsed ?? []
+        ).map((d) => ({
+          what: d.what.replace(/^[\w-]+: /, ""),
+          value: marked(d.value),
+        })),
+      }))
+      .filter((d) => d.rows.length > 0),
+    cautions: cautionsOf(items, language),
+    cloths: cloths.map((c, at) => clothBlock(data, c, `cloth${at}`)),
+    ways: [],
+  };
+  return {
+    reader: "maker",
+    project: project.id,
+    room: `${project.id}/${room.record.id}`,
+    path,
+    title: `${card.name}: ${project.fields.project}, ${roomName.toLowerCase()}`,
+    language,
+    paper: fields.paper === "a3" ? "a4" : "letter",
+    pdf: true,
+    model,
+    pictures: [],
+  };
 }
 
 /** Every maker's sheets of a project, room by room. */
 export function sheetPages(data: ProjectData): Page[] {
-	const makers = Object.keys(data.studio.fields.makers ?? {}).sort();
-	return makers.flatMap((maker) =>
-		data.rooms.flatMap((room) => sheetPage(data, room, maker) ?? []),
-	);
+  const makers = Object.keys(data.studio.fields.makers ?? {}).sort();
+  return makers.flatMap((maker) =>
+    data.rooms.flatMap((room) => sheetPage(data, room, maker) ?? []),
+  );
 }

@@ -1,12 +1,12 @@
 import { printMoney } from "../../units/money.ts";
 import type { Page } from "../page.ts";
 import {
-	boardPath,
-	clientIndexPath,
-	findingsPath,
-	ordersPath,
-	proposalPath,
-	STUDIO_INDEX,
+  boardPath,
+  clientIndexPath,
+  findingsPath,
+  ordersPath,
+  proposalPath,
+  STUDIO_INDEX,
 } from "../paths.ts";
 import type { ProjectData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
@@ -14,105 +14,102 @@ import { capital } from "../words/phrases.ts";
 
 /** The studio's index: every project with its documents in all three trees. Nothing is hidden here. */
 export function studioIndex(
-	all: readonly ProjectData[],
-	sheets: readonly Page[],
-	broken: readonly string[],
-	studioName: string,
-	language: string,
-	paper: "letter" | "a4",
+  all: readonly ProjectData[],
+  sheets: readonly Page[],
+  broken: readonly string[],
+  studioName: string,
+  language: string,
+  paper: "letter" | "a4",
 ): Page {
-	const model = {
-		kind: "studio-index",
-		studio: studioName,
-		broken,
-		projects: all.map((data) => ({
-			name: data.project.fields.project,
-			client: data.project.fields.client.name,
-			status: data.project.fields.status,
-			total: printMoney(data.money.totals.total, language, true),
-			trade: printMoney(data.money.totals.trade, language, true),
-			groups: [
-				{
-					name: "For the client",
-					links: [
-						{
-							href: wayTo(STUDIO_INDEX, proposalPath(data.project.id)),
-							text: "Proposal",
-						},
-						...data.rooms.map((r) => ({
-							href: wayTo(
-								STUDIO_INDEX,
-								boardPath(data.project.id, r.record.id),
-							),
-							text: `Board: ${r.record.fields.room}`,
-						})),
-					],
-				},
-				{
-					name: "For the makers",
-					links: sheets
-						.filter((p) => p.project === data.project.id)
-						.map((p) => ({ href: wayTo(STUDIO_INDEX, p.path), text: p.title })),
-				},
-				{
-					name: "For the studio",
-					links: [
-						{
-							href: wayTo(STUDIO_INDEX, findingsPath(data.project.id)),
-							text: "Findings and working",
-						},
-						{
-							href: wayTo(STUDIO_INDEX, ordersPath(data.project.id)),
-							text: "Order list",
-						},
-					],
-				},
-			],
-			open: data.rooms
-				.flatMap((r) => r.scheme.findings)
-				.filter((f) => f.level !== "works" && f.accepted === null).length,
-		})),
-	};
-	return {
-		reader: "studio",
-		project: null,
-		room: null,
-		path: STUDIO_INDEX,
-		title: `${studioName}: projects`,
-		language,
-		paper,
-		pdf: false,
-		model,
-		pictures: [],
-	};
+  const model = {
+    kind: "studio-index",
+    studio: studioName,
+    broken,
+    projects: all.map((data) => ({
+      name: data.project.fields.project,
+      client: data.project.fields.client.name,
+      status: data.project.fields.status,
+      total: printMoney(data.money.totals.total, language, true),
+      trade: printMoney(data.money.totals.trade, language, true),
+      groups: [
+        {
+          name: "For the client",
+          links: [
+            {
+              href: wayTo(STUDIO_INDEX, proposalPath(data.project.id)),
+              text: "Proposal",
+            },
+            ...data.rooms.map((r) => ({
+              href: wayTo(STUDIO_INDEX, boardPath(data.project.id, r.record.id)),
+              text: `Board: ${r.record.fields.room}`,
+            })),
+          ],
+        },
+        {
+          name: "For the makers",
+          links: sheets
+            .filter((p) => p.project === data.project.id)
+            .map((p) => ({ href: wayTo(STUDIO_INDEX, p.path), text: p.title })),
+        },
+        {
+          name: "For the studio",
+          links: [
+            {
+              href: wayTo(STUDIO_INDEX, findingsPath(data.project.id)),
+              text: "Findings and working",
+            },
+            {
+              href: wayTo(STUDIO_INDEX, ordersPath(data.project.id)),
+              text: "Order list",
+            },
+          ],
+        },
+      ],
+      open: data.rooms
+        .flatMap((r) => r.scheme.findings)
+        .filter((f) => f.level !== "works" && f.accepted === null).length,
+    })),
+  };
+  return {
+    reader: "studio",
+    project: null,
+    room: null,
+    path: STUDIO_INDEX,
+    title: `${studioName}: projects`,
+    language,
+    paper,
+    pdf: false,
+    model,
+    pictures: [],
+  };
 }
 
 /** What a client finds first in the folder that is handed over. */
 export function clientIndex(data: ProjectData): Page {
-	const { project, studio } = data;
-	const path = clientIndexPath(project.id);
-	const model = {
-		kind: "client-index",
-		project: project.fields.project,
-		studio: studio.fields.studio,
-		links: [
-			{ href: wayTo(path, proposalPath(project.id)), text: "The proposal" },
-			...data.rooms.map((r) => ({
-				href: wayTo(path, boardPath(project.id, r.record.id)),
-				text: capital(r.record.fields.room),
-			})),
-		],
-	};
-	return {
-		reader: "client",
-		project: project.id,
-		room: null,
-		path,
-		title: project.fields.project,
-		language: studio.fields.language,
-		paper: studio.fields.paper === "a3" ? "a4" : "letter",
-		pdf: false,
-		model,
-		pictures: [],
-	};
+  const { project, studio } = data;
+  const path = clientIndexPath(project.id);
+  const model = {
+    kind: "client-index",
+    project: project.fields.project,
+    studio: studio.fields.studio,
+    links: [
+      { href: wayTo(path, proposalPath(project.id)), text: "The proposal" },
+      ...data.rooms.map((r) => ({
+        href: wayTo(path, boardPath(project.id, r.record.id)),
+        text: capital(r.record.fields.room),
+      })),
+    ],
+  };
+  return {
+    reader: "client",
+    project: project.id,
+    room: null,
+    path,
+    title: project.fields.project,
+    language: studio.fields.language,
+    paper: studio.fields.paper === "a3" ? "a4" : "letter",
+    pdf: false,
+    model,
+    pictures: [],
+  };
 }

@@ -7,8 +7,7 @@ const LEAST_CONTRAST = 4.5;
 
 /** The studio's mark colour as the accent of its pages, where text in it can be read; else the house's own stays. */
 export function accentStyle(studio: StudioRecord): Markup {
-	const colour = studio.fields["mark-colour"];
-	const readable =
-		colour !== undefined && contrastRatio(colour, "#ffffff") >= LEAST_CONTRAST;
-	return { html: readable ? `:root{--accent:${colour}}` : "" };
+  const colour = studio.fields["mark-colour"];
+  const readable = colour !== undefined && contrastRatio(colour, "#ffffff") >= LEAST_CONTRAST;
+  return { html: readable ? `:root{--accent:${colour}}` : "" };
 }

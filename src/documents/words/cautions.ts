@@ -4,32 +4,26 @@ import { spelled } from "./spelling.ts";
 
 /** A caution as it is printed: a run-in bold word and the text. */
 export interface PrintedCaution {
-	readonly word: string;
-	readonly text: string;
+  readonly word: string;
+  readonly text: string;
 }
 
 /** The cautions that some items call for, each once, in the house's order; the deference to codes and practice ends the last. */
-export function cautionsOf(
-	items: readonly ItemData[],
-	language: string,
-): PrintedCaution[] {
-	const out = CAUTION_CODES.flatMap((code): PrintedCaution[] => {
-		const concerned = items.filter((i) => i.made.cautions.includes(code));
-		const first = concerned[0];
-		const caution = first ? cautionFor(code, first.kind.kind) : null;
-		if (!caution) return [];
-		return [
-			{
-				word: caution.word,
-				text: spelled(caution.text.replace(DEFERENCE, "").trim(), language),
-			},
-		];
-	});
-	const last = out.at(-1);
-	return last
-		? [
-				...out.slice(0, -1),
-				{ ...last, text: spelled(`${last.text} ${DEFERENCE}`, language) },
-			]
-		: out;
+export function cautionsOf(items: readonly ItemData[], language: string): PrintedCaution[] {
+  const out = CAUTION_CODES.flatMap((code): PrintedCaution[] => {
+    const concerned = items.filter((i) => i.made.cautions.includes(code));
+    const first = concerned[0];
+    const caution = first ? cautionFor(code, first.kind.kind) : null;
+    if (!caution) return [];
+    return [
+      {
+        word: caution.word,
+        text: spelled(caution.text.replace(DEFERENCE, "").trim(), language),
+      },
+    ];
+  });
+  const last = out.at(-1);
+  return last
+    ? [...out.slice(0, -1), { ...last, text: spelled(`${last.text} ${DEFERENCE}`, language) }]
+    : out;
 }

@@ -2,26 +2,22 @@ import type { Markup } from "./marks.ts";
 
 /** Text as a CSS string: quotes, backslashes and line ends cannot leave it. */
 export function cssString(text: string): string {
-	return `"${text.replace(/[\\"\n\r\f<]/g, (c) => `\\${c.codePointAt(0)?.toString(16)} `)}"`;
+  return `"${text.replace(/[\\"\n\r\f<]/g, (c) => `\\${c.codePointAt(0)?.toString(16)} `)}"`;
 }
 
 /** Running words of letter-size pages, as page margin boxes: at the head left and right, and the page's number at the foot. */
-export function runningWords(
-	left: string,
-	right: string,
-	foot: string,
-): Markup {
-	const box = (name: string, content: string): string =>
-		`@${name}{content:${content};font-family:"Alegreya Sans",sans-serif;font-size:9pt;line-height:4mm;color:#4d534f;font-feature-settings:"lnum"}`;
-	const rules =
-		box("top-left", cssString(left)) +
-		box("top-right", cssString(right)) +
-		box("bottom-left", cssString(foot)) +
-		box("bottom-right", "counter(page)");
-	return { html: `@page letter{${rules}}@page a4{${rules}}` };
+export function runningWords(left: string, right: string, foot: string): Markup {
+  const box = (name: string, content: string): string =>
+    `@${name}{content:${content};font-family:"Alegreya Sans",sans-serif;font-size:9pt;line-height:4mm;color:#4d534f;font-feature-settings:"lnum"}`;
+  const rules =
+    box("top-left", cssString(left)) +
+    box("top-right", cssString(right)) +
+    box("bottom-left", cssString(foot)) +
+    box("bottom-right", "counter(page)");
+  return { html: `@page letter{${rules}}@page a4{${rules}}` };
 }
 
 /** Several style texts as one. */
 export function joined(...parts: readonly Markup[]): Markup {
-	return { html: parts.map((p) => p.html).join("") };
+  return { html: parts.map((p) => p.html).join("") };
 }

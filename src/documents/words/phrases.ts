@@ -4,141 +4,112 @@ import type { ItemData, RoomData } from "../projectData.ts";
 export type Language = "en-US" | "en-GB";
 
 const ROLE_WORDS: Readonly<Record<Role, string>> = {
-	main: "Main cloth",
-	supporting: "Supporting print",
-	geometric: "Geometric",
-	"small-print": "Small print",
-	plain: "Plain",
-	accent: "Accent",
+  main: "Main cloth",
+  supporting: "Supporting print",
+  geometric: "Geometric",
+  "small-print": "Small print",
+  plain: "Plain",
+  accent: "Accent",
 };
 
 const LOOKS: Readonly<Record<string, string>> = {
-	stripe: "Stripe",
-	check: "Check",
+  stripe: "Stripe",
+  check: "Check",
 };
 
 /** A role in words; a geometric that is a stripe or a check is called so. */
-export function roleWord(
-	role: Role,
-	kind: string | null,
-	isPaper: boolean,
-): string {
-	if (isPaper) return "Wallpaper";
-	return role === "geometric" && kind && LOOKS[kind]
-		? (LOOKS[kind] as string)
-		: ROLE_WORDS[role];
+export function roleWord(role: Role, kind: string | null, isPaper: boolean): string {
+  if (isPaper) return "Wallpaper";
+  return role === "geometric" && kind && LOOKS[kind] ? (LOOKS[kind] as string) : ROLE_WORDS[role];
 }
 
 const SMALL = [
-	"no",
-	"one",
-	"two",
-	"three",
-	"four",
-	"five",
-	"six",
-	"seven",
-	"eight",
-	"nine",
-	"ten",
-	"eleven",
-	"twelve",
+  "no",
+  "one",
+  "two",
+  "three",
+  "four",
+  "five",
+  "six",
+  "seven",
+  "eight",
+  "nine",
+  "ten",
+  "eleven",
+  "twelve",
 ];
 
 /** A count in words up to twelve, else in figures. */
 export function countWord(n: number): string {
-	return SMALL[n] ?? String(n);
+  return SMALL[n] ?? String(n);
 }
 
 /** `two cushions`, `curtains`, `armchair`: the item's kind in the studio's vocabulary, counted. */
 export function itemPhrase(item: ItemData, language: Language): string {
-	return kindPhrase(
-		item,
-		(item.record.fields as { count?: number }).count ?? 1,
-		language,
-	);
+  return kindPhrase(item, (item.record.fields as { count?: number }).count ?? 1, language);
 }
 
 function kindPhrase(item: ItemData, count: number, language: Language): string {
-	const words = item.kind.words[language];
-	return count > 1 ? `${countWord(count)} ${words.many}` : words.one;
+  const words = item.kind.words[language];
+  return count > 1 ? `${countWord(count)} ${words.many}` : words.one;
 }
 
 /** Where a cloth goes in a room: the items that show it, in words, each once. */
-export function placesOf(
-	cloth: string,
-	room: RoomData,
-	language: Language,
-): string[] {
-	const counted = new Map<string, { kind: ItemData; count: number }>();
-	const out: string[] = [];
-	let backs = 0;
-	let welts = 0;
-	for (const item of room.items) {
-		const surfaces = item.kind
-			.cloths(item.record.fields as never)
-			.filter(
-				(u) =>
-					u.cloth === cloth &&
-					u.surface !== "lining" &&
-					u.surface !== "interlining",
-			)
-			.map((u) => u.surface);
-		if (surfaces.length === 0) continue;
-		const count = (item.record.fields as { count?: number }).count ?? 1;
-		if (surfaces.every((s) => s === "welt")) welts += count;
-		else if (surfaces.every((s) => s === "back" || s === "welt"))
-			backs += count;
-		else if (item.kind.kind === "wallpaper")
-			out.push(
-				item.record.title.charAt(0).toLowerCase() + item.record.title.slice(1),
-			);
-		else
-			counted.set(item.kind.kind, {
-				kind: item,
-				count: count + (counted.get(item.kind.kind)?.count ?? 0),
-			});
-	}
-	out.push(
-		...[...counted.values()].map(({ kind, count }) =>
-			kindPhrase(kind, count, language),
-		),
-	);
-	if (backs > 0) out.push(backs === 1 ? "a back" : "backs");
-	if (welts > 0)
-		out.push(
-			language === "en-US" ? (welts === 1 ? "a welt" : "welts") : "piping",
-		);
-	return out;
+export function placesOf(cloth: string, room: RoomData, language: Language): string[] {
+  const counted = new Map<string, { kind: ItemData; count: number }>();
+  const out: string[] = [];
+  let backs = 0;
+  let welts = 0;
+  for (const item of room.items) {
+    const surfaces = item.kind
+      .cloths(item.record.fields as never)
+      .filter((u) => u.cloth === cloth && u.surface !== "lining" && u.surface !== "interlining")
+      .map((u) => u.surface);
+    if (surfaces.length === 0) continue;
+    const count = (item.record.fields as { count?: number }).count ?? 1;
+    if (surfaces.every((s) => s === "welt")) welts += count;
+    else if (surfaces.every((s) => s === "back" || s === "welt")) backs += count;
+    else if (item.kind.kind === "wallpaper")
+      out.push(item.record.title.charAt(0).toLowerCase() + item.record.title.slice(1));
+    else
+      counted.set(item.kind.kind, {
+        kind: item,
+        count: count + (counted.get(item.kind.kind)?.count ?? 0),
+      });
+  }
+  out.push(...[...counted.values()].map(({ kind, count }) => kindPhrase(kind, count, language)));
+  if (backs > 0) out.push(backs === 1 ? "a back" : "backs");
+  if (welts > 0) out.push(language === "en-US" ? (welts === 1 ? "a welt" : "welts") : "piping");
+  return out;
 }
 
 /** `A`, `A and B`, `A, B and C`. */
 export function listed(words: readonly string[]): string {
-	return words.length < 2
-		? (words[0] ?? "")
-		: `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
+  return words.length < 2
+    ? (words[0] ?? "")
+    : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 }
 
 /** With a capital at its head. */
 export function capital(text: string): string {
-	return text.charAt(0).toUpperCase() + text.slice(1);
+  return text.charAt(0).toUpperCase() + text.slice(1);
 }
 
 /** One part in words: `one third`, `one half`, `one quarter`, else `one to 15`. */
 export function scaleWords(scale: number): string {
-	const parts = [
-		"",
-		"",
-		"half",
-		"one third of",
-		"one quarter of",
-		"one fifth of",
-		"one sixth of",
-		"one seventh of",
-		"one eighth of",
-		"one ninth of",
-		"one tenth of",
-	];
-	if (scale === 1) return "their true size";
-	return `${parts[scale] ?? `one part in ${scale} of`} their true size`;
+  const parts = [
+    "",
+    "",
+    "half",
+    "one third of",
+    "one quarter of",
+    "one fifth of",
+    "one sixth of",
+    "one seventh of",
+    "one eighth of",
+    "one ninth of",
+    "one tenth of",
+  ];
+  if (scale === 1) return "their true size";
+  return `${parts[scale] ?? `one part in ${scale} of`} their true size`;
 }

@@ -12,7 +12,13 @@ export function checkAccepted(card: Card, known: Known): Diagnostic[] {
   const list = nodeAt(card.root, ["accept"]);
   if (list?.kind !== "list") return [];
   const room = known.room;
-  const names = new Set([...known.cloths, ...known.objects, ...(room?.windows ?? []), ...(room?.walls ?? []), ...(room?.items.map((item) => item.id) ?? [])]);
+  const names = new Set([
+    ...known.cloths,
+    ...known.objects,
+    ...(room?.windows ?? []),
+    ...(room?.walls ?? []),
+    ...(room?.items.map((item) => item.id) ?? []),
+  ]);
   return list.entries.flatMap((_, at) => {
     const of = nodeAt(card.root, ["accept", at, "of"]);
     if (of?.kind !== "list") return [];
@@ -21,7 +27,15 @@ export function checkAccepted(card: Card, known: Known): Diagnostic[] {
       const name = entry.text.trim().normalize("NFC");
       const near = names.has(name) ? null : nearest(name, names);
       if (near === null) return [];
-      return [complain(card, ["accept", at, "of", place], { code: "accepted-unknown", message: `Nothing here is called “${name}”.`, actual: name, expected: near, hint: `Did you mean ${near}?` })];
+      return [
+        complain(card, ["accept", at, "of", place], {
+          code: "accepted-unknown",
+          message: `Nothing here is called “${name}”.`,
+          actual: name,
+          expected: near,
+          hint: `Did you mean ${near}?`,
+        }),
+      ];
     });
   });
 }

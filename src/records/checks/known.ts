@@ -19,7 +19,12 @@ export interface RoomNames {
   readonly windows: readonly string[];
   /** The walls that can be named; null where the room has neither floor nor walls. */
   readonly walls: readonly string[] | null;
-  readonly items: readonly { readonly id: string; readonly kind: string; readonly title: string; readonly index: number }[];
+  readonly items: readonly {
+    readonly id: string;
+    readonly kind: string;
+    readonly title: string;
+    readonly index: number;
+  }[];
 }
 
 /** A card of the library that a file uses. */

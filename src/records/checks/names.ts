@@ -31,7 +31,12 @@ function twice(card: Card, names: readonly Named[], what: string): Diagnostic[] 
       complain(
         card,
         named.path,
-        { code: `${what}-twice`, message: `Another ${what} is called “${text(named)}” already, on line ${(names[first] as Named).node.spot.line}.`, actual: text(named), hint: "Give it another name." },
+        {
+          code: `${what}-twice`,
+          message: `Another ${what} is called “${text(named)}” already, on line ${(names[first] as Named).node.spot.line}.`,
+          actual: text(named),
+          hint: "Give it another name.",
+        },
         named.node.spot,
       ),
     ];
@@ -39,11 +44,16 @@ function twice(card: Card, names: readonly Named[], what: string): Diagnostic[] 
 }
 
 /** The names of a room's windows, walls and items, and where one is given twice. */
-export function roomNames(card: Card, items: readonly ReadItem[]): { readonly names: RoomNames; readonly diagnostics: readonly Diagnostic[] } {
+export function roomNames(
+  card: Card,
+  items: readonly ReadItem[],
+): { readonly names: RoomNames; readonly diagnostics: readonly Diagnostic[] } {
   const walls = namesIn(card, ["walls"], "wall");
   const list = nodeAt(card.root, ["walls"]);
   const count = list?.kind === "list" ? list.entries.length : 0;
-  const windows = Array.from({ length: count }).flatMap((_, at) => namesIn(card, ["walls", at, "windows"], "window"));
+  const windows = Array.from({ length: count }).flatMap((_, at) =>
+    namesIn(card, ["walls", at, "windows"], "window"),
+  );
   const floor = nodeAt(card.root, ["floor"]) !== null;
   const standing = items.filter((item) => item.title !== "");
   const repeated = standing.flatMap((item, at) => {
@@ -51,12 +61,22 @@ export function roomNames(card: Card, items: readonly ReadItem[]): { readonly na
     if (standing.indexOf(first) === at) return [];
     const path = ["items", item.index, item.entry.kind];
     const line = nodeAt(card.root, ["items", first.index])?.spot.line;
-    return [complain(card, path, { code: "item-twice", message: `Another item of this room is called ${item.id} already, on line ${line}.`, actual: item.title, hint: "Give it another title." })];
+    return [
+      complain(card, path, {
+        code: "item-twice",
+        message: `Another item of this room is called ${item.id} already, on line ${line}.`,
+        actual: item.title,
+        hint: "Give it another title.",
+      }),
+    ];
   });
   return {
     names: {
       windows: windows.map(text),
-      walls: floor || walls.length > 0 ? [...new Set([...walls.map(text), ...(floor ? COMPASS : [])])] : null,
+      walls:
+        floor || walls.length > 0
+          ? [...new Set([...walls.map(text), ...(floor ? COMPASS : [])])]
+          : null,
       items: items.map(({ id, entry, title, index }) => ({ id, kind: entry.kind, title, index })),
     },
     diagnostics: [...twice(card, walls, "wall"), ...twice(card, windows, "window"), ...repeated],

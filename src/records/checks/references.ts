@@ -18,14 +18,28 @@ interface Outcome {
 
 const CLOTH_LIKE = new Set(["a cloth", "a lining", "an interlining", "a trim", "a wallcovering"]);
 
-function unknown(card: Card, leaf: Leaf, code: string, what: string, names: Iterable<string>, otherwise: string): Outcome {
+function unknown(
+  card: Card,
+  leaf: Leaf,
+  code: string,
+  what: string,
+  names: Iterable<string>,
+  otherwise: string,
+): Outcome {
   const name = leaf.node.text.trim();
-  const near = nearest(name, names) ?? [...names].find((other) => slug(other) === slug(name)) ?? null;
+  const near =
+    nearest(name, names) ?? [...names].find((other) => slug(other) === slug(name)) ?? null;
   return {
     diagnostic: complain(
       card,
       leaf.path,
-      { code, message: `There is no ${what} called “${name}”.`, actual: name, expected: near ?? null, hint: near ? `Did you mean ${near}?` : otherwise },
+      {
+        code,
+        message: `There is no ${what} called “${name}”.`,
+        actual: name,
+        expected: near ?? null,
+        hint: near ? `Did you mean ${near}?` : otherwise,
+      },
       leaf.node.spot,
     ),
   };
@@ -40,17 +54,47 @@ function ofLibrary(card: Card, leaf: Leaf, known: Known, name: string): Outcome 
   const either = ref === "an object or a cloth";
   if (CLOTH_LIKE.has(ref) || either) {
     if (known.cloths.has(name)) return { use: { library: "cloths", id: name } };
-    if (!either) return unknown(card, leaf, "cloth-unknown", "cloth", known.cloths, `Write its card: cloths/${name}.md`);
+    if (!either)
+      return unknown(
+        card,
+        leaf,
+        "cloth-unknown",
+        "cloth",
+        known.cloths,
+        `Write its card: cloths/${name}.md`,
+      );
   }
   if (known.objects.has(name)) return { use: { library: "objects", id: name } };
-  if (!either) return unknown(card, leaf, "object-unknown", "object", known.objects, `Write its card: objects/${name}.md`);
-  return unknown(card, leaf, "anchor-unknown", "object or cloth", [...known.objects, ...known.cloths], `Write its card: objects/${name}.md or cloths/${name}.md`);
+  if (!either)
+    return unknown(
+      card,
+      leaf,
+      "object-unknown",
+      "object",
+      known.objects,
+      `Write its card: objects/${name}.md`,
+    );
+  return unknown(
+    card,
+    leaf,
+    "anchor-unknown",
+    "object or cloth",
+    [...known.objects, ...known.cloths],
+    `Write its card: objects/${name}.md or cloths/${name}.md`,
+  );
 }
 
 function ofWindow(card: Card, leaf: Leaf, room: RoomNames, known: Known, name: string): Outcome {
   if (room.windows.includes(name)) return {};
-  const standing = room.items.some((item) => item.id === name || item.title === name) || known.objects.has(name);
-  const how = room.walls?.includes(name) ? `For a wall write { wall: ${name} }.` : standing ? `For another item or an object write { on: ${name} }.` : room.windows.length === 0 ? "Write the window below its wall, in walls." : `Name one of the room's windows.${list(room.windows)}`;
+  const standing =
+    room.items.some((item) => item.id === name || item.title === name) || known.objects.has(name);
+  const how = room.walls?.includes(name)
+    ? `For a wall write { wall: ${name} }.`
+    : standing
+      ? `For another item or an object write { on: ${name} }.`
+      : room.windows.length === 0
+        ? "Write the window below its wall, in walls."
+        : `Name one of the room's windows.${list(room.windows)}`;
   return unknown(card, leaf, "window-unknown", "window", room.windows, how);
 }
 
@@ -77,7 +121,13 @@ function ofItem(card: Card, leaf: Leaf, room: RoomNames, known: Known, name: str
       diagnostic: complain(
         card,
         leaf.path,
-        { code: "item-unclear", message: `Several items are called “${name}”.`, actual: name, expected: ids, hint: `Name one by its kind and title: ${ids}.` },
+        {
+          code: "item-unclear",
+          message: `Several items are called “${name}”.`,
+          actual: name,
+          expected: ids,
+          hint: `Name one by its kind and title: ${ids}.`,
+        },
         leaf.node.spot,
       ),
     };
@@ -88,13 +138,26 @@ function ofItem(card: Card, leaf: Leaf, room: RoomNames, known: Known, name: str
       diagnostic: complain(
         card,
         leaf.path,
-        { code: "object-not-placed", severity: "warning", message: `“${name}” is an object of the library, but does not stand in this room.`, actual: name, hint: `Add it to the items: - object: ${name}` },
+        {
+          code: "object-not-placed",
+          severity: "warning",
+          message: `“${name}” is an object of the library, but does not stand in this room.`,
+          actual: name,
+          hint: `Add it to the items: - object: ${name}`,
+        },
         leaf.node.spot,
       ),
     };
   }
   const names = [...room.items.map((item) => item.id), ...known.objects];
-  return unknown(card, leaf, "item-unknown", "item or object", names, `Name an item by its kind and title.${list(room.items.map((item) => item.id))}`);
+  return unknown(
+    card,
+    leaf,
+    "item-unknown",
+    "item or object",
+    names,
+    `Name an item by its kind and title.${list(room.items.map((item) => item.id))}`,
+  );
 }
 
 function ofPicture(card: Card, leaf: Leaf, known: Known, name: string): Outcome {
@@ -103,13 +166,26 @@ function ofPicture(card: Card, leaf: Leaf, known: Known, name: string): Outcome 
   const folder = card.file.split("/").slice(0, -1).join("/");
   const path = folder === "" ? name : `${folder}/${name}`;
   if (known.present.has(path)) return {};
-  const beside = [...known.present].filter((other) => other.split("/").slice(0, -1).join("/") === folder && !other.endsWith(".md")).map((other) => other.split("/").at(-1) as string);
-  const near = beside.find((other) => other.normalize("NFC").toLowerCase() === name.normalize("NFC").toLowerCase()) ?? nearest(name, beside);
+  const beside = [...known.present]
+    .filter((other) => other.split("/").slice(0, -1).join("/") === folder && !other.endsWith(".md"))
+    .map((other) => other.split("/").at(-1) as string);
+  const near =
+    beside.find(
+      (other) => other.normalize("NFC").toLowerCase() === name.normalize("NFC").toLowerCase(),
+    ) ?? nearest(name, beside);
   return {
     diagnostic: complain(
       card,
       leaf.path,
-      { code: "picture-missing", message: `There is no picture “${name}” beside this file.`, actual: name, expected: near, hint: near ? `Did you mean ${near}?` : "Put the picture in the same folder, or take the line out until you have it." },
+      {
+        code: "picture-missing",
+        message: `There is no picture “${name}” beside this file.`,
+        actual: name,
+        expected: near,
+        hint: near
+          ? `Did you mean ${near}?`
+          : "Put the picture in the same folder, or take the line out until you have it.",
+      },
       leaf.node.spot,
     ),
   };
@@ -119,22 +195,65 @@ function look(card: Card, leaf: Leaf, known: Known): Outcome {
   const ref = leaf.notes.ref as string;
   const name = ref === "a picture" ? leaf.node.text.trim() : leaf.node.text.trim().normalize("NFC");
   const { room } = known;
-  if (CLOTH_LIKE.has(ref) || ref === "an object" || ref === "an object or a cloth") return ofLibrary(card, leaf, known, name);
+  if (CLOTH_LIKE.has(ref) || ref === "an object" || ref === "an object or a cloth")
+    return ofLibrary(card, leaf, known, name);
   if (ref === "a picture") return ofPicture(card, leaf, known, name);
-  if (ref === "a maker" && known.makers && !known.makers.has(name)) return unknown(card, leaf, "maker-unknown", "maker", known.makers, `Add it to the makers in studio.md.${list([...known.makers])}`);
-  if (ref === "a supplier" && known.suppliers && !known.suppliers.has(name)) return unknown(card, leaf, "supplier-unknown", "supplier", known.suppliers, `Add it to the suppliers in studio.md.${list([...known.suppliers])}`);
-  if (ref === "a finding" && known.findings && !known.findings.includes(name)) return unknown(card, leaf, "finding-unknown", "finding", known.findings, "Copy the line that the finding prints.");
-  if (ref === "a room" && known.rooms && !known.rooms.has(name)) return unknown(card, leaf, "room-unknown", "room", known.rooms, `Write its file beside this one: ${name}.md`);
+  if (ref === "a maker" && known.makers && !known.makers.has(name))
+    return unknown(
+      card,
+      leaf,
+      "maker-unknown",
+      "maker",
+      known.makers,
+      `Add it to the makers in studio.md.${list([...known.makers])}`,
+    );
+  if (ref === "a supplier" && known.suppliers && !known.suppliers.has(name))
+    return unknown(
+      card,
+      leaf,
+      "supplier-unknown",
+      "supplier",
+      known.suppliers,
+      `Add it to the suppliers in studio.md.${list([...known.suppliers])}`,
+    );
+  if (ref === "a finding" && known.findings && !known.findings.includes(name))
+    return unknown(
+      card,
+      leaf,
+      "finding-unknown",
+      "finding",
+      known.findings,
+      "Copy the line that the finding prints.",
+    );
+  if (ref === "a room" && known.rooms && !known.rooms.has(name))
+    return unknown(
+      card,
+      leaf,
+      "room-unknown",
+      "room",
+      known.rooms,
+      `Write its file beside this one: ${name}.md`,
+    );
   if (!room) return {};
   if (ref === "a window") return ofWindow(card, leaf, room, known, name);
   if (ref === "an item") return ofItem(card, leaf, room, known, name);
-  if (ref === "a wall" && room.walls && !room.walls.includes(name)) return unknown(card, leaf, "wall-unknown", "wall", room.walls, `Name one of the room's walls.${list(room.walls)}`);
+  if (ref === "a wall" && room.walls && !room.walls.includes(name))
+    return unknown(
+      card,
+      leaf,
+      "wall-unknown",
+      "wall",
+      room.walls,
+      `Name one of the room's walls.${list(room.walls)}`,
+    );
   return {};
 }
 
 /** Looks after every name that a file points at: is it there, and which cards of the library does the file use. */
 export function checkReferences(card: Card, leaves: readonly Leaf[], known: Known): References {
-  const outcomes = leaves.filter((leaf) => leaf.notes.ref !== undefined).map((leaf) => look(card, leaf, known));
+  const outcomes = leaves
+    .filter((leaf) => leaf.notes.ref !== undefined)
+    .map((leaf) => look(card, leaf, known));
   return {
     diagnostics: outcomes.flatMap((outcome) => outcome.diagnostic ?? []),
     uses: outcomes.flatMap((outcome) => outcome.use ?? []),

@@ -20,6 +20,12 @@ export function checkStanding(card: Card, room: RoomNames): Diagnostic[] {
       at = under.get(at);
     }
     if (at !== item.index) return [];
-    return [complain(card, ["items", item.index, "at", "on"], { code: "standing-in-a-ring", message: `The item ${item.id} stands, by way of others or directly, on itself.`, hint: "Let one of them stand on the floor or a wall." })];
+    return [
+      complain(card, ["items", item.index, "at", "on"], {
+        code: "standing-in-a-ring",
+        message: `The item ${item.id} stands, by way of others or directly, on itself.`,
+        hint: "Let one of them stand on the floor or a wall.",
+      }),
+    ];
   });
 }

@@ -6,14 +6,33 @@ import type { Leaf } from "../reading/collectLeaves.ts";
 
 /** Currencies that write each sign (Unicode CLDR, narrow symbols; the dollar's and yen's countries). */
 const SIGNS: Readonly<Record<string, readonly string[]>> = {
-  $: ["USD", "CAD", "AUD", "NZD", "SGD", "HKD", "MXN", "BBD", "BSD", "BMD", "JMD", "TTD", "FJD", "TWD"],
+  $: [
+    "USD",
+    "CAD",
+    "AUD",
+    "NZD",
+    "SGD",
+    "HKD",
+    "MXN",
+    "BBD",
+    "BSD",
+    "BMD",
+    "JMD",
+    "TTD",
+    "FJD",
+    "TWD",
+  ],
   "£": ["GBP", "GIP", "FKP", "SHP", "EGP"],
   "€": ["EUR"],
   "¥": ["JPY", "CNY"],
 };
 
 /** Sums that are written in another currency than the studio's, or finer than its smallest coin. */
-export function checkSums(card: Card, leaves: readonly Leaf[], currency: string | null): Diagnostic[] {
+export function checkSums(
+  card: Card,
+  leaves: readonly Leaf[],
+  currency: string | null,
+): Diagnostic[] {
   if (currency === null) return [];
   return leaves.flatMap((leaf) => {
     const amount = leaf.notes.money ? amountIn(leaf.node.text) : null;
@@ -24,7 +43,13 @@ export function checkSums(card: Card, leaves: readonly Leaf[], currency: string 
         complain(
           card,
           leaf.path,
-          { code: "currency-other", message: `“${leaf.node.text}” is marked ${mark}, but the studio reckons in ${currency}.`, actual: mark, expected: currency, hint: `Write the sum in ${currency}, without a mark, or change the currency in studio.md.` },
+          {
+            code: "currency-other",
+            message: `“${leaf.node.text}” is marked ${mark}, but the studio reckons in ${currency}.`,
+            actual: mark,
+            expected: currency,
+            hint: `Write the sum in ${currency}, without a mark, or change the currency in studio.md.`,
+          },
           leaf.node.spot,
         ),
       ];
@@ -35,7 +60,16 @@ export function checkSums(card: Card, leaves: readonly Leaf[], currency: string 
         complain(
           card,
           leaf.path,
-          { code: "sum-too-fine", message: `“${leaf.node.text}” is finer than the smallest coin of ${currency}.`, actual: leaf.node.text, expected: digits === 0 ? "a whole sum" : `${digits} figures after the point`, hint: digits === 0 ? "Write it without figures after the point." : `Write it with ${digits} figures after the point.` },
+          {
+            code: "sum-too-fine",
+            message: `“${leaf.node.text}” is finer than the smallest coin of ${currency}.`,
+            actual: leaf.node.text,
+            expected: digits === 0 ? "a whole sum" : `${digits} figures after the point`,
+            hint:
+              digits === 0
+                ? "Write it without figures after the point."
+                : `Write it with ${digits} figures after the point.`,
+          },
           leaf.node.spot,
         ),
       ];

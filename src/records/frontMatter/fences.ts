@@ -85,8 +85,7 @@ export function cutFences(text: string): CutFences {
 
 function withoutFence(lines: readonly string[]): CutFences {
   const at = lines.findIndex((line) => line.trim() !== "");
-  if (at < 0)
-    return fault("file-empty", 1, "There is nothing in this file.", SHAPE, null);
+  if (at < 0) return fault("file-empty", 1, "There is nothing in this file.", SHAPE, null);
   const line = lines[at] as string;
   if (at > 0 && /^---\s*(ya?ml)?\s*$/iu.test(line)) {
     return fault(

@@ -18,7 +18,19 @@ import { signs } from "./traps/signs.ts";
 import { tabs } from "./traps/tabs.ts";
 
 /** Where two find something at the same place the earlier one knows the cause. */
-const FINDERS: readonly TrapFinder[] = [controlCharacters, documentMarks, oddSpaces, tabs, hashes, quotes, missingSpaces, signs, commas, colons, missingColons];
+const FINDERS: readonly TrapFinder[] = [
+  controlCharacters,
+  documentMarks,
+  oddSpaces,
+  tabs,
+  hashes,
+  quotes,
+  missingSpaces,
+  signs,
+  commas,
+  colons,
+  missingColons,
+];
 
 /** A file with more faults than this is not one of ours; the rest is not looked for. */
 const MOST_TRAPS = 60;
@@ -80,9 +92,15 @@ function rank(trap: Trap): number {
   return ["control-character", "no-break-space", "tab-indent"].includes(trap.code) ? 0 : 1;
 }
 
-function firstTrap(finders: readonly TrapFinder[], looked: Looked, done: ReadonlySet<string>): Trap | null {
+function firstTrap(
+  finders: readonly TrapFinder[],
+  looked: Looked,
+  done: ReadonlySet<string>,
+): Trap | null {
   const found = finders.flatMap((find) => find(looked)).filter((trap) => !done.has(name(trap)));
-  return found.sort((a, b) => a.line - b.line || rank(a) - rank(b) || a.column - b.column)[0] ?? null;
+  return (
+    found.sort((a, b) => a.line - b.line || rank(a) - rank(b) || a.column - b.column)[0] ?? null
+  );
 }
 
 function tooDeep(all: readonly Lexeme[]): Trap | null {
@@ -90,7 +108,10 @@ function tooDeep(all: readonly Lexeme[]): Trap | null {
   for (const piece of all) {
     if (piece.kind === "dash" || piece.kind === "question") dashes += 1;
     else if (piece.kind === "newline") dashes = 0;
-    const column = piece.kind === "space" || piece.kind === "newline" || piece.kind === "comment" ? 0 : piece.column;
+    const column =
+      piece.kind === "space" || piece.kind === "newline" || piece.kind === "comment"
+        ? 0
+        : piece.column;
     const key = piece.kind === "dash" || piece.kind === "colon";
     if (piece.depth > MOST_DEPTH || dashes > MOST_DEPTH || (key && column > 5000)) {
       return {
@@ -110,7 +131,12 @@ function tooDeep(all: readonly Lexeme[]): Trap | null {
 
 function parse(text: string): Document | null {
   try {
-    return parseDocument(text, { schema: "failsafe", uniqueKeys: false, prettyErrors: false, logLevel: "error" });
+    return parseDocument(text, {
+      schema: "failsafe",
+      uniqueKeys: false,
+      prettyErrors: false,
+      logLevel: "error",
+    });
   } catch {
     return null;
   }
@@ -123,14 +149,30 @@ function at(text: string, offset: number): { line: number; column: number } {
   return { line, column: offset - (before.lastIndexOf("\n") + 1) };
 }
 
-function parserTrap(source: SourceLines, document: Document | null, done: ReadonlySet<string>): Trap | null {
+function parserTrap(
+  source: SourceLines,
+  document: Document | null,
+  done: ReadonlySet<string>,
+): Trap | null {
   const text = source.text();
   const error = [...(document?.errors ?? [])].sort((a, b) => a.pos[0] - b.pos[0])[0];
   if (document && !error) return null;
   const place = at(text, error?.pos[0] ?? 0);
-  const fault = error ? parserFault(error) : { code: "line-unreadable", message: "This front matter cannot be read.", how: 'Write it as "key: value" lines.' };
+  const fault = error
+    ? parserFault(error)
+    : {
+        code: "line-unreadable",
+        message: "This front matter cannot be read.",
+        how: 'Write it as "key: value" lines.',
+      };
   const found = error ? candidate(source, place.line) : null;
-  const trap = { ...fault, ...place, actual: null, expected: null, mended: found?.propose ? found.line : null };
+  const trap = {
+    ...fault,
+    ...place,
+    actual: null,
+    expected: null,
+    mended: found?.propose ? found.line : null,
+  };
   if (found === null || done.has(name(trap))) return trap;
   return { ...trap, readOnAs: found.line };
 }
@@ -158,11 +200,18 @@ function* candidates(lines: readonly string[], line: number): Generator<Candidat
   const words = now.trimStart();
   const indent = now.length - words.length;
   if (/,\s*,/.test(now)) yield { line: now.replace(/,(\s*,)+/g, ","), propose: true };
-  for (const column of [...columnsAbove(lines, line)].sort((a, b) => Math.abs(a - indent) - Math.abs(b - indent) || b - a)) {
+  for (const column of [...columnsAbove(lines, line)].sort(
+    (a, b) => Math.abs(a - indent) - Math.abs(b - indent) || b - a,
+  )) {
     yield { line: " ".repeat(column) + words, propose: true };
   }
-  const keyed = /^(\s*(?:- +)*[\p{L}][\p{L}\p{N}_-]*: +)(\S.*)$/u.exec(now) ?? /^(\s*- +)(\S.*)$/u.exec(now);
-  if (keyed) yield { line: (keyed[1] as string) + quoted((keyed[2] as string).trimEnd()), propose: !/^[[{]/.test(keyed[2] as string) };
+  const keyed =
+    /^(\s*(?:- +)*[\p{L}][\p{L}\p{N}_-]*: +)(\S.*)$/u.exec(now) ?? /^(\s*- +)(\S.*)$/u.exec(now);
+  if (keyed)
+    yield {
+      line: (keyed[1] as string) + quoted((keyed[2] as string).trimEnd()),
+      propose: !/^[[{]/.test(keyed[2] as string),
+    };
   yield { line: "", propose: false };
 }
 

@@ -53,7 +53,8 @@ export type Path = readonly (string | number)[];
 export function nodeAt(root: Node, path: Path): Node | null {
   let node: Node | null = root;
   for (const step of path) {
-    if (node?.kind === "map") node = node.entries.find((entry) => entry.key === step)?.value ?? null;
+    if (node?.kind === "map")
+      node = node.entries.find((entry) => entry.key === step)?.value ?? null;
     else if (node?.kind === "list" && typeof step === "number") node = node.entries[step] ?? null;
     else return null;
   }
@@ -84,7 +85,11 @@ export function spotOf(root: Node, path: Path): Spot {
 /** `items[2].cloth` */
 export function printPath(path: Path): string | null {
   if (path.length === 0) return null;
-  return path.reduce<string>((out, step) => (typeof step === "number" ? `${out}[${step}]` : out === "" ? step : `${out}.${step}`), "");
+  return path.reduce<string>(
+    (out, step) =>
+      typeof step === "number" ? `${out}[${step}]` : out === "" ? step : `${out}.${step}`,
+    "",
+  );
 }
 
 /** Plain objects, lists and texts, for a schema to read. Keys with nothing behind them are left out; a list keeps the place of an entry with nothing in it. */
@@ -99,7 +104,12 @@ export function plainValue(node: Node): unknown {
     case "map": {
       const out: Record<string, unknown> = {};
       for (const entry of node.entries) {
-        if (entry.value.kind === "empty" || entry.key === "__proto__" || Object.hasOwn(out, entry.key)) continue;
+        if (
+          entry.value.kind === "empty" ||
+          entry.key === "__proto__" ||
+          Object.hasOwn(out, entry.key)
+        )
+          continue;
         out[entry.key] = plainValue(entry.value);
       }
       return out;

@@ -41,7 +41,8 @@ export function beginsLine(all: readonly Lexeme[], at: number, afterDash = false
   for (let i = at - 1; i >= 0 && all[i]?.line === line; i -= 1) {
     const before = all[i] as Lexeme;
     if (before.kind === "newline") return true;
-    if (before.kind === "space" || before.text === "" || (afterDash && before.kind === "dash")) continue;
+    if (before.kind === "space" || before.text === "" || (afterDash && before.kind === "dash"))
+      continue;
     return false;
   }
   return true;
@@ -71,7 +72,8 @@ export function beforeOnLine(all: readonly Lexeme[], at: number): Lexeme | null 
 export function before(all: readonly Lexeme[], at: number): Lexeme | null {
   for (let i = at - 1; i >= 0; i -= 1) {
     const piece = all[i] as Lexeme;
-    if (piece.kind !== "newline" && piece.kind !== "space" && piece.kind !== "comment") return piece;
+    if (piece.kind !== "newline" && piece.kind !== "space" && piece.kind !== "comment")
+      return piece;
   }
   return null;
 }
@@ -80,7 +82,8 @@ export function before(all: readonly Lexeme[], at: number): Lexeme | null {
 export function after(all: readonly Lexeme[], at: number): Lexeme | null {
   for (let i = at + 1; i < all.length; i += 1) {
     const piece = all[i] as Lexeme;
-    if (piece.kind !== "newline" && piece.kind !== "space" && piece.kind !== "comment") return piece;
+    if (piece.kind !== "newline" && piece.kind !== "space" && piece.kind !== "comment")
+      return piece;
   }
   return null;
 }

@@ -52,7 +52,12 @@ export class SourceLines {
     while (head < before.length && head < after.length && before[head] === after[head]) head += 1;
     if (column <= head) return column;
     let tail = 0;
-    while (tail < before.length - head && tail < after.length - head && before[before.length - 1 - tail] === after[after.length - 1 - tail]) tail += 1;
+    while (
+      tail < before.length - head &&
+      tail < after.length - head &&
+      before[before.length - 1 - tail] === after[after.length - 1 - tail]
+    )
+      tail += 1;
     if (column >= after.length - tail) return column - after.length + before.length;
     return Math.min(column, Math.max(head, before.length - tail - 1));
   }

@@ -1,4 +1,9 @@
-import { type Diagnostic, diagnostic, type Place, type Severity } from "../../diagnostics/diagnostic.ts";
+import {
+  type Diagnostic,
+  diagnostic,
+  type Place,
+  type Severity,
+} from "../../diagnostics/diagnostic.ts";
 import { type Node, type Path, printPath, type Spot, spotOf } from "../frontMatter/node.ts";
 import type { SourceLines } from "../frontMatter/sourceLines.ts";
 

@@ -18,11 +18,18 @@ export function collectLeaves(node: Node, schema: z.ZodType, path: Path = []): L
     return option ? collectLeaves(node, option, path) : [];
   }
   if (node.kind === "text") return [{ node, path, notes: notesOf(schema) }];
-  if (node.kind === "list" && shape.wants === "list") return node.entries.flatMap((entry, at) => collectLeaves(entry, shape.entry, [...path, at]));
+  if (node.kind === "list" && shape.wants === "list")
+    return node.entries.flatMap((entry, at) => collectLeaves(entry, shape.entry, [...path, at]));
   if (node.kind === "map" && shape.wants === "record") {
     const notes = notesOf(shape.key);
     return node.entries.flatMap((entry) => {
-      const key: TextNode = { kind: "text", spot: entry.spot, end: entry.spot, style: "plain", text: entry.key };
+      const key: TextNode = {
+        kind: "text",
+        spot: entry.spot,
+        end: entry.spot,
+        style: "plain",
+        text: entry.key,
+      };
       const own = notes.ref ? [{ node: key, path: [...path, entry.key], notes }] : [];
       return [...own, ...collectLeaves(entry.value, shape.value, [...path, entry.key])];
     });

@@ -25,7 +25,8 @@ const NAMES: Readonly<Record<string, string>> = {
 /** A text as YAML, in quotes where it needs them; `inside` stands for `{ }` and `[ ]`, where a comma parts. */
 export function yamlText(text: string, inside: boolean): string {
   const plain = /^[\p{L}\p{N}…][^#]*$/u.test(text) && !/:(\s|$)|\s$/.test(text);
-  if (!plain || (inside && /[,[\]{}]/.test(text))) return /^(["']).*\1$/.test(text) ? text : quoted(text);
+  if (!plain || (inside && /[,[\]{}]/.test(text)))
+    return /^(["']).*\1$/.test(text) ? text : quoted(text);
   return text;
 }
 
@@ -42,7 +43,9 @@ export function exampleValue(schema: z.ZodType, inside = false): string {
   if (given !== undefined && shape.wants !== "text" && /^[[{]/.test(given)) return given;
   switch (shape.wants) {
     case "one-of":
-      return given !== undefined ? yamlText(given, inside) : exampleValue(shape.options[0] as z.ZodType, inside);
+      return given !== undefined
+        ? yamlText(given, inside)
+        : exampleValue(shape.options[0] as z.ZodType, inside);
     case "list":
       return `[${exampleValue(shape.entry, true)}]`;
     case "record":

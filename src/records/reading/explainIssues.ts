@@ -3,7 +3,14 @@ import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { type Fault, faultOf } from "../../fields/fault.ts";
 import { nearest } from "../../fields/suggest.ts";
 import { partners } from "../../fields/vocabulary.ts";
-import { type MapNode, type Node, nodeAt, type Path, plainValue, type TextNode } from "../frontMatter/node.ts";
+import {
+  type MapNode,
+  type Node,
+  nodeAt,
+  type Path,
+  plainValue,
+  type TextNode,
+} from "../frontMatter/node.ts";
 import { type Card, complain } from "./card.ts";
 import { bracketed, dashed, quotedEntry, withoutQuotes } from "./mendedLine.ts";
 import { optionsFor, pickOption } from "./pickOption.ts";
@@ -12,14 +19,32 @@ import { isOptional, notesOf, type Shape, shapeOf } from "./shape.ts";
 type Issue = z.core.$ZodIssue;
 
 /** What a schema has to say of the tree at `path`, as diagnostics at their exact places. */
-export function explainIssues(card: Card, schema: z.ZodType, issues: readonly Issue[], base: Path = []): Diagnostic[] {
+export function explainIssues(
+  card: Card,
+  schema: z.ZodType,
+  issues: readonly Issue[],
+  base: Path = [],
+): Diagnostic[] {
   return withoutEchoes(issues.flatMap((issue) => explain(card, schema, issue, base)));
 }
 
 /** A key that is missing only because it was misspelt is one fault, not two. */
 function withoutEchoes(found: readonly Diagnostic[]): Diagnostic[] {
-  const meant = new Set(found.flatMap((d) => (d.code === "key-unknown" && d.keyPath !== null ? [`${parentOf(d.keyPath)}.${d.expected}`] : [])));
-  return found.filter((d) => d.code !== "key-missing" || d.keyPath === null || !meant.has(`${parentOf(d.keyPath)}.${d.keyPath.slice(parentOf(d.keyPath).length).replace(/^\./, "")}`));
+  const meant = new Set(
+    found.flatMap((d) =>
+      d.code === "key-unknown" && d.keyPath !== null
+        ? [`${parentOf(d.keyPath)}.${d.expected}`]
+        : [],
+    ),
+  );
+  return found.filter(
+    (d) =>
+      d.code !== "key-missing" ||
+      d.keyPath === null ||
+      !meant.has(
+        `${parentOf(d.keyPath)}.${d.keyPath.slice(parentOf(d.keyPath).length).replace(/^\./, "")}`,
+      ),
+  );
 }
 
 function parentOf(keyPath: string): string {
@@ -33,8 +58,12 @@ function explain(card: Card, schema: z.ZodType, issue: Issue, base: Path): Diagn
   if (node?.kind === "empty") return [];
   const fault = faultOf(issue);
   if (fault) return [ofFault(card, path, fault, node)];
-  if (issue.code === "unrecognized_keys") return issue.keys.map((key) => unknownKey(card, [...path, key], schemaAt(schema, inside, card, base)));
-  if (issue.code === "invalid_key") return issue.issues.flatMap((inner) => explainKey(card, path, inner as Issue));
+  if (issue.code === "unrecognized_keys")
+    return issue.keys.map((key) =>
+      unknownKey(card, [...path, key], schemaAt(schema, inside, card, base)),
+    );
+  if (issue.code === "invalid_key")
+    return issue.issues.flatMap((inner) => explainKey(card, path, inner as Issue));
   const wanted = schemaAt(schema, inside, card, base);
   if (node === null) return [missing(card, path, wanted)];
   if (issue.code === "invalid_union" && wanted) return ofUnion(card, wanted, path, node);
@@ -57,7 +86,8 @@ export function schemaAt(schema: z.ZodType, path: Path, card: Card, base: Path):
       if (option === null) return null;
       shape = shapeOf(option);
     }
-    if (shape.wants === "map") now = Object.hasOwn(shape.keys, step) ? (shape.keys[step as string] as z.ZodType) : null;
+    if (shape.wants === "map")
+      now = Object.hasOwn(shape.keys, step) ? (shape.keys[step as string] as z.ZodType) : null;
     else if (shape.wants === "record") now = shape.value;
     else if (shape.wants === "list") now = shape.entry;
     else return null;
@@ -72,7 +102,11 @@ function spotOfValue(node: Node | null) {
 
 function ofFault(card: Card, path: Path, fault: Fault, node: Node | null): Diagnostic {
   const actual = node?.kind === "text" ? node.text : null;
-  if (fault.code === "length-without-unit" && node?.kind === "text" && (node.style === "double" || node.style === "single")) {
+  if (
+    fault.code === "length-without-unit" &&
+    node?.kind === "text" &&
+    (node.style === "double" || node.style === "single")
+  ) {
     const mended = withoutQuotes(card, node);
     if (mended !== null) {
       const mark = node.style === "double" ? '"' : "'";
@@ -100,10 +134,24 @@ function unknownKey(card: Card, path: Path, parent: z.ZodType | null): Diagnosti
   const shape = parent ? plainShape(parent, owner) : null;
   const all = shape?.wants === "map" ? Object.keys(shape.keys) : [];
   const free = all.filter((name) => !owner?.entries.some((entry) => entry.key === name));
-  const near = nearest(key, free) ?? nearest(key, all) ?? partnerOf(nearest(key, free.flatMap(partners)), free);
+  const near =
+    nearest(key, free) ??
+    nearest(key, all) ??
+    partnerOf(nearest(key, free.flatMap(partners)), free);
   const taken = near !== null && !free.includes(near);
-  const hint = near === null ? `Take the line out, or write one of these: ${free.join(", ")}.` : taken ? `“${near}” stands here already; take one of the two out.` : `Did you mean ${near}?`;
-  return complain(card, path, { code: "key-unknown", message: `“${key}” is not a key that can stand here.`, actual: key, expected: near ?? free.join(", "), hint });
+  const hint =
+    near === null
+      ? `Take the line out, or write one of these: ${free.join(", ")}.`
+      : taken
+        ? `“${near}” stands here already; take one of the two out.`
+        : `Did you mean ${near}?`;
+  return complain(card, path, {
+    code: "key-unknown",
+    message: `“${key}” is not a key that can stand here.`,
+    actual: key,
+    expected: near ?? free.join(", "),
+    hint,
+  });
 }
 
 function partnerOf(word: string | null, free: readonly string[]): string | null {
@@ -122,8 +170,17 @@ function missing(card: Card, path: Path, wanted: z.ZodType | null): Diagnostic {
   const notes = wanted ? notesOf(wanted) : {};
   const words = notes.words?.join(", ");
   const example = notes.examples?.[0];
-  const hint = words ? `Add "${key}:" with one of these: ${words}.` : example ? `Add it, for example ${key}: ${example}` : `Add a line "${key}:".`;
-  return complain(card, path, { code: "key-missing", message: `“${key}” is missing here${notes.description ? ` (${notes.description})` : ""}.`, expected: words ?? null, hint });
+  const hint = words
+    ? `Add "${key}:" with one of these: ${words}.`
+    : example
+      ? `Add it, for example ${key}: ${example}`
+      : `Add a line "${key}:".`;
+  return complain(card, path, {
+    code: "key-missing",
+    message: `“${key}” is missing here${notes.description ? ` (${notes.description})` : ""}.`,
+    expected: words ?? null,
+    hint,
+  });
 }
 
 function ofUnion(card: Card, schema: z.ZodType, path: Path, node: Node): Diagnostic[] {
@@ -147,21 +204,39 @@ function noneOf(card: Card, path: Path, options: readonly z.ZodType[], node: Tex
   const telling = faults.find((fault) => /^(length|amount|date)-(?!unreadable)/.test(fault.code));
   if (telling) return ofFault(card, path, telling, node);
   const expected = [...new Set(faults.flatMap((fault) => fault.expected ?? []))].join(", or ");
-  return complain(card, path, { code: "value-unknown", message: `“${node.text}” is none of what can stand here.`, actual: node.text, expected, hint: `Write ${expected}.` }, node.spot);
+  return complain(
+    card,
+    path,
+    {
+      code: "value-unknown",
+      message: `“${node.text}” is none of what can stand here.`,
+      actual: node.text,
+      expected,
+      hint: `Write ${expected}.`,
+    },
+    node.spot,
+  );
 }
 
 function example(shape: Shape | null): string {
   if (shape?.wants !== "map") return "";
   const names = Object.keys(shape.keys);
   const needed = names.filter((name) => !isOptional(shape.keys[name] as z.ZodType));
-  const shown = (needed.length > 0 ? needed : names.slice(0, 2)).map((name) => `${name}: ${notesOf(shape.keys[name] as z.ZodType).examples?.[0] ?? "…"}`);
+  const shown = (needed.length > 0 ? needed : names.slice(0, 2)).map(
+    (name) => `${name}: ${notesOf(shape.keys[name] as z.ZodType).examples?.[0] ?? "…"}`,
+  );
   return `{ ${shown.join(", ")} }`;
 }
 
 /** Words where a list is wanted, a list where keys are wanted, and so on. */
 function wrongSort(card: Card, path: Path, shape: Shape | null, node: Node): Diagnostic {
   const wants = shape?.wants ?? "text";
-  const shapes = shape?.wants === "one-of" ? shape.options.map((option) => shapeOf(option)) : shape ? [shape] : [];
+  const shapes =
+    shape?.wants === "one-of"
+      ? shape.options.map((option) => shapeOf(option))
+      : shape
+        ? [shape]
+        : [];
   const list = shapes.some((s) => s.wants === "list");
   const map = shapes.find((s) => s.wants === "map" || s.wants === "record") ?? null;
   const text = wants === "text" || shapes.some((s) => s.wants === "text");
@@ -172,7 +247,9 @@ function wrongSort(card: Card, path: Path, shape: Shape | null, node: Node): Dia
       path,
       {
         code: "list-wanted",
-        message: several ? `“${node.text}” is read as one entry: a list stands between [ and ].` : "A list is wanted here, even for one entry.",
+        message: several
+          ? `“${node.text}” is read as one entry: a list stands between [ and ].`
+          : "A list is wanted here, even for one entry.",
         actual: node.text,
         expected: "a list",
         hint: "Put it between [ and ].",
@@ -182,14 +259,59 @@ function wrongSort(card: Card, path: Path, shape: Shape | null, node: Node): Dia
     );
   }
   if (node.kind === "map" && list) {
-    return complain(card, path, { code: "list-wanted", message: "A list is wanted here, even for one entry.", expected: "a list", ...dashed(card, node) }, node.entries[0]?.spot);
+    return complain(
+      card,
+      path,
+      {
+        code: "list-wanted",
+        message: "A list is wanted here, even for one entry.",
+        expected: "a list",
+        ...dashed(card, node),
+      },
+      node.entries[0]?.spot,
+    );
   }
   if (node.kind === "map" && text && map === null) {
-    return complain(card, path, { code: "words-wanted", message: "Words are wanted here, not keys.", expected: "words", hint: "If the words have a colon, put them in quotes.", mended: quotedEntry(card, node) }, node.spot);
+    return complain(
+      card,
+      path,
+      {
+        code: "words-wanted",
+        message: "Words are wanted here, not keys.",
+        expected: "words",
+        hint: "If the words have a colon, put them in quotes.",
+        mended: quotedEntry(card, node),
+      },
+      node.spot,
+    );
   }
   if (node.kind === "list" && !list) {
-    return complain(card, path, { code: "list-unwanted", message: "One value is wanted here, not a list.", expected: map && !text ? "keys" : "one value", hint: map && !text ? `Write it as ${example(map)}.` : "Write one value without [ and ] and without hyphens." }, node.spot);
+    return complain(
+      card,
+      path,
+      {
+        code: "list-unwanted",
+        message: "One value is wanted here, not a list.",
+        expected: map && !text ? "keys" : "one value",
+        hint:
+          map && !text
+            ? `Write it as ${example(map)}.`
+            : "Write one value without [ and ] and without hyphens.",
+      },
+      node.spot,
+    );
   }
   const shown = example(map);
-  return complain(card, path, { code: "keys-wanted", message: "Keys are wanted here, not words alone.", actual: node.kind === "text" ? node.text : null, expected: shown || "keys with values", hint: shown ? `Write it as ${shown}.` : "Write each as key: value." }, spotOfValue(node));
+  return complain(
+    card,
+    path,
+    {
+      code: "keys-wanted",
+      message: "Keys are wanted here, not words alone.",
+      actual: node.kind === "text" ? node.text : null,
+      expected: shown || "keys with values",
+      hint: shown ? `Write it as ${shown}.` : "Write each as key: value.",
+    },
+    spotOfValue(node),
+  );
 }

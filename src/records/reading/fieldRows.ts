@@ -14,11 +14,15 @@ export interface FieldRow {
 }
 
 /** The choices of a schema in which keys stand, each with its marks in the path. */
-function inner(schema: z.ZodType, path: string): { readonly schema: z.ZodType; readonly path: string }[] {
+function inner(
+  schema: z.ZodType,
+  path: string,
+): { readonly schema: z.ZodType; readonly path: string }[] {
   const shape = shapeOf(schema);
   if (shape.wants === "one-of") return shape.options.flatMap((option) => inner(option, path));
   if (shape.wants === "list") return inner(shape.entry, `${path}[]`);
-  if (shape.wants === "record") return inner(shape.value, path === "" ? "<name>" : `${path}.<name>`);
+  if (shape.wants === "record")
+    return inner(shape.value, path === "" ? "<name>" : `${path}.<name>`);
   return shape.wants === "map" ? [{ schema, path }] : [];
 }
 

@@ -1,5 +1,5 @@
-import { quoted } from "../frontMatter/quoting.ts";
 import type { MapNode, TextNode } from "../frontMatter/node.ts";
+import { quoted } from "../frontMatter/quoting.ts";
 import type { Card } from "./card.ts";
 
 /** The typed line with what stands from the node's beginning to its end written anew; null where it spans lines or was mended before. */
@@ -27,26 +27,54 @@ export function bracketed(card: Card, node: TextNode): string | null {
 }
 
 /** A map where a list of maps is wanted: a hyphen before its first key. */
-export function dashed(card: Card, node: MapNode): { readonly hint: string; readonly mended: string | null } {
+export function dashed(
+  card: Card,
+  node: MapNode,
+): { readonly hint: string; readonly mended: string | null } {
   const spot = node.inline ? node.spot : (node.entries[0]?.spot ?? node.spot);
   const typed = card.source.excerpt(spot.line);
-  if (typed === null || typed !== card.source.readOn(spot.line)) return { hint: "Write it as a list.", mended: null };
+  if (typed === null || typed !== card.source.readOn(spot.line))
+    return { hint: "Write it as a list.", mended: null };
   const head = typed.slice(0, spot.column - 1);
   const tail = typed.slice(spot.column - 1);
   if (node.inline) {
     const closing = tail.lastIndexOf("}");
-    return { hint: "Put it between [ and ].", mended: closing < 0 ? null : `${head}[${tail.slice(0, closing + 1)}]${tail.slice(closing + 1)}` };
+    return {
+      hint: "Put it between [ and ].",
+      mended:
+        closing < 0 ? null : `${head}[${tail.slice(0, closing + 1)}]${tail.slice(closing + 1)}`,
+    };
   }
   const more = node.entries.length > 1 ? ", and set the keys below it in by two spaces more" : "";
-  return { hint: `Put a hyphen and a space before its first key${more}.`, mended: `${head}- ${tail}` };
+  return {
+    hint: `Put a hyphen and a space before its first key${more}.`,
+    mended: `${head}- ${tail}`,
+  };
 }
 
 /** `- One: two` in a list of words: the whole in quotes. */
 export function quotedEntry(card: Card, node: MapNode): string | null {
   const entry = node.entries[0];
-  if (node.entries.length !== 1 || node.inline || !entry || entry.value.kind !== "text" || entry.value.style !== "plain") return null;
+  if (
+    node.entries.length !== 1 ||
+    node.inline ||
+    !entry ||
+    entry.value.kind !== "text" ||
+    entry.value.style !== "plain"
+  )
+    return null;
   const typed = card.source.excerpt(entry.spot.line);
   const { spot, end } = entry.value;
-  if (typed === null || spot.line !== entry.spot.line || end.line !== spot.line || typed !== card.source.readOn(spot.line)) return null;
-  return typed.slice(0, entry.spot.column - 1) + quoted(typed.slice(entry.spot.column - 1, end.column - 1)) + typed.slice(end.column - 1);
+  if (
+    typed === null ||
+    spot.line !== entry.spot.line ||
+    end.line !== spot.line ||
+    typed !== card.source.readOn(spot.line)
+  )
+    return null;
+  return (
+    typed.slice(0, entry.spot.column - 1) +
+    quoted(typed.slice(entry.spot.column - 1, end.column - 1)) +
+    typed.slice(end.column - 1)
+  );
 }

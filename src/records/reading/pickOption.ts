@@ -1,7 +1,7 @@
 import type { z } from "zod";
 import { nearest } from "../../fields/suggest.ts";
 import { sameWord } from "../../fields/vocabulary.ts";
-import { plainValue, type MapNode, type Node } from "../frontMatter/node.ts";
+import { type MapNode, type Node, plainValue } from "../frontMatter/node.ts";
 import { isOptional, shapeOf } from "./shape.ts";
 
 /** Options in which nothing is a choice any more. */
@@ -27,8 +27,13 @@ function score(option: z.ZodType, node: MapNode): number {
   const names = Object.keys(shape.keys);
   const set = new Set(names);
   const known = node.entries.filter((entry) => sameWord(entry.typed, set) !== undefined);
-  const near = node.entries.filter((entry) => !known.includes(entry) && nearest(entry.typed, names) !== null);
-  const missing = names.filter((name) => !isOptional(shape.keys[name] as z.ZodType) && !known.some((e) => sameWord(e.typed, [name])));
+  const near = node.entries.filter(
+    (entry) => !known.includes(entry) && nearest(entry.typed, names) !== null,
+  );
+  const missing = names.filter(
+    (name) =>
+      !isOptional(shape.keys[name] as z.ZodType) && !known.some((e) => sameWord(e.typed, [name])),
+  );
   return known.length * 4 + near.length * 2 - missing.length;
 }
 
@@ -43,7 +48,9 @@ export function pickOption(options: readonly z.ZodType[], node: Node): z.ZodType
   const taking = possible.find((option) => option.safeParse(value).success);
   if (taking) return taking;
   if (node.kind !== "map") return possible[0] as z.ZodType;
-  return possible.reduce((best, option) => (score(option, node) > score(best, node) ? option : best));
+  return possible.reduce((best, option) =>
+    score(option, node) > score(best, node) ? option : best,
+  );
 }
 
 /** All options of the right sort for a node. */

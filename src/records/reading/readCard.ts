@@ -37,14 +37,24 @@ export function idOf(path: string): string {
 }
 
 /** Reads one file by its schema: front matter, the other vocabulary's keys, fields, and all that is wrong with any of them. */
-export function readCard<S extends z.ZodType>(file: TextFile, schema: S, reading: Reading): ReadCard<z.output<S>> {
+export function readCard<S extends z.ZodType>(
+  file: TextFile,
+  schema: S,
+  reading: Reading,
+): ReadCard<z.output<S>> {
   const matter = readFrontMatter(file.path, file.text, reading.isKey);
   const base = { file: file.path, id: idOf(file.path), body: matter.body };
-  if (matter.root === null) return { ...base, card: null, fields: null, diagnostics: matter.diagnostics };
+  if (matter.root === null)
+    return { ...base, card: null, fields: null, diagnostics: matter.diagnostics };
   const root = resolveKeys(matter.root, schema, reading.synonyms);
   const card: Card = { file: file.path, root, source: matter.source };
   const read = schema.safeParse(plainValue(root));
   const issues = read.success ? [] : explainIssues(card, schema, read.error.issues);
   const diagnostics = [...matter.diagnostics, ...treeFaults(card), ...issues];
-  return { ...base, card, fields: read.success && !hasErrors(diagnostics) ? read.data : null, diagnostics };
+  return {
+    ...base,
+    card,
+    fields: read.success && !hasErrors(diagnostics) ? read.data : null,
+    diagnostics,
+  };
 }

@@ -1,6 +1,6 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
-import { nearest } from "../../fields/suggest.ts";
 import { slug } from "../../fields/slug.ts";
+import { nearest } from "../../fields/suggest.ts";
 import { sameWord } from "../../fields/vocabulary.ts";
 import { type MapNode, type Node, nodeAt, type Path, plainValue } from "../frontMatter/node.ts";
 import type { ItemEntry, ItemTable } from "../itemTable.ts";
@@ -69,14 +69,24 @@ export function readItems(card: Card, table: ItemTable, synonyms: Synonyms): Rea
     const entry = node.kind === "map" ? entryOf(node, table, synonyms) : undefined;
     return { entry, node: entry ? resolveKeys(node, entry.schema, synonyms) : node };
   });
-  const whole = withItems(card, resolved.map(({ node }) => node));
+  const whole = withItems(
+    card,
+    resolved.map(({ node }) => node),
+  );
   const diagnostics: Diagnostic[] = [];
   const items: ReadItem[] = [];
   for (const [index, { entry, node }] of resolved.entries()) {
     const path = ["items", index];
     if (node.kind === "empty") continue;
     if (node.kind !== "map") {
-      diagnostics.push(complain(whole, path, { code: "keys-wanted", message: "An item is written as keys, not as words alone.", actual: node.kind === "text" ? node.text : null, hint: "Write for example - cushion: Window seat, and its other keys below." }));
+      diagnostics.push(
+        complain(whole, path, {
+          code: "keys-wanted",
+          message: "An item is written as keys, not as words alone.",
+          actual: node.kind === "text" ? node.text : null,
+          hint: "Write for example - cushion: Window seat, and its other keys below.",
+        }),
+      );
     } else if (!entry) diagnostics.push(unknownKind(whole, path, node, table));
     else items.push(readItem(whole, entry, node, index, items, diagnostics));
   }
@@ -98,15 +108,30 @@ function counted(id: string, entry: ItemEntry, before: readonly ReadItem[]): str
   return `${id}-${number}`;
 }
 
-function readItem(card: Card, entry: ItemEntry, node: MapNode, index: number, before: readonly ReadItem[], diagnostics: Diagnostic[]): ReadItem {
+function readItem(
+  card: Card,
+  entry: ItemEntry,
+  node: MapNode,
+  index: number,
+  before: readonly ReadItem[],
+  diagnostics: Diagnostic[],
+): ReadItem {
   const path: Path = ["items", index];
   const read = entry.schema.safeParse(plainValue(node));
-  if (!read.success) diagnostics.push(...explainIssues(card, entry.schema, read.error.issues, path));
+  if (!read.success)
+    diagnostics.push(...explainIssues(card, entry.schema, read.error.issues, path));
   const titled = nodeAt(node, [entry.kind]);
   const title = titled?.kind === "text" ? titled.text.trim() : "";
   const id = counted(itemId(entry.kind, title, index), entry, before);
   const record: ItemRecord | null = read.success
-    ? { id, kind: entry.kind, title, fields: read.data, index, place: (keyPath) => placeIn(card, [...path, ...keyPath]) }
+    ? {
+        id,
+        kind: entry.kind,
+        title,
+        fields: read.data,
+        index,
+        place: (keyPath) => placeIn(card, [...path, ...keyPath]),
+      }
     : null;
   return { entry, index, id, title, record };
 }
@@ -115,7 +140,11 @@ function withItems(card: Card, entries: readonly Node[]): Card {
   if (card.root.kind !== "map") return card;
   const root: MapNode = {
     ...card.root,
-    entries: card.root.entries.map((entry) => (entry.key === "items" && entry.value.kind === "list" ? { ...entry, value: { ...entry.value, entries } } : entry)),
+    entries: card.root.entries.map((entry) =>
+      entry.key === "items" && entry.value.kind === "list"
+        ? { ...entry, value: { ...entry.value, entries } }
+        : entry,
+    ),
   };
   return { ...card, root };
 }

@@ -8,14 +8,21 @@ import { shapeOf } from "./shape.ts";
 export type Synonyms = ReadonlyMap<string, string>;
 
 /** The tree with every key of the other vocabulary under the name by which the schema knows it; names that a person gave stay. */
-export function resolveKeys<N extends Node>(node: N, schema: z.ZodType, synonyms: Synonyms = new Map()): N {
+export function resolveKeys<N extends Node>(
+  node: N,
+  schema: z.ZodType,
+  synonyms: Synonyms = new Map(),
+): N {
   const shape = shapeOf(schema);
   if (shape.wants === "one-of") {
     const option = pickOption(shape.options, node);
     return option ? resolveKeys(node, option, synonyms) : node;
   }
   if (node.kind === "list" && shape.wants === "list") {
-    return { ...node, entries: node.entries.map((entry) => resolveKeys(entry, shape.entry, synonyms)) };
+    return {
+      ...node,
+      entries: node.entries.map((entry) => resolveKeys(entry, shape.entry, synonyms)),
+    };
   }
   if (node.kind === "map" && shape.wants === "record") {
     return {
@@ -35,7 +42,11 @@ export function resolveKeys<N extends Node>(node: N, schema: z.ZodType, synonyms
       entries: node.entries.map((entry): MapEntry => {
         const key = keyFor(entry.typed, allowed, synonyms);
         const inner = Object.hasOwn(shape.keys, key) ? shape.keys[key] : undefined;
-        return { ...entry, key, value: inner ? resolveKeys(entry.value, inner, synonyms) : entry.value };
+        return {
+          ...entry,
+          key,
+          value: inner ? resolveKeys(entry.value, inner, synonyms) : entry.value,
+        };
       }),
     };
   }

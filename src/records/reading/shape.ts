@@ -30,7 +30,8 @@ export function shapeOf(schema: z.ZodType): Shape {
   if (def.innerType) return shapeOf(def.innerType);
   if (def.type === "pipe" && def.in) return shapeOf(def.in);
   if (def.type === "object" && def.shape) return { wants: "map", keys: def.shape };
-  if (def.type === "record" && def.keyType && def.valueType) return { wants: "record", key: def.keyType, value: def.valueType };
+  if (def.type === "record" && def.keyType && def.valueType)
+    return { wants: "record", key: def.keyType, value: def.valueType };
   if (def.type === "array" && def.element) return { wants: "list", entry: def.element };
   if (def.type === "union" && def.options) return { wants: "one-of", options: def.options };
   return def.type === "string" ? { wants: "text" } : { wants: "anything" };

@@ -7,7 +7,13 @@ export function treeFaults(card: Card, node: Node = card.root, path: Path = []):
   if (node.kind === "list") {
     return node.entries.flatMap((entry, at) =>
       entry.kind === "empty"
-        ? [complain(card, [...path, at], { code: "value-empty", message: "Nothing is written after this hyphen or comma.", hint: "Write the entry, or take it out." })]
+        ? [
+            complain(card, [...path, at], {
+              code: "value-empty",
+              message: "Nothing is written after this hyphen or comma.",
+              hint: "Write the entry, or take it out.",
+            }),
+          ]
         : treeFaults(card, entry, [...path, at]),
     );
   }
@@ -16,12 +22,39 @@ export function treeFaults(card: Card, node: Node = card.root, path: Path = []):
   return node.entries.flatMap((entry) => {
     const here = [...path, entry.key];
     if (entry.key === "__proto__") {
-      return [complain(card, here, { code: "key-unknown", message: '"__proto__" is not a key that can stand here.', actual: entry.typed, hint: "Take the line out." }, entry.spot)];
+      return [
+        complain(
+          card,
+          here,
+          {
+            code: "key-unknown",
+            message: '"__proto__" is not a key that can stand here.',
+            actual: entry.typed,
+            hint: "Take the line out.",
+          },
+          entry.spot,
+        ),
+      ];
     }
     const before = seen.get(entry.key);
     if (before) {
-      const words = before.typed === entry.typed ? `“${entry.typed}”` : `“${entry.typed}” means the same as “${before.typed}”, which`;
-      return [complain(card, here, { code: "key-twice", message: `${words} stands here already, on line ${before.line}.`, actual: entry.typed, hint: "Keep one of the two." }, entry.spot)];
+      const words =
+        before.typed === entry.typed
+          ? `“${entry.typed}”`
+          : `“${entry.typed}” means the same as “${before.typed}”, which`;
+      return [
+        complain(
+          card,
+          here,
+          {
+            code: "key-twice",
+            message: `${words} stands here already, on line ${before.line}.`,
+            actual: entry.typed,
+            hint: "Keep one of the two.",
+          },
+          entry.spot,
+        ),
+      ];
     }
     seen.set(entry.key, { typed: entry.typed, line: entry.spot.line });
     if (entry.value.kind === "empty") {
@@ -32,8 +65,12 @@ export function treeFaults(card: Card, node: Node = card.root, path: Path = []):
           here,
           {
             code: "value-empty",
-            message: bare ? "A key is missing here." : `Nothing is written after "${entry.typed}:".`,
-            hint: bare ? "Write it as key: value." : "Write it, or put # before the line until it is known.",
+            message: bare
+              ? "A key is missing here."
+              : `Nothing is written after "${entry.typed}:".`,
+            hint: bare
+              ? "Write it as key: value."
+              : "Write it, or put # before the line until it is known.",
           },
           entry.spot,
         ),

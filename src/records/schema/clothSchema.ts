@@ -1,68 +1,188 @@
 import { z } from "zod";
 import { amountField } from "../../fields/amountField.ts";
 import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
-import { countField, dateField, listField, percentField, ratioField, refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
+import {
+  countField,
+  dateField,
+  listField,
+  percentField,
+  ratioField,
+  refField,
+  textField,
+  wordField,
+  yesNoField,
+} from "../../fields/plainFields.ts";
 import { declaredColoursSchema, photoSchema } from "./shared.ts";
 
 /** The kinds of pattern, as in the swatch measurement. */
-export const PATTERN_KINDS = ["plain", "textured-plain", "stripe", "check", "geometric", "small-print", "large-print", "irregular"] as const;
+export const PATTERN_KINDS = [
+  "plain",
+  "textured-plain",
+  "stripe",
+  "check",
+  "geometric",
+  "small-print",
+  "large-print",
+  "irregular",
+] as const;
 
 /** What a card in the library can be. */
-export const CLOTH_TYPES = ["cloth", "wallcovering", "lining", "interlining", "trim", "leather"] as const;
+export const CLOTH_TYPES = [
+  "cloth",
+  "wallcovering",
+  "lining",
+  "interlining",
+  "trim",
+  "leather",
+] as const;
 
 /** A card of the cloth library: a cloth, wallcovering, lining or trim. */
 export const clothSchema = z.strictObject({
-  cloth: textField().meta({ description: "its name, as the client reads it", examples: ["Fern trellis"] }),
-  type: wordField(CLOTH_TYPES, { wallpaper: "wallcovering", fabric: "cloth" }).optional().meta({ description: "what it is; a cloth where nothing is said" }),
-  photo: photoSchema.optional().meta({ description: "its photograph; colours and pattern are measured in it" }),
-  colours: declaredColoursSchema.optional().meta({ description: "its colours by hand, while there is no photograph" }),
-  width: positiveLengthField().optional().meta({ description: "usable width, between the selvedges" }),
+  cloth: textField().meta({
+    description: "its name, as the client reads it",
+    examples: ["Fern trellis"],
+  }),
+  type: wordField(CLOTH_TYPES, { wallpaper: "wallcovering", fabric: "cloth" })
+    .optional()
+    .meta({ description: "what it is; a cloth where nothing is said" }),
+  photo: photoSchema
+    .optional()
+    .meta({ description: "its photograph; colours and pattern are measured in it" }),
+  colours: declaredColoursSchema
+    .optional()
+    .meta({ description: "its colours by hand, while there is no photograph" }),
+  width: positiveLengthField()
+    .optional()
+    .meta({ description: "usable width, between the selvedges" }),
   repeat: z
     .strictObject({
-      up: positiveLengthField().meta({ description: "the repeat along the length", examples: [`25 1/4"`] }),
-      across: positiveLengthField().optional().meta({ description: "the repeat across the width", examples: [`13 1/2"`] }),
-      match: wordField(["straight", "half-drop", "free"]).optional().meta({ description: "how one width joins the next; straight where nothing is said" }),
-      "from-selvedge": lengthField().optional().meta({ description: "from the left selvedge to the middle of the first motif" }),
+      up: positiveLengthField().meta({
+        description: "the repeat along the length",
+        examples: [`25 1/4"`],
+      }),
+      across: positiveLengthField()
+        .optional()
+        .meta({ description: "the repeat across the width", examples: [`13 1/2"`] }),
+      match: wordField(["straight", "half-drop", "free"])
+        .optional()
+        .meta({ description: "how one width joins the next; straight where nothing is said" }),
+      "from-selvedge": lengthField()
+        .optional()
+        .meta({ description: "from the left selvedge to the middle of the first motif" }),
     })
     .optional()
     .meta({ description: "the pattern's repeat, as the supplier states it" }),
   motif: positiveLengthField().optional().meta({ description: "height of the largest motif" }),
-  kind: wordField(PATTERN_KINDS, { solid: "plain" }).optional().meta({ description: "the kind of pattern; wins over what is measured" }),
-  runs: wordField(["one-way", "two-way", "any-way"]).optional().meta({ description: "one-way: the motifs have a top; any-way: the cloth may be turned a quarter" }),
+  kind: wordField(PATTERN_KINDS, { solid: "plain" })
+    .optional()
+    .meta({ description: "the kind of pattern; wins over what is measured" }),
+  runs: wordField(["one-way", "two-way", "any-way"])
+    .optional()
+    .meta({
+      description: "one-way: the motifs have a top; any-way: the cloth may be turned a quarter",
+    }),
   nap: yesNoField().optional().meta({ description: "yes: a pile or sheen that runs one way" }),
-  fibre: textField().optional().meta({ description: "what it is made of", examples: ["linen 55, cotton 45"] }),
-  weight: textField().optional().meta({ description: "grams a square metre", examples: ["290 g/m2"] }),
-  rubs: textField().optional().meta({ description: "abrasion, with the name of the test", examples: ["25000 martindale", "30000 wyzenbeek"] }),
-  light: countField(1, 8).optional().meta({ description: "colour fastness to light, 1 to 8 on the blue wool scale (ISO 105-B02)", examples: ["5"] }),
-  care: textField().optional().meta({ description: "how it is cleaned: a cleaning code (S, W, WS) or words", examples: ["S"] }),
-  fire: textField().optional().meta({ description: "what the supplier states about fire tests, in the supplier's words", examples: ["passes with an interliner"] }),
-  shrinkage: percentField().optional().meta({ description: "how much it may shrink along its length", examples: ["3 %"] }),
-  suits: listField(wordField(["curtains", "blinds", "cushions", "upholstery", "walls", "loose-covers", "lining"], { drapery: "curtains", shades: "blinds", pillows: "cushions", slipcovers: "loose-covers" })).optional().meta({ description: "what the supplier says it is fit for", examples: ["[curtains, cushions]"] }),
+  fibre: textField()
+    .optional()
+    .meta({ description: "what it is made of", examples: ["linen 55, cotton 45"] }),
+  weight: textField()
+    .optional()
+    .meta({ description: "grams a square metre", examples: ["290 g/m2"] }),
+  rubs: textField()
+    .optional()
+    .meta({
+      description: "abrasion, with the name of the test",
+      examples: ["25000 martindale", "30000 wyzenbeek"],
+    }),
+  light: countField(1, 8)
+    .optional()
+    .meta({
+      description: "colour fastness to light, 1 to 8 on the blue wool scale (ISO 105-B02)",
+      examples: ["5"],
+    }),
+  care: textField()
+    .optional()
+    .meta({
+      description: "how it is cleaned: a cleaning code (S, W, WS) or words",
+      examples: ["S"],
+    }),
+  fire: textField()
+    .optional()
+    .meta({
+      description: "what the supplier states about fire tests, in the supplier's words",
+      examples: ["passes with an interliner"],
+    }),
+  shrinkage: percentField()
+    .optional()
+    .meta({ description: "how much it may shrink along its length", examples: ["3 %"] }),
+  suits: listField(
+    wordField(["curtains", "blinds", "cushions", "upholstery", "walls", "loose-covers", "lining"], {
+      drapery: "curtains",
+      shades: "blinds",
+      pillows: "cushions",
+      slipcovers: "loose-covers",
+    }),
+  )
+    .optional()
+    .meta({
+      description: "what the supplier says it is fit for",
+      examples: ["[curtains, cushions]"],
+    }),
   animal: yesNoField().optional().meta({ description: "yes: an animal marking" }),
-  collection: textField().optional().meta({ description: "the collection that it belongs to", examples: ["Harbour"] }),
-  supplier: refField("a supplier").optional().meta({ description: "whom it is bought from, as named in studio.md" }),
-  reference: textField().optional().meta({ description: "the supplier's own number; the client never sees it" }),
+  collection: textField()
+    .optional()
+    .meta({ description: "the collection that it belongs to", examples: ["Harbour"] }),
+  supplier: refField("a supplier")
+    .optional()
+    .meta({ description: "whom it is bought from, as named in studio.md" }),
+  reference: textField()
+    .optional()
+    .meta({ description: "the supplier's own number; the client never sees it" }),
   price: z
     .strictObject({
-      trade: amountField().optional().meta({ description: "what the studio pays", examples: ["38.00"] }),
-      client: amountField().optional().meta({ description: "without it: trade price times the studio's markup", examples: ["72.00"] }),
-      per: wordField(["yard", "metre", "roll", "each"], { meter: "metre", yd: "yard", m: "metre" }).meta({ description: "what the price is for" }),
+      trade: amountField()
+        .optional()
+        .meta({ description: "what the studio pays", examples: ["38.00"] }),
+      client: amountField()
+        .optional()
+        .meta({
+          description: "without it: trade price times the studio's markup",
+          examples: ["72.00"],
+        }),
+      per: wordField(["yard", "metre", "roll", "each"], {
+        meter: "metre",
+        yd: "yard",
+        m: "metre",
+      }).meta({ description: "what the price is for" }),
       on: dateField().optional().meta({ description: "when the price was given" }),
       bolt: z
         .strictObject({
-          length: positiveLengthField().meta({ description: "length of a whole bolt", examples: ["30 yd"] }),
-          trade: amountField().meta({ description: "trade price by the bolt, for the same unit", examples: ["29.00"] }),
+          length: positiveLengthField().meta({
+            description: "length of a whole bolt",
+            examples: ["30 yd"],
+          }),
+          trade: amountField().meta({
+            description: "trade price by the bolt, for the same unit",
+            examples: ["29.00"],
+          }),
         })
         .optional()
         .meta({ description: "a better price for a whole bolt" }),
-      minimum: positiveLengthField().optional().meta({ description: "the shortest length that is sold", examples: ["2 yd"] }),
-      "sold-by": positiveLengthField().optional().meta({ description: "the step that it is cut in", examples: ["1/4 yd", "0.1 m"] }),
+      minimum: positiveLengthField()
+        .optional()
+        .meta({ description: "the shortest length that is sold", examples: ["2 yd"] }),
+      "sold-by": positiveLengthField()
+        .optional()
+        .meta({ description: "the step that it is cut in", examples: ["1/4 yd", "0.1 m"] }),
     })
     .optional()
     .meta({ description: "what it costs" }),
   roll: z
     .strictObject({
-      width: positiveLengthField().meta({ description: "the roll's width, trimmed", examples: [`20 1/2"`] }),
+      width: positiveLengthField().meta({
+        description: "the roll's width, trimmed",
+        examples: [`20 1/2"`],
+      }),
       length: positiveLengthField().meta({ description: "the roll's length", examples: ["11 yd"] }),
     })
     .optional()
@@ -70,17 +190,28 @@ export const clothSchema = z.strictObject({
   remnant: z
     .array(
       z.strictObject({
-        length: positiveLengthField().meta({ description: "how long it is", examples: ["1 3/4 yd"] }),
-        width: positiveLengthField().optional().meta({ description: "how wide; the cloth's width where nothing is said" }),
-        lot: textField().optional().meta({ description: "its dye lot", examples: ["0123"] }),
+        length: positiveLengthField().meta({
+          description: "how long it is",
+          examples: ["1 3/4 yd"],
+        }),
+        width: positiveLengthField()
+          .optional()
+          .meta({ description: "how wide; the cloth's width where nothing is said" }),
+        lot: textField()
+          .optional()
+          .meta({ description: "its dye lot", examples: ["0123"] }),
       }),
     )
     .optional()
     .meta({ description: "pieces of it that the studio has" }),
   sample: z
     .strictObject({
-      fee: amountField().optional().meta({ description: "what the sample costs", examples: ["2.00"] }),
-      credited: yesNoField().optional().meta({ description: "yes: the fee is taken off the order" }),
+      fee: amountField()
+        .optional()
+        .meta({ description: "what the sample costs", examples: ["2.00"] }),
+      credited: yesNoField()
+        .optional()
+        .meta({ description: "yes: the fee is taken off the order" }),
       ordered: dateField().optional().meta({ description: "when it was ordered" }),
       arrived: dateField().optional().meta({ description: "when it came" }),
       approved: dateField().optional().meta({ description: "when the client approved it" }),
@@ -88,8 +219,16 @@ export const clothSchema = z.strictObject({
     })
     .optional()
     .meta({ description: "the sample and where it is" }),
-  "up-is": wordField(["up", "down", "left", "right"]).optional().meta({ description: "where the photograph has the top of the motifs" }),
-  contrast: ratioField().optional().meta({ description: "contrast of the pattern by hand, as a ratio of lightness; wins over what is measured", examples: ["2.5"] }),
+  "up-is": wordField(["up", "down", "left", "right"])
+    .optional()
+    .meta({ description: "where the photograph has the top of the motifs" }),
+  contrast: ratioField()
+    .optional()
+    .meta({
+      description:
+        "contrast of the pattern by hand, as a ratio of lightness; wins over what is measured",
+      examples: ["2.5"],
+    }),
   private: textField().optional().meta({ description: "for the studio alone" }),
 });
 

@@ -5,29 +5,59 @@ import { refField, textField, wordField, yesNoField } from "../../fields/plainFi
 import { declaredColoursSchema, photoSchema } from "./shared.ts";
 
 /** What an object looks like when it is drawn. */
-export const OBJECT_SHAPES = ["rug", "picture", "chair", "table", "chest", "lamp", "stove", "seat", "mirror", "box"] as const;
+export const OBJECT_SHAPES = [
+  "rug",
+  "picture",
+  "chair",
+  "table",
+  "chest",
+  "lamp",
+  "stove",
+  "seat",
+  "mirror",
+  "box",
+] as const;
 
 /** A thing that is placed but not made: a rug, a picture, a stove. */
 export const objectSchema = z.strictObject({
   object: textField().meta({ description: "its name", examples: ["Tiled stove"] }),
-  shape: wordField(OBJECT_SHAPES).optional().meta({ description: "how it is drawn; a box where nothing is said" }),
-  photo: photoSchema.optional().meta({ description: "its photograph; its colours are measured in it" }),
-  colours: declaredColoursSchema.optional().meta({ description: "its colours by hand, while there is no photograph" }),
+  shape: wordField(OBJECT_SHAPES)
+    .optional()
+    .meta({ description: "how it is drawn; a box where nothing is said" }),
+  photo: photoSchema
+    .optional()
+    .meta({ description: "its photograph; its colours are measured in it" }),
+  colours: declaredColoursSchema
+    .optional()
+    .meta({ description: "its colours by hand, while there is no photograph" }),
   size: z
     .union([sizeField(3), sizeField(2)])
     .optional()
-    .meta({ description: "width x depth x height; a rug or a picture: width x height", examples: [`30" x 20" x 72"`, `5' x 8'`] }),
-  owner: refField("an owner").optional().meta({ description: "client, when it is the client's own" }),
-  stays: yesNoField().optional().meta({ description: "yes: it stays in the room whatever else changes" }),
-  weight: textField().optional().meta({ description: "for what hangs", examples: ["18 kg", "40 lb"] }),
+    .meta({
+      description: "width x depth x height; a rug or a picture: width x height",
+      examples: [`30" x 20" x 72"`, `5' x 8'`],
+    }),
+  owner: refField("an owner")
+    .optional()
+    .meta({ description: "client, when it is the client's own" }),
+  stays: yesNoField()
+    .optional()
+    .meta({ description: "yes: it stays in the room whatever else changes" }),
+  weight: textField()
+    .optional()
+    .meta({ description: "for what hangs", examples: ["18 kg", "40 lb"] }),
   price: z
     .strictObject({
       trade: amountField().optional().meta({ description: "what the studio pays" }),
-      client: amountField().optional().meta({ description: "what the client pays; else trade price times markup" }),
+      client: amountField()
+        .optional()
+        .meta({ description: "what the client pays; else trade price times markup" }),
     })
     .optional()
     .meta({ description: "what it costs, where it is bought" }),
-  supplier: refField("a supplier").optional().meta({ description: "whom it is bought from, as named in studio.md" }),
+  supplier: refField("a supplier")
+    .optional()
+    .meta({ description: "whom it is bought from, as named in studio.md" }),
   private: textField().optional().meta({ description: "for the studio alone" }),
 });
 

@@ -1,9 +1,24 @@
 import { z } from "zod";
 import { amountField } from "../../fields/amountField.ts";
 import { positiveLengthField } from "../../fields/lengthField.ts";
-import { dateField, listField, percentField, refField, textField, wordField } from "../../fields/plainFields.ts";
+import {
+  dateField,
+  listField,
+  percentField,
+  refField,
+  textField,
+  wordField,
+} from "../../fields/plainFields.ts";
 
-export const PROJECT_STATES = ["enquiry", "proposed", "approved", "ordered", "making", "fitted", "archived"] as const;
+export const PROJECT_STATES = [
+  "enquiry",
+  "proposed",
+  "approved",
+  "ordered",
+  "making",
+  "fitted",
+  "archived",
+] as const;
 
 /** A share (50%), a sum, or the word `rest`. */
 const instalmentPart = z.union([wordField(["rest"]), percentField(), amountField()]);
@@ -11,41 +26,74 @@ const instalmentPart = z.union([wordField(["rest"]), percentField(), amountField
 /** The project's card: the client, what was agreed, what was paid and what arrived. */
 export const projectSchema = z.strictObject({
   project: textField().meta({ description: "its name on the documents", examples: ["Quay House"] }),
-  client: z.strictObject({
-    name: textField().meta({ description: "as it stands on documents" }),
-    address: textField().optional().meta({ description: "where the rooms are" }),
-    email: textField().optional().meta({ description: "for the studio alone" }),
-    phone: textField().optional().meta({ description: "for the studio alone" }),
-  }).meta({ description: "the client" }),
-  delivery: textField().optional().meta({ description: "where makers and suppliers deliver, when it is not the studio" }),
+  client: z
+    .strictObject({
+      name: textField().meta({ description: "as it stands on documents" }),
+      address: textField().optional().meta({ description: "where the rooms are" }),
+      email: textField().optional().meta({ description: "for the studio alone" }),
+      phone: textField().optional().meta({ description: "for the studio alone" }),
+    })
+    .meta({ description: "the client" }),
+  delivery: textField()
+    .optional()
+    .meta({ description: "where makers and suppliers deliver, when it is not the studio" }),
   status: wordField(PROJECT_STATES).meta({ description: "how far it has come" }),
-  revision: textField().optional().meta({ description: "the state of the proposal that is being written", examples: ["B"] }),
-  dated: dateField().optional().meta({ description: "the date on the documents; without it the day of the build" }),
-  fitting: dateField().optional().meta({ description: "the day on which it is fitted; the schedule is reckoned back from it" }),
+  revision: textField()
+    .optional()
+    .meta({ description: "the state of the proposal that is being written", examples: ["B"] }),
+  dated: dateField()
+    .optional()
+    .meta({ description: "the date on the documents; without it the day of the build" }),
+  fitting: dateField()
+    .optional()
+    .meta({ description: "the day on which it is fitted; the schedule is reckoned back from it" }),
   fees: z
     .strictObject({
-      design: amountField().optional().meta({ description: "for the scheme", examples: ["900"] }),
+      design: amountField()
+        .optional()
+        .meta({ description: "for the scheme", examples: ["900"] }),
       survey: amountField().optional().meta({ description: "for the visit and the measures" }),
       management: amountField().optional().meta({ description: "for ordering and oversight" }),
       fitting: amountField().optional().meta({ description: "for fitting, as one sum" }),
     })
     .optional()
     .meta({ description: "the studio's own fees" }),
-  budget: amountField().optional().meta({ description: "what the client wants to spend on the whole", examples: ["6500"] }),
+  budget: amountField()
+    .optional()
+    .meta({ description: "what the client wants to spend on the whole", examples: ["6500"] }),
   "prices-hold": dateField().optional().meta({ description: "until when the prices hold" }),
-  rooms: listField(refField("a room")).optional().meta({ description: "the rooms in their order; else by file name", examples: ["[dining-room, snug]"] }),
-  decisions: listField(textField()).optional().meta({ description: "what the client is asked to decide" }),
+  rooms: listField(refField("a room"))
+    .optional()
+    .meta({
+      description: "the rooms in their order; else by file name",
+      examples: ["[dining-room, snug]"],
+    }),
+  decisions: listField(textField())
+    .optional()
+    .meta({ description: "what the client is asked to decide" }),
   instalments: z
     .array(
       z.strictObject({
-        deposit: instalmentPart.optional().meta({ description: "paid first: a share, a sum or rest", examples: ["50%"] }),
-        interim: instalmentPart.optional().meta({ description: "paid between: a share, a sum or rest", examples: ["25%"] }),
-        balance: instalmentPart.optional().meta({ description: "paid last: a share, a sum or rest", examples: ["rest"] }),
-        due: textField().meta({ description: "approval, order, fitting, or a date", examples: ["approval"] }),
+        deposit: instalmentPart
+          .optional()
+          .meta({ description: "paid first: a share, a sum or rest", examples: ["50%"] }),
+        interim: instalmentPart
+          .optional()
+          .meta({ description: "paid between: a share, a sum or rest", examples: ["25%"] }),
+        balance: instalmentPart
+          .optional()
+          .meta({ description: "paid last: a share, a sum or rest", examples: ["rest"] }),
+        due: textField().meta({
+          description: "approval, order, fitting, or a date",
+          examples: ["approval"],
+        }),
       }),
     )
     .optional()
-    .meta({ description: "what is paid when", examples: ["[{ deposit: 50%, due: approval }, { balance: rest, due: fitting }]"] }),
+    .meta({
+      description: "what is paid when",
+      examples: ["[{ deposit: 50%, due: approval }, { balance: rest, due: fitting }]"],
+    }),
   approvals: z
     .array(
       z.strictObject({
@@ -61,7 +109,9 @@ export const projectSchema = z.strictObject({
       z.strictObject({
         amount: amountField().meta({ description: "how much" }),
         on: dateField().meta({ description: "when" }),
-        what: textField().optional().meta({ description: "for what", examples: ["deposit"] }),
+        what: textField()
+          .optional()
+          .meta({ description: "for what", examples: ["deposit"] }),
       }),
     )
     .optional()
@@ -70,10 +120,17 @@ export const projectSchema = z.strictObject({
     .array(
       z.strictObject({
         cloth: refField("a cloth").meta({ description: "the cloth's card" }),
-        length: positiveLengthField().meta({ description: "how much was ordered", examples: ["12 1/2 yd"] }),
+        length: positiveLengthField().meta({
+          description: "how much was ordered",
+          examples: ["12 1/2 yd"],
+        }),
         on: dateField().meta({ description: "when" }),
-        supplier: refField("a supplier").optional().meta({ description: "from whom, when it is not the card's own supplier" }),
-        number: textField().optional().meta({ description: "the order's number", examples: ["0417"] }),
+        supplier: refField("a supplier")
+          .optional()
+          .meta({ description: "from whom, when it is not the card's own supplier" }),
+        number: textField()
+          .optional()
+          .meta({ description: "the order's number", examples: ["0417"] }),
       }),
     )
     .optional()
@@ -82,18 +139,38 @@ export const projectSchema = z.strictObject({
     .array(
       z.strictObject({
         cloth: refField("a cloth").meta({ description: "the cloth's card" }),
-        lot: textField().meta({ description: "the dye lot, as the ticket has it", examples: ["0123"] }),
-        maker: refField("a maker").optional().meta({ description: "with whom it lies, as named in studio.md" }),
-        length: positiveLengthField().meta({ description: "its length as measured", examples: ["12 1/2 yd"] }),
-        width: positiveLengthField().optional().meta({ description: "its usable width as measured" }),
-        repeat: positiveLengthField().optional().meta({ description: "its repeat along the length as measured", examples: [`25 1/4"`] }),
+        lot: textField().meta({
+          description: "the dye lot, as the ticket has it",
+          examples: ["0123"],
+        }),
+        maker: refField("a maker")
+          .optional()
+          .meta({ description: "with whom it lies, as named in studio.md" }),
+        length: positiveLengthField().meta({
+          description: "its length as measured",
+          examples: ["12 1/2 yd"],
+        }),
+        width: positiveLengthField()
+          .optional()
+          .meta({ description: "its usable width as measured" }),
+        repeat: positiveLengthField()
+          .optional()
+          .meta({ description: "its repeat along the length as measured", examples: [`25 1/4"`] }),
         on: dateField().optional().meta({ description: "when it came" }),
         flaws: z
           .array(
             z.strictObject({
-              from: positiveLengthField().meta({ description: "from the bolt's outer end to the flaw", examples: ["4 yd"] }),
-              length: positiveLengthField().meta({ description: "how long the flaw is", examples: [`6"`] }),
-              what: textField().optional().meta({ description: "what is wrong", examples: ["slub"] }),
+              from: positiveLengthField().meta({
+                description: "from the bolt's outer end to the flaw",
+                examples: ["4 yd"],
+              }),
+              length: positiveLengthField().meta({
+                description: "how long the flaw is",
+                examples: [`6"`],
+              }),
+              what: textField()
+                .optional()
+                .meta({ description: "what is wrong", examples: ["slub"] }),
             }),
           )
           .optional()
@@ -101,7 +178,9 @@ export const projectSchema = z.strictObject({
       }),
     )
     .optional()
-    .meta({ description: "what came; until then lots are unknown, and cutting plans are not for cutting" }),
+    .meta({
+      description: "what came; until then lots are unknown, and cutting plans are not for cutting",
+    }),
   private: textField().optional().meta({ description: "for the studio alone" }),
 });
 

@@ -7,57 +7,48 @@ import { finding } from "./make.ts";
 const APART = 2.5;
 
 function clothsOf(input: FindingInput, item: string): Swatch[] {
-	const parts = input.seen.filter((s) => s.item === item);
-	const ids = [
-		...new Set(
-			parts
-				.map((p) => p.cloth ?? p.object)
-				.filter((id): id is string => id !== null),
-		),
-	];
-	return ids.flatMap(
-		(id) => input.swatches.get(id) ?? input.objects.get(id) ?? [],
-	);
+  const parts = input.seen.filter((s) => s.item === item);
+  const ids = [
+    ...new Set(parts.map((p) => p.cloth ?? p.object).filter((id): id is string => id !== null)),
+  ];
+  return ids.flatMap((id) => input.swatches.get(id) ?? input.objects.get(id) ?? []);
 }
 
 function titleOf(input: FindingInput, item: string): string {
-	return input.seen.find((s) => s.item === item)?.title ?? item;
+  return input.seen.find((s) => s.item === item)?.title ?? item;
 }
 
 /** Busy patterns in contact: said for two patterned cloths of near size that touch, whatever the approach but `free`. */
 export function contactFindings(input: FindingInput): Finding[] {
-	if (input.room.fields.approach === "free") return [];
-	const done = new Set<string>();
-	return input.contacts.flatMap(({ one, other }): Finding[] => {
-		const key = [one, other].sort().join(" ");
-		if (done.has(key)) return [];
-		done.add(key);
-		const pairs = clothsOf(input, one).flatMap((a) =>
-			clothsOf(input, other).map((b) => [a, b] as const),
-		);
-		const clash = pairs.find(([a, b]) => {
-			if (a.id === b.id || isPlain(a) || isPlain(b) || !a.motifMm || !b.motifMm)
-				return false;
-			return (
-				Math.max(a.motifMm, b.motifMm) / Math.min(a.motifMm, b.motifMm) < APART
-			);
-		});
-		if (!clash) return [];
-		const [a, b] = clash;
-		return [
-			finding(
-				input.room,
-				"patterns-touch",
-				"worth-a-look",
-				{
-					message: `${titleOf(input, one)} and ${titleOf(input, other)} touch, and ${a.name} and ${b.name} are both patterned in near sizes.`,
-					reason:
-						"Two busy patterns in contact blur into one another unless their scale differs clearly (common practice). A plain welt or a plain cushion between them parts them.",
-				},
-				{ motifMm: a.motifMm ?? 0, otherMotifMm: b.motifMm ?? 0 },
-				[one, other],
-				["items"],
-			),
-		];
-	});
+  if (input.room.fields.approach === "free") return [];
+  const done = new Set<string>();
+  return input.contacts.flatMap(({ one, other }): Finding[] => {
+    const key = [one, other].sort().join(" ");
+    if (done.has(key)) return [];
+    done.add(key);
+    const pairs = clothsOf(input, one).flatMap((a) =>
+      clothsOf(input, other).map((b) => [a, b] as const),
+    );
+    const clash = pairs.find(([a, b]) => {
+      if (a.id === b.id || isPlain(a) || isPlain(b) || !a.motifMm || !b.motifMm) return false;
+      return Math.max(a.motifMm, b.motifMm) / Math.min(a.motifMm, b.motifMm) < APART;
+    });
+    if (!clash) return [];
+    const [a, b] = clash;
+    return [
+      finding(
+        input.room,
+        "patterns-touch",
+        "worth-a-look",
+        {
+          message: `${titleOf(input, one)} and ${titleOf(input, other)} touch, and ${a.name} and ${b.name} are both patterned in near sizes.`,
+          reason:
+            "Two busy patterns in contact blur into one another unless their scale differs clearly (common practice). A plain welt or a plain cushion between them parts them.",
+        },
+        { motifMm: a.motifMm ?? 0, otherMotifMm: b.motifMm ?? 0 },
+        [one, other],
+        ["items"],
+      ),
+    ];
+  });
 }

@@ -8,60 +8,57 @@ const COMPETES_MOTIF = 0.75;
 
 /** One cloth leads; without it, or with two that compete, the eye has nowhere to begin. Not asked of a `free` scheme. */
 export function mainClothFindings(input: FindingInput): Finding[] {
-	if (input.room.fields.approach === "free" || input.roles.length === 0)
-		return [];
-	const main = input.roles.find((r) => r.role === "main");
-	if (!main) {
-		return [
-			finding(
-				input.room,
-				"no-main-cloth",
-				"worth-a-look",
-				{
-					message: "No cloth leads this room: every cloth of the mix is plain.",
-					reason:
-						"A patterned room is usually built on one main cloth (common practice). A room of textures may do without.",
-				},
-				{ patterned: 0 },
-			),
-		];
-	}
-	const rivals = input.roles.filter(
-		(r) =>
-			(r.role === "supporting" || r.role === "main") &&
-			r !== main &&
-			r.areaMm2 >= COMPETES_AREA * main.areaMm2 &&
-			(r.motifMm ?? 0) >=
-				COMPETES_MOTIF * (main.motifMm ?? Number.POSITIVE_INFINITY),
-	);
-	if (rivals.length > 0) {
-		return [
-			finding(
-				input.room,
-				"mains-compete",
-				"worth-a-look",
-				{
-					message: `${listed([main, ...rivals].map((r) => r.name))} compete: they are nearly as large in motif and in what is seen.`,
-					reason:
-						"Two large prints of one weight leave the eye between them (common practice). Give one of them less, or a smaller motif.",
-				},
-				{ share: main.shareOfCloth, rivalShare: rivals[0]?.shareOfCloth ?? 0 },
-				[main, ...rivals].map((r) => r.cloth),
-			),
-		];
-	}
-	return [
-		finding(
-			input.room,
-			"main-cloth",
-			"works",
-			{
-				message: `${main.name} leads: ${percent(main.shareOfCloth)} of the cloth that is seen.`,
-				reason:
-					"One cloth that leads gives the eye a place to begin (common practice).",
-			},
-			{ share: main.shareOfCloth, motifMm: main.motifMm ?? 0 },
-			[main.cloth],
-		),
-	];
+  if (input.room.fields.approach === "free" || input.roles.length === 0) return [];
+  const main = input.roles.find((r) => r.role === "main");
+  if (!main) {
+    return [
+      finding(
+        input.room,
+        "no-main-cloth",
+        "worth-a-look",
+        {
+          message: "No cloth leads this room: every cloth of the mix is plain.",
+          reason:
+            "A patterned room is usually built on one main cloth (common practice). A room of textures may do without.",
+        },
+        { patterned: 0 },
+      ),
+    ];
+  }
+  const rivals = input.roles.filter(
+    (r) =>
+      (r.role === "supporting" || r.role === "main") &&
+      r !== main &&
+      r.areaMm2 >= COMPETES_AREA * main.areaMm2 &&
+      (r.motifMm ?? 0) >= COMPETES_MOTIF * (main.motifMm ?? Number.POSITIVE_INFINITY),
+  );
+  if (rivals.length > 0) {
+    return [
+      finding(
+        input.room,
+        "mains-compete",
+        "worth-a-look",
+        {
+          message: `${listed([main, ...rivals].map((r) => r.name))} compete: they are nearly as large in motif and in what is seen.`,
+          reason:
+            "Two large prints of one weight leave the eye between them (common practice). Give one of them less, or a smaller motif.",
+        },
+        { share: main.shareOfCloth, rivalShare: rivals[0]?.shareOfCloth ?? 0 },
+        [main, ...rivals].map((r) => r.cloth),
+      ),
+    ];
+  }
+  return [
+    finding(
+      input.room,
+      "main-cloth",
+      "works",
+      {
+        message: `${main.name} leads: ${percent(main.shareOfCloth)} of the cloth that is seen.`,
+        reason: "One cloth that leads gives the eye a place to begin (common practice).",
+      },
+      { share: main.shareOfCloth, motifMm: main.motifMm ?? 0 },
+      [main.cloth],
+    ),
+  ];
 }

@@ -4,58 +4,56 @@ import { finding } from "./make.ts";
 
 /** What the cards and photographs say of themselves: no photograph yet, a card and its photograph that differ, an animal marking. */
 export function swatchFindings(input: FindingInput): Finding[] {
-	return input.roles.flatMap((role): Finding[] => {
-		const swatch = input.swatches.get(role.cloth);
-		if (!swatch) return [];
-		const out: Finding[] = [];
-		if (!swatch.photo) {
-			out.push(
-				finding(
-					input.room,
-					"no-photograph",
-					"worth-a-look",
-					{
-						message: `${swatch.name} has no photograph yet.`,
-						reason:
-							"Colours, motif size and its place on the boards rest on the card alone.",
-					},
-					{},
-					[role.cloth],
-				),
-			);
-		}
-		for (const d of swatch.disagreements) {
-			out.push(
-				finding(
-					input.room,
-					"card-and-photo-differ",
-					"worth-a-look",
-					{
-						message: `The card of ${swatch.name} says ${d.what} ${d.declared}, its photograph ${d.measured}.`,
-						reason:
-							"The card's value is used. Measure the sample and correct whichever is wrong.",
-					},
-					{ declared: d.declared, measured: d.measured },
-					[role.cloth],
-				),
-			);
-		}
-		if (swatch.animal) {
-			out.push(
-				finding(
-					input.room,
-					"animal-marking",
-					"works",
-					{
-						message: `${swatch.name} is an animal marking: neutral in colour, busy in pattern.`,
-						reason:
-							"It goes with any palette, but counts as a pattern where it touches another (common practice).",
-					},
-					{ busyness: swatch.busyness ?? 0 },
-					[role.cloth],
-				),
-			);
-		}
-		return out;
-	});
+  return input.roles.flatMap((role): Finding[] => {
+    const swatch = input.swatches.get(role.cloth);
+    if (!swatch) return [];
+    const out: Finding[] = [];
+    if (!swatch.photo) {
+      out.push(
+        finding(
+          input.room,
+          "no-photograph",
+          "worth-a-look",
+          {
+            message: `${swatch.name} has no photograph yet.`,
+            reason: "Colours, motif size and its place on the boards rest on the card alone.",
+          },
+          {},
+          [role.cloth],
+        ),
+      );
+    }
+    for (const d of swatch.disagreements) {
+      out.push(
+        finding(
+          input.room,
+          "card-and-photo-differ",
+          "worth-a-look",
+          {
+            message: `The card of ${swatch.name} says ${d.what} ${d.declared}, its photograph ${d.measured}.`,
+            reason: "The card's value is used. Measure the sample and correct whichever is wrong.",
+          },
+          { declared: d.declared, measured: d.measured },
+          [role.cloth],
+        ),
+      );
+    }
+    if (swatch.animal) {
+      out.push(
+        finding(
+          input.room,
+          "animal-marking",
+          "works",
+          {
+            message: `${swatch.name} is an animal marking: neutral in colour, busy in pattern.`,
+            reason:
+              "It goes with any palette, but counts as a pattern where it touches another (common practice).",
+          },
+          { busyness: swatch.busyness ?? 0 },
+          [role.cloth],
+        ),
+      );
+    }
+    return out;
+  });
 }

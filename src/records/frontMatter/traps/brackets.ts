@@ -29,7 +29,14 @@ function unfit(open: readonly Lexeme[], piece: Lexeme, line: string): Trap {
   const at = { line: piece.line, column: piece.column, actual: piece.text };
   const head = line.slice(0, piece.column);
   if (!opener) {
-    return { ...at, code: "bracket-extra", message: `This ${piece.text} closes nothing.`, how: "Take it away.", expected: null, mended: (head + line.slice(piece.column + 1)).trimEnd() };
+    return {
+      ...at,
+      code: "bracket-extra",
+      message: `This ${piece.text} closes nothing.`,
+      how: "Take it away.",
+      expected: null,
+      mended: (head + line.slice(piece.column + 1)).trimEnd(),
+    };
   }
   const wanted = CLOSING[opener.text] as string;
   if (open.some((other) => CLOSING[other.text] === piece.text)) {
@@ -42,7 +49,14 @@ function unfit(open: readonly Lexeme[], piece: Lexeme, line: string): Trap {
       mended: `${head.trimEnd()}${wanted === "}" ? " }" : wanted} ${line.slice(piece.column)}`,
     };
   }
-  return { ...at, code: "bracket-mixed", message: `The ${opener.text} is closed by ${piece.text}.`, how: `Close it by ${wanted}.`, expected: wanted, mended: head + wanted + line.slice(piece.column + 1) };
+  return {
+    ...at,
+    code: "bracket-mixed",
+    message: `The ${opener.text} is closed by ${piece.text}.`,
+    how: `Close it by ${wanted}.`,
+    expected: wanted,
+    mended: head + wanted + line.slice(piece.column + 1),
+  };
 }
 
 /** The first bracket that is not closed, closed twice, or closed by the other sort. */
@@ -53,7 +67,8 @@ export const brackets: TrapFinder = ({ all, lines }) => {
     if (piece.kind === "open") open.push(piece);
     if (piece.kind === "cut" && open.length > 0) return [unclosed(open, last, lines)];
     if (piece.kind === "close") {
-      if (CLOSING[open.at(-1)?.text ?? ""] !== piece.text) return [unfit(open, piece, lines[piece.line] as string)];
+      if (CLOSING[open.at(-1)?.text ?? ""] !== piece.text)
+        return [unfit(open, piece, lines[piece.line] as string)];
       open.pop();
     }
     if (piece.kind !== "newline" && piece.kind !== "space" && piece.text !== "") last = piece.line;

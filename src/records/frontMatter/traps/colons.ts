@@ -93,7 +93,11 @@ export const colons: TrapFinder = (looked) => {
     if (beforeOnLine(all, at)?.kind !== "colon") continue;
     if (out.some((trap) => trap.line === piece.line)) continue;
     const last = /\s(\S+)$/u.exec(piece.text)?.[1];
-    out.push(piece.depth > 0 && last !== undefined && isKey(last) ? commaMissing(piece, lines) : inWords(looked, at));
+    out.push(
+      piece.depth > 0 && last !== undefined && isKey(last)
+        ? commaMissing(piece, lines)
+        : inWords(looked, at),
+    );
   }
   return out;
 };

@@ -21,7 +21,12 @@ export const commas: TrapFinder = ({ all, lines }) => {
     if (!/\d$/.test(before.text) || !/^\d/.test(after.text)) continue;
     if (out.some((trap) => trap.line === piece.line && trap.column >= before.column)) continue;
     let first = at - 1;
-    while (all[first - 1]?.kind === "comma" && all[first - 2]?.kind === "plain" && /\d$/.test(all[first - 2]?.text ?? "")) first -= 2;
+    while (
+      all[first - 1]?.kind === "comma" &&
+      all[first - 2]?.kind === "plain" &&
+      /\d$/.test(all[first - 2]?.text ?? "")
+    )
+      first -= 2;
     const line = lines[piece.line] as string;
     const place = extent(all, first, line);
     const value = line.slice(place.from, place.to);

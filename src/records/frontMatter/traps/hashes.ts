@@ -17,14 +17,19 @@ function colour(piece: Lexeme, line: string): Trap {
     column: piece.column,
     actual: hex,
     expected: `"${hex}"`,
-    mended: head + tail.replace(EVERY_HEX, (found, _code, place: number) => (/["']/.test(tail[place - 1] ?? "") ? found : `"${found}"`)),
+    mended:
+      head +
+      tail.replace(EVERY_HEX, (found, _code, place: number) =>
+        /["']/.test(tail[place - 1] ?? "") ? found : `"${found}"`,
+      ),
   };
 }
 
 function hash({ all }: Looked, at: number, line: string): Trap {
   const piece = all[at] as Lexeme;
   const before = beforeOnLine(all, at);
-  const from = before?.kind === "plain" && before.line === piece.line ? before.column : piece.column;
+  const from =
+    before?.kind === "plain" && before.line === piece.line ? before.column : piece.column;
   const words = line.slice(from).trimEnd();
   // Inside brackets the next entry or the closing mark was swallowed with the note: it is not part of the words.
   const end = piece.depth > 0 ? words.search(/\s*(,(\s|$)|[\]}])/) : -1;
@@ -55,9 +60,14 @@ export const hashes: TrapFinder = (looked) => {
       if (piece.depth > 0 && startsWithColour) out.push(colour(piece, line));
       continue;
     }
-    const empty = before.kind === "colon" || before.kind === "dash" || before.kind === "comma" || before.kind === "open";
+    const empty =
+      before.kind === "colon" ||
+      before.kind === "dash" ||
+      before.kind === "comma" ||
+      before.kind === "open";
     if (empty && startsWithColour) out.push(colour(piece, line));
-    else if (/^#[^\s#]/u.test(piece.text) && (empty || before.kind === "plain")) out.push(hash(looked, at, line));
+    else if (/^#[^\s#]/u.test(piece.text) && (empty || before.kind === "plain"))
+      out.push(hash(looked, at, line));
   }
   return out;
 };

@@ -13,7 +13,8 @@ export const missingSpaces: TrapFinder = ({ all, lines, isKey }) => {
     if (piece.depth === 0 && /^-[^\s\d-]/u.test(first) && beginsLine(all, at, true)) {
       out.push({
         code: "dash-without-space",
-        message: "A space is missing after the hyphen, so this is not seen as an entry of the list.",
+        message:
+          "A space is missing after the hyphen, so this is not seen as an entry of the list.",
         how: "Put a space after the hyphen.",
         line: piece.line,
         column: piece.column,
@@ -26,7 +27,10 @@ export const missingSpaces: TrapFinder = ({ all, lines, isKey }) => {
     const key = STUCK_KEY.exec(first)?.[1];
     if (key === undefined) continue;
     const before = beforeOnLine(all, at);
-    const atKeysPlace = piece.depth === 0 ? beginsLine(all, at) || (before?.kind === "dash" && isKey(key)) : before?.kind !== "colon" && isKey(key);
+    const atKeysPlace =
+      piece.depth === 0
+        ? beginsLine(all, at) || (before?.kind === "dash" && isKey(key))
+        : before?.kind !== "colon" && isKey(key);
     if (!atKeysPlace) continue;
     const colon = piece.column + key.length;
     out.push({

@@ -22,10 +22,18 @@ export const oddSpaces: TrapFinder = ({ all, lines }) => {
     const line = lines[piece.line] as string;
     out.push({
       code: "no-break-space",
-      message: "A space on this line is not the space bar's but a no-break space, which joins the words around it.",
+      message:
+        "A space on this line is not the space bar's but a no-break space, which joins the words around it.",
       how: "Delete it and type a plain space.",
       line: piece.line,
-      column: piece.column + Math.max(0, first.search(/[\u00a0\u1680\u2000-\u200d\u2028\u2029\u202f\u205f\u2060\u3000\u0085\ufeff]/u)),
+      column:
+        piece.column +
+        Math.max(
+          0,
+          first.search(
+            /[\u00a0\u1680\u2000-\u200d\u2028\u2029\u202f\u205f\u2060\u3000\u0085\ufeff]/u,
+          ),
+        ),
       actual: null,
       expected: "a plain space",
       mended: line.replace(ODD, " ").replace(UNSEEN, ""),

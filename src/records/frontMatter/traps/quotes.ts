@@ -9,7 +9,7 @@ const NEXT_KEY = /^\s*(- +)*[\p{L}][\p{L}\p{N}_-]*:(\s|$)|^\s*- /u;
 
 function closed(text: string, mark: string): boolean {
   if (text.length < 2 || !text.endsWith(mark)) return false;
-  if (mark === "'") return (text.length - (text.replace(/'/g, "").length)) % 2 === 0;
+  if (mark === "'") return (text.length - text.replace(/'/g, "").length) % 2 === 0;
   const slashes = /\\*$/.exec(text.slice(1, -1))?.[0].length ?? 0;
   return slashes % 2 === 0;
 }
@@ -34,7 +34,9 @@ function unbalanced(all: readonly Lexeme[], at: number, line: string): Trap {
     message: eaten
       ? `The ${mark} before the number opens a quotation that is never closed.`
       : `The quotation that ${mark} opens here is not closed.`,
-    how: eaten ? "Write the inch or foot mark behind the number." : "Close the quotation at its end.",
+    how: eaten
+      ? "Write the inch or foot mark behind the number."
+      : "Close the quotation at its end.",
     line: piece.line,
     column: piece.column,
     actual: value,
@@ -45,7 +47,8 @@ function unbalanced(all: readonly Lexeme[], at: number, line: string): Trap {
 
 /** What was meant by a quotation with more words behind it. */
 function whole(value: string): string {
-  if (/^["'][\d¼½¾⅛⅜⅝⅞⅓⅔]/u.test(value) && /^["'][^"']*["']\s*(x|×|by)\s/iu.test(value)) return value.replace(/^(["'])([^"']*?)\s*\1/, "$2$1");
+  if (/^["'][\d¼½¾⅛⅜⅝⅞⅓⅔]/u.test(value) && /^["'][^"']*["']\s*(x|×|by)\s/iu.test(value))
+    return value.replace(/^(["'])([^"']*?)\s*\1/, "$2$1");
   const mark = value.slice(0, 1);
   if (value.endsWith(mark)) return quoted(value.slice(1, -1));
   return quoted(value);
@@ -59,7 +62,10 @@ function more(all: readonly Lexeme[], at: number, line: string): Trap {
   return {
     code: "quote-then-text",
     message: `The quotation ${piece.text} ends, and more words follow it.`,
-    how: better.startsWith('"') || better.startsWith("'") ? "Put quotes around the whole." : "Take the first quotation mark away.",
+    how:
+      better.startsWith('"') || better.startsWith("'")
+        ? "Put quotes around the whole."
+        : "Take the first quotation mark away.",
     line: piece.line,
     column: piece.column,
     actual: value,

@@ -40,7 +40,11 @@ export const signs: TrapFinder = (looked) => {
   const out: Trap[] = [];
   for (const [at, piece] of all.entries()) {
     const line = lines[piece.line] as string;
-    if (piece.depth === 0 && (piece.kind === "plain" || piece.kind === "alias") && beginsLine(all, at)) {
+    if (
+      piece.depth === 0 &&
+      (piece.kind === "plain" || piece.kind === "alias") &&
+      beginsLine(all, at)
+    ) {
       const trap = bullet(piece, line);
       if (trap) {
         out.push(trap);
@@ -55,7 +59,9 @@ export const signs: TrapFinder = (looked) => {
     const alone = piece.kind === "directive" && beginsLine(all, at);
     out.push({
       code: "sign-at-start",
-      message: alone ? `A line cannot begin with ${sign} here.` : `Words that begin with ${sign} must stand in quotes.`,
+      message: alone
+        ? `A line cannot begin with ${sign} here.`
+        : `Words that begin with ${sign} must stand in quotes.`,
       how: alone ? "Take the line out." : "Put quotes around them.",
       line: piece.line,
       column: piece.column,

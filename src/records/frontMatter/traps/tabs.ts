@@ -4,7 +4,13 @@ import type { TrapFinder } from "../trap.ts";
 /** Tabs at the beginning of a line, which YAML does not count as indentation. */
 export const tabs: TrapFinder = ({ all, lines }) =>
   all.flatMap((piece, at) => {
-    if (piece.kind !== "space" || !piece.text.includes("\t") || piece.depth > 0 || !beginsLine(all, at)) return [];
+    if (
+      piece.kind !== "space" ||
+      !piece.text.includes("\t") ||
+      piece.depth > 0 ||
+      !beginsLine(all, at)
+    )
+      return [];
     const next = nextOnLine(all, at);
     if (next === null || next.kind === "comment") return [];
     const line = lines[piece.line] as string;
