@@ -7,16 +7,12 @@ import { countField, listField, refField, textField, yesNoField } from "./plainF
 export const itemBase = {
   at: placementField().optional().meta({ description: "where it is" }),
   count: countField().optional().meta({ description: "how many alike; one where nothing is said" }),
-  maker: refField("a maker")
-    .optional()
-    .meta({
-      description: "who makes it, as named in studio.md; else the first maker of this kind",
-    }),
-  making: amountField()
-    .optional()
-    .meta({
-      description: "an agreed making charge for the whole item, instead of the maker's rate",
-    }),
+  maker: refField("a maker").optional().meta({
+    description: "who makes it, as named in studio.md; else the first maker of this kind",
+  }),
+  making: amountField().optional().meta({
+    description: "an agreed making charge for the whole item, instead of the maker's rate",
+  }),
   phase: countField(1, 9).optional().meta({ description: "the phase that it is bought in" }),
   owner: refField("an owner")
     .optional()

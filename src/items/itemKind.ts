@@ -226,9 +226,7 @@ export interface ItemKind<F = never, M extends Made = Made> {
   /** Who makes it: the word looked for in a maker's `makes`. */
   readonly trade: string;
   /** Cards that it uses, by surface: cloth references to check and to show. */
-  readonly cloths: (
-    fields: F,
-  ) => readonly {
+  readonly cloths: (fields: F) => readonly {
     readonly surface: string;
     readonly cloth: string;
     readonly keyPath: readonly (string | number)[];

@@ -21,7 +21,7 @@ test.each([
   const item = records.projects[0]?.rooms[0]?.items[2];
   expect(item?.title).toBe(title);
   expect(item?.id).toBe(id);
-  expect((item?.fields as { cushion: string }).cushion).toBe(title);
+  expect(item?.fields).toMatchObject({ cushion: title });
 });
 
 test("an id is never a path, empty, or longer than a file's name may be", () => {
@@ -54,9 +54,7 @@ test("files and references with accents and spaces find each other, whichever wa
       ...changed(ROOM, "cloth: slub-linen", `cloth: ${typed}`),
     });
     expect(records.diagnostics.map((d) => d.code)).toEqual(["cloth-unused"]);
-    expect((records.projects[0]?.rooms[0]?.items[2]?.fields as { cloth: string }).cloth).toBe(
-      composed,
-    );
+    expect(records.projects[0]?.rooms[0]?.items[2]?.fields).toMatchObject({ cloth: composed });
     expect(records.cloths.has(composed)).toBe(true);
   }
 });

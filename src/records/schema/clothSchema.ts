@@ -76,11 +76,9 @@ export const clothSchema = z.strictObject({
   kind: wordField(PATTERN_KINDS, { solid: "plain" })
     .optional()
     .meta({ description: "the kind of pattern; wins over what is measured" }),
-  runs: wordField(["one-way", "two-way", "any-way"])
-    .optional()
-    .meta({
-      description: "one-way: the motifs have a top; any-way: the cloth may be turned a quarter",
-    }),
+  runs: wordField(["one-way", "two-way", "any-way"]).optional().meta({
+    description: "one-way: the motifs have a top; any-way: the cloth may be turned a quarter",
+  }),
   nap: yesNoField().optional().meta({ description: "yes: a pile or sheen that runs one way" }),
   fibre: textField()
     .optional()

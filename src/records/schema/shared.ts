@@ -13,23 +13,17 @@ export const photoSchema = z.strictObject({
         "how much cloth the picture shows from its left to its right edge, along its middle",
       examples: [`27"`],
     }),
-  neutral: patchField()
-    .optional()
-    .meta({
-      description:
-        "a white or grey patch in the picture: left, top, width and height in pixels, and its reflectance: 40 60 200 150 at 90%",
-    }),
-  crop: regionField()
-    .optional()
-    .meta({
-      description: "the part of the picture that is cloth: left, top, width and height in pixels",
-    }),
-  corners: textField()
-    .optional()
-    .meta({
-      description:
-        "the four corners of a bank card in the picture, x,y each, clockwise from its top left",
-    }),
+  neutral: patchField().optional().meta({
+    description:
+      "a white or grey patch in the picture: left, top, width and height in pixels, and its reflectance: 40 60 200 150 at 90%",
+  }),
+  crop: regionField().optional().meta({
+    description: "the part of the picture that is cloth: left, top, width and height in pixels",
+  }),
+  corners: textField().optional().meta({
+    description:
+      "the four corners of a bank card in the picture, x,y each, clockwise from its top left",
+  }),
 });
 
 /** Colours said by hand: of a cloth whose photograph is still to come. */

@@ -74,7 +74,7 @@ function more(all: readonly Lexeme[], at: number, line: string): Trap {
   };
 }
 
-function escape(piece: Lexeme, line: string): Trap | null {
+function backslashes(piece: Lexeme, line: string): Trap | null {
   // Only a mark and a backslash are likely to have been meant; all others are backslashes in words.
   if (!/(^|[^\\])(\\\\)*\\[^"\\]/.test(piece.text)) return null;
   const inner = piece.text.slice(1, -1);
@@ -115,7 +115,7 @@ export const quotes: TrapFinder = ({ all, lines }) => {
       out.push(more(all, at, line));
       continue;
     }
-    const trap = piece.kind === "double" ? escape(piece, line) : null;
+    const trap = piece.kind === "double" ? backslashes(piece, line) : null;
     if (trap) out.push(trap);
   }
   return out;
