@@ -1,0 +1,172 @@
+import { expect, test } from "vitest";
+import type { ItemKind } from "../../src/items/itemKind.ts";
+import { ITEM_KINDS } from "../../src/items/kinds.ts";
+import { pricedItemsOf, purchasesOf } from "../../src/money/fromQuantities.ts";
+import { moneyText } from "../../src/money/moneyText.ts";
+import { projectMoney } from "../../src/money/projectMoney.ts";
+import { moneyJson } from "../../src/money/toJson.ts";
+import type { StudioRecord } from "../../src/records/records.ts";
+import {
+  PROJECT,
+  projectOf,
+  quantitiesOf,
+  recordsOf,
+  type SmallStudio,
+  STUDIO_INCHES,
+} from "../quantities/studioOf.ts";
+
+// Sums worked out by hand beside each test; the scenario is made up.
+
+const KINDS = new Map<string, ItemKind>(ITEM_KINDS.map((kind) => [kind.kind, kind]));
+const MAKER = `makers:\n  bench: { name: Bench, makes: [curtains, cushion], rates: { cushion: 30 per item } }`;
+const STUDIO = `${STUDIO_INCHES}\nmarkup: { cloth: 2, making: 1.5 }\ntax: { goods: 10, services: 0 }\n${MAKER}`;
+const PLAIN = `cloth: Plain\nwidth: 54"\nkind: plain\nprice: { trade: 10, per: yard }`;
+const CUSHION = `  - cushion: One\n    cloth: plain\n    size: 20" x 20"\n    edge: knife\n    filling: feather\n    maker: bench\n`;
+const ROOM = `room: Den\nbudget: 200\nitems:\n${CUSHION}`;
+
+function priced(small: SmallStudio) {
+  const records = recordsOf(small);
+  const project = projectOf(records);
+  const quantities = quantitiesOf(small);
+  return projectMoney({
+    records,
+    studio: records.studio as StudioRecord,
+    project,
+    purchases: purchasesOf(project, quantities),
+    items: pricedItemsOf(project, quantities, KINDS),
+  });
+}
+const small = (more: Partial<SmallStudio> = {}): SmallStudio => ({
+  studio: STUDIO,
+  cloths: { plain: PLAIN },
+  rooms: { den: ROOM },
+  ...more,
+});
+const lineOf = (money: ReturnType<typeof priced>, what: string) =>
+  money.lines.find((l) => l.what === what);
+
+test("a cushion: two faces of 21 in side by side are 21 in, bought as 3/4 yd; making at the rate; tax on goods alone", () => {
+  const money = priced(small());
+  // 3/4 yd x 10 = 7.50 trade, x 2 = 15.00 client, 10 % tax 1.50; making 30 trade, x 1.5 = 45.00, untaxed.
+  expect(lineOf(money, "cloth")).toMatchObject({
+    trade: { minor: 750n },
+    client: { minor: 1500n },
+    tax: { minor: 150n },
+  });
+  expect(lineOf(money, "making")).toMatchObject({
+    trade: { minor: 3000n },
+    client: { minor: 4500n },
+    tax: { minor: 0n },
+  });
+  expect(money.totals).toMatchObject({
+    total: { minor: 6150n },
+    budget: { minor: 20_000n },
+    remaining: { minor: 13_850n },
+  });
+  expect(money.diagnostics).toEqual([]);
+});
+
+test("a client price on the card stands before the markup; below trade it is warned of", () => {
+  const card = (client: string) => PLAIN.replace("trade: 10,", `trade: 10, client: ${client},`);
+  expect(lineOf(priced(small({ cloths: { plain: card("24") } })), "cloth")?.client.minor).toBe(
+    1800n,
+  );
+  expect(
+    priced(small({ cloths: { plain: card("4") } })).diagnostics.map((d) => [d.code, d.severity]),
+  ).toEqual([["client-below-trade", "warning"]]);
+});
+
+test("what has no price yet stands open and is said; the rest goes on", () => {
+  const money = priced(small({ cloths: { plain: PLAIN.replace(/\nprice.*/, "") } }));
+  expect(lineOf(money, "cloth")).toMatchObject({ open: true, client: { minor: 0n } });
+  expect(money.diagnostics.map((d) => d.code)).toEqual(["cloth-without-price"]);
+  const unpaid = priced(
+    small({ studio: STUDIO.replace("cushion: 30 per item", "curtains: 30 per width") }),
+  );
+  expect(lineOf(unpaid, "making")).toMatchObject({ open: true });
+  expect(unpaid.diagnostics.map((d) => [d.code, d.line])).toEqual([["making-without-rate", 5]]);
+});
+
+test("an agreed making charge stands before the rate", () => {
+  const money = priced(
+    small({ rooms: { den: ROOM.replace("maker: bench", "maker: bench\n    making: 12") } }),
+  );
+  expect(lineOf(money, "making")).toMatchObject({
+    trade: { minor: 1200n },
+    client: { minor: 1800n },
+  });
+});
+
+test("the client's own cloth costs nothing, but its making does", () => {
+  const money = priced(
+    small({ rooms: { den: ROOM.replace("maker: bench", "maker: bench\n    owner: client") } }),
+  );
+  expect(lineOf(money, "cloth")).toBeUndefined();
+  expect(lineOf(money, "making")?.client.minor).toBe(4500n);
+});
+
+test("two items share what is bought of one cloth by the cloth that they take, to the last cent", () => {
+  const two = `${ROOM}${CUSHION.replace("One", "Two").replace('20" x 20"', '12" x 12"')}`;
+  const money = priced(small({ rooms: { den: two } }));
+  const shares = money.lines.filter((l) => l.what === "cloth").map((l) => l.client.minor);
+  expect(shares).toHaveLength(2);
+  expect((shares[0] as bigint) > (shares[1] as bigint)).toBe(true);
+  const yards = quantitiesOf(small({ rooms: { den: two } })).cloths[0]?.buy.amount.valueOf() ?? 0;
+  expect(Number(shares.reduce((a, b) => a + b, 0n))).toBe(Math.round(yards * 2000));
+});
+
+test("fees, freight, samples and the reserve", () => {
+  const money = priced(
+    small({
+      studio: `${STUDIO}\nfreight: { cloth: 10 }\ncontingency: 5`,
+      project: `${PROJECT}\nfees: { design: 100 }`,
+      cloths: { plain: `${PLAIN}\nsample: { fee: 3, credited: no }` },
+      rooms: { den: `${ROOM.replace("budget: 200", "cloths: [plain]")}` },
+    }),
+  );
+  expect(lineOf(money, "freight")).toMatchObject({ trade: { minor: 75n } });
+  expect(lineOf(money, "fee")).toMatchObject({
+    client: { minor: 10_000n },
+    trade: { minor: 0n },
+    room: null,
+  });
+  expect(lineOf(money, "sample")).toMatchObject({ trade: { minor: 300n }, client: { minor: 0n } });
+  // 15.00 + 0.75 goods with 10 % (1.58), 45.00 making, 100.00 fee: 162.33; five per cent of it 8.12 (half up from 8.1165).
+  expect(lineOf(money, "reserve")?.client.minor).toBe(812n);
+  expect(money.totals.total.minor).toBe(17_045n);
+  const credited = priced(
+    small({
+      cloths: { plain: `${PLAIN}\nsample: { fee: 3, credited: yes }` },
+      rooms: { den: ROOM.replace("budget: 200", "cloths: [plain]") },
+    }),
+  );
+  expect(lineOf(credited, "sample")).toBeUndefined();
+});
+
+test("prices that hold the tax already: the total is the sum of the prices", () => {
+  const money = priced(
+    small({ studio: STUDIO.replace("services: 0 }", "services: 0, included: yes }") }),
+  );
+  // 15.00 with 10 % held: 1.36.
+  expect(lineOf(money, "cloth")?.tax.minor).toBe(136n);
+  expect(money.totals.total.minor).toBe(6000n);
+});
+
+test("the machine form: minor units under keys that stay", () => {
+  const json = moneyJson(priced(small()));
+  expect(json).toMatchObject({
+    project: "test",
+    currency: "USD",
+    totals: { trade: 3750, client: 6000, tax: 150, total: 6150, budget: 20_000, remaining: 13_850 },
+  });
+  expect(json.lines[0]).toMatchObject({
+    room: "den",
+    item: "cushion-one",
+    what: "cloth",
+    trade: 750,
+    client: 1500,
+    tax: 150,
+  });
+  expect(json.phases).toEqual([{ phase: 1, total: 6150 }]);
+  expect(moneyText(priced(small()), null, "en-US")).toContain("Budget $200.00; $138.50 left.");
+});

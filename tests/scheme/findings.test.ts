@@ -1,0 +1,253 @@
+import { expect, test } from "vitest";
+import { pasteLineFor } from "../../src/scheme/finding.ts";
+import { martindale } from "../../src/scheme/findings/fitness.ts";
+import { codesOf, findingOf, type MadeCloth, type MadeRoom, schemeOf } from "./roomOf.ts";
+
+// Rules of taste: common practice, no source. Each finding is tested both ways: where it speaks and where it keeps silent.
+
+const GREEN = "#2f5446";
+const CREAM = "#efe4cb";
+const RUST = "#9b4529";
+const GOLD = "#d19c45";
+
+const print = (motifMm: number, more: Partial<MadeCloth> = {}): MadeCloth => ({
+  kind: "large-print",
+  motifMm,
+  colours: { [CREAM]: 0.6, [GREEN]: 0.25, [RUST]: 0.1, [GOLD]: 0.05 },
+  ...more,
+});
+const small: MadeCloth = {
+  kind: "small-print",
+  motifMm: 20,
+  colours: { [CREAM]: 0.9, [RUST]: 0.1 },
+};
+const stripe: MadeCloth = { kind: "stripe", motifMm: 60, colours: { [CREAM]: 0.6, [GREEN]: 0.4 } };
+const plain: MadeCloth = { kind: "plain", colours: { [RUST]: 1 } };
+const walls = {
+  kind: "paint",
+  item: "paint-walls",
+  title: "Walls",
+  surface: "paint",
+  colour: GREEN,
+  zone: "wall" as const,
+  areaMm2: 30e6,
+};
+
+const ROOM: MadeRoom = {
+  cloths: { fern: print(180), ticking: stripe, sprig: small, velvet: plain },
+  seen: [
+    walls,
+    { cloth: "fern", kind: "curtains", title: "Bay", zone: "window", areaMm2: 6e6 },
+    { cloth: "ticking", kind: "armchair", title: "Chair", zone: "seat", areaMm2: 2e6 },
+    { cloth: "sprig", title: "Sprig pair", areaMm2: 0.4e6 },
+    { cloth: "velvet", title: "Velvet", areaMm2: 0.6e6 },
+  ],
+};
+const with_ = (cloths: MadeRoom["cloths"], more: Partial<MadeRoom> = {}): MadeRoom => ({
+  ...ROOM,
+  ...more,
+  cloths: { ...ROOM.cloths, ...cloths },
+});
+
+test("a room that holds together is told what works, and nothing else", () => {
+  const scheme = schemeOf(ROOM);
+  expect(codesOf(scheme)).toEqual(
+    expect.arrayContaining(["main-cloth", "ladder-holds", "plain-enough", "light-and-dark"]),
+  );
+  expect(scheme.findings.filter((f) => f.level === "problem")).toEqual([]);
+  for (const f of scheme.findings) {
+    expect(f.message).toMatch(/\.$|\.\s/);
+    expect(f.reason).toMatch(/common practice|BS 8300/);
+    expect(f.pasteLine === null).toBe(f.level === "works");
+  }
+});
+
+test("roles are computed: the largest print that has room leads; a fixed role stands", () => {
+  const roles = Object.fromEntries(schemeOf(ROOM).roles.map((r) => [r.cloth, r.role]));
+  expect(roles).toEqual({
+    fern: "main",
+    ticking: "geometric",
+    sprig: "small-print",
+    velvet: "plain",
+  });
+});
+
+test("no main cloth where every cloth is plain; a room of textures may do without", () => {
+  const textures: MadeRoom = {
+    cloths: { wool: { kind: "textured-plain", colours: { [CREAM]: 1 } }, velvet: plain },
+    seen: [walls, { cloth: "wool", areaMm2: 5e6 }, { cloth: "velvet", areaMm2: 1e6 }],
+  };
+  expect(findingOf(schemeOf(textures), "no-main-cloth")?.level).toBe("worth-a-look");
+  expect(codesOf(schemeOf(ROOM))).not.toContain("no-main-cloth");
+});
+
+test("two large prints of one weight compete; one that is smaller or less seen does not", () => {
+  const rival = (motif: number, areaMm2: number) =>
+    schemeOf(
+      with_(
+        { rose: print(motif) },
+        { seen: [...ROOM.seen, { cloth: "rose", kind: "curtains", areaMm2 }] },
+      ),
+    );
+  expect(findingOf(rival(175, 5.5e6), "mains-compete")?.of).toEqual(
+    expect.arrayContaining(["fern", "rose"]),
+  );
+  expect(codesOf(rival(175, 1e6))).not.toContain("mains-compete");
+  expect(codesOf(rival(100, 5.5e6))).not.toContain("mains-compete");
+});
+
+test("rungs closer than one and a half times are named with both sizes", () => {
+  const close = schemeOf(with_({ ticking: { ...stripe, motifMm: 150 } }));
+  expect(findingOf(close, "rungs-close")).toMatchObject({
+    of: ["fern", "ticking"],
+    evidence: { largerMm: 180, smallerMm: 150, ratio: 1.2 },
+  });
+  expect(codesOf(close)).not.toContain("ladder-holds");
+  expect(codesOf(schemeOf(with_({ ticking: { ...stripe, motifMm: 120 } })))).toContain(
+    "ladder-holds",
+  );
+});
+
+test("too little plain surface, as a share of what is seen", () => {
+  const busy = schemeOf({ ...ROOM, seen: ROOM.seen.slice(1) });
+  expect(findingOf(busy, "plain-short")?.evidence.plainShare).toBeCloseTo(0.6 / 9, 6);
+  expect(schemeOf(ROOM).plainShare).toBeCloseTo(30.6 / 39, 6);
+});
+
+test("a colour that is carried, and one that is seen once; accessories count by their colour's name", () => {
+  const room = (more: string) => ({
+    ...ROOM,
+    room: `colours:\n  - { colour: "${GREEN}", name: Bottle }\n  - { colour: "#3b5aa0", name: Ink }\n${more}`,
+  });
+  const scheme = schemeOf(room(""));
+  expect(findingOf(scheme, "colour-carried")?.message).toContain("Bottle is carried");
+  expect(findingOf(scheme, "colour-once")).toMatchObject({
+    message: "Ink is seen nowhere yet.",
+    of: ["#3b5aa0"],
+  });
+  const carried = schemeOf(
+    room(
+      `accessories:\n  - { what: jug, height: table, colours: [Ink] }\n  - { what: rug, height: floor, colours: [ink] }\n  - { what: print, height: wall, colours: [Ink] }\n`,
+    ),
+  );
+  expect(carried.findings.filter((f) => f.code === "colour-once")).toEqual([]);
+});
+
+test("a colour from outside is named, and as a complement where it is one", () => {
+  const odd = schemeOf(
+    with_(
+      { sprig: { ...small, colours: { [CREAM]: 0.8, "#1f6fd0": 0.2 } } },
+      {
+        room: `colours:\n  - { colour: "${CREAM}", name: Cream }\n  - { colour: "#e07b20", name: Amber }`,
+      },
+    ),
+  );
+  const finding = odd.findings.find((f) => f.code === "colour-outside" && f.of[0] === "sprig");
+  expect(finding?.message).toMatch(/20 % of it\. It is the complement of Amber\./);
+  expect(odd.findings.some((f) => f.code === "cloth-belongs" && f.of[0] === "ticking")).toBe(false);
+  expect(
+    schemeOf(ROOM).findings.some((f) => f.code === "cloth-belongs" && f.of[0] === "ticking"),
+  ).toBe(true);
+});
+
+test("busy patterns that touch in near sizes are said once; a plain between, or a clear step in size, is not", () => {
+  const touch = (a: string, b: string, cloths = ROOM.cloths) =>
+    schemeOf({
+      ...ROOM,
+      cloths,
+      contacts: [
+        { one: a, other: b, stated: true },
+        { one: b, other: a, stated: true },
+      ],
+    }).findings.filter((f) => f.code === "patterns-touch");
+  expect(
+    touch("item-1", "item-2", { ...ROOM.cloths, ticking: { ...stripe, motifMm: 110 } }),
+  ).toHaveLength(1);
+  expect(touch("item-1", "item-3")).toHaveLength(0);
+  expect(touch("item-1", "item-4")).toHaveLength(0);
+});
+
+test("light and dark, by points of light reflectance", () => {
+  const flat = schemeOf({ ...ROOM, room: `colours: ["#8a8f7a", "#8f8a78"]` });
+  expect(findingOf(flat, "light-and-dark")?.level).toBe("worth-a-look");
+  expect(findingOf(schemeOf(ROOM), "light-and-dark")?.level).toBe("works");
+});
+
+test("fitness alone is a problem: what the card does not name, and too few rubs for a seat", () => {
+  const bad = schemeOf(
+    with_({ ticking: { ...stripe, card: "suits: [curtains]\nrubs: 12000 martindale" } }),
+  );
+  expect(bad.findings.filter((f) => f.level === "problem").map((f) => f.code)).toEqual([
+    "not-suited",
+    "rubs-low",
+  ]);
+  const good = schemeOf(
+    with_({ ticking: { ...stripe, card: "suits: [upholstery]\nrubs: 25,000 martindale" } }),
+  );
+  expect(good.findings.filter((f) => f.level === "problem")).toEqual([]);
+  expect(martindale("30000 wyzenbeek")).toBeNull();
+  expect(martindale("25 000 Martindale")).toBe(25_000);
+});
+
+test("an animal marking, a cloth without photograph, and a card that its photograph contradicts", () => {
+  const scheme = schemeOf(
+    with_({
+      spot: { kind: "irregular", motifMm: 25, colours: { [GOLD]: 1 }, animal: true },
+      bare: { ...small, photo: false },
+      wrong: {
+        ...small,
+        disagreements: [{ what: "repeat", declared: "640 mm", measured: "320 mm" }],
+      },
+    }),
+  );
+  expect(findingOf(scheme, "animal-marking")?.level).toBe("works");
+  expect(scheme.roles.find((r) => r.cloth === "spot")?.role).toBe("accent");
+  expect(findingOf(scheme, "no-photograph")?.of).toEqual(["bare"]);
+  expect(findingOf(scheme, "card-and-photo-differ")?.evidence).toEqual({
+    declared: "640 mm",
+    measured: "320 mm",
+  });
+});
+
+test("a finding is waived by its printed line and her reason; a waiver for what does not occur is reported", () => {
+  const room = with_({ ticking: { ...stripe, motifMm: 150 } });
+  const line = findingOf(schemeOf(room), "rungs-close")?.pasteLine as string;
+  expect(line).toBe(pasteLineFor("rungs-close", ["fern", "ticking"]));
+  const waived = schemeOf({
+    ...room,
+    room: `accept:\n${line.replace("…", "They are on opposite walls.")}`,
+  });
+  expect(findingOf(waived, "rungs-close")?.accepted).toBe("They are on opposite walls.");
+  expect(waived.diagnostics).toEqual([]);
+  const idle = schemeOf({
+    ...ROOM,
+    room: "accept:\n  - { finding: mains-compete, because: I like it. }",
+  });
+  expect(idle.diagnostics.map((d) => [d.code, d.severity, d.line])).toEqual([
+    ["waiver-unused", "warning", 4],
+  ]);
+});
+
+test("a free scheme hears of nothing but fitness and the cards themselves", () => {
+  const free = schemeOf({
+    ...with_({ ticking: { ...stripe, motifMm: 150, card: "suits: [curtains]" } }),
+    room: "approach: free",
+  });
+  expect(free.findings.filter((f) => f.level !== "works").map((f) => f.code)).toEqual([
+    "not-suited",
+  ]);
+});
+
+test("what is seen, in a hundred parts, sums to a hundred and follows the areas", () => {
+  const { shares } = schemeOf(ROOM);
+  expect(shares.reduce((a, s) => a + s.hundredths, 0)).toBe(100);
+  expect(shares[0]?.hex).toBe(GREEN);
+  expect([...shares].sort((a, b) => b.areaMm2 - a.areaMm2)).toEqual(shares);
+});
+
+test("the palette is drawn from the main cloth, as many as asked, the largest share first", () => {
+  const three = schemeOf({ ...ROOM, room: "colours: 3" });
+  expect(three.palette.source).toMatchObject({ from: "main-cloth", id: "fern" });
+  expect(three.palette.colours).toHaveLength(3);
+  expect(three.palette.colours[0]?.hex).toBe(CREAM);
+});

@@ -1,0 +1,116 @@
+import { colourName } from "../../src/colour/colourName.ts";
+import { family } from "../../src/colour/family.ts";
+import { lightReflectance } from "../../src/colour/luminance.ts";
+import { oklchOf } from "../../src/colour/oklab.ts";
+import type { Finding } from "../../src/scheme/finding.ts";
+import { type RoomScheme, roomScheme } from "../../src/scheme/roomScheme.ts";
+import type { Contact, SeenPart } from "../../src/scheme/schemeInput.ts";
+import type { PatternKind, Swatch } from "../../src/swatches/swatch.ts";
+import { recordsOf } from "../quantities/studioOf.ts";
+
+/** A made-up cloth: its kind, the height of its motif, and its colours with their shares. */
+export interface MadeCloth {
+  readonly kind: PatternKind;
+  readonly motifMm?: number;
+  readonly colours: Readonly<Record<string, number>>;
+  readonly animal?: boolean;
+  readonly photo?: boolean;
+  readonly disagreements?: Swatch["disagreements"];
+  /** Further lines of its card. */
+  readonly card?: string;
+}
+
+export interface MadeRoom {
+  readonly cloths: Readonly<Record<string, MadeCloth>>;
+  /** Lines of the room file beside its name. */
+  readonly room?: string;
+  readonly seen: readonly (Partial<SeenPart> & { readonly areaMm2: number })[];
+  readonly contacts?: readonly Contact[];
+}
+
+function swatchOf(id: string, made: MadeCloth): Swatch {
+  const place = () => ({ file: `cloths/${id}.md`, line: 1, column: 1, keyPath: null });
+  const photo =
+    made.photo === false
+      ? null
+      : {
+          source: `cloths/${id}.jpg`,
+          widthPx: 900,
+          heightPx: 900,
+          showsMm: 300,
+          sha256: id,
+          motifAt: null,
+        };
+  return {
+    id,
+    of: "cloth",
+    name: id.charAt(0).toUpperCase() + id.slice(1),
+    photo,
+    colours: Object.entries(made.colours).map(([hex, share]) => ({
+      hex,
+      share,
+      oklch: oklchOf(hex),
+      name: colourName(hex).name,
+      family: family(hex),
+      lrv: lightReflectance(hex),
+    })),
+    coloursFrom: "measured",
+    average: Object.keys(made.colours)[0] ?? null,
+    contrast: null,
+    busyness: null,
+    kind: made.kind,
+    kindFrom: "declared",
+    motifMm: made.motifMm ?? null,
+    motifFrom: made.motifMm ? "declared" : "unknown",
+    repeat: null,
+    repeatFrom: "unknown",
+    readsPlainFromM: null,
+    animal: made.animal ?? false,
+    disagreements: made.disagreements ?? [],
+    confirm: [],
+    place,
+  };
+}
+
+/** Judges a made-up room: its file is read by the program, its cloths and what is seen of them are given. */
+export function schemeOf(made: MadeRoom): RoomScheme {
+  const cards = Object.fromEntries(
+    Object.entries(made.cloths).map(([id, c]) => [id, `cloth: ${id}\nwidth: 54"\n${c.card ?? ""}`]),
+  );
+  const records = recordsOf({
+    cloths: cards,
+    rooms: {
+      den: `room: Den\n${made.room ?? ""}\ncloths: [${Object.keys(made.cloths).join(", ")}]`,
+    },
+  });
+  const room = records.projects[0]?.rooms[0];
+  if (!room) throw new Error(records.diagnostics.map((d) => `${d.line}: ${d.message}`).join("\n"));
+  const swatches = new Map(Object.entries(made.cloths).map(([id, c]) => [id, swatchOf(id, c)]));
+  const seen = made.seen.map(
+    (part, at): SeenPart => ({
+      item: `item-${at}`,
+      title: `thing ${at}`,
+      kind: "cushion",
+      surface: "face",
+      cloth: null,
+      object: null,
+      colour: null,
+      zone: "seat",
+      wall: null,
+      ...part,
+    }),
+  );
+  return roomScheme({
+    room,
+    cloths: records.cloths,
+    swatches,
+    objects: new Map(),
+    seen,
+    contacts: made.contacts ?? [],
+    language: "en-GB",
+  });
+}
+
+export const codesOf = (scheme: RoomScheme): string[] => scheme.findings.map((f) => f.code);
+export const findingOf = (scheme: RoomScheme, code: string): Finding | undefined =>
+  scheme.findings.find((f) => f.code === code);
