@@ -14,6 +14,7 @@ import { dateInWords } from "../words/dates.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
 import { joined, runningWords } from "../words/pageStyle.ts";
 import { capital } from "../words/phrases.ts";
+import { spelled } from "../words/spelling.ts";
 import { budgetOf } from "./budget.ts";
 
 export interface Cover {
@@ -130,6 +131,10 @@ export function proposalPage(data: ProjectData): Page {
     project: project.fields.project,
     issue: issueWords(data),
     decisions: decisionsOf(data),
+    colours: spelled(
+      "Colours on screens and paper are approximations. Please judge every cloth from its sample, in the room, by day and by lamp, before you sign.",
+      fields.language,
+    ),
     terms: fields.terms ?? [],
     hold: hold ? `These prices hold until ${dateInWords(hold, fields.language)}.` : "",
     fitting: project.fields.fitting

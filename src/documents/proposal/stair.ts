@@ -1,4 +1,5 @@
 import type { Tile } from "../../drawing/binding.ts";
+import { textWidthMm } from "../../drawing/words.ts";
 import { type Money, majorUnits } from "../../units/money.ts";
 import { tileImages } from "../board/cuttings.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
@@ -76,7 +77,10 @@ export function stairSvg(stair: Stair, prefix: string): Markup {
     const right = x < WIDTH * 0.66;
     const tx = right ? x + 2.4 : from - 2.4;
     const anchor = right ? "start" : "end";
-    labels += `<text x="${r(tx)}" y="${r(y + 4)}" text-anchor="${anchor}" font-size="4.8" paint-order="stroke" stroke="#fff" stroke-width="1.4" style="font-family:var(--display);font-style:italic">${escapeHtml(step.name)}</text><text class="drawn" x="${r(tx)}" y="${r(y + 8.4)}" text-anchor="${anchor}" font-size="3.7" paint-order="stroke" stroke="#fff" stroke-width="1.2">${escapeHtml(step.sum)}</text>`;
+    // A white ground under the words: the limit's line may run behind them. Stroked text would become a nameless font in the PDF.
+    const wide = Math.max(textWidthMm(step.name, 4.8) * 0.9, textWidthMm(step.sum, 3.7)) + 1.6;
+    labels += `<rect x="${r(right ? tx - 0.8 : tx - wide + 0.8)}" y="${r(y)}" width="${r(wide)}" height="${BAR + 0.8}" fill="#fff"/>`;
+    labels += `<text x="${r(tx)}" y="${r(y + 4)}" text-anchor="${anchor}" font-size="4.8" style="font-family:var(--display);font-style:italic">${escapeHtml(step.name)}</text><text class="drawn" x="${r(tx)}" y="${r(y + 8.4)}" text-anchor="${anchor}" font-size="3.7">${escapeHtml(step.sum)}</text>`;
   }
   const lastY = TOP + (stair.steps.length - 1) * PITCH;
   if (stair.reserve) {

@@ -148,9 +148,19 @@ function rateWords(data: ProjectData, maker: string, kind: string): string {
   return `${printMoney(sum, data.studio.fields.language, true)} per ${rate.per.replace("-", " ")}`;
 }
 
+/** An object that only stands needs no maker; what hangs does. */
+function isWork(item: ItemData): boolean {
+  return item.kind.kind !== "object" || (item.made as { hangs?: boolean }).hangs === true;
+}
+
+function objectName(data: ProjectData, item: ItemData): string {
+  const { object } = item.record.fields as { object: string };
+  return data.objects.get(object)?.name ?? item.record.title;
+}
+
 /** The specification sheet of one maker for one room, or null where the room gives that maker nothing to make. */
 export function sheetPage(data: ProjectData, room: RoomData, maker: string): Page | null {
-  const items = room.items.filter((i) => i.maker === maker);
+  const items = room.items.filter((i) => i.maker === maker && isWork(i));
   if (items.length === 0) return null;
   const { project, studio } = data;
   const fields = studio.fields;
@@ -198,7 +208,10 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
         c.plan.pieces.some((p) => p.room === room.record.id && p.item === item.record.id),
       );
       return {
-        heading: `${capital(itemPhrase(item, language))}${item.kind.kind === "object" ? "" : `: ${item.record.title}`}`,
+        heading:
+          item.kind.kind === "object"
+            ? objectName(data, item)
+            : `${capital(itemPhrase(item, language))}: ${item.record.title}`,
         where: roomName,
         number: `Item ${at + 1} of ${sheetCount}`,
         rate: rateWords(data, maker, item.kind.kind),
