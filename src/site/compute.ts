@@ -1,5 +1,5 @@
 import { readContent } from "../cli/content/readContent.ts";
-import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
+import { type Diagnostic, diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
 import { allPages } from "../documents/pages.ts";
 import type { ItemData, ProjectData, RoomData } from "../documents/projectData.ts";
 import { NO_CACHE, openCache } from "../images/cache.ts";
@@ -21,6 +21,7 @@ import { roomScheme } from "../scheme/roomScheme.ts";
 import { clothFacts } from "../swatches/clothFacts.ts";
 import type { Computed, FindingLine, Report } from "./computed.ts";
 import { readSwatches, type Swatches } from "./readSwatches.ts";
+import { ASSETS } from "./treeAssets.ts";
 
 const KINDS = new Map(ITEM_KINDS.map((kind) => [kind.kind, kind]));
 
@@ -207,6 +208,20 @@ export async function compute(
   const { studio } = records;
   const today = buildDay();
   for (const project of records.projects) {
+    if (project.id === ASSETS) {
+      diagnostics.push(
+        diagnostic(
+          project.place([]),
+          "project-name-taken",
+          `A project's folder cannot be called ${ASSETS}.`,
+          {
+            hint: "The documents keep their style sheets and fonts under that name. Give the folder another one.",
+          },
+        ),
+      );
+      broken.add(project.id);
+      continue;
+    }
     if (studio === null || project.broken) continue;
     progress(`Working out ${project.fields.project}`);
     const { data, diagnostics: own } = projectData(records, studio, project, swatches, today);

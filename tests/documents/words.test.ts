@@ -34,6 +34,9 @@ test("a short first paragraph is the standfirst; what the board cannot hold goes
 
 test("our own sentences follow the studio's language", () => {
   expect(spelled("The colour of the grey cushion", "en-US")).toBe("The color of the gray pillow");
+  expect(spelled("centred in the centre, neighbouring", "en-US")).toBe(
+    "centered in the center, neighboring",
+  );
   expect(spelled("The colour of the grey cushion", "en-GB")).toBe("The colour of the grey cushion");
 });
 
