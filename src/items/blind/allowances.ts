@@ -100,4 +100,10 @@ export const blindAllowances = {
     usual: { inches: `1"`, centimetres: "2 cm" },
     source: PRACTICE,
   },
+  "hobble-fullness": {
+    is: "ratio",
+    description: "face cloth for each length of drop of a hobbled blind, whose folds stay",
+    usual: { inches: "2", centimetres: "2" },
+    source: "1.5 to 2, common practice, no source",
+  },
 } as const satisfies AllowanceTable;

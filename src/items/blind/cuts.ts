@@ -6,10 +6,12 @@ import type { BlindPlan } from "./plan.ts";
 /** Every rectangle to be cut for the blinds: face, with its strips where it is joined, interlining, lining. */
 export function cutsOf(plan: BlindPlan): ItemCut[] {
   const { cloth, cutWidth, plainCut, strips, top, bottom } = plan;
-  const because = `drop, top and bottom turnings`;
+  const because = plan.hobble
+    ? `drop × ${plan.hobble.fullness.toString()} for folds that stay, top and bottom turnings`
+    : "drop, top and bottom turnings";
   const repeat = cloth.repeat && cloth.repeat.match !== "free" ? cloth.repeat : null;
   // Blinds of one drop show the same part of the pattern at the same height.
-  const series = `blinds ${plan.size.drop.mm.add(top.mm).add(bottom.mm).toFraction()}`;
+  const series = `${plan.hobble ? "hobbled blinds" : "blinds"} ${plan.size.drop.mm.add(top.mm).add(bottom.mm).toFraction()}`;
   const along = (fromMiddle: number): AlongMatch =>
     repeat
       ? { how: "level", series, joined: plan.shifts ? Math.abs(fromMiddle) % 2 : 0 }

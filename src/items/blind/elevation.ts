@@ -1,4 +1,4 @@
-import { line, rect } from "../../drawing/paths.ts";
+import { line, rect, roundedRect } from "../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { printSize } from "../../units/printLength.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
@@ -27,7 +27,7 @@ export function blindElevation(
     shapes: raised(plan, width, drop),
     dimensions: [],
     title: fields.blind,
-    description: `A Roman blind of ${plan.cloth.name}, ${size}, drawn half raised.`,
+    description: `A ${plan.hobble ? "hobbled" : "Roman"} blind of ${plan.cloth.name}, ${size}, drawn half raised.`,
   };
 }
 
@@ -41,6 +41,12 @@ function raised(plan: BlindPlan, width: number, drop: number): Shape[] {
   const top = { x: width / 2, y: motifTop(plan) };
   const flatFoot = Math.max(section * 0.4, foot - gathered * LIP - section * 0.45);
   const shapes: Shape[] = [];
+  if (plan.hobble) {
+    shapes.push(...hobbledFolds(plan, foot));
+    for (const seam of seams(plan))
+      shapes.push({ shape: "path", d: line(seam, 0, seam, foot), fill: null, pen: "fold" });
+    return shapes;
+  }
   const face = rect(0, 0, width, flatFoot);
   shapes.push(
     { shape: "path", d: face, fill: { surface: "face", ...top }, pen: null },
@@ -83,4 +89,41 @@ export function seams(plan: BlindPlan): number[] {
   return Array.from({ length: wholes + 1 }, (_, at) => first + at * clear).filter(
     (x) => x > 0 && x < width,
   );
+}
+
+/**
+ * Soft folds from the head to `foot`, one a section: each bellies over the next and hides half of its own cloth, so the pattern
+ * steps on by the face of a section.
+ */
+export function hobbledFolds(plan: BlindPlan, foot: number): Shape[] {
+  const { hobble } = plan;
+  if (hobble === null) return [];
+  const width = plan.size.width.toMm();
+  const section = plan.sections.section.toMm();
+  const head = plan.headrail.toMm();
+  const folds = Math.max(1, Math.round((foot - head) / section));
+  const high = (foot - head) / folds;
+  const hidden = hobble.faceSection.toMm() - section;
+  const soft = Math.min(high * 0.22, width * 0.04);
+  const shapes: Shape[] = [];
+  // From the foot up: each fold hangs over the head of the one below it, its lower corners soft.
+  for (let fold = folds - 1; fold >= 0; fold -= 1) {
+    const top = fold === 0 ? 0 : head + fold * high - soft;
+    const low = head + (fold + 1) * high;
+    const d = roundedRect(0, top, width, low - top, soft);
+    const y = motifTop(plan) - fold * hidden;
+    shapes.push(
+      { shape: "path", d, fill: { surface: "face", x: width / 2, y }, pen: "edge" },
+      { shape: "shading", d, light: 0.28, dark: 0.34, direction: "down" },
+    );
+  }
+  // The head is square: the headrail stands in it.
+  const rail = rect(0, 0, width, Math.max(head, soft));
+  shapes.push({
+    shape: "path",
+    d: rail,
+    fill: { surface: "face", x: width / 2, y: motifTop(plan) },
+    pen: "edge",
+  });
+  return shapes;
 }

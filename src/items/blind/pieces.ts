@@ -87,6 +87,7 @@ function figuresOf(plan: BlindPlan): Record<string, number> {
     ...(strips.strip ? { stripMm: strips.strip.toMm() } : {}),
     sections: sections.sections,
     sectionMm: sections.section.toMm(),
+    ...(plan.hobble ? { faceSectionMm: plan.hobble.faceSection.toMm() } : {}),
     rods: sections.rods,
     rodLengthMm: plan.rodLength.toMm(),
     ...(sections.rods > 0 ? { topRodFromTopMm: sections.topRodFromTop.toMm() } : {}),

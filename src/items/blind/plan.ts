@@ -1,3 +1,4 @@
+import type Fraction from "fraction.js";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
@@ -23,6 +24,8 @@ export interface BlindPlan {
   readonly headrail: Length;
   readonly cutWidth: Length;
   readonly plainCut: Length;
+  /** Face cloth under each section of a hobbled blind, loop and all; null where it hangs flat. */
+  readonly hobble: { readonly fullness: Fraction; readonly faceSection: Length } | null;
   readonly handbook: HandbookCut;
   readonly strips: Strips;
   readonly sections: Sections;
@@ -82,7 +85,9 @@ export function planBlind(
     return null;
   }
   const cutWidth = size.width.plus(sideTurn.times(2));
-  const plainCut = size.drop.plus(top).plus(bottom);
+  const fullness = fields.type === "hobbled" ? context.ratio("hobble-fullness") : null;
+  const faceDrop = fullness ? size.drop.times(fullness) : size.drop;
+  const plainCut = faceDrop.plus(top).plus(bottom);
   notes.working.push(
     {
       what: "Cut width",
@@ -92,7 +97,7 @@ export function planBlind(
     },
     {
       what: "Cut, without repeat",
-      sum: `${p(size.drop)} drop + ${p(top)} top + ${p(bottom)} bottom`,
+      sum: `${p(size.drop)} drop${fullness ? ` × ${fullness.toString()}, folds that stay` : ""} + ${p(top)} top + ${p(bottom)} bottom`,
       result: p(plainCut),
       rounded: null,
     },
@@ -228,6 +233,7 @@ export function planBlind(
     headrail,
     cutWidth,
     plainCut,
+    hobble: fullness ? { fullness, faceSection: sections.section.times(fullness) } : null,
     handbook,
     strips,
     sections,

@@ -7,7 +7,9 @@ import { refField, textField, wordField } from "../../fields/plainFields.ts";
 export const blindSchema = z.strictObject({
   blind: textField().meta({ description: "its title" }),
   ...itemBase,
-  type: wordField(["roman"]).optional(),
+  type: wordField(["roman", "hobbled"], { "soft-fold": "hobbled" }).optional().meta({
+    description: "hobbled: its folds stay when it is let down; roman where nothing is said",
+  }),
   cloth: refField("a cloth"),
   mount: wordField(["inside", "outside"]).optional().meta({
     description:

@@ -41,6 +41,11 @@ export function blindSheet(
     {
       heading: "Folds",
       lines: [
+        ...(plan.hobble
+          ? [
+              `Hobbled: ${p(plan.hobble.faceSection)} of face to each ${p(sections.section)} section; tapes at the back hold the folds. Lining flat.`,
+            ]
+          : []),
         `${sections.sections} ${sections.sections === 1 ? "section" : "sections"} of ${p(sections.section)} under ${p(plan.headrail)} of headrail.`,
         rodLine(plan, p),
         `Raised, it hangs ${p(sections.stackDepth)}.`,

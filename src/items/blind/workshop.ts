@@ -46,6 +46,19 @@ export function blindWorkshop(
       text: `${p(plan.size.drop)} finished drop`,
     },
   ];
+  // The folds of a hobbled blind hang over their tapes: a second line under each shows the loop.
+  if (plan.hobble) {
+    const high = sections.section.toMm();
+    for (let at = 1; at < sections.sections; at += 1) {
+      const y = plan.headrail.toMm() + at * high;
+      shapes.push({
+        shape: "path",
+        d: line(0, y + high * 0.14, width, y + high * 0.14),
+        fill: null,
+        pen: "fold",
+      });
+    }
+  }
   let below = drop;
   for (const height of sections.rodHeights) {
     const y = drop - height.toMm();
@@ -118,7 +131,7 @@ export function blindWorkshop(
       shapes,
       dimensions,
       title: `${fields.blind}, front view, let down`,
-      description: `Roman blind: ${dimensions.map((d) => d.text).join("; ")}; ${sections.rods} rods.`,
+      description: `${plan.hobble ? "Hobbled" : "Roman"} blind: ${dimensions.map((d) => d.text).join("; ")}; ${sections.rods} rods.`,
     },
   ];
 }

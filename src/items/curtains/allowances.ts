@@ -75,6 +75,24 @@ export const curtainsAllowances = {
     usual: { inches: "1.75", centimetres: "1.75" },
     source: PRACTICE,
   },
+  "fullness-goblet": {
+    is: "ratio",
+    description: "flat cloth for each length of pole, goblets",
+    usual: { inches: `2.25`, centimetres: "2.25" },
+    source: `2 to 2.5, ${PRACTICE}`,
+  },
+  "fullness-tab": {
+    is: "ratio",
+    description: "flat cloth for each length of pole, tabs",
+    usual: { inches: `1.5`, centimetres: "1.5" },
+    source: PRACTICE,
+  },
+  "fullness-slot": {
+    is: "ratio",
+    description: "flat cloth for each length of pole, a slot",
+    usual: { inches: `2`, centimetres: "2" },
+    source: PRACTICE,
+  },
   shrinkage: {
     is: "percent",
     description: "what the cloth loses in length when it is washed",
@@ -158,6 +176,67 @@ export const curtainsAllowances = {
     is: "length",
     description: "heading tape turned in at each end",
     usual: { inches: `1"`, centimetres: "3 cm" },
+    source: PRACTICE,
+  },
+  "goblet-space": {
+    is: "length",
+    description: "the widest space between two goblets",
+    usual: { inches: `5"`, centimetres: "13 cm" },
+    source: PRACTICE,
+  },
+  "pole-thickness": {
+    is: "length",
+    description: "the pole that tabs or a slot go round",
+    usual: { inches: `1 3/8"`, centimetres: "3.5 cm" },
+    source: PRACTICE,
+  },
+  "tab-width": {
+    is: "length",
+    description: "a finished tab",
+    usual: { inches: `2"`, centimetres: "5 cm" },
+    source: PRACTICE,
+  },
+  "tab-spacing": {
+    is: "length",
+    description: "the widest distance between two tabs' centres, flat",
+    usual: { inches: `7"`, centimetres: "18 cm" },
+    source: PRACTICE,
+  },
+  "tab-drop": {
+    is: "length",
+    description: "from the pole's middle down to the heading's top, with tabs",
+    usual: { inches: `3"`, centimetres: "8 cm" },
+    source: PRACTICE,
+  },
+  "slot-frill": {
+    is: "length",
+    description: "how far the heading stands above the slot",
+    usual: { inches: `1"`, centimetres: "2.5 cm" },
+    source: PRACTICE,
+  },
+  "slot-ease": {
+    is: "length",
+    description: "added to half the way round the pole, so that the slot runs freely",
+    usual: { inches: `1/2"`, centimetres: "1.5 cm" },
+    source: PRACTICE,
+  },
+  "slot-turn": {
+    is: "length",
+    description: "raw edge turned under below the slot",
+    usual: { inches: `1/2"`, centimetres: "1.5 cm" },
+    source: PRACTICE,
+  },
+  "carrier-spacing": {
+    is: "length",
+    description: "between two carriers of an s-fold track; the track's own figure",
+    usual: { inches: `3 1/8"`, centimetres: "8 cm" },
+    source: PRACTICE,
+  },
+  "cloth-per-carrier": {
+    is: "length",
+    description:
+      "flat cloth from one carrier of an s-fold track to the next; the track's own figure",
+    usual: { inches: `6 1/4"`, centimetres: "16 cm" },
     source: PRACTICE,
   },
   stack: {

@@ -4,6 +4,7 @@ import { printLength, printMeasured } from "../../units/printLength.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { Notes } from "../notes.ts";
 import type { CurtainsFields } from "./schema.ts";
+import { type SFold, sFoldOf } from "./sFold.ts";
 
 /** What the closed curtains span, and the flat cloth that this takes. */
 export interface Coverage {
@@ -19,11 +20,14 @@ export interface Coverage {
   readonly sideHem: Length;
   /** Before joins: coverage times fullness, and the side hems of all curtains. */
   readonly flat: Length;
+  /** The carriers that set the flat width, with an s-fold heading. */
+  readonly sFold: SFold | null;
 }
 
 /**
  * Coverage = pole + 2 returns + overlap; flat = coverage × fullness + side hems, or with `returns-in-fullness` 0 the returns added
- * flat. Eyelets run on the pole itself, and curtains inside a recess between its walls: neither returns unless it is written.
+ * flat. Eyelets, tabs and slots run on the pole itself, s-folds on
+ * a track, and curtains inside a recess between its walls: neither returns unless it is written.
  */
 export function coverageOf(
   fields: CurtainsFields,
@@ -35,19 +39,24 @@ export function coverageOf(
   const p = (length: Length) => printLength(length, units);
   const panels = fields.panels ?? "pair";
   const curtains = panels === "pair" ? 2 : 1;
-  const eyelets = fields.heading === "eyelet";
+  const flush = ["eyelet", "tab", "slot", "s-fold"].includes(fields.heading);
   const returnEach =
-    fields.return ??
-    (eyelets || fields.mount === "inside" ? Length.zero : context.length("return"));
+    fields.return ?? (flush || fields.mount === "inside" ? Length.zero : context.length("return"));
   const overlap =
-    fields.overlap ?? (eyelets || curtains === 1 ? Length.zero : context.length("overlap"));
+    fields.overlap ?? (flush || curtains === 1 ? Length.zero : context.length("overlap"));
   if (!fields.return && !returnEach.isZero()) {
     notes.questions.push(
       `How far do the curtains return to the wall at each side? ${p(returnEach)} is assumed until the bracket is measured.`,
     );
   }
   const coverage = pole.plus(returnEach.times(2)).plus(overlap);
-  const fullness = fields.fullness ?? context.ratio(`fullness-${fields.heading}`);
+  const sFold =
+    fields.heading === "s-fold"
+      ? sFoldOf(coverage.dividedBy(curtains), fields.fullness, context, notes)
+      : null;
+  const fullness = sFold
+    ? sFold.clothPerCarrier.over(sFold.spacing)
+    : (fields.fullness ?? context.ratio(`fullness-${fields.heading}`));
   const sideHem = context.length("side-hem");
   const edges = curtains * 2;
   const gathered = returnEach.isZero() || context.count("returns-in-fullness") !== 0;
@@ -55,7 +64,7 @@ export function coverageOf(
   const full = gathered
     ? coverage.times(fullness)
     : coverage.minus(returns).times(fullness).plus(returns);
-  const flat = full.plus(sideHem.times(edges));
+  const flat = (sFold ? sFold.flat.times(curtains) : full).plus(sideHem.times(edges));
   const parts = [`${printMeasured(pole, units)} pole`];
   if (!returnEach.isZero()) parts.push(`2 × ${p(returnEach)} returns`);
   if (!overlap.isZero()) parts.push(`${p(overlap)} overlap`);
@@ -64,13 +73,15 @@ export function coverageOf(
     { what: "Coverage", sum: parts.join(" + "), result: p(coverage), rounded: null },
     {
       what: "Flat width",
-      sum: gathered
-        ? `${p(coverage)} × ${fullness.toString()} fullness + ${hems}`
-        : `${p(coverage.minus(returns))} × ${fullness.toString()} fullness + ${p(returns)} returns, flat + ${hems}`,
+      sum: sFold
+        ? `${curtains} × ${p(sFold.flat)} + ${hems}`
+        : gathered
+          ? `${p(coverage)} × ${fullness.toString()} fullness + ${hems}`
+          : `${p(coverage.minus(returns))} × ${fullness.toString()} fullness + ${p(returns)} returns, flat + ${hems}`,
       result: p(flat),
       rounded: null,
     },
   );
   const hangs = panels === "pair" ? "pair" : panels === "single-right" ? "right" : "left";
-  return { curtains, hangs, returnEach, overlap, coverage, fullness, sideHem, flat };
+  return { curtains, hangs, returnEach, overlap, coverage, fullness, sideHem, flat, sFold };
 }

@@ -3,8 +3,9 @@ import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { Notes } from "../notes.ts";
-import { workroomStep } from "./measure.ts";
+import { slotSizes } from "./poleHeadings.ts";
 import type { CurtainsFields } from "./schema.ts";
+import { workroomStep } from "./workroomStep.ts";
 
 export interface PlainCut {
   readonly heading: Length;
@@ -25,7 +26,9 @@ export function plainCut(
 ): PlainCut {
   const p = (length: Length) => printLength(length, context.units);
   const hem = fields.hem ?? context.length("hem");
-  const heading = fields["heading-turn"] ?? context.length("heading");
+  const heading =
+    fields["heading-turn"] ??
+    (fields.heading === "slot" ? slotSizes(context).turn : context.length("heading"));
   const shrinkage = context.ratio("shrinkage");
   const unshrunk = drop.plus(heading).plus(hem);
   const shrinks = shrinkage.compare(0) > 0;

@@ -34,7 +34,7 @@ export function cutsOf(fields: CurtainsFields, plan: CurtainsPlan): ItemCut[] {
         because: `${cut.because}; cloth run sideways`,
       }),
     );
-    return [...face, ...layers];
+    return [...face, ...tabCuts(plan), ...layers];
   }
   const face = layerCuts({
     surface: "face",
@@ -47,7 +47,27 @@ export function cutsOf(fields: CurtainsFields, plan: CurtainsPlan): ItemCut[] {
     because: cut.because,
     along: alongOf(fields, plan),
   });
-  return [...face, ...layers];
+  return [...face, ...tabCuts(plan), ...layers];
+}
+
+/** The strips of a tab heading, cut along the warp; on plain cloth they may lie either way. */
+function tabCuts(plan: CurtainsPlan): ItemCut[] {
+  const { heading, cloth, coverage, count } = plan;
+  if (heading.heading !== "tab") return [];
+  return [
+    {
+      piece: "tab",
+      surface: "face",
+      cloth: cloth.id,
+      width: heading.stripWidth,
+      height: heading.stripLength,
+      count: heading.tabs * coverage.curtains * count,
+      mayTurn: cloth.mayTurn,
+      across: { how: "free" },
+      along: { how: "free" },
+      because: "over the pole and back, folded double along its length, with its turnings",
+    },
+  ];
 }
 
 /** A motif at its height above the cut's foot, which lies the whole hem allowance below the finished hem. */

@@ -5,11 +5,14 @@ import type { DrawingContext } from "../itemDrawing.ts";
 import {
   eyeletGaps,
   FINIAL_RADIUS,
+  goblet,
   pencilPleats,
   pinchPleat,
   pole,
   RING,
   ring,
+  slotGathers,
+  tab,
   track,
 } from "./headingShapes.ts";
 import type { CurtainsMade } from "./pieces.ts";
@@ -55,7 +58,7 @@ export function curtainsElevation(
   const { plan } = made;
   if (plan === null) return null;
   const frame = curtainsFrame(plan);
-  const inside = fields.mount === "inside";
+  const inside = fields.mount === "inside" || fields.heading === "s-fold";
   const stack = Math.min(
     plan.stackEach.toMm(),
     (frame.right - frame.left) / plan.coverage.curtains,
@@ -91,11 +94,15 @@ function drawnBack(
   const { heading } = plan;
   const depth = heading.depth.toMm();
   const wanted =
-    heading.heading === "pinch-pleat"
+    heading.heading === "pinch-pleat" || heading.heading === "goblet"
       ? heading.pleats
       : heading.heading === "eyelet"
         ? heading.eyelets / 2
-        : Math.round(width / 90);
+        : heading.heading === "s-fold"
+          ? heading.carriers / 2
+          : heading.heading === "tab"
+            ? heading.tabs
+            : Math.round(width / 90);
   const folds = Math.max(2, Math.min(Math.ceil(wanted), Math.floor(width / LEAST_PITCH)));
   const flatWidth = width * SEEN_FULLNESS;
   const { repeat } = plan.cloth;
@@ -127,9 +134,26 @@ function drawnBack(
     shapes.push(...eyeletGaps(edges, frame.poleY));
     return shapes;
   }
+  if (heading.heading === "slot") {
+    shapes.push(...slotGathers(left, width, frame.headY, heading.frill.toMm(), depth));
+    return shapes;
+  }
+  // Nothing of an s-fold's heading is seen from the front: its tape is behind, its carriers in the track.
+  if (heading.heading === "s-fold") return shapes;
   for (const [fold, from] of edges.slice(0, -1).entries()) {
     const to = edges[fold + 1] as number;
     const middle = (from + to) / 2;
+    if (heading.heading === "tab") {
+      const wide = Math.min(heading.tabWidth.toMm(), (to - from) * 0.6);
+      const origin = { x: middle, y: frame.hemY - lowest };
+      shapes.push(...tab(middle, wide, frame.headY, frame.poleY, origin));
+      continue;
+    }
+    if (heading.heading === "goblet") {
+      shapes.push(...goblet(middle, frame.headY, depth, (to - from) * 0.34));
+      if (!inside) shapes.push(ring(middle, frame.poleY));
+      continue;
+    }
     shapes.push(...pinchPleat(middle, frame.headY, depth, (to - from) * 0.42));
     if (!inside) shapes.push(ring(middle, frame.poleY));
   }

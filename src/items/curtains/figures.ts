@@ -10,7 +10,11 @@ export function figuresOf(plan: CurtainsPlan): Record<string, number> {
     poleMm: hung.pole.toMm(),
     coverageMm: coverage.coverage.toMm(),
     flatWidthMm: coverage.flat.toMm(),
-    joinedWidthMm: plan.panel.flat.plus(coverage.sideHem.times(2)).times(coverage.curtains).toMm(),
+    joinedWidthMm: plan.panel.flat
+      .plus(plan.trimmed)
+      .plus(coverage.sideHem.times(2))
+      .times(coverage.curtains)
+      .toMm(),
     fullnessReached: plan.fullnessReached.valueOf(),
     finishedDropMm: hung.drop.toMm(),
     plainCutLengthMm: cut.length.toMm(),
@@ -33,6 +37,26 @@ export function figuresOf(plan: CurtainsPlan): Record<string, number> {
       takeUpMm: heading.takeUp.toMm(),
     });
   }
+  if (heading.heading === "goblet") {
+    Object.assign(figures, {
+      pleats: heading.pleats,
+      spaceMm: heading.space.toMm(),
+      leftOverMm: heading.left.toMm(),
+      takeUpMm: heading.takeUp.toMm(),
+    });
+  }
+  if (heading.heading === "tab") {
+    Object.assign(figures, {
+      tabs: heading.tabs,
+      tabSpacingMm: heading.spacing.toMm(),
+      tabCutWidthMm: heading.stripWidth.toMm(),
+      tabCutLengthMm: heading.stripLength.toMm(),
+    });
+  }
+  if (heading.heading === "slot")
+    Object.assign(figures, { slotMm: heading.pocket.toMm(), frillMm: heading.frill.toMm() });
+  if (heading.heading === "s-fold")
+    Object.assign(figures, { carriers: heading.carriers, tapeMm: heading.tape.toMm() });
   if (heading.heading === "eyelet")
     Object.assign(figures, { eyelets: heading.eyelets, eyeletSpacingMm: heading.spacing.toMm() });
   if (heading.heading === "pencil-pleat")

@@ -40,7 +40,8 @@ export function flatView(plan: CurtainsPlan, side: "left" | "right"): FlatView {
   const first = matched?.fromSelvedge?.toMm() ?? (across ? across / 2 : usable / 2);
 
   // Left edge of each piece's cloth on the flat panel, counted from the panel's left finished edge.
-  let left = -sideHem;
+  // What is trimmed falls at the return side: a left curtain's left edge.
+  let left = -sideHem - (side === "left" ? plan.trimmed.toMm() : 0);
   for (const [at, piece] of pieces.entries()) {
     const wide = piece.whole ? usable : usable / 2;
     // A left curtain's half is the right half of its width.

@@ -87,7 +87,7 @@ export function headingInPlan(plan: CurtainsPlan, context: DrawingContext): Draw
   };
 }
 
-/** The front of one curtain: three loops a pinch pleat, a wave for eyelets, a close zigzag for pencil pleats. */
+/** The front of one curtain: three loops a pinch pleat, a cup a goblet, a wave for eyelets, tabs and s-folds, a close zigzag for pencil pleats. */
 function frontLine(plan: CurtainsPlan, from: number, to: number, y: number): Point[] {
   const { heading } = plan;
   const width = to - from;
@@ -98,10 +98,19 @@ function frontLine(plan: CurtainsPlan, from: number, to: number, y: number): Poi
       const x = from + inset + ((width - 2 * inset) * at) / Math.max(1, heading.pleats - 1);
       points.push(...fingers(x, y, Math.min(36, (width / heading.pleats) * 0.3)));
     }
+  } else if (heading.heading === "goblet") {
+    for (let at = 0; at < heading.pleats; at += 1) {
+      const x = from + (width * (at + 0.5)) / heading.pleats;
+      points.push(...cup(x, y, Math.min(26, (width / heading.pleats) * 0.3)));
+    }
   } else {
-    const waves =
-      heading.heading === "eyelet" ? heading.eyelets / 2 : Math.max(6, Math.round(width / 34));
-    const deep = heading.heading === "eyelet" ? FOLD_DEPTH * 0.55 : 12;
+    const [waves, deep] = {
+      eyelet: [heading.heading === "eyelet" ? heading.eyelets / 2 : 0, FOLD_DEPTH * 0.55],
+      "s-fold": [heading.heading === "s-fold" ? (heading.carriers - 1) / 2 : 0, FOLD_DEPTH * 0.55],
+      tab: [heading.heading === "tab" ? heading.tabs - 1 : 0, FOLD_DEPTH * 0.3],
+      slot: [Math.max(6, Math.round(width / 40)), 14],
+      "pencil-pleat": [Math.max(6, Math.round(width / 34)), 12],
+    }[heading.heading] as [number, number];
     const steps = waves * 12;
     for (let step = 1; step < steps; step += 1) {
       points.push([
@@ -111,6 +120,16 @@ function frontLine(plan: CurtainsPlan, from: number, to: number, y: number): Poi
     }
   }
   points.push([to, y]);
+  return points;
+}
+
+/** A round cup open towards the wall only at its foot. */
+function cup(x: number, y: number, radius: number): Point[] {
+  const points: Point[] = [];
+  for (let step = 0; step <= 24; step += 1) {
+    const turn = 0.25 + ((2 * Math.PI - 0.5) * step) / 24;
+    points.push([x - radius * Math.sin(turn), y + radius - radius * Math.cos(turn)]);
+  }
   return points;
 }
 

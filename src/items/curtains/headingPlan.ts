@@ -2,19 +2,17 @@ import { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { Notes } from "../notes.ts";
+import { type GobletHeading, planGoblets } from "./gobletHeading.ts";
+import type { Panel } from "./panel.ts";
+import { planSlot, planTabs, type SlotHeading, type TabHeading } from "./poleHeadings.ts";
 import type { CurtainsFields } from "./schema.ts";
-
-/** One curtain, joined and hemmed at its sides, before and after its heading. */
-export interface Panel {
-  /** Flat, after the side hems. */
-  readonly flat: Length;
-  /** As it hangs closed: front, return(s) and overlap. */
-  readonly finished: Length;
-  /** What of it is seen from the front between the return and the overlap. */
-  readonly face: Length;
-}
+import type { SFold, SFoldHeading } from "./sFold.ts";
 
 export type HeadingPlan =
+  | GobletHeading
+  | TabHeading
+  | SlotHeading
+  | SFoldHeading
   | {
       readonly heading: "pinch-pleat";
       readonly pleats: number;
@@ -47,23 +45,37 @@ export type HeadingPlan =
 export function planHeading(
   fields: CurtainsFields,
   panel: Panel,
+  sFold: SFold | null,
   context: ItemContext,
   notes: Notes,
 ): HeadingPlan {
   const p = (length: Length) => printLength(length, context.units);
+  if (fields.heading === "goblet") return planGoblets(panel, fields.pleats, context, notes);
+  if (fields.heading === "tab") return planTabs(panel, context, notes);
+  if (fields.heading === "slot") return planSlot(context, notes);
   const depth = context.length("heading-depth");
+  if (sFold) {
+    const { carriers, spacing, clothPerCarrier } = sFold;
+    const turned = context.length("tape-turn");
+    const tape = panel.flat.plus(turned.times(2));
+    return { heading: "s-fold", carriers, spacing, clothPerCarrier, tape, depth };
+  }
   if (fields.heading === "pinch-pleat") {
     const most = context.length("pleat-space");
-    const spaces = Math.max(1, panel.face.over(most).ceil().valueOf());
+    const spaces = fields.pleats
+      ? fields.pleats - 1
+      : Math.max(1, panel.face.over(most).ceil().valueOf());
     const pleats = spaces + 1;
     const space = panel.face.dividedBy(spaces);
     const takeUp = panel.flat.minus(panel.finished).dividedBy(pleats);
     notes.working.push(
       {
         what: "Spaces a curtain",
-        sum: `${p(panel.face)} face ÷ ${p(most)}`,
+        sum: fields.pleats
+          ? `${fields.pleats} pleats asked − 1`
+          : `${p(panel.face)} face ÷ ${p(most)}`,
         result: `${spaces} of ${p(space)}`,
-        rounded: "up to whole spaces",
+        rounded: fields.pleats ? null : "up to whole spaces",
       },
       { what: "Pleats a curtain", sum: `${spaces} spaces + 1`, result: `${pleats}`, rounded: null },
       {

@@ -1,4 +1,4 @@
-import { circle, ellipse, line, rect } from "../../drawing/paths.ts";
+import { circle, cubic, ellipse, line, rect } from "../../drawing/paths.ts";
 import type { Shape } from "../../drawing/shape.ts";
 
 /** Millimetres of the real thing: a usual pole, ring and finial (common practice, no source). */
@@ -22,6 +22,85 @@ export function pinchPleat(x: number, top: number, depth: number, half: number):
       pen: "dimension",
     },
     { shape: "path", d: line(x - bar, waist, x + bar, waist), fill: null, pen: "outline" },
+  ];
+}
+
+/** A goblet: a cup that is open at its rim and pinched at its waist. */
+export function goblet(x: number, top: number, depth: number, half: number): Shape[] {
+  const waist = top + depth;
+  const foot = half * 0.22;
+  const rim = half * 0.16;
+  return [
+    {
+      shape: "path",
+      d: [
+        cubic(
+          [x - half, top],
+          [x - half, top + depth * 0.55],
+          [x - foot, top + depth * 0.7],
+          [x - foot, waist],
+        ),
+        cubic(
+          [x + half, top],
+          [x + half, top + depth * 0.55],
+          [x + foot, top + depth * 0.7],
+          [x + foot, waist],
+        ),
+      ].join(""),
+      fill: null,
+      pen: "edge",
+    },
+    // Inside the rim it is dark.
+    { shape: "path", d: ellipse(x, top, half, rim), fill: { tone: "shadow" }, pen: "edge" },
+    {
+      shape: "path",
+      d: line(x - foot * 1.5, waist, x + foot * 1.5, waist),
+      fill: null,
+      pen: "outline",
+    },
+  ];
+}
+
+/** A tab from the heading up over the pole, in the curtain's own cloth; its pattern runs on from the point given. */
+export function tab(
+  x: number,
+  width: number,
+  headY: number,
+  poleY: number,
+  origin: { readonly x: number; readonly y: number },
+): Shape[] {
+  const top = poleY - POLE_RADIUS - 3;
+  const d = rect(x - width / 2, top, width, headY - top + 6);
+  return [
+    { shape: "path", d, fill: { surface: "face", ...origin }, pen: "edge" },
+    { shape: "shading", d, light: 0.18, dark: 0.16, direction: "down" },
+  ];
+}
+
+/** Cloth gathered on a pole through its slot: fine strokes over frill and slot, and the slot's two seams. */
+export function slotGathers(
+  left: number,
+  width: number,
+  top: number,
+  frill: number,
+  depth: number,
+): Shape[] {
+  const count = Math.max(4, Math.round(width / 17));
+  const strokes: string[] = [];
+  for (let at = 1; at < count; at += 1) {
+    const x = left + (width * at) / count;
+    strokes.push(line(x, top + depth * 0.05, x, top + depth * (at % 3 === 1 ? 1.35 : 1.05)));
+  }
+  const right = left + width;
+  const seams = frill > 0 ? [top + frill, top + depth] : [top + depth];
+  return [
+    { shape: "path", d: strokes.join(""), fill: null, pen: "fold" },
+    {
+      shape: "path",
+      d: seams.map((y) => line(left, y, right, y)).join(""),
+      fill: null,
+      pen: "edge",
+    },
   ];
 }
 

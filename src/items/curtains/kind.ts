@@ -4,7 +4,7 @@ import { curtainsSeen } from "./area.ts";
 import { type CurtainsMade, makeCurtains } from "./pieces.ts";
 import { type CurtainsFields, curtainsSchema } from "./schema.ts";
 
-/** Curtains (drapery): pinch-pleated, pencil-pleated or on eyelets. */
+/** Curtains (drapery): pleated, on eyelets, tabs or carriers, or with a slot for the pole. */
 export const curtainsKind: ItemKind<CurtainsFields, CurtainsMade> = {
   kind: "curtains",
   synonyms: ["curtain", "drapery", "draperies", "drapes"],

@@ -25,7 +25,20 @@ export function curtainsMaterials(
       boughtLength(`pencil-pleat tape, ${depth} deep`, heading.tape.times(curtains), units),
       boughtPieces("curtain hooks", heading.hooks * curtains),
     );
-  } else {
+  } else if (heading.heading === "goblet") {
+    needs.push(
+      boughtLength(`buckram, ${depth} deep`, panel.flat.times(curtains), units),
+      boughtPieces("pin hooks", heading.hooks * curtains),
+      boughtPieces("rolls of wadding to hold the goblets open", heading.pleats * curtains),
+    );
+  } else if (heading.heading === "s-fold") {
+    needs.push(
+      boughtLength(`s-fold tape, ${depth} deep`, heading.tape.times(curtains), units),
+      boughtPieces("carriers on their cord", heading.carriers * curtains),
+    );
+  } else if (heading.heading === "tab") {
+    needs.push(boughtLength(`buckram, ${depth} deep`, panel.flat.times(curtains), units));
+  } else if (heading.heading === "eyelet") {
     needs.push(
       boughtLength(`buckram, ${depth} deep`, panel.flat.times(curtains), units),
       boughtPieces("eyelets", heading.eyelets * curtains),

@@ -3,7 +3,9 @@ import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { Notes } from "../notes.ts";
+import { slotSizes } from "./poleHeadings.ts";
 import type { CurtainsFields } from "./schema.ts";
+import { workroomStep } from "./workroomStep.ts";
 
 /** Where the curtains hang and how long they are. */
 export interface Hung {
@@ -17,11 +19,6 @@ export interface Hung {
   readonly hemHeight: Length;
 }
 
-/** What a workroom can mark: rods and blinds between walls go down to it. */
-export function workroomStep(context: ItemContext): Length {
-  return context.units === "inches" ? Length.inches("1/8") : Length.mm(1);
-}
-
 /**
  * Finds the pole's length and the finished drop from what is written or from the window; what had to be assumed becomes a
  * question. Null, with a diagnostic at its place, where there is too little to go on.
@@ -33,13 +30,7 @@ export function measureCurtains(
 ): Hung | null {
   const pole = poleLength(fields, context, notes);
   const height = poleHeight(fields, context, notes);
-  const eyelets = fields.heading === "eyelet";
-  // On a track inside a recess the heading covers it.
-  const headBelowPole = eyelets
-    ? Length.zero.minus(context.length("above-pole"))
-    : fields.mount === "inside"
-      ? Length.zero
-      : context.length("below-pole");
+  const headBelowPole = headUnderPole(fields, context);
   const headHeight = height?.minus(headBelowPole) ?? null;
   const drop = finishedDrop(fields, context, notes, height, headBelowPole);
   if (pole === null || drop === null) return null;
@@ -51,6 +42,18 @@ export function measureCurtains(
     hemHeight = Length.zero;
   }
   return { pole, drop, poleHeight: height, headBelowPole, hemHeight };
+}
+
+function headUnderPole(fields: CurtainsFields, context: ItemContext): Length {
+  if (fields.heading === "eyelet") return Length.zero.minus(context.length("above-pole"));
+  if (fields.heading === "tab") return context.length("tab-drop");
+  if (fields.heading === "slot") {
+    const { frill, pocket } = slotSizes(context);
+    return Length.zero.minus(frill.plus(pocket.dividedBy(2)));
+  }
+  // Under a track, and on one inside a recess, the heading covers it.
+  if (fields.heading === "s-fold" || fields.mount === "inside") return Length.zero;
+  return context.length("below-pole");
 }
 
 function poleLength(fields: CurtainsFields, context: ItemContext, notes: Notes): Length | null {

@@ -1,15 +1,17 @@
 import Fraction from "fraction.js";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
-import type { Length } from "../../units/length.ts";
+import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import type { Notes } from "../notes.ts";
 import { type HandbookCut, handbookCut, selvedgeMatch } from "../selvedgeMatch.ts";
 import { type Coverage, coverageOf } from "./coverage.ts";
 import { type PlainCut, plainCut } from "./cutLength.ts";
-import { type HeadingPlan, type Panel, planHeading } from "./headingPlan.ts";
+import { type HeadingPlan, planHeading } from "./headingPlan.ts";
 import { type LayerPlan, planLayer } from "./liningPlan.ts";
 import { type Hung, measureCurtains } from "./measure.ts";
+import type { Panel } from "./panel.ts";
+import type { TabHeading } from "./poleHeadings.ts";
 import type { CurtainsFields } from "./schema.ts";
 import { joinedWidth, leastWidths, widthsText } from "./widths.ts";
 
@@ -25,6 +27,8 @@ export interface CurtainsPlan {
   readonly railroaded: boolean;
   readonly panel: Panel;
   readonly heading: HeadingPlan;
+  /** Cut off at the return side of each curtain after joining: an s-fold is exactly as wide as its carriers ask. */
+  readonly trimmed: Length;
   readonly cut: PlainCut;
   readonly handbook: HandbookCut;
   /** True where neighbouring widths hang half a repeat lower. */
@@ -163,12 +167,39 @@ export function planCurtains(
     rounded: null,
   });
 
-  const flat = joinedEach.minus(coverage.sideHem.times(2));
+  const joinedFlat = joinedEach.minus(coverage.sideHem.times(2));
+  const flat = coverage.sFold?.flat ?? joinedFlat;
   const overlapEach = coverage.curtains === 2 ? coverage.overlap.dividedBy(2) : coverage.overlap;
   const finished = coverage.coverage.dividedBy(coverage.curtains);
   const returns = coverage.returnEach.times(coverage.curtains === 2 ? 1 : 2);
   const panel: Panel = { flat, finished, face: finished.minus(returns).minus(overlapEach) };
-  const heading = planHeading(fields, panel, context, notes);
+  const heading = planHeading(fields, panel, coverage.sFold, context, notes);
+  if (fields.pleats && fields.heading !== "pinch-pleat" && fields.heading !== "goblet") {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["pleats"]),
+        "pleats-of-no-pleat",
+        "A number of pleats is written, but this heading has none that are counted.",
+        {
+          severity: "warning",
+          actual: String(fields.pleats),
+          hint: "Take the line out, or write heading: pinch-pleat or goblet.",
+        },
+      ),
+    );
+  }
+  const tabRows =
+    heading.heading === "tab"
+      ? tabsLength(heading, coverage.curtains * count, usableWidth)
+      : Length.zero;
+  if (!tabRows.isZero()) {
+    notes.working.push({
+      what: "By the handbook, tabs in rows",
+      sum: `${p(heading.heading === "tab" ? heading.stripLength : tabRows)} a row across ${p(usableWidth)}`,
+      result: p(tabRows),
+      rounded: "up to whole rows",
+    });
+  }
   const fullnessReached = flat.over(finished);
 
   const lowestMotif = fields["lowest-motif"] ?? null;
@@ -218,8 +249,9 @@ export function planCurtains(
     railroaded,
     panel,
     heading,
+    trimmed: joinedFlat.minus(flat),
     cut,
-    handbook,
+    handbook: { ...handbook, total: handbook.total.plus(tabRows) },
     shifts: match.shifts,
     lowestMotif,
     fullnessReached,
@@ -227,4 +259,10 @@ export function planCurtains(
     layers,
     count,
   };
+}
+
+/** The length of rows that hold every tab side by side across the cloth; rows go up. */
+function tabsLength(heading: TabHeading, curtains: number, usableWidth: Length): Length {
+  const across = Math.max(1, usableWidth.over(heading.stripWidth).floor().valueOf());
+  return heading.stripLength.times(Math.ceil((heading.tabs * curtains) / across));
 }

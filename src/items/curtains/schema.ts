@@ -2,6 +2,7 @@ import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
 import {
+  countField,
   ratioField,
   refField,
   textField,
@@ -9,7 +10,15 @@ import {
   yesNoField,
 } from "../../fields/plainFields.ts";
 
-export const HEADINGS = ["pinch-pleat", "pencil-pleat", "eyelet"] as const;
+export const HEADINGS = [
+  "pinch-pleat",
+  "pencil-pleat",
+  "goblet",
+  "eyelet",
+  "tab",
+  "slot",
+  "s-fold",
+] as const;
 
 /** Curtains (drapery) at a window, one or a pair. */
 export const curtainsSchema = z.strictObject({
@@ -35,8 +44,16 @@ export const curtainsSchema = z.strictObject({
     grommet: "eyelet",
     pinch: "pinch-pleat",
     pencil: "pencil-pleat",
+    "goblet-pleat": "goblet",
+    tabs: "tab",
+    "tab-top": "tab",
+    "rod-pocket": "slot",
+    wave: "s-fold",
   }),
   fullness: ratioField().optional(),
+  pleats: countField(2, 500)
+    .optional()
+    .meta({ description: "pinch or goblet pleats of one curtain; else by the widest space" }),
   panels: wordField(["pair", "single", "single-left", "single-right"])
     .optional()
     .meta({ description: "a pair where nothing is said" }),

@@ -109,6 +109,7 @@ function cutLines(plan: CurtainsPlan, p: (length: Length) => string): string[] {
   const halves = widthsEach.mul(2).mod(2).compare(0) !== 0;
   return list([
     `${wholeText(inAll)} at ${p(cut.length)}, ${widthsText(widthsEach)} a curtain.`,
+    !plan.trimmed.isZero() && `Trim ${p(plan.trimmed)} off each at the return side after joining.`,
     halves && "The half widths join at the return side, the whole ones lead.",
     `${p(cut.heading)} heading, ${p(cut.hem)} hem, nothing to trim.`,
     `Side hems ${p(coverage.sideHem)}${widthsEach.compare(1) > 0 ? `; joins ${p(join)} on each piece` : ""}.`,
@@ -133,6 +134,29 @@ function headingLines(plan: CurtainsPlan, p: (length: Length) => string): string
     return [
       `Pencil pleat, tape ${depth}, cut ${p(heading.tape)} a curtain.`,
       `${heading.hooks} hooks a curtain. Tie the cords off, do not cut them.`,
+    ];
+  }
+  if (heading.heading === "goblet") {
+    return [
+      `Goblet, ${depth}, held open with wadding: ${heading.pleats} a curtain.`,
+      `${p(heading.space)} between goblets, ${p(heading.end)} from each end of the front; each takes up ${p(heading.takeUp)}.`,
+    ];
+  }
+  if (heading.heading === "tab") {
+    return [
+      `Tabs ${p(heading.tabWidth)} wide: ${heading.tabs} a curtain, ${p(heading.spacing)} between centres, one at each edge.`,
+      `Cut each ${p(heading.stripWidth)} × ${p(heading.stripLength)}, folded double; the heading's top hangs ${p(plan.hung.headBelowPole)} under the pole's middle.`,
+    ];
+  }
+  if (heading.heading === "slot") {
+    return [
+      `Slot ${p(heading.pocket)} deep laid flat, both ends open; ${heading.frill.isZero() ? "no frill above it" : `frill ${p(heading.frill)} above it`}.`,
+    ];
+  }
+  if (heading.heading === "s-fold") {
+    return [
+      `S-fold, tape ${depth}, cut ${p(heading.tape)} a curtain: ${heading.carriers} carriers, ${p(heading.spacing)} apart on their cord.`,
+      `${p(heading.clothPerCarrier)} of cloth from carrier to carrier.`,
     ];
   }
   return [
@@ -188,12 +212,11 @@ function hardwareLines(
 ): string[] {
   const p = (length: Length) => printLength(length, context.units);
   const pole = fields.pole ? printMeasured(fields.pole, context.units) : p(plan.hung.pole);
-  const hooks =
-    plan.heading.heading === "eyelet"
-      ? null
-      : `${plan.heading.hooks * plan.coverage.curtains * plan.count} hooks in all.`;
+  const hooks = !("hooks" in plan.heading)
+    ? null
+    : `${plan.heading.hooks * plan.coverage.curtains * plan.count} hooks in all.`;
   return list([
-    `${fields.mount === "inside" ? "Track inside the recess" : "Pole"} ${pole}; each curtain stacks back to ${p(plan.stackEach)}.`,
+    `${fields.mount === "inside" ? "Track inside the recess" : plan.heading.heading === "s-fold" ? "Track" : "Pole"} ${pole}; each curtain stacks back to ${p(plan.stackEach)}.`,
     hooks,
     ...(fields.hardware ?? []).map(
       (piece) => `${piece.count && piece.count > 1 ? `${piece.count} × ` : ""}${piece.what}.`,

@@ -5,7 +5,16 @@ import type { DrawingContext } from "../itemDrawing.ts";
 import { type CurtainsFrame, curtainsFrame } from "./elevation.ts";
 import { flatView } from "./flatView.ts";
 import { headingInPlan } from "./headingInPlan.ts";
-import { pencilPleats, pinchPleat, pole, ring, track } from "./headingShapes.ts";
+import {
+  goblet,
+  pencilPleats,
+  pinchPleat,
+  pole,
+  ring,
+  slotGathers,
+  tab,
+  track,
+} from "./headingShapes.ts";
 import type { CurtainsMade } from "./pieces.ts";
 import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
@@ -38,7 +47,7 @@ function front(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingConte
         ["right", middle, right],
       ]
     : [[plan.coverage.hangs === "right" ? "right" : "left", left, right]];
-  const inside = fields.mount === "inside";
+  const inside = fields.mount === "inside" || fields.heading === "s-fold";
   const hemHeight = plan.hung.hemHeight.toMm();
   const floorY = hemY + hemHeight;
   const onFloor = hemHeight <= NEAR_FLOOR;
@@ -139,7 +148,7 @@ function front(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingConte
       to: floorY,
       side: "left",
       level: 2,
-      text: `${p(whole)} pole to floor`,
+      text: `${p(whole)} ${inside ? "track" : "pole"} to floor`,
     });
   }
   if (lowest !== undefined && plan.lowestMotif && plan.cloth.repeat) {
@@ -190,7 +199,13 @@ function panel(
       ? heading.spaces
       : heading.heading === "eyelet"
         ? heading.eyelets / 2
-        : Math.max(2, Math.round(width / 110));
+        : heading.heading === "goblet"
+          ? heading.pleats
+          : heading.heading === "tab"
+            ? heading.tabs - 1
+            : heading.heading === "s-fold"
+              ? heading.carriers / 2
+              : Math.max(2, Math.round(width / 110));
   const shapes: Shape[] = [
     {
       shape: "folds",
@@ -205,7 +220,13 @@ function panel(
       originY: hemY,
       hem: "wavy",
     },
-    { shape: "path", d: line(from, headY + depth, to, headY + depth), fill: null, pen: "edge" },
+    // An s-fold's tape is sewn behind and only shows as a hidden line.
+    {
+      shape: "path",
+      d: line(from, headY + depth, to, headY + depth),
+      fill: null,
+      pen: heading.heading === "s-fold" ? "hidden" : "edge",
+    },
     {
       shape: "path",
       d: line(from, hemY - cut.hem.toMm() / 2, to, hemY - cut.hem.toMm() / 2),
@@ -226,7 +247,24 @@ function panel(
       const x = from + (width * (at + 0.5)) / heading.eyelets;
       shapes.push({ shape: "path", d: circle(x, poleY, 22), fill: { tone: "white" }, pen: "edge" });
     }
-  } else shapes.push(...pencilPleats(from, width, headY, depth));
+  } else if (heading.heading === "goblet") {
+    const front = plan.panel.face.toMm();
+    const end = heading.end.toMm();
+    for (let at = 0; at < heading.pleats; at += 1) {
+      const x = from + ((end + heading.space.toMm() * at) * width) / front;
+      shapes.push(...goblet(x, headY, depth, Math.min(36, (width / heading.pleats) * 0.3)));
+      if (!inside) shapes.push(ring(x, poleY));
+    }
+  } else if (heading.heading === "tab") {
+    const wide = Math.min(heading.tabWidth.toMm(), (width / heading.tabs) * 0.6);
+    for (let at = 0; at < heading.tabs; at += 1) {
+      const x = from + wide / 2 + ((width - wide) * at) / (heading.tabs - 1);
+      shapes.push(...tab(x, wide, headY, poleY, { x, y: hemY }));
+    }
+  } else if (heading.heading === "slot") {
+    shapes.push(...slotGathers(from, width, headY, heading.frill.toMm(), depth));
+  } else if (heading.heading === "pencil-pleat")
+    shapes.push(...pencilPleats(from, width, headY, depth));
   for (const seam of flatView(plan, side).seams) {
     shapes.push({
       shape: "path",

@@ -59,4 +59,16 @@ export const cushionAllowances = {
     usual: { inches: '2"', centimetres: "5 cm" },
     source: PRACTICE,
   },
+  "zip-boxing-past": {
+    is: "length",
+    description: "how far the zip boxing of a box cushion runs past each back corner",
+    usual: { inches: '3"', centimetres: "8 cm" },
+    source: PRACTICE,
+  },
+  "fold-take-up": {
+    is: "length",
+    description: "cloth that each corded fold of a square bolster takes up",
+    usual: { inches: '1"', centimetres: "2.5 cm" },
+    source: "workroom weblog, The Square Bolster, 2010 (1 in)",
+  },
 } as const satisfies AllowanceTable;

@@ -17,8 +17,17 @@ export function cushionSeen(fields: CushionFields, made: CushionMade): SeenSurfa
       areaMm2: width.toMm() * height.toMm() * made.count,
     },
   ];
+  if (made.boxing) {
+    // Its front and two sides; the back of the boxing lies against something.
+    seen.push({
+      surface: "boxing",
+      cloth: made.boxing.cloth,
+      ...plain,
+      areaMm2: (width.toMm() + 2 * height.toMm()) * made.boxing.thickness.toMm() * made.count,
+    });
+  }
   if (made.welt) {
-    const perimeter = 2 * (width.toMm() + height.toMm());
+    const perimeter = made.welt.perimeter.toMm();
     seen.push({
       surface: "welt",
       cloth: made.welt.cloth,

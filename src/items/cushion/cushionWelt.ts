@@ -9,27 +9,30 @@ export interface CushionWelt {
   readonly cut: "bias" | "straight";
   readonly strip: Length;
   readonly perimeter: Length;
+  /** Lap of one join. */
   readonly lap: Length;
-  /** Of one cushion: perimeter and lap. */
+  /** Runs of welt on one cushion, each with its own lap: two on a box and on a bolster. */
+  readonly runs: number;
+  /** Of one cushion: perimeter of all its runs, and a lap each. */
   readonly each: Length;
   readonly total: Length;
   readonly reserve: WeltReserve;
 }
 
-/** The welt of all the cushions, or null for a knife edge: perimeter and lap each, in strips round the cord. */
+/** The welt of all the cushions, or null where it has none: `perimeter` is what its `runs` measure together, and each has its lap. */
 export function cushionWelt(
   fields: CushionFields,
   context: ItemContext,
   seam: Length,
+  perimeter: Length,
+  runs: number,
 ): CushionWelt | null {
   const edge = fields.edge;
   if (edge === undefined || typeof edge === "string") return null;
-  const [width, height] = fields.size as [Length, Length];
   const cord = edge.cord && !edge.cord.isZero() ? edge.cord : null;
   const strip = cord ? stripForCord(cord, seam, context.units) : context.length("welt-strip");
   const lap = context.length("welt-lap");
-  const perimeter = width.plus(height).times(2);
-  const each = perimeter.plus(lap);
+  const each = perimeter.plus(lap.times(runs));
   const total = each.times(fields.count ?? 1);
   const cut = edge.cut ?? "bias";
   const reserve = weltReserve({
@@ -41,7 +44,7 @@ export function cushionWelt(
     usableWidth: context.cloth(edge.welt)?.usableWidth ?? null,
     units: context.units,
   });
-  return { cloth: edge.welt, cut, strip, perimeter, lap, each, total, reserve };
+  return { cloth: edge.welt, cut, strip, perimeter, lap, runs, each, total, reserve };
 }
 
 /** Cloth set aside for the welt as one piece to cut. */
@@ -71,7 +74,7 @@ export function weltWorking(welt: CushionWelt, count: number, context: ItemConte
   return [
     {
       what: "Welt",
-      sum: `${count} × (${p(welt.perimeter)} perimeter + ${p(welt.lap)} lap)`,
+      sum: `${count} × (${p(welt.perimeter)} perimeter + ${welt.runs > 1 ? `${welt.runs} × ` : ""}${p(welt.lap)} lap)`,
       result: p(welt.total),
       rounded: null,
     },

@@ -1,9 +1,12 @@
 import { line, rect } from "../../drawing/paths.ts";
 import type { Dimension, Drawing, PathData, Shape } from "../../drawing/shape.ts";
+import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { hasMotif } from "../centredMotif.ts";
 import { face, stroke } from "../clothFace.ts";
 import type { DrawingContext, ItemDrawing } from "../itemDrawing.ts";
+import { bolsterFlat, boxingFlat } from "./flatParts.ts";
+import { bolsterFront, boxFront } from "./fronts.ts";
 import type { CushionMade } from "./pieces.ts";
 import type { CushionFields } from "./schema.ts";
 import { cushionSheet } from "./sheet.ts";
@@ -44,6 +47,23 @@ function creases(w: number, h: number): Shape[] {
 
 /** One cushion, its foot at the lower edge of its box. */
 function oneCushion(w: number, h: number, made: CushionMade): Shape[] {
+  const border = made.flange.toMm();
+  if (border > 0) {
+    // The border lies flat and straight; only what is stuffed draws in.
+    const inside = oneCushion(w - 2 * border, h - 2 * border, {
+      ...made,
+      flange: Length.zero,
+      welt: null,
+    });
+    return [
+      ...face(
+        rect(0, 0, w, h),
+        { surface: "face", x: w / 2, y: h / 2 },
+        { light: 0.08, dark: 0.16 },
+      ),
+      { shape: "group", x: border, y: border, children: inside },
+    ];
+  }
   const inner = made.welt ? WELT_MM : 0;
   const middle = { surface: "face", x: w / 2, y: h / 2 };
   const shade = { light: 0.2, dark: 0.22, across: { light: 0.08, dark: 0.14 } };
@@ -61,6 +81,8 @@ function oneCushion(w: number, h: number, made: CushionMade): Shape[] {
 }
 
 function elevation(fields: CushionFields, made: CushionMade, context: DrawingContext): Drawing {
+  if (made.boxing) return boxFront(fields, made, context);
+  if (made.bolster) return bolsterFront(fields, made, context);
   const w = made.finished[0].toMm();
   const h = made.finished[1].toMm();
   const shown = Math.min(made.count, 6);
@@ -99,12 +121,13 @@ function elevation(fields: CushionFields, made: CushionMade, context: DrawingCon
     shapes,
     dimensions: [],
     title: fields.cushion,
-    description: `${many} ${printSize(made.finished, context.units)}, ${made.welt ? "welted" : "with a knife edge"}.`,
+    description: `${many} ${printSize(made.finished, context.units)}, ${made.welt ? "welted" : made.form === "flange" ? `with a flange of ${printLength(made.flange, context.units)}` : "with a knife edge"}.`,
   };
 }
 
 /** Front of one cushion flat as it is sewn: finished line, seams and turnings, zip, motif. */
 function workshop(fields: CushionFields, made: CushionMade, context: DrawingContext): Drawing[] {
+  if (made.bolster) return bolsterFlat(fields, made, context);
   const p = (l: Parameters<typeof printLength>[0]) => printLength(l, context.units);
   const s = made.seam.toMm();
   const [w, h] = [made.finished[0].toMm(), made.finished[1].toMm()];
@@ -114,6 +137,9 @@ function workshop(fields: CushionFields, made: CushionMade, context: DrawingCont
     { shape: "path", d: rect(s, s, w, h), fill: { tone: "paper" }, pen: "outline" },
   ];
   if (made.welt) shapes.push(stroke(rect(s + 7, s + 7, w - 14, h - 14), "edge"));
+  const border = made.flange.toMm();
+  if (border > 0)
+    shapes.push(stroke(rect(s + border, s + border, w - 2 * border, h - 2 * border), "edge"));
   if (made.faceCentred) {
     shapes.push(
       stroke(line(cw / 2, -12, cw / 2, ch + 12), "centre"),
@@ -135,11 +161,21 @@ function workshop(fields: CushionFields, made: CushionMade, context: DrawingCont
       x: cw / 2,
       y: ch / 2,
       anchor: "middle",
-      text: hasMotif(context.cloth(fields.cloth)) ? "as it falls" : "face",
+      text: hasMotif(context.cloth(fields.cloth))
+        ? "as it falls"
+        : made.boxing
+          ? "plate, two alike"
+          : "face",
     });
   }
-  shapes.push({ shape: "sign", sign: "arrow", x: s + w * 0.1, y: ch * 0.72, turnDeg: -90 });
-  if (made.closure === "zip" && made.zip) {
+  shapes.push({
+    shape: "sign",
+    sign: "arrow",
+    x: s + border + w * 0.1,
+    y: ch * 0.72,
+    turnDeg: -90,
+  });
+  if (made.closure === "zip" && made.zip && !made.boxing && made.backs === 1) {
     const z = made.zip.toMm();
     shapes.push(stroke(line(cw / 2 - z / 2, s + h, cw / 2 + z / 2, s + h), "cut"));
     shapes.push({
@@ -184,9 +220,10 @@ function workshop(fields: CushionFields, made: CushionMade, context: DrawingCont
     heightMm: ch,
     shapes,
     dimensions,
-    title: "Face",
+    title: made.boxing ? "Top and bottom" : "Face",
     description: `Face of ${fields.cushion}: ${p(made.finished[0])} by ${p(made.finished[1])} finished, cut ${p(made.cut[0])} by ${p(made.cut[1])}${made.faceCentred ? ", motif in its middle" : ""}.`,
   };
+  if (made.boxing) return [front, boxingFlat(fields, made, context)];
   return made.backs === 2 ? [front, envelopeBack(fields, made, context)] : [front];
 }
 
@@ -209,7 +246,7 @@ function envelopeBack(fields: CushionFields, made: CushionMade, context: Drawing
         x: cw / 2,
         y: (ch - each) / 2,
         anchor: "middle",
-        text: "upper back, on top",
+        text: made.zip ? "upper back" : "upper back, on top",
       },
       { shape: "words", x: cw / 2, y: (each + ch) / 2, anchor: "middle", text: "lower back" },
     ],
@@ -239,8 +276,8 @@ function envelopeBack(fields: CushionFields, made: CushionMade, context: Drawing
         text: `${p(made.backCut[1])} cut`,
       },
     ],
-    title: "Backs, an envelope",
-    description: `Two backs of ${fields.cushion}, each cut ${p(made.backCut[0])} by ${p(made.backCut[1])}, overlapping.`,
+    title: made.zip ? "Backs, a zip between" : "Backs, an envelope",
+    description: `Two backs of ${fields.cushion}, each cut ${p(made.backCut[0])} by ${p(made.backCut[1])}, ${made.zip ? `a zip of ${p(made.zip)} between` : "overlapping"}.`,
   };
 }
 

@@ -4,7 +4,7 @@ import { cushionSeen } from "./area.ts";
 import { type CushionMade, makeCushion } from "./pieces.ts";
 import { type CushionFields, cushionSchema } from "./schema.ts";
 
-/** Scatter cushions (throw pillows). */
+/** Cushions (pillows): knife edge, flange, box and bolster. */
 export const cushionKind: ItemKind<CushionFields, CushionMade> = {
   kind: "cushion",
   synonyms: ["cushions", "pillow", "pillows"],
@@ -24,6 +24,11 @@ export const cushionKind: ItemKind<CushionFields, CushionMade> = {
       fields.back
         ? { surface: "back", cloth: fields.back, keyPath: ["back"] }
         : { surface: "back", cloth: fields.cloth, keyPath: ["cloth"] },
+      ...(fields.boxing
+        ? [{ surface: "boxing", cloth: fields.boxing, keyPath: ["boxing"] }]
+        : fields.thickness
+          ? [{ surface: "boxing", cloth: fields.cloth, keyPath: ["cloth"] }]
+          : []),
       ...(edge !== undefined && typeof edge !== "string"
         ? [{ surface: "welt", cloth: edge.welt, keyPath: ["edge", "welt"] }]
         : []),

@@ -5,18 +5,28 @@ import { printLength, printSize } from "../../units/printLength.ts";
 import { centredPlace } from "../centredMotif.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed, WorkingLine } from "../itemKind.ts";
 import { cordNeed } from "../welt.ts";
+import { type Bolster, bolsterOf } from "./bolster.ts";
+import { type Boxing, boxingCuts, boxingOf } from "./boxing.ts";
 import { type CushionWelt, cushionWelt, weltCut, weltWorking } from "./cushionWelt.ts";
+import { type CushionForm, formFaults, formOf } from "./forms.ts";
 import { cushionHandbook } from "./handbook.ts";
 import type { CushionFields } from "./schema.ts";
 import { sideCentring } from "./sideCentring.ts";
 
 /** A cushion as it is cut and finished. */
 export interface CushionMade extends Made {
+  readonly form: CushionForm;
+  readonly boxing: Boxing | null;
+  readonly bolster: Bolster | null;
+  /** Width of the border beyond the stuffing; zero without one. */
+  readonly flange: Length;
+  readonly railroad: boolean;
   readonly count: number;
+  /** Outside, flange included; of a bolster its length and diameter. */
   readonly finished: readonly [Length, Length];
   readonly cut: readonly [Length, Length];
-  /** One piece, or two that overlap (an envelope). */
-  readonly backs: 1 | 2;
+  /** One piece, two that overlap (an envelope), or none (a bolster, which has ends). */
+  readonly backs: 0 | 1 | 2;
   readonly backCut: readonly [Length, Length];
   readonly seam: Length;
   readonly closure: "zip" | "envelope" | "sewn";
@@ -24,14 +34,15 @@ export interface CushionMade extends Made {
   readonly faceCentred: boolean;
   readonly backCentred: boolean;
   readonly welt: CushionWelt | null;
-  readonly insert: readonly [Length, Length];
+  readonly insert: readonly [Length, Length, ...Length[]];
   readonly filling: "feather" | "fibre" | "foam";
 }
 
 /**
  * Pieces and bought things of `count` like cushions. Knife edge: face and back are the finished size and two seams; an envelope
  * has two backs of (cut height + overlap) / 2; welt is the perimeter and a lap, cut from a bias square (root of length times
- * strip, and a share more) or from straight strips. Lengths exact; the welt's reserve and the cord are rounded up.
+ * strip, and a share more) or from straight strips. A flange adds itself twice each way; a box has two plates and its boxing; a
+ * bolster a body and two ends. Lengths exact; the welt's reserve and the cord are rounded up.
  */
 export function makeCushion(fields: CushionFields, context: ItemContext): CushionMade {
   const { units } = context;
@@ -42,13 +53,40 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
   const count = fields.count ?? 1;
   const [width, height] = fields.size as [Length, Length];
   const seam = context.length("seam");
-  const cut = [width.plus(seam.times(2)), height.plus(seam.times(2))] as const;
-  const faceBecause = `${printSize([width, height], units)} + 2 × ${p(seam)} seams each way`;
-  working.push({ what: "Face", sum: faceBecause, result: printSize(cut, units), rounded: null });
+  const form = formOf(fields);
+  diagnostics.push(...formFaults(fields, context));
+  const flange = form === "flange" ? (fields.flange ?? Length.zero) : Length.zero;
+  const outside = [width.plus(flange.times(2)), height.plus(flange.times(2))] as const;
+  const bolster = form === "bolster" ? bolsterOf(fields, context, seam) : null;
+  const railroad = fields.railroad === true;
+  const cut: readonly [Length, Length] = bolster?.body ?? [
+    outside[0].plus(seam.times(2)),
+    outside[1].plus(seam.times(2)),
+  ];
+  const sideways = railroad ? "; cloth sideways" : "";
+  const added = flange.isZero() ? "" : ` + 2 × ${p(flange)} flange`;
+  const faceBecause =
+    bolster?.because ??
+    `${printSize([width, height], units)}${added} + 2 × ${p(seam)} seams each way`;
+  const faceWord = bolster ? "body" : form === "box" ? "top" : "face";
+  working.push({
+    what: bolster ? "Body" : form === "box" ? "Top and bottom" : "Face",
+    sum: faceBecause,
+    result: printSize(cut, units),
+    rounded:
+      bolster?.section === "round"
+        ? units === "inches"
+          ? "up to 1/8 inch"
+          : "up to the millimetre"
+        : null,
+  });
 
-  const closure = fields.closure ?? "zip";
+  const stuffed = form === "knife" || form === "flange";
+  const asked = fields.closure ?? "zip";
+  const closure = asked === "envelope" && !stuffed ? "zip" : asked;
+  const boxing = form === "box" ? boxingOf(fields, context, seam, closure === "zip") : null;
   const backCloth = fields.back ?? fields.cloth;
-  const side = { context, finishedWidth: width, cut, seam };
+  const side = { context, finishedWidth: width, cut, seam: seam.plus(flange), railroad };
   const face = sideCentring({
     ...side,
     cloth: fields.cloth,
@@ -63,30 +101,38 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
     key: "back-motif",
     usually: false,
   });
-  diagnostics.push(...face.diagnostics, ...back.diagnostics);
+  diagnostics.push(...face.diagnostics, ...(bolster ? [] : back.diagnostics));
   const envelope = closure === "envelope";
-  const overlap = envelope ? context.length("envelope-overlap") : Length.zero;
-  const backCut = [cut[0], envelope ? cut[1].plus(overlap).dividedBy(2) : cut[1]] as const;
-  if (envelope && back.centred) {
+  // A flange is stitched down all round, so its insert goes in through the back: two pieces that meet at a zip.
+  const backZip = form === "flange" && closure === "zip";
+  const split = envelope || backZip;
+  const overlap = envelope
+    ? context.length("envelope-overlap")
+    : backZip
+      ? seam.times(2)
+      : Length.zero;
+  const backCut = [cut[0], split ? cut[1].plus(overlap).dividedBy(2) : cut[1]] as const;
+  if (split && back.centred) {
     diagnostics.push(
       diagnostic(
         context.place(["back-motif"]),
         "envelope-not-centred",
-        "The back of an envelope is two pieces that overlap, so no motif stands in its middle.",
+        "This back is two pieces that meet in its middle, so no motif stands there.",
         {
           severity: "warning",
           actual: "centred",
           expected: "as-it-falls",
-          hint: "Write closure: zip for a back with its motif centred, or take the back-motif line out.",
+          hint: `${form === "flange" ? "Write closure: sewn" : "Write closure: zip"} for a back with its motif centred, or take the back-motif line out.`,
         },
       ),
     );
   }
-  const backCentred = back.centred && !envelope;
-  if (envelope) {
+  const overlapWord = envelope ? "overlap and hems" : "seams at the zip";
+  const backCentred = back.centred && !split;
+  if (split) {
     working.push({
       what: "Each of two backs",
-      sum: `(${p(cut[1])} face + ${p(overlap)} overlap and hems) ÷ 2`,
+      sum: `(${p(cut[1])} face + ${p(overlap)} ${overlapWord}) ÷ 2`,
       result: printSize(backCut, units),
       rounded: null,
     });
@@ -95,46 +141,74 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
   const freely = { across: { how: "free" }, along: { how: "free" } } as const;
   const backLie = backCentred ? centredPlace(context.cloth(backCloth), ...backCut) : freely;
   const faceLie = face.centred ? centredPlace(context.cloth(fields.cloth), ...cut) : freely;
-  const turns = (id: string, centred: boolean) => !centred && (context.cloth(id)?.mayTurn ?? false);
+  const turns = (id: string, centred: boolean) =>
+    !centred && !railroad && (context.cloth(id)?.mayTurn ?? false);
+  // Railroaded pieces are laid as they must be cut, their width along the cloth.
+  const laid = (size: readonly [Length, Length]) => ({
+    width: railroad ? size[1] : size[0],
+    height: railroad ? size[0] : size[1],
+  });
   const cuts: ItemCut[] = [
     {
-      piece: "face",
+      piece: faceWord,
       surface: "face",
       cloth: fields.cloth,
-      width: cut[0],
-      height: cut[1],
+      ...laid(cut),
       count,
       mayTurn: turns(fields.cloth, face.centred),
       across: faceLie.across,
       along: faceLie.along,
-      because: faceBecause,
+      because: faceBecause + sideways,
     },
     {
-      piece: "back",
+      piece: bolster ? "end" : form === "box" ? "bottom" : "back",
       surface: "back",
       cloth: backCloth,
-      width: backCut[0],
-      height: backCut[1],
-      count: envelope ? count * 2 : count,
+      ...(bolster ? { width: bolster.end, height: bolster.end } : laid(backCut)),
+      count: split || bolster ? count * 2 : count,
       mayTurn: turns(backCloth, backCentred),
-      across: backLie.across,
-      along: backLie.along,
-      because: envelope ? `(${p(cut[1])} face + ${p(overlap)} overlap and hems) ÷ 2` : faceBecause,
+      ...(bolster ? freely : { across: backLie.across, along: backLie.along }),
+      because: bolster
+        ? `${p(height)} + 2 × ${p(seam)} seams, ${bolster.section === "round" ? "a circle" : "a square"}`
+        : split
+          ? `(${p(cut[1])} face + ${p(overlap)} ${overlapWord}) ÷ 2`
+          : faceBecause + sideways,
     },
   ];
+  if (bolster) {
+    working.push({
+      what: "Each of two ends",
+      sum: `${p(height)} + 2 × ${p(seam)} seams`,
+      result: printSize([bolster.end, bolster.end], units),
+      rounded: null,
+    });
+  }
+  if (boxing) {
+    const strips = boxingCuts(boxing, fields, context, seam, count);
+    cuts.push(...strips.cuts);
+    working.push(...strips.working);
+  }
   const materials: MaterialNeed[] = [];
 
-  const welt = cushionWelt(fields, context, seam);
+  const round = outside[0].plus(outside[1]).times(2);
+  const edges = bolster?.edges ?? (form === "box" ? round.times(2) : round);
+  const welt = cushionWelt(fields, context, seam, edges, form === "box" || bolster ? 2 : 1);
   if (welt) {
     cuts.push(weltCut(welt, context));
     working.push(...weltWorking(welt, count, context));
-    materials.push(cordNeed(welt.total, units));
+    materials.push(
+      cordNeed(welt.total.plus((bolster?.foldCord ?? Length.zero).times(count)), units),
+    );
   }
 
-  const filling = fields.filling ?? "feather";
-  if (!fields.filling) questions.push("The filling is not named: a feather insert is taken.");
+  const filling = fields.filling ?? (form === "box" ? "foam" : "feather");
+  if (!fields.filling) questions.push(`The filling is not named: a ${filling} insert is taken.`);
   const over = filling === "foam" ? Length.zero : context.length(`insert-over-${filling}`);
-  const insert = [width.plus(over), height.plus(over)] as const;
+  const insert: CushionMade["insert"] = [
+    width.plus(over),
+    height.plus(over),
+    ...(boxing ? [boxing.thickness] : []),
+  ];
   materials.push({
     what: `${filling} insert ${printSize(insert, units)}`,
     cloth: null,
@@ -153,7 +227,7 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
   let zip: Length | null = null;
   if (closure === "zip") {
     const shorter = context.length("zip-short");
-    zip = width.isMoreThan(shorter.times(2)) ? width.minus(shorter) : width;
+    zip = boxing?.zipRun ?? (width.isMoreThan(shorter.times(2)) ? width.minus(shorter) : width);
     materials.push({
       what: `zip ${p(zip)}`,
       cloth: null,
@@ -166,7 +240,13 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
       working.push({
         what: "Closure",
         sum: "nothing was said",
-        result: "zip in the lower seam",
+        result: boxing
+          ? "zip in the back boxing"
+          : bolster
+            ? "zip along the body"
+            : backZip
+              ? "zip across the middle of the back"
+              : "zip in the lower seam",
         rounded: null,
       });
   }
@@ -177,14 +257,18 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
       facesMm: cut[0].toMm(),
       faceWidthMm: cut[0].toMm(),
       faceHeightMm: cut[1].toMm(),
-      backs: envelope ? count * 2 : count,
+      backs: bolster ? 0 : split ? count * 2 : count,
+      ...(bolster
+        ? { ends: count * 2, endMm: bolster.end.toMm(), wrapMm: bolster.wrapExact.toMm() }
+        : {}),
+      ...(boxing ? { boxingMm: boxing.total.toMm(), boxingWidthMm: boxing.width.toMm() } : {}),
       backWidthMm: backCut[0].toMm(),
       backHeightMm: backCut[1].toMm(),
       weltMm: welt?.total.toMm() ?? 0,
       weltReserveWidthMm: welt?.reserve.width.toMm() ?? 0,
       weltReserveHeightMm: welt?.reserve.height.toMm() ?? 0,
-      insertWidthMm: insert[0].toMm(),
-      insertHeightMm: insert[1].toMm(),
+      insertWidthMm: width.plus(over).toMm(),
+      insertHeightMm: height.plus(over).toMm(),
     },
     cuts,
     materials,
@@ -195,10 +279,15 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
     cautions: ["fire"],
     estimate: null,
     diagnostics,
+    form,
+    boxing,
+    bolster,
+    flange,
+    railroad,
     count,
-    finished: [width, height],
+    finished: outside,
     cut,
-    backs: envelope ? 2 : 1,
+    backs: bolster ? 0 : split ? 2 : 1,
     backCut,
     seam,
     closure,

@@ -1,9 +1,11 @@
 import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
-import { lengthField, sizeField } from "../../fields/lengthField.ts";
-import { refField, textField, wordField } from "../../fields/plainFields.ts";
+import { lengthField, positiveLengthField, sizeField } from "../../fields/lengthField.ts";
+import { refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
 
-/** A scatter cushion (throw pillow), knife-edged or with a welt. */
+export const CUSHION_FORMS = ["knife", "flange", "box", "bolster"] as const;
+
+/** A cushion (pillow): a scatter cushion with a knife edge or a flange, a box cushion or seat pad, a bolster. */
 export const cushionSchema = z.strictObject({
   cushion: textField().meta({ description: "its title" }),
   ...itemBase,
@@ -11,7 +13,29 @@ export const cushionSchema = z.strictObject({
   back: refField("a cloth")
     .optional()
     .meta({ description: "the back's cloth; the same where nothing is said" }),
-  size: sizeField(2).meta({ description: "finished width x height" }),
+  form: wordField(CUSHION_FORMS).optional().meta({
+    description:
+      "knife where nothing is said; box where a thickness is given, flange where a flange is",
+  }),
+  size: sizeField(2).meta({
+    description:
+      "finished width x height; of a box its width x depth, of a bolster its length x diameter, of a flange without the flange",
+  }),
+  thickness: positiveLengthField()
+    .optional()
+    .meta({ description: "of a box: height of its boxing" }),
+  boxing: refField("a cloth")
+    .optional()
+    .meta({ description: "the boxing's cloth; the face's where nothing is said" }),
+  flange: positiveLengthField()
+    .optional()
+    .meta({ description: "width of the flat border beyond the stuffing" }),
+  section: wordField(["round", "square"])
+    .optional()
+    .meta({ description: "of a bolster; round where nothing is said" }),
+  railroad: yesNoField().optional().meta({
+    description: "yes: the cloth runs sideways, so that a long seat has no join",
+  }),
   edge: z
     .union([
       wordField(["knife"]),

@@ -5,6 +5,31 @@ import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { CushionMade } from "./pieces.ts";
 import type { CushionFields } from "./schema.ts";
 
+/** Every piece with its number and cut size. */
+function cutLines(made: CushionMade, units: DrawingContext["units"]): string[] {
+  const n = (count: number, one: string, many = `${one}s`) =>
+    `${count} ${count === 1 ? one : many}`;
+  const size = printSize(made.cut, units);
+  if (made.bolster) {
+    const end = printLength(made.bolster.end, units);
+    return [
+      `${n(made.count, "body", "bodies")}, ${size}`,
+      `${made.count * 2} ends, ${made.bolster.section === "round" ? `circles ${end} across` : `squares ${end}`}`,
+    ];
+  }
+  if (made.form === "box")
+    return [
+      `${made.count * 2} plates, ${size}`,
+      ...(made.boxing?.strips ?? []).map(
+        (s) => `${s.count * made.count} × ${s.name}, ${printSize(s.cut, units)}`,
+      ),
+    ];
+  return [
+    `${n(made.count, "face")}, ${size}`,
+    `${n(made.count * made.backs, "back")}, ${printSize(made.backCut, units)}`,
+  ];
+}
+
 /** Words of a cushion on its maker's sheet. */
 export function cushionSheet(
   fields: CushionFields,
@@ -17,16 +42,19 @@ export function cushionSheet(
   const back = fields.back ?? fields.cloth;
   const patterned = (id: string) => hasMotif(context.cloth(id));
   const groups: SheetGroup[] = [
-    { heading: "Face", lines: clothLines(fields.cloth, context) },
     {
-      heading: "Back",
+      heading: made.bolster ? "Body" : made.form === "box" ? "Top" : "Face",
+      lines: clothLines(fields.cloth, context),
+    },
+    {
+      heading: made.bolster ? "Ends" : made.form === "box" ? "Bottom" : "Back",
       lines: back === fields.cloth ? ["The same cloth."] : clothLines(back, context),
     },
     {
       heading: "Cut",
       lines: [
-        `${made.count} ${made.count === 1 ? "face" : "faces"}, ${printSize(made.cut, units)}`,
-        `${made.count * made.backs} ${made.count * made.backs === 1 ? "back" : "backs"}, ${printSize(made.backCut, units)}`,
+        ...cutLines(made, units),
+        ...(made.railroad ? ["Cloth run sideways: the width lies along the bolt."] : []),
         `${p(made.seam)} seams are included.`,
       ],
     },
@@ -43,6 +71,16 @@ export function cushionSheet(
           : []),
       ],
     },
+    ...(made.flange.isZero()
+      ? []
+      : [
+          {
+            heading: "Flange",
+            lines: [
+              `${p(made.flange)} flat border all round, stitched in the ditch of the stuffing.`,
+            ],
+          },
+        ]),
     {
       heading: "Edge",
       lines: made.welt
@@ -50,7 +88,7 @@ export function cushionSheet(
             `${us ? "Welt" : "Piping"} of ${context.cloth(made.welt.cloth)?.name ?? made.welt.cloth}, strip ${p(made.welt.strip)}, ${made.welt.cut === "bias" ? "on the bias" : "straight"}.`,
             `${p(made.welt.total)} in all, join at the foot.`,
           ]
-        : ["Knife edge."],
+        : [made.form === "knife" ? "Knife edge." : "No welt in the seams."],
     },
     {
       heading: us ? "Insert" : "Pad",
@@ -62,7 +100,7 @@ export function cushionSheet(
       heading: "Closing",
       lines: [
         made.zip
-          ? `Zip ${p(made.zip)} in the lower seam.`
+          ? `Zip ${p(made.zip)} ${made.boxing ? "in the back boxing, past both corners" : made.bolster ? "along the body's seam" : made.form === "flange" ? "across the middle of the back" : "in the lower seam"}.`
           : made.closure === "envelope"
             ? "Envelope back, upper piece on top."
             : "Sewn by hand at the foot.",

@@ -14,7 +14,10 @@ export interface SideAsk {
   readonly usually: boolean;
   readonly finishedWidth: Length;
   readonly cut: readonly [Length, Length];
+  /** What the cut goes beyond the stated size on each edge: the seam, and a flange. */
   readonly seam: Length;
+  /** The cloth is run sideways: nothing is centred, and the height must fit across. */
+  readonly railroad: boolean;
 }
 
 /** Whether a side of a cushion has a motif in its middle; reports a cloth on which it cannot be, naming what would work. */
@@ -27,7 +30,8 @@ export function sideCentring(ask: SideAsk): {
   const p = (l: Length) => printLength(l, units);
   const cloth = context.cloth(ask.cloth);
   const motif = hasMotif(cloth);
-  const centred = ask.asked === "centred" || (ask.asked === undefined && ask.usually && motif);
+  const centred =
+    !ask.railroad && (ask.asked === "centred" || (ask.asked === undefined && ask.usually && motif));
   if (cloth === null) return { centred, diagnostics: [] };
   if (ask.asked === "centred" && !motif) {
     const found = diagnostic(
@@ -43,12 +47,26 @@ export function sideCentring(ask: SideAsk): {
     );
     return { centred: false, diagnostics: [found] };
   }
+  if (ask.railroad && ask.asked === "centred") {
+    const found = diagnostic(
+      context.place([key]),
+      "railroaded-not-centred",
+      "The cloth is run sideways, so no motif stands upright in the middle.",
+      {
+        severity: "warning",
+        actual: "centred",
+        expected: "as-it-falls",
+        hint: `Take railroad out, or write ${key}: as-it-falls.`,
+      },
+    );
+    return { centred: false, diagnostics: [found] };
+  }
   const usable = cloth.usableWidth;
   if (!usable) return { centred, diagnostics: [] };
-  const turned = !centred && cloth.mayTurn && !cut[1].isMoreThan(usable);
+  const turned = !centred && (cloth.mayTurn || ask.railroad) && !cut[1].isMoreThan(usable);
   const place = centred
     ? centredPlace(cloth, cut[0], cut[1])
-    : { widest: usable, fits: turned || !cut[0].isMoreThan(usable) };
+    : { widest: usable, fits: turned || (!ask.railroad && !cut[0].isMoreThan(usable)) };
   if (place.fits || !place.widest) return { centred, diagnostics: [] };
   const step = units === "inches" ? Length.inches(new Fraction(1, 8)) : Length.mm(1);
   // Down, so that what is advised does fit.
@@ -57,6 +75,9 @@ export function sideCentring(ask: SideAsk): {
   const ways = [
     largest ? `make it ${largest} wide or less` : null,
     centred && !cut[0].isMoreThan(usable) ? `write ${key}: as-it-falls` : null,
+    !ask.railroad && !cut[1].isMoreThan(usable)
+      ? "write railroad: yes to run the cloth sideways, if pattern and pile look right so"
+      : null,
     "choose a wider cloth",
   ].filter((way) => way !== null);
   const hint = `${ways.join(", or ")}.`;

@@ -150,7 +150,45 @@ test("a wide blind has a whole width in the middle and equal strips (rb-05, comm
   ]);
 });
 
-// rb-06, a hobbled blind, is not a kind that these inputs can take.
+test("a hobbled blind's face is cut for its folds, its lining for the drop alone (rb-06, common practice, no source)", () => {
+  const c = tradeCase("roman-blinds", "rb-06");
+  const lining = clothFacts({ id: "ivory", type: "lining", usableWidth: length("137 cm") });
+  const ask = (type: string) =>
+    make(
+      {
+        type,
+        mount: "outside",
+        width: "100 cm",
+        drop: cm(given(c, "finished_drop")),
+        lining: "ivory",
+      },
+      {
+        units: "centimetres",
+        cloths: [PLAIN, lining],
+        allowances: {
+          top: "5 cm",
+          bottom: cm(given(c, "top_and_bottom") - 5),
+          "hobble-fullness": String(given(c, "fold_factor")),
+        },
+      },
+    );
+  const { fields, made } = ask("hobbled");
+  expect(figure(made, "plainCutLengthMm", "cm")).toBe(wanted(c, "cut_length"));
+  const cutOf = (from: typeof made, surface: string) =>
+    inUnit(from.cuts.find((cut) => cut.surface === surface)?.height as Length, "cm");
+  const flat = ask("roman").made;
+  expect(cutOf(made, "face")).toBe(wanted(c, "cut_length"));
+  expect(cutOf(flat, "face")).toBe(given(c, "finished_drop") + given(c, "top_and_bottom"));
+  expect(cutOf(made, "lining")).toBe(cutOf(flat, "lining"));
+  const words = blindSheet(fields, made, {
+    units: "centimetres",
+    language: "en-GB",
+    cloth: () => PLAIN,
+    object: () => null,
+  });
+  expect(words.groups.find((g) => g.heading === "Folds")?.lines[0]).toMatch(/^Hobbled: /);
+});
+
 test("inside a recess a blind goes down to 1 mm or 1/8 in, and the measure stays as typed (rb-07, rb-08, common practice, no source)", () => {
   const metric = tradeCase("roman-blinds", "rb-07");
   const a = make(

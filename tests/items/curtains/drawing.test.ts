@@ -54,7 +54,7 @@ const folds = (drawing: Drawing) =>
     (shape): shape is Extract<Shape, { shape: "folds" }> => shape.shape === "folds",
   );
 
-test.each(["pinch-pleat", "pencil-pleat", "eyelet"])(
+test.each(["pinch-pleat", "pencil-pleat", "goblet", "eyelet", "tab", "slot", "s-fold"])(
   "%s: the elevation stands with its hem on the box's foot, all inside the box",
   (heading) => {
     for (const panels of ["pair", "single", "single-right"]) {

@@ -347,7 +347,43 @@ test("drawn back, curtains take a quarter to a third of what they cover (curt-22
   expect(figure(made, "stackMm", "cm")).toBeLessThanOrEqual(high);
 });
 
-// Goblet pleats (curt-08), valances (curt-15) and s-fold (curt-20) are no headings of these curtains.
+test("goblets stand a markable eighth apart, half a space at each end (curt-08, Goblet pleats, curtain-making notes)", () => {
+  const c = tradeCase("curtains", "curt-08");
+  const made = make(
+    {
+      heading: "goblet",
+      pole: inches(given(c, "finished_width")),
+      panels: "single",
+      pleats: String(given(c, "pleats")),
+      fullness: "2",
+    },
+    cloth(`108"`),
+    { allowances: NOTHING },
+  );
+  expect(figure(made, "facePanelMm", "in")).toBe(given(c, "finished_width"));
+  expect(figure(made, "spaceMm", "in")).toBe(wanted(c, "space_rounded"));
+  expect(figure(made, "leftOverMm", "in")).toBe(wanted(c, "width_lost"));
+  const heading = made.plan?.heading;
+  if (heading?.heading !== "goblet") throw new Error("no goblets");
+  // Two ends and the spaces between make the whole front again: nothing is lost in the making.
+  expect(inUnit(heading.end.times(2).plus(heading.space.times(heading.pleats - 1)), "in")).toBe(50);
+});
+
+test("an s-fold hangs from an even number of carriers (curt-20, common practice, no source)", () => {
+  const c = tradeCase("curtains", "curt-20");
+  const made = make({ heading: "s-fold", pole: cm(given(c, "track")) }, cloth("137 cm"), {
+    units: "centimetres",
+    allowances: {
+      "carrier-spacing": cm(given(c, "carrier_spacing")),
+      "cloth-per-carrier": cm(given(c, "cloth_per_carrier")),
+    },
+  });
+  expect(made.figures.curtains).toBe(given(c, "panels"));
+  expect(made.figures.carriers).toBe(wanted(c, "carriers_per_panel"));
+  expect(figure(made, "flatPanelMm", "cm")).toBe(wanted(c, "flat_per_panel_before_side_hems"));
+  // The widths bought reach it with their side hems, and what is over is trimmed.
+  expect(made.plan?.trimmed.isNegative()).toBe(false);
+});
 test("hem and heading together are no less than the turnings of long curtains (curt-10, Papers Past EG19350517.2.7.2, 1935)", () => {
   const long = wanted(tradeCase("curtains", "curt-10"), "long_curtains");
   const usual = (name: "hem" | "heading") =>

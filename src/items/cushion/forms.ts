@@ -1,0 +1,73 @@
+import Fraction from "fraction.js";
+import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
+import type { Length } from "../../units/length.ts";
+import type { ItemContext } from "../itemKind.ts";
+import type { CushionFields } from "./schema.ts";
+
+export type CushionForm = NonNullable<CushionFields["form"]>;
+
+/** A little more than pi (3.14159292), so that a wrap is never short. */
+const PI = new Fraction(355, 113);
+
+/** Round a cylinder of this diameter. */
+export function girth(diameter: Length): Length {
+  return diameter.times(PI);
+}
+
+/** The form that is named, else the one that a thickness or a flange tells of, else a knife edge. */
+export function formOf(fields: CushionFields): CushionForm {
+  if (fields.form) return fields.form;
+  if (fields.thickness) return "box";
+  return fields.flange ? "flange" : "knife";
+}
+
+/** What a form needs and does not have, or has and cannot use; each at its own line. */
+export function formFaults(fields: CushionFields, context: ItemContext): Diagnostic[] {
+  const form = formOf(fields);
+  const found: Diagnostic[] = [];
+  const lacks = (key: "thickness" | "flange", example: string) => {
+    found.push(
+      diagnostic(
+        context.place(["form"]),
+        "form-not-measured",
+        `A ${form} cushion needs its ${key}, and none is written.`,
+        { actual: form, expected: key, hint: `Write ${key}: ${example}` },
+      ),
+    );
+  };
+  if (form === "box" && !fields.thickness) lacks("thickness", '3"');
+  if (form === "flange" && !fields.flange) lacks("flange", '2"');
+  const only = {
+    thickness: "box",
+    boxing: "box",
+    flange: "flange",
+    section: "bolster",
+  } as const;
+  for (const [key, belongs] of Object.entries(only) as [keyof typeof only, CushionForm][]) {
+    if (fields[key] === undefined || form === belongs) continue;
+    found.push(
+      diagnostic(
+        context.place([key]),
+        "not-of-this-form",
+        `A ${form} cushion has no ${key}, so this line says nothing.`,
+        { severity: "warning", actual: key, hint: `Take it out, or write form: ${belongs}.` },
+      ),
+    );
+  }
+  if (fields.closure === "envelope" && (form === "box" || form === "bolster")) {
+    found.push(
+      diagnostic(
+        context.place(["closure"]),
+        "envelope-not-of-this-form",
+        `A ${form} cushion cannot close as an envelope; a zip is taken.`,
+        {
+          severity: "warning",
+          actual: "envelope",
+          expected: "zip or sewn",
+          hint: "Write closure: zip or closure: sewn.",
+        },
+      ),
+    );
+  }
+  return found;
+}

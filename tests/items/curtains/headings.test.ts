@@ -1,0 +1,101 @@
+import { expect, test } from "vitest";
+import { curtainsAllowances } from "../../../src/items/curtains/allowances.ts";
+import { curtainsDrawing } from "../../../src/items/curtains/drawing.ts";
+import { makeCurtains } from "../../../src/items/curtains/pieces.ts";
+import { curtainsSchema } from "../../../src/items/curtains/schema.ts";
+import { clothFacts, fieldsOf, inUnit, length } from "../tradeContext.ts";
+import { hangingContext } from "../windowContext.ts";
+
+const PLAIN = clothFacts({ id: "linen", name: "Slub linen", usableWidth: length(`54"`) });
+
+function make(raw: Record<string, unknown>, allowances: Record<string, string> = {}) {
+  const fields = fieldsOf(curtainsSchema, {
+    curtains: "Bay",
+    cloth: "linen",
+    pole: `96"`,
+    drop: `92"`,
+    ...raw,
+  });
+  return {
+    fields,
+    made: makeCurtains(fields, hangingContext(curtainsAllowances, { cloths: [PLAIN], allowances })),
+  };
+}
+
+// Common practice, no source: the sums below are worked by hand from the allowances that they name.
+test("tabs: one at each edge, evenly, each strip over the pole and back", () => {
+  const { made } = make(
+    { heading: "tab", panels: "single", fullness: "1" },
+    {
+      "tab-width": `2"`,
+      "tab-spacing": `7"`,
+      "tab-drop": `3"`,
+      "pole-thickness": `1 3/4"`,
+      join: `1/2"`,
+    },
+  );
+  // 96 × 1 + 4 side hems = 100 flat needs two widths: 107 joined, 103 between the hems; (103 − 2) ÷ 7 = 14.4.
+  expect(made.figures.widths).toBe(2);
+  expect(made.figures.tabs).toBe(16);
+  const strip = made.cuts.find((cut) => cut.piece === "tab");
+  // 2 × 3 + 1 3/4 × 11/7 = 8.75, and two turnings; twice 2 and a turning each.
+  expect(inUnit(strip?.height as never, "in")).toBe(9.75);
+  expect(inUnit(strip?.width as never, "in")).toBe(5);
+  expect(strip?.count).toBe(16);
+  // Ten strips lie across 54: two rows more than the two drops of 108.
+  expect(inUnit(made.handbook[0]?.length as never, "in")).toBe(2 * 108 + 2 * 9.75);
+});
+
+test("a slot: the pole's half round and its ease, the frill above, the edge turned under", () => {
+  const { made } = make(
+    { heading: "slot" },
+    {
+      "pole-thickness": `1 3/4"`,
+      "slot-ease": `1/2"`,
+      "slot-frill": `1"`,
+      "slot-turn": `1/2"`,
+      hem: `8"`,
+    },
+  );
+  // 1 3/4 × 11/7 + 1/2 = 3 1/4; turned down 1 + 3 1/4 + 1/2.
+  expect(made.figures.slotMm).toBeCloseTo(3.25 * 25.4, 6);
+  expect(made.figures.plainCutLengthMm).toBeCloseTo((92 + 4.75 + 8) * 25.4, 6);
+  expect(made.plan?.coverage.returnEach.isZero()).toBe(true);
+});
+
+test("an s-fold whose fullness is written takes its cloth from the carriers' spacing", () => {
+  const { made } = make(
+    { heading: "s-fold", fullness: "1.8", panels: "single" },
+    { "carrier-spacing": `3"` },
+  );
+  // 96 ÷ 3 = 32 carriers, 31 spaces of 5.4.
+  expect(made.figures.carriers).toBe(32);
+  expect(made.figures.flatPanelMm).toBeCloseTo(31 * 5.4 * 25.4, 6);
+});
+
+test("a number of pleats counts for pinch pleats and is refused with a warning where there are none", () => {
+  const pinch = make({ heading: "pinch-pleat", pleats: "11" }).made;
+  expect(pinch.figures.pleats).toBe(11);
+  expect(pinch.figures.spaces).toBe(10);
+  const slot = make({ heading: "slot", pleats: "11" }).made;
+  expect(slot.diagnostics.map((d) => [d.code, d.severity])).toEqual([
+    ["pleats-of-no-pleat", "warning"],
+  ]);
+});
+
+test.each([
+  ["goblet", /^Goblet, .*: \d+ a curtain/],
+  ["tab", /^Tabs .*: \d+ a curtain/],
+  ["slot", /^Slot .* both ends open/],
+  ["s-fold", /\d+ carriers/],
+])("the sheet of a %s heading says how it is made", (heading, words) => {
+  const { fields, made } = make({ heading });
+  const sheet = curtainsDrawing.sheet(fields, made, {
+    units: "inches",
+    language: "en-US",
+    cloth: () => PLAIN,
+    object: () => null,
+  });
+  const lines = sheet.groups.find((group) => group.heading === "Heading")?.lines ?? [];
+  expect(lines[0]).toMatch(words);
+});
