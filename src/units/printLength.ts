@@ -57,8 +57,8 @@ export function printMeasured(length: Length, units: UnitSystem): string {
   return length.typed
     .replace(/["“”]/g, PRIME)
     .replace(/['’]/g, "\u2032")
-    .replace(/(\d) +(\d+\/\d+)/g, `$1${NARROW}$2`)
-    .replace(/\s+/g, "\u00a0");
+    .replace(/\s+/g, "\u00a0")
+    .replace(/(\d)\u00a0(\d+\/\d+)/g, `$1${NARROW}$2`);
 }
 
 /** Cloth by the yard (`12\u202f3/4 yd`) or the metre (`11.7 m`); exact multiples of an eighth yard or a centimetre. */
