@@ -10,8 +10,14 @@ import { loadPhotoFile } from "../images/loadPhotoFile.ts";
 import { readPhoto } from "../images/readPhoto.ts";
 import type { ClothRecord, ObjectRecord, Records } from "../records/records.ts";
 import type { PhotoFields } from "../records/schema/shared.ts";
-import { clothSwatch, objectSwatch, type ReadSwatch } from "../swatches/makeSwatch.ts";
-import type { Swatch } from "../swatches/swatch.ts";
+import type { Swatch, SwatchPhoto } from "../swatches/swatch.ts";
+import { usedCloth, usedObject } from "../swatches/usedCloth.ts";
+
+/** A photograph that was read, and what was measured on it. */
+interface ReadSwatch {
+  readonly photo: SwatchPhoto;
+  readonly measure: ClothMeasure | null;
+}
 
 /** All cards with their photographs read and measured. A card whose photograph could not be read has none, and a diagnostic. */
 export interface Swatches {
@@ -154,19 +160,20 @@ export async function readSwatches(
   const all = records.cloths.size + records.objects.size;
   const read = async <C extends ClothRecord | ObjectRecord>(
     card: C,
-    make: (card: C, read: ReadSwatch | null) => Swatch,
+    make: (card: C, measure: ClothMeasure | null, photo: SwatchPhoto | null) => Swatch,
   ): Promise<[string, Swatch]> =>
     run(async () => {
       const own: Diagnostic[] = [];
-      const swatch = make(card, await readOne(contentDir, card, cache, own));
+      const one = await readOne(contentDir, card, cache, own);
+      const swatch = make(card, one?.measure ?? null, one?.photo ?? null);
       onProgress(`Measured ${++done} of ${all} cards`);
       found.push(...own);
       if (own.some((d) => d.severity === "error")) faulty.add(card.path);
       return [card.id, swatch];
     });
   const [cloths, objects] = await Promise.all([
-    Promise.all([...records.cloths.values()].map((c) => read(c, clothSwatch))),
-    Promise.all([...records.objects.values()].map((o) => read(o, objectSwatch))),
+    Promise.all([...records.cloths.values()].map((c) => read(c, usedCloth))),
+    Promise.all([...records.objects.values()].map((o) => read(o, usedObject))),
   ]);
   return {
     cloths: new Map(cloths),

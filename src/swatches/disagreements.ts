@@ -6,7 +6,8 @@ import type { Disagreement } from "./swatch.ts";
 /** How far card and photograph may differ: a photograph is no ruler. */
 const REPEAT_SHARE = 0.03;
 const REPEAT_LEAST_MM = 3;
-const MOTIF_SHARE = 0.2;
+/** What counts as the motif is a matter of taste, and a stem or a petal may be measured for it: only gross slips are said. */
+const MOTIF_TIMES = 5;
 /** CIEDE2000 above which two colours are different colours. */
 const COLOUR = 10;
 
@@ -68,7 +69,7 @@ function motifs(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
   const declared = card.fields.motif?.toMm();
   const measured = measure.pattern.motifMm;
   if (declared === undefined || measured === null) return [];
-  if (Math.abs(declared - measured) <= declared * MOTIF_SHARE) return [];
+  if (Math.max(declared / measured, measured / declared) <= MOTIF_TIMES) return [];
   return [
     {
       what: "motif",

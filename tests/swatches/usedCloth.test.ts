@@ -70,7 +70,7 @@ test("within tolerance card and photograph agree; beyond it both values are kept
   );
   expect(disagreements(agree, measure())).toEqual([]);
   const differ = card(
-    `cloth: Fern\nkind: geometric\nmotif: 15 cm\nrepeat: { up: 70 cm, across: 34 cm, match: half-drop }\ncolours: [{ colour: "#aa0000" }]`,
+    `cloth: Fern\nkind: geometric\nmotif: 5 cm\nrepeat: { up: 70 cm, across: 34 cm, match: half-drop }\ncolours: [{ colour: "#aa0000" }]`,
   );
   expect(disagreements(differ, measure())).toEqual([
     {
@@ -79,7 +79,7 @@ test("within tolerance card and photograph agree; beyond it both values are kept
       measured: "640 mm up, 343 mm across, straight",
     },
     { what: "kind", declared: "geometric", measured: "large-print" },
-    { what: "motif", declared: "150 mm", measured: "300 mm" },
+    { what: "motif", declared: "50 mm", measured: "300 mm" },
     { what: "colours", declared: "#aa0000", measured: "#efe3c8, #3a5f4b" },
   ]);
   expect(disagreements(differ, null)).toEqual([]);
