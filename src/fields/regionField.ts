@@ -23,23 +23,6 @@ function region(text: string): Region | null {
   return width > 0 && height > 0 ? { x, y, width, height } : null;
 }
 
-/** Left, top, width and height in pixels of the upright photograph: `40 60 200 150`. */
-export function regionField() {
-  return z
-    .string()
-    .transform((text, context): Region => {
-      const read = region(text);
-      if (read) return read;
-      return refuse(context, text, {
-        code: "region-unreadable",
-        message: `“${text}” is not a part of the picture.`,
-        expected: "left, top, width and height in pixels",
-        hint: "Write for example 40 60 200 150.",
-      });
-    })
-    .meta({ examples: ["40 60 200 150"] });
-}
-
 /** A region and its reflectance: `40 60 200 150 at 90%`. */
 export function patchField() {
   return z

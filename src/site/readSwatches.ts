@@ -122,7 +122,6 @@ async function readOne(
     options: {
       shows: photo.shows?.toMm() ?? null,
       neutral: photo.neutral ?? null,
-      crop: photo.crop ?? null,
       motif,
     },
     version: `${MEASURE_VERSION}.${CENTRE_VERSION}`,

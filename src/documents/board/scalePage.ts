@@ -138,6 +138,12 @@ function lengthSvg(
   return `<path d="${d}" transform="translate(.5 .8)" fill="${shadow}" fill-opacity=".14"/><clipPath id="${id}"><path d="${d}"/></clipPath><g clip-path="url(#${id})">${inner}</g>`;
 }
 
+/** Pairs of rungs that a finding speaks of and nobody overruled: the red of a ratio comes from the finding itself. */
+function spokenOf(room: RoomData): ReadonlySet<string> {
+  const close = room.scheme.findings.filter((f) => f.code === "rungs-close" && f.accepted === null);
+  return new Set(close.map((f) => f.of.join(" ")));
+}
+
 function ladderSvg(
   ladder: Ladder,
   swatches: ReadonlyMap<string, Swatch>,
@@ -148,6 +154,7 @@ function ladderSvg(
   book: PictureBook,
   units: UnitSystem,
   prefix: string,
+  red: ReadonlySet<string>,
 ): string {
   const rungs = ladder.rungs.slice(0, 7);
   const mugWidth = 110 / scale;
@@ -180,7 +187,7 @@ function ladderSvg(
     x += radius * 2;
     const step = ladder.steps[at];
     if (step && at < rungs.length - 1)
-      out += `<text class="drawn ratio${step.close ? " close" : ""}" x="${r(x + gap / 2)}" y="${r(base - 2)}" text-anchor="middle" font-size="4.2">×${step.ratio.toFixed(1)}</text>`;
+      out += `<text class="drawn ratio${red.has(`${step.larger.cloth} ${step.smaller.cloth}`) ? " close" : ""}" x="${r(x + gap / 2)}" y="${r(base - 2)}" text-anchor="middle" font-size="4.2">×${step.ratio.toFixed(1)}</text>`;
     x += gap;
   }
   out += mug(x + 2, base, scale);
@@ -300,6 +307,7 @@ export function scalePageOf(
       book,
       units,
       prefix,
+      spokenOf(room),
     );
   const description = lengths
     .map((l) => `${l.swatch.name}, ${repeatWords(l.swatch, units)}`)

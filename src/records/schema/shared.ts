@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { positiveLengthField } from "../../fields/lengthField.ts";
 import { colourField, percentField, pictureField, textField } from "../../fields/plainFields.ts";
-import { patchField, regionField } from "../../fields/regionField.ts";
+import { patchField } from "../../fields/regionField.ts";
 
 /** A photograph and how much of the thing it shows. */
 export const photoSchema = z.strictObject({
@@ -16,13 +16,6 @@ export const photoSchema = z.strictObject({
   neutral: patchField().optional().meta({
     description:
       "a white or grey patch in the picture: left, top, width and height in pixels, and its reflectance: 40 60 200 150 at 90%",
-  }),
-  crop: regionField().optional().meta({
-    description: "the part of the picture that is cloth: left, top, width and height in pixels",
-  }),
-  corners: textField().optional().meta({
-    description:
-      "the four corners of a bank card in the picture, x,y each, clockwise from its top left",
   }),
 });
 
