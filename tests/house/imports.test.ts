@@ -106,6 +106,11 @@ test("only documents look into an item's drawing and sheet, and a kind does not 
     return !from.startsWith("items/") && !from.startsWith("documents/");
   });
   expect(wrong.map(at)).toEqual([]);
+  const kindOf = (file: string): string | undefined => /^items\/([^/]+)\//.exec(file)?.[1];
+  const sideways = all.filter(
+    ({ from, to, own }) => own && kindOf(from) && kindOf(to) && kindOf(from) !== kindOf(to),
+  );
+  expect(sideways.map(at)).toEqual([]);
 });
 
 test("no import goes in a circle", () => {
@@ -147,10 +152,13 @@ test("no barrels: a file that only hands on other files", () => {
 
 /** What a pure folder must not do; the clock may be asked about a given instant, never for the present one. */
 const IMPURE: readonly (readonly [RegExp, string])[] = [
-  [/from\s+"node:/, "a module of Node"],
+  [
+    /\b(?:from|import)[\s(]+"(?:node:[^"]+|fs|fs\/promises|path|os|child_process|crypto|process|worker_threads|https?|net)"/,
+    "a module of Node",
+  ],
   [/from\s+"(?:sharp|puppeteer|@11ty\/eleventy|commander|picocolors)"/, "a package of the edges"],
-  [/\bprocess\./, "the process"],
-  [/\bDate\.now\(|\bnew Date\(\s*\)/, "the clock"],
+  [/\bprocess\.|\bglobalThis\b/, "the process"],
+  [/\bDate\.now\b|\bnew Date\b(?!\s*\(\s*[^\s)])/, "the clock"],
   [/\bMath\.random\(/, "chance"],
   [/\bperformance\.now\(/, "the clock"],
   [/\bfetch\(/, "the network"],

@@ -1,5 +1,6 @@
 import { renderDrawing } from "../../drawing/renderDrawing.ts";
 import type { Drawing } from "../../drawing/shape.ts";
+import type { Amount } from "../../fields/amountField.ts";
 import { ITEM_DRAWINGS } from "../../items/drawings.ts";
 import type { DrawingContext } from "../../items/itemDrawing.ts";
 import { rateFor } from "../../money/itemLines.ts";
@@ -141,11 +142,18 @@ function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: string) {
   };
 }
 
-function rateWords(data: ProjectData, maker: string, kind: string): string {
-  const rate = rateFor(data.studio, maker, kind);
+/** What the maker is paid for an item: the charge agreed for it, else the maker's own rate. */
+function rateWords(data: ProjectData, maker: string, item: ItemData): string {
+  const { currency, language } = data.studio.fields;
+  const agreed = (item.record.fields as { making?: Amount }).making;
+  if (agreed) {
+    const sum = toMoney(agreed, currency, item.record.place(["making"]), []);
+    return `${printMoney(sum, language, true)} for this item, as agreed`;
+  }
+  const rate = rateFor(data.studio, maker, item.kind.kind);
   if (!rate) return "";
-  const sum = toMoney(rate, data.studio.fields.currency, data.studio.place([]), []);
-  return `${printMoney(sum, data.studio.fields.language, true)} per ${rate.per.replace("-", " ")}`;
+  const sum = toMoney(rate, currency, data.studio.place([]), []);
+  return `${printMoney(sum, language, true)} per ${rate.per.replace("-", " ")}`;
 }
 
 /** An object that only stands needs no maker; what hangs does. */
@@ -214,7 +222,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
             : `${capital(itemPhrase(item, language))}: ${item.record.title}`,
         where: roomName,
         number: `Item ${at + 1} of ${sheetCount}`,
-        rate: rateWords(data, maker, item.kind.kind),
+        rate: rateWords(data, maker, item),
         drawings: drawings(item, context, `i${at}`),
         groups: (sheet?.groups ?? []).map((g) => ({
           heading: g.heading,
