@@ -51,17 +51,17 @@ function quote(excerpt: string, line: number | null, column: number | null): str
 }
 
 function place(d: Diagnostic): string {
-  if (d.line === null) return d.file;
-  return d.column === null ? `${d.file}:${d.line}` : `${d.file}:${d.line}:${d.column}`;
+  return [d.file, d.line, d.column].filter((part) => part !== null && part !== "").join(":");
 }
 
 function one(d: Diagnostic, paint: Paint): string[] {
   const word = d.severity === "error" ? paint.error("error") : paint.warning("warning");
-  const out = [`  ${place(d)}  ${word}: ${printable(d.message)}`];
+  const where = place(d);
+  const out = [`  ${where === "" ? "" : `${printable(where)}  `}${word}: ${printable(d.message)}`];
   if (d.excerpt !== null) out.push(...quote(d.excerpt, d.line, d.column).map(paint.faint));
   const [how, ...lines] = (d.hint ?? "").split("\n");
-  if (how) out.push(`         ${how}`);
-  out.push(...lines.map((line) => `         ${line}`));
+  if (how) out.push(`         ${printable(how)}`);
+  out.push(...lines.map((line) => `         ${printable(line)}`));
   return out;
 }
 
@@ -88,7 +88,11 @@ export function countDiagnostics(list: readonly Diagnostic[]): string {
 export function reportText(list: readonly Diagnostic[], paint: Paint = PLAIN): string {
   const files = [...new Set(list.map((d) => d.file))];
   const groups = files.map((file) =>
-    [file, ...list.filter((d) => d.file === file).flatMap((d) => one(d, paint)), ""].join("\n"),
+    [
+      printable(file),
+      ...list.filter((d) => d.file === file).flatMap((d) => one(d, paint)),
+      "",
+    ].join("\n"),
   );
   return [...groups, countDiagnostics(list)].join("\n");
 }

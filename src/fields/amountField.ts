@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { refuse } from "./fault.ts";
+import { sameWord } from "./vocabulary.ts";
 
 /** A sum as typed, exact decimal; it becomes Money when the studio's currency is known. */
 export interface Amount {
@@ -88,9 +89,10 @@ export function rateField() {
         .trim()
         .toLowerCase()
         .replace(/\s+/g, "-")
-        .replace(/^(piece|cushion|blind|chair|pair)$/, "item")
-        .replace(/^meter$/, "metre");
-      const unit = RATE_UNITS.find((u) => u === word || `${u}s` === word);
+        .replace(/^(piece|cushion|blind|chair|pair)$/, "item");
+      const unit =
+        RATE_UNITS.find((u) => u === word || `${u}s` === word) ??
+        (sameWord(word, RATE_UNITS) as RateUnit | undefined);
       if (!unit)
         return refuse(context, text, {
           code: "rate-unit-unknown",

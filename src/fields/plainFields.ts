@@ -127,7 +127,7 @@ export function colourField() {
         hint: `Write for example "#efe3c8", with the quotes.`,
       });
     })
-    .meta({ examples: ['"#efe3c8"'] });
+    .meta({ examples: ["#efe3c8"] });
 }
 
 const NAME = /^[\p{L}\p{N}][^\p{Cc}/\\<>:"|?*#%]*$/u;

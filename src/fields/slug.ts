@@ -20,10 +20,10 @@ const MOST = 72;
 export function slug(text: string): string {
   const plain = text
     .toLowerCase()
-    .replace(/[ßæœøłđðþı]/g, (letter) => LIGATURES[letter] as string)
     .replace(/['’]/g, "")
     .normalize("NFD")
     .replace(/[\u0300-\u036f]/g, "")
+    .replace(/[ßæœøłđðþı]/g, (letter) => LIGATURES[letter] as string)
     .normalize("NFC");
   const words = plain.replace(/[^\p{L}\p{N}\p{M}]+/gu, "-").replace(/^[-\p{M}]+|-+$/gu, "");
   const letters = [...words];
