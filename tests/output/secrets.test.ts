@@ -1,15 +1,18 @@
+import { spawnSync } from "node:child_process";
 import { cp, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
-import { inflateSync } from "node:zlib";
+import { deflateSync, inflateSync } from "node:zlib";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import sharp from "sharp";
 import { afterAll, beforeAll, expect, test } from "vitest";
+import { money, printMoney } from "../../src/units/money.ts";
 import { type Built, buildStudio } from "./demo.ts";
 
 // What each reader must never see is the project's own rule (README, "Who sees what"); no outside source.
 
-const CONTENT = resolve(import.meta.dirname, "../../content");
+const ROOT = resolve(import.meta.dirname, "../..");
+const CONTENT = join(ROOT, "content");
 
 /** Words and sums planted where only the studio may look; each is found nowhere else. */
 const STUDIO_ONLY = {
@@ -42,6 +45,9 @@ const NOT_FOR_MAKERS = {
   clientPrice: "1,463.14",
   designFee: "3,377",
 } as const;
+
+/** A maker's rate for work whose charge is agreed otherwise. */
+const REPLACED_RATE = "611.11";
 
 /** As they are printed; a bare number could stand in a drawing. */
 const RATES = { bench: "$87.31", frame: "$943.27" } as const;
@@ -77,7 +83,7 @@ paper: tabloid
 markup: { cloth: 2, making: 1.5 }
 makers:
   bench: { name: Bench Street Workroom, makes: [curtains, cushion], rates: { curtains: ${RATES.bench.slice(1)} per width, cushion: 20 per item } }
-  frame: { name: Frame and Daughter, makes: [armchair], rates: { armchair: 611.11 per item } }
+  frame: { name: Frame and Daughter, makes: [armchair], rates: { armchair: ${REPLACED_RATE} per item } }
 suppliers:
   hidden: { name: ${s.supplier}, disclose: no, account: ${s.account}, email: ${s.supplierMail}@mill.example }
 private: ${s.studioPrivate}
@@ -120,23 +126,47 @@ private: ${s.studioPrivate}
   return dir;
 }
 
+/** The packed streams of a PDF, unpacked; a stream that is not deflated is searched as its bytes are. */
+function inflatedStreams(bytes: Buffer): string[] {
+  const out: string[] = [];
+  let from = bytes.indexOf("stream");
+  while (from >= 0) {
+    const start = bytes[from + 6] === 13 ? from + 8 : from + 7;
+    const end = bytes.indexOf("endstream", start);
+    if (end < 0) break;
+    try {
+      out.push(inflateSync(bytes.subarray(start, end)).toString("latin1"));
+    } catch {
+      // Not a deflated stream.
+    }
+    from = bytes.indexOf("stream", end + 9);
+  }
+  return out;
+}
+
+/** Capitals do not hide a secret: file names and addresses are often written small. */
+function holds(text: string, secret: string): boolean {
+  return text.toLowerCase().includes(secret.toLowerCase());
+}
+
+/** What the program itself says of a project's money, as documents print it. */
+function totalsOf(project: string): { total: string; trade: string } {
+  const said = spawnSync(
+    process.execPath,
+    [join(ROOT, "src/cli/roomcloth.mjs"), "--content", content, "--json", "money", project],
+    { encoding: "utf8", cwd: ROOT },
+  );
+  const { totals } = JSON.parse(said.stdout) as { totals: { total: number; trade: number } };
+  const print = (minor: number): string => printMoney(money(minor, "USD"), "en-US", true);
+  return { total: print(totals.total), trade: print(totals.trade) };
+}
+
 /** All that a file says to anyone who looks: bytes, inflated streams, text, metadata. */
 async function said(path: string): Promise<string> {
   const bytes = await readFile(path);
   const parts = [bytes.toString("latin1"), bytes.toString("utf8")];
   if (path.endsWith(".pdf")) {
-    let from = bytes.indexOf("stream");
-    while (from >= 0) {
-      const start = bytes[from + 6] === 13 ? from + 8 : from + 7;
-      const end = bytes.indexOf("endstream", start);
-      if (end < 0) break;
-      try {
-        parts.push(inflateSync(bytes.subarray(start, end)).toString("latin1"));
-      } catch {
-        // Not a deflated stream: its bytes were searched as they are.
-      }
-      from = bytes.indexOf("stream", end + 9);
-    }
+    parts.push(...inflatedStreams(bytes));
     const document = await getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise;
     parts.push(JSON.stringify(await document.getMetadata()));
     for (let at = 1; at <= document.numPages; at++) {
@@ -165,9 +195,8 @@ async function tree(folder: string): Promise<string> {
   expect(names.length).toBeGreaterThan(2);
   const all: string[] = [];
   for (const entry of names) {
-    if (/\.(?:woff2|css)$/.test(entry.name)) continue;
     const path = join(entry.parentPath, entry.name);
-    all.push(path.slice(built.out.length), await said(path));
+    all.push(path.slice(built.out.length), /\.woff2$/.test(entry.name) ? "" : await said(path));
   }
   const text = all.join("\n");
   trees.set(folder, text);
@@ -197,7 +226,9 @@ test.each([...CLIENTS, ...MAKERS])(
   async (folder) => {
     const text = await tree(folder);
     for (const [what, secret] of Object.entries(STUDIO_ONLY))
-      expect(text.includes(secret), what).toBe(false);
+      expect(holds(text, secret), what).toBe(false);
+    // A rate that an agreed charge replaces is printed for nobody.
+    expect(text.includes(REPLACED_RATE)).toBe(false);
   },
 );
 
@@ -206,7 +237,7 @@ test.each(MAKERS)(
   async (folder) => {
     const text = await tree(folder);
     for (const [what, secret] of Object.entries(NOT_FOR_MAKERS))
-      expect(text.includes(secret), what).toBe(false);
+      expect(holds(text, secret), what).toBe(false);
   },
 );
 
@@ -266,6 +297,33 @@ test("each does find what is theirs", async () => {
   expect(studio).toContain(STUDIO_ONLY.supplier);
   expect(studio).toContain(STUDIO_ONLY.reference);
   expect(studio).toContain(STUDIO_ONLY.tradePrice);
+});
+
+test("the client's total is on the client's proposal and on no maker's sheet; the trade total is the studio's", async () => {
+  for (const project of ["quillon", "varley"]) {
+    const { total, trade } = totalsOf(project);
+    expect(total).toMatch(/^\$\d/);
+    expect(await tree(`client/${project}`)).toContain(total);
+    expect(await tree(`client/${project}`)).not.toContain(trade);
+    for (const maker of ["bench", "frame"]) {
+      const text = await tree(`makers/${maker}/${project}`);
+      expect(text).not.toContain(total);
+      expect(text).not.toContain(trade);
+    }
+  }
+  expect(await tree("studio")).toContain(totalsOf("quillon").trade);
+});
+
+test("the search unpacks a deflated stream, with either line end", () => {
+  for (const end of ["\n", "\r\n"]) {
+    const file = Buffer.concat([
+      Buffer.from(`%PDF-1.7\n1 0 obj\n<</Filter/FlateDecode>>\nstream${end}`),
+      deflateSync("(Zwtinside) Tj"),
+      Buffer.from("\nendstream\nendobj\n"),
+    ]);
+    expect(file.toString("latin1")).not.toContain("Zwtinside");
+    expect(inflatedStreams(file).join("")).toContain("Zwtinside");
+  }
 });
 
 test("the search finds what lies in a PDF's packed text and in a picture's metadata", async () => {
