@@ -154,6 +154,8 @@ export interface MaterialNeed {
   readonly cloth: string | null;
   readonly amount: Fraction;
   readonly unit: "piece" | "metre" | "yard" | "roll" | "litre" | "gallon" | "quart" | "kilogram";
+  /** How many tins the amount comes in, where it is sold by the tin. */
+  readonly tins?: number;
   readonly text: string;
   /** Who supplies it in the ordinary way. */
   readonly by: "studio" | "maker";

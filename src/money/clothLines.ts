@@ -52,6 +52,22 @@ function linesOf(
   const units = price
     ? unitsBought(purchase.amount, price.per, cloth.fields.roll?.length ?? null)
     : null;
+  if (price && !units) {
+    const byLength = "length" in purchase.amount;
+    found.push(
+      diagnostic(
+        cloth.place(["price", "per"]),
+        "price-for-another-unit",
+        `${cloth.fields.cloth} is priced by the ${price.per}, but ${byLength ? "a length" : "a number"} of it is bought.`,
+        {
+          severity: "warning",
+          actual: `per: ${price.per}`,
+          expected: byLength ? "a price per yard or metre" : "a price per roll or each",
+          hint: `${byLength ? "Ask what a yard or a metre costs" : "Ask what one costs, or write the roll's length on the card"}. Until then its lines stand as “price to come” and the total leaves it out.`,
+        },
+      ),
+    );
+  }
   const whole = (unit: Money | undefined): Money =>
     unit && units ? timesMoney(unit, units) : money(0, currency);
   const weights = purchase.uses.map((u) => u.weight);
@@ -80,7 +96,7 @@ function linesOf(
       trade: parts.trade[at] as Money,
       client: parts.client[at] as Money,
       taxKind: "goods",
-      open: price === null,
+      open: units === null,
     };
     const carried = parts.freightTrade[at] as Money;
     return compareMoney(carried, money(0, currency)) === 0

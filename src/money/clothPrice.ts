@@ -77,14 +77,20 @@ export function clothPrice(
   };
 }
 
-/** How many price units a bought amount is, exactly. */
+/**
+ * How many price units a bought amount is, exactly: rolls of a known length may be priced by the yard, and a length by the whole roll
+ * (UP). Null where the price is for something else than what is bought, so that nothing can be reckoned.
+ */
 export function unitsBought(
   amount: { readonly length: Length } | { readonly count: Fraction },
   per: ClothPrice["per"],
   roll: Length | null,
-): Fraction {
+): Fraction | null {
+  if (per === "yard" || per === "metre") {
+    const unit = per === "yard" ? Length.yards(1) : Length.mm(1000);
+    if ("length" in amount) return amount.length.over(unit);
+    return roll ? amount.count.mul(roll.over(unit)) : null;
+  }
   if ("count" in amount) return amount.count;
-  if (per === "yard") return amount.length.over(Length.yards(1));
-  if (per === "metre") return amount.length.over(Length.mm(1000));
-  return roll ? amount.length.over(roll).ceil() : new Fraction(1);
+  return per === "roll" && roll ? amount.length.over(roll).ceil() : null;
 }

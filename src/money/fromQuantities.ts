@@ -3,7 +3,7 @@ import type { ItemKind } from "../items/itemKind.ts";
 import type { ItemQuantity, ProjectQuantities, RoomMaterial } from "../quantities/quantityTypes.ts";
 import type { ProjectRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
-import type { PricedItem, Purchase, PurchaseUse } from "./purchase.ts";
+import type { PaintTins, PricedItem, Purchase, PurchaseUse } from "./purchase.ts";
 
 /** True where the cloth of an item is the client's own: it is cut and made, but never bought. */
 function ownCloth(project: ProjectRecord, room: string, item: string): boolean {
@@ -54,7 +54,12 @@ export function purchasesOf(project: ProjectRecord, all: ProjectQuantities): Pur
   return [...planned, ...materialPurchases(project, all)];
 }
 
-const PAINT_UNITS = new Set(["litre", "gallon", "quart"]);
+function paintTins(material: RoomMaterial): PaintTins[] {
+  const { unit, amount, tins } = material;
+  return unit === "litre" || unit === "gallon" || unit === "quart"
+    ? [{ tins: tins ?? 1, amount, unit }]
+    : [];
+}
 
 function pricedItem(
   item: ItemQuantity,
@@ -66,15 +71,9 @@ function pricedItem(
     .find((r) => r.id === item.room)
     ?.items.find((i) => i.id === item.item);
   const phase = (record?.fields as { phase?: number } | undefined)?.phase;
-  const paint = all.materials.filter(
-    (m) => m.room === item.room && m.item === item.item && PAINT_UNITS.has(m.unit),
-  );
-  const unit = (paint[0]?.unit ?? "litre") as "litre" | "gallon" | "quart";
-  const sum = paint.reduce(
-    (a, m) =>
-      a.add(m.unit === unit ? m.amount : m.unit === "quart" ? m.amount.div(4) : m.amount.mul(4)),
-    new Fraction(0),
-  );
+  const paint = all.materials
+    .filter((m) => m.room === item.room && m.item === item.item)
+    .flatMap(paintTins);
   return {
     room: item.room,
     item: item.item,
@@ -83,7 +82,7 @@ function pricedItem(
     maker: item.maker,
     usualPhase: phase ?? kinds.get(item.kind)?.phase ?? 1,
     makingCounts: item.made.makingCounts,
-    paint: paint.length > 0 ? { amount: sum, unit } : null,
+    paint,
     needsMaking: item.kind !== "object" && Object.keys(item.made.makingCounts).length > 0,
   };
 }

@@ -1,11 +1,13 @@
 import type Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Amount, Rate } from "../fields/amountField.ts";
+import type { PaintPrice } from "../fields/paintPriceField.ts";
 import type { ItemRecord, StudioRecord } from "../records/records.ts";
 import { type Money, money, timesMoney } from "../units/money.ts";
 import { markupOf } from "./clothPrice.ts";
 import type { PriceLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
+import { paintSum } from "./paintSum.ts";
 import type { PricedItem } from "./purchase.ts";
 import { toMoney } from "./toMoney.ts";
 
@@ -14,7 +16,9 @@ interface ItemPrices {
   readonly making?: Amount;
   readonly existing?: boolean;
   readonly owner?: string;
-  readonly price?: Rate;
+  readonly count?: number;
+  /** Of paint. */
+  readonly price?: readonly PaintPrice[];
   readonly hardware?: readonly {
     readonly what: string;
     readonly trade?: Amount;
@@ -132,9 +136,14 @@ function hardware(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
 
 function paint(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
   const { currency, found, studio } = ctx;
-  if (!priced.paint) return [];
+  if (priced.paint.length === 0) return [];
   const own = (item.fields as ItemPrices).price;
-  const rate = own ?? studio.fields.paint?.price;
+  const place = own ? item.place(["price"]) : studio.place(["paint", "price"]);
+  const prices = (own ?? studio.fields.paint?.price ?? []).map((p) => ({
+    per: p.per,
+    sum: toMoney(p, currency, place, found),
+  }));
+  const trade = paintSum(priced.paint, prices, currency);
   const shared = {
     room: priced.room,
     item: priced.item,
@@ -145,7 +154,7 @@ function paint(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
     phase: priced.usualPhase,
     taxKind: "goods" as const,
   };
-  if (!rate)
+  if (trade === null)
     return [
       {
         ...shared,
@@ -154,8 +163,6 @@ function paint(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
         open: true,
       },
     ];
-  const place = own ? item.place(["price"]) : studio.place(["paint", "price"]);
-  const trade = timesMoney(toMoney(rate, currency, place, found), priced.paint.amount);
   return [
     {
       ...shared,
@@ -166,7 +173,7 @@ function paint(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
   ];
 }
 
-/** An object that is bought (not the client's own, not there already) at its card's price. */
+/** An object that is bought (not the client's own, not there already) at its card's price, as many as the room has. */
 function object(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
   const { currency, found, input, studio } = ctx;
   const fields = item.fields as ItemPrices & { object?: string };
@@ -180,6 +187,7 @@ function object(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
     !card.fields.price
   )
     return [];
+  const count = fields.count ?? 1;
   const trade = card.fields.price.trade
     ? toMoney(card.fields.price.trade, currency, card.place(["price", "trade"]), found)
     : money(0, currency);
@@ -195,8 +203,8 @@ function object(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
       cloth: null,
       maker: null,
       phase: priced.usualPhase,
-      trade,
-      client,
+      trade: timesMoney(trade, count),
+      client: timesMoney(client, count),
       taxKind: "goods",
       open: false,
     },

@@ -1,5 +1,6 @@
 import type Fraction from "fraction.js";
 import type { Length } from "../units/length.ts";
+import type { VolumeUnit } from "../units/volume.ts";
 
 /** A share that one item has in what is bought of a cloth. */
 export interface PurchaseUse {
@@ -18,6 +19,13 @@ export interface Purchase {
   readonly uses: readonly PurchaseUse[];
 }
 
+/** Tins of one size: how many, and what they hold together. */
+export interface PaintTins {
+  readonly tins: number;
+  readonly amount: Fraction;
+  readonly unit: VolumeUnit;
+}
+
 /** An item as money sees it. */
 export interface PricedItem {
   readonly room: string;
@@ -28,10 +36,7 @@ export interface PricedItem {
   /** The usual phase of its kind. */
   readonly usualPhase: number;
   readonly makingCounts: Readonly<Partial<Record<string, Fraction>>>;
-  /** Paint and the like: litres or gallons to buy, by the tin. */
-  readonly paint: {
-    readonly amount: Fraction;
-    readonly unit: "litre" | "gallon" | "quart";
-  } | null;
+  /** The tins of paint to buy, one entry for each size; empty where none is. */
+  readonly paint: readonly PaintTins[];
   readonly needsMaking: boolean;
 }

@@ -1,20 +1,8 @@
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
 import { diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Amount } from "../fields/amountField.ts";
+import { isOtherCurrency } from "../units/currencySigns.ts";
 import { type Money, minorDigits, money, moneyFromDecimal } from "../units/money.ts";
-
-const SIGNS: Readonly<Record<string, readonly string[]>> = {
-  $: ["USD", "CAD", "AUD", "NZD", "SGD", "HKD", "MXN"],
-  "€": ["EUR"],
-  "£": ["GBP"],
-  "¥": ["JPY", "CNY"],
-};
-
-/** True where a typed currency sign or code does not belong to the studio's currency. */
-export function isOtherCurrency(mark: string | null, currency: string): boolean {
-  if (mark === null || mark === currency) return false;
-  return !(SIGNS[mark]?.includes(currency) ?? false);
-}
 
 /**
  * A typed sum in the studio's currency. A sum of another currency, or with more decimals than the currency has, is an error at its

@@ -24,7 +24,6 @@ export const FINDING_CODES = [
   "rubs-low",
   "card-and-photo-differ",
   "no-photograph",
-  "waiver-unused",
 ] as const;
 export type FindingCode = (typeof FINDING_CODES)[number];
 

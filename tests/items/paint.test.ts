@@ -6,13 +6,8 @@ import { paintAllowances } from "../../src/items/paint/allowances.ts";
 import { makePaint } from "../../src/items/paint/pieces.ts";
 import { paintSchema } from "../../src/items/paint/schema.ts";
 import { tinsFor } from "../../src/items/paint/tins.ts";
-import {
-  parseCoverage,
-  parseTin,
-  SQUARE_FOOT,
-  type Tin,
-  US_GALLON,
-} from "../../src/items/paint/volume.ts";
+import { parseCoverage, parseTin, SQUARE_FOOT, type Tin } from "../../src/items/paint/volume.ts";
+import { US_GALLON } from "../../src/units/volume.ts";
 import {
   type ContextAsk,
   contextFor,

@@ -1,49 +1,10 @@
 import { expect, test } from "vitest";
-import type { ItemKind } from "../../src/items/itemKind.ts";
-import { ITEM_KINDS } from "../../src/items/kinds.ts";
-import { pricedItemsOf, purchasesOf } from "../../src/money/fromQuantities.ts";
 import { moneyText } from "../../src/money/moneyText.ts";
-import { projectMoney } from "../../src/money/projectMoney.ts";
 import { moneyJson } from "../../src/money/toJson.ts";
-import type { StudioRecord } from "../../src/records/records.ts";
-import {
-  PROJECT,
-  projectOf,
-  quantitiesOf,
-  recordsOf,
-  type SmallStudio,
-  STUDIO_INCHES,
-} from "../quantities/studioOf.ts";
+import { PROJECT, quantitiesOf } from "../quantities/studioOf.ts";
+import { CUSHION, lineOf, PLAIN, priced, ROOM, STUDIO, small } from "./pricedStudio.ts";
 
 // Sums worked out by hand beside each test; the scenario is made up.
-
-const KINDS = new Map<string, ItemKind>(ITEM_KINDS.map((kind) => [kind.kind, kind]));
-const MAKER = `makers:\n  bench: { name: Bench, makes: [curtains, cushion], rates: { cushion: 30 per item } }`;
-const STUDIO = `${STUDIO_INCHES}\nmarkup: { cloth: 2, making: 1.5 }\ntax: { goods: 10, services: 0 }\n${MAKER}`;
-const PLAIN = `cloth: Plain\nwidth: 54"\nkind: plain\nprice: { trade: 10, per: yard }`;
-const CUSHION = `  - cushion: One\n    cloth: plain\n    size: 20" x 20"\n    edge: knife\n    filling: feather\n    maker: bench\n`;
-const ROOM = `room: Den\nbudget: 200\nitems:\n${CUSHION}`;
-
-function priced(small: SmallStudio) {
-  const records = recordsOf(small);
-  const project = projectOf(records);
-  const quantities = quantitiesOf(small);
-  return projectMoney({
-    records,
-    studio: records.studio as StudioRecord,
-    project,
-    purchases: purchasesOf(project, quantities),
-    items: pricedItemsOf(project, quantities, KINDS),
-  });
-}
-const small = (more: Partial<SmallStudio> = {}): SmallStudio => ({
-  studio: STUDIO,
-  cloths: { plain: PLAIN },
-  rooms: { den: ROOM },
-  ...more,
-});
-const lineOf = (money: ReturnType<typeof priced>, what: string) =>
-  money.lines.find((l) => l.what === what);
 
 test("a cushion: two faces of 21 in side by side are 21 in, bought as 3/4 yd; making at the rate; tax on goods alone", () => {
   const money = priced(small());

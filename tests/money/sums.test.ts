@@ -2,10 +2,12 @@ import Big from "big.js";
 import fc from "fast-check";
 import Fraction from "fraction.js";
 import { expect, test } from "vitest";
+import type { Diagnostic } from "../../src/diagnostics/diagnostic.ts";
 import { allocate } from "../../src/money/allocate.ts";
 import { type InstalmentAsked, instalments } from "../../src/money/instalments.ts";
 import { type TaxKind, taxOnLines } from "../../src/money/tax.ts";
-import { isOtherCurrency, toMoney } from "../../src/money/toMoney.ts";
+import { toMoney } from "../../src/money/toMoney.ts";
+import { isOtherCurrency } from "../../src/units/currencySigns.ts";
 import { compareMoney, money, moneyFromDecimal, sumMoney } from "../../src/units/money.ts";
 
 // Properties against big.js, a general-purpose decimal library. Currencies of ISO 4217 with two, no and three minor digits.
@@ -16,14 +18,16 @@ const HERE = { file: "x.md", line: 1, column: 1, keyPath: null };
 const sums = fc.bigInt({ min: 0n, max: 10n ** 12n });
 const weights = fc.array(fc.integer({ min: 0, max: 1_000_000 }), { minLength: 1, maxLength: 12 });
 
-test("shares add up to the whole to the last minor unit, and none is a unit off its exact part", () => {
+test("shares add up to the whole to the last minor unit, and none is a unit off its exact part; a credit is shared out alike", () => {
+  const currency = fc.constantFrom(...CURRENCIES);
   fc.assert(
-    fc.property(sums, weights, (minor, parts) => {
+    fc.property(sums, weights, currency, fc.boolean(), (size, parts, unit, credit) => {
+      const minor = credit ? -size : size;
       const shares = allocate(
-        money(minor, "USD"),
+        money(minor, unit),
         parts.map((w) => new Fraction(w)),
       );
-      expect(sumMoney(shares, "USD").minor).toBe(minor);
+      expect(sumMoney(shares, unit).minor).toBe(minor);
       const all = parts.reduce((a, b) => a + b, 0);
       if (all === 0) return;
       for (const [at, share] of shares.entries()) {
@@ -33,6 +37,19 @@ test("shares add up to the whole to the last minor unit, and none is a unit off 
     }),
     RUNS,
   );
+});
+
+test("what is left over goes to the largest remainders, and of equals to the earlier", () => {
+  const shares = (minor: number, parts: number[]) =>
+    allocate(
+      money(minor, "USD"),
+      parts.map((w) => new Fraction(w)),
+    ).map((s) => Number(s.minor));
+  expect(shares(100, [1, 1, 1])).toEqual([34, 33, 33]);
+  expect(shares(200, [1, 1, 1])).toEqual([67, 67, 66]);
+  expect(shares(10, [1, 8, 6])).toEqual([1, 5, 4]);
+  expect(shares(-100, [1, 1, 1])).toEqual([-34, -33, -33]);
+  expect(shares(7, [0, 0])).toEqual([4, 3]);
 });
 
 const lines = fc.array(
@@ -173,14 +190,13 @@ test("typed sums keep the currency's digits, and a sum of another currency is ne
   expect(moneyFromDecimal("12.5", "JPY")).toBeNull();
   expect(moneyFromDecimal("1.234", "KWD")?.minor).toBe(1234n);
   expect(isOtherCurrency("$", "CAD")).toBe(false);
+  expect(isOtherCurrency("$", "JMD")).toBe(false);
   expect(isOtherCurrency("£", "USD")).toBe(true);
-  const found: never[] = [];
+  expect(isOtherCurrency("EUR", "EUR")).toBe(false);
+  const found: Diagnostic[] = [];
   expect(
     compareMoney(toMoney({ decimal: "5", mark: "EUR" }, "USD", HERE, found), money(0, "USD")),
   ).toBe(0);
   toMoney({ decimal: "5.123", mark: null }, "USD", HERE, found);
-  expect((found as { code: string }[]).map((d) => d.code)).toEqual([
-    "currency-mixed",
-    "amount-digits",
-  ]);
+  expect(found.map((d) => d.code)).toEqual(["currency-mixed", "amount-digits"]);
 });

@@ -400,7 +400,7 @@ export const FAULTS: readonly {
     name: "a share above the whole",
     files: changed("projects/quay/project.md", `deposit: 50%`, `deposit: 150%`),
     says: [
-      "projects/quay/project.md:5:26 error value-unknown: “150%” is none of what can stand here. -> Write rest, or a share such as 8.25 %, or a sum such as 1200, 1,200.50 or $ 1,200.",
+      "projects/quay/project.md:5:26 error instalment-too-much: “150%” is more than the whole. -> Write for example 50 %, or rest for what is left.",
     ],
   },
   {

@@ -18,6 +18,8 @@ export interface MadeCloth {
   readonly disagreements?: Swatch["disagreements"];
   /** Further lines of its card. */
   readonly card?: string;
+  /** The role that the room file fixes. */
+  readonly role?: string;
 }
 
 export interface MadeRoom {
@@ -26,9 +28,12 @@ export interface MadeRoom {
   readonly room?: string;
   readonly seen: readonly (Partial<SeenPart> & { readonly areaMm2: number })[];
   readonly contacts?: readonly Contact[];
+  /** Pieces that stay, by id, with what their photograph says. */
+  readonly objects?: Readonly<Record<string, MadeCloth>>;
 }
 
-function swatchOf(id: string, made: MadeCloth): Swatch {
+/** A swatch with the given measures. */
+export function swatchOf(id: string, made: MadeCloth): Swatch {
   const place = () => ({ file: `cloths/${id}.md`, line: 1, column: 1, keyPath: null });
   const photo =
     made.photo === false
@@ -77,10 +82,14 @@ export function schemeOf(made: MadeRoom): RoomScheme {
   const cards = Object.fromEntries(
     Object.entries(made.cloths).map(([id, c]) => [id, `cloth: ${id}\nwidth: 54"\n${c.card ?? ""}`]),
   );
+  const objects = Object.keys(made.objects ?? {});
   const records = recordsOf({
     cloths: cards,
+    objects: Object.fromEntries(objects.map((id) => [id, `object: ${id}`])),
     rooms: {
-      den: `room: Den\n${made.room ?? ""}\ncloths: [${Object.keys(made.cloths).join(", ")}]`,
+      den: `room: Den\n${made.room ?? ""}\ncloths: [${Object.entries(made.cloths)
+        .map(([id, c]) => (c.role ? `{ ${id}: ${c.role} }` : id))
+        .join(", ")}]`,
     },
   });
   const room = records.projects[0]?.rooms[0];
@@ -104,7 +113,7 @@ export function schemeOf(made: MadeRoom): RoomScheme {
     room,
     cloths: records.cloths,
     swatches,
-    objects: new Map(),
+    objects: new Map(Object.entries(made.objects ?? {}).map(([id, c]) => [id, swatchOf(id, c)])),
     seen,
     contacts: made.contacts ?? [],
     language: "en-GB",

@@ -18,9 +18,10 @@ export function ordersPage(data: ProjectData): Page {
   const rows = data.quantities.cloths.map((c) => {
     const card = records.cloths.get(c.cloth);
     const price = card ? clothPrice(card, studio, currency, []) : null;
-    const sum = price
-      ? timesMoney(price.trade, unitsBought({ length: c.buy.length }, price.per, null))
+    const units = price
+      ? unitsBought({ length: c.buy.length }, price.per, card?.fields.roll?.length ?? null)
       : null;
+    const sum = price && units ? timesMoney(price.trade, units) : null;
     const sample = card?.fields.sample;
     return {
       supplier: card?.fields.supplier ?? "",
@@ -47,6 +48,9 @@ export function ordersPage(data: ProjectData): Page {
     .map((m) => {
       const card = records.cloths.get(m.cloth as string);
       const price = card ? clothPrice(card, studio, currency, []) : null;
+      const units = price
+        ? unitsBought({ count: m.amount }, price.per, card?.fields.roll?.length ?? null)
+        : null;
       return {
         supplier: card?.fields.supplier ?? "",
         name: card?.fields.cloth ?? (m.cloth as string),
@@ -54,7 +58,7 @@ export function ordersPage(data: ProjectData): Page {
         buy: marked(m.text),
         maker: "",
         price: price ? `${printMoney(price.trade, language)} a ${price.per}` : "price to come",
-        sum: price ? printMoney(timesMoney(price.trade, m.amount), language) : "",
+        sum: price && units ? printMoney(timesMoney(price.trade, units), language) : "",
         dated: card?.fields.price?.on ? dateInWords(card.fields.price.on, language) : "",
         sample: card?.fields.sample?.approved ? "approved" : "not approved",
         lot: "to be one batch",

@@ -1,12 +1,13 @@
 import Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { printLength } from "../../units/printLength.ts";
+import { US_GALLON } from "../../units/volume.ts";
 import type { ItemContext, Made, MaterialNeed, WallRun, WorkingLine } from "../itemKind.ts";
 import { printArea, printCoverage, printVolume } from "./printAmount.ts";
 import type { PaintFields } from "./schema.ts";
 import { type Area, areaOf, type WoodworkArea, wallArea, woodworkArea } from "./surface.ts";
 import { type TinCount, tinsFor } from "./tins.ts";
-import { parseCoverage, parseTin, SQUARE_FOOT, type Tin, US_GALLON } from "./volume.ts";
+import { parseCoverage, parseTin, SQUARE_FOOT, type Tin } from "./volume.ts";
 
 export interface PaintMade extends Made {
   /** What is painted, in words: walls, ceiling, woodwork, or walls by name. */
@@ -65,6 +66,7 @@ export function makePaint(fields: PaintFields, context: ItemContext): PaintMade 
     cloth: null,
     amount: t.tin.amount.mul(t.count),
     unit: t.tin.unit,
+    tins: t.count,
     text: `${t.count} ${t.count === 1 ? "tin" : "tins"} of ${t.tin.text}`,
     by: "studio",
   }));

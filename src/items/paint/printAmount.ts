@@ -1,6 +1,7 @@
 import Fraction from "fraction.js";
 import type { UnitSystem } from "../../units/printLength.ts";
-import { SQUARE_FOOT, US_GALLON } from "./volume.ts";
+import { US_GALLON } from "../../units/volume.ts";
+import { SQUARE_FOOT } from "./volume.ts";
 
 /** Two decimals, nearest, without trailing noughts. */
 function decimals(value: Fraction): string {

@@ -1,7 +1,7 @@
 import { z } from "zod";
-import { rateField } from "../../fields/amountField.ts";
 import { itemBase } from "../../fields/itemBase.ts";
 import { positiveLengthField } from "../../fields/lengthField.ts";
+import { paintPriceField } from "../../fields/paintPriceField.ts";
 import {
   colourField,
   countField,
@@ -27,7 +27,9 @@ export const paintSchema = z.strictObject({
   tins: listField(tinField())
     .optional()
     .meta({ description: "sizes that it is sold in: 1 gal, 1 qt; 2.5 l, 5 l" }),
-  price: rateField().optional(),
+  price: paintPriceField()
+    .optional()
+    .meta({ description: "what this paint costs, in place of the studio's price" }),
   skirting: positiveLengthField()
     .optional()
     .meta({ description: "height of the baseboard, for woodwork" }),

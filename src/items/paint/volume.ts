@@ -1,16 +1,15 @@
 import Fraction from "fraction.js";
+import { US_GALLON, type VolumeUnit } from "../../units/volume.ts";
 
 /** A tin: its size as typed and exactly in litres, with the unit that it is sold by. */
 export interface Tin {
   readonly litres: Fraction;
   readonly amount: Fraction;
-  readonly unit: "litre" | "gallon" | "quart";
+  readonly unit: VolumeUnit;
   /** `1 gal`, `2.5 l`. */
   readonly text: string;
 }
 
-/** A United States gallon is 231 cubic inches: 3.785411784 l. */
-export const US_GALLON = new Fraction("3.785411784");
 /** An imperial gallon (4.54609 l) must be written as such. */
 const IMPERIAL_GALLON = new Fraction("4.54609");
 /** A square foot in square metres. */

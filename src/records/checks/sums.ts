@@ -1,31 +1,9 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { amountIn } from "../../fields/amountField.ts";
+import { isOtherCurrency } from "../../units/currencySigns.ts";
 import { minorDigits, moneyFromDecimal } from "../../units/money.ts";
 import { type Card, complain } from "../reading/card.ts";
 import type { Leaf } from "../reading/collectLeaves.ts";
-
-/** Currencies that write each sign (Unicode CLDR, narrow symbols; the dollar's and yen's countries). */
-const SIGNS: Readonly<Record<string, readonly string[]>> = {
-  $: [
-    "USD",
-    "CAD",
-    "AUD",
-    "NZD",
-    "SGD",
-    "HKD",
-    "MXN",
-    "BBD",
-    "BSD",
-    "BMD",
-    "JMD",
-    "TTD",
-    "FJD",
-    "TWD",
-  ],
-  "£": ["GBP", "GIP", "FKP", "SHP", "EGP"],
-  "€": ["EUR"],
-  "¥": ["JPY", "CNY"],
-};
 
 /** Sums that are written in another currency than the studio's, or finer than its smallest coin. */
 export function checkSums(
@@ -38,7 +16,7 @@ export function checkSums(
     const amount = leaf.notes.money ? amountIn(leaf.node.text) : null;
     if (amount === null) return [];
     const { mark } = amount;
-    if (mark !== null && !(SIGNS[mark] ?? [mark]).includes(currency)) {
+    if (isOtherCurrency(mark, currency)) {
       return [
         complain(
           card,

@@ -1,14 +1,8 @@
 import { z } from "zod";
 import { amountField } from "../../fields/amountField.ts";
+import { instalmentField } from "../../fields/instalmentField.ts";
 import { positiveLengthField } from "../../fields/lengthField.ts";
-import {
-  dateField,
-  listField,
-  percentField,
-  refField,
-  textField,
-  wordField,
-} from "../../fields/plainFields.ts";
+import { dateField, listField, refField, textField, wordField } from "../../fields/plainFields.ts";
 
 export const PROJECT_STATES = [
   "enquiry",
@@ -19,9 +13,6 @@ export const PROJECT_STATES = [
   "fitted",
   "archived",
 ] as const;
-
-/** A share (50%), a sum, or the word `rest`. */
-const instalmentPart = z.union([wordField(["rest"]), percentField(), amountField()]);
 
 /** The project's card: the client, what was agreed, what was paid and what arrived. */
 export const projectSchema = z.strictObject({
@@ -74,13 +65,13 @@ export const projectSchema = z.strictObject({
   instalments: z
     .array(
       z.strictObject({
-        deposit: instalmentPart
+        deposit: instalmentField()
           .optional()
           .meta({ description: "paid first: a share, a sum or rest", examples: ["50%"] }),
-        interim: instalmentPart
+        interim: instalmentField()
           .optional()
           .meta({ description: "paid between: a share, a sum or rest", examples: ["25%"] }),
-        balance: instalmentPart
+        balance: instalmentField()
           .optional()
           .meta({ description: "paid last: a share, a sum or rest", examples: ["rest"] }),
         due: textField().meta({

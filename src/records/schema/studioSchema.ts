@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { rateField } from "../../fields/amountField.ts";
+import { paintPriceField } from "../../fields/paintPriceField.ts";
 import {
   colourField,
   countField,
@@ -127,9 +128,12 @@ export function studioSchema<A extends z.ZodType>(allowances: A, kinds: readonly
         tins: listField(textField())
           .optional()
           .meta({ description: "sizes that it is sold in", examples: ["[1 gal, 1 qt]"] }),
-        price: rateField()
+        price: paintPriceField()
           .optional()
-          .meta({ description: "what the studio pays", examples: ["58 per item"] }),
+          .meta({
+            description: "what the studio pays; a list where sizes are priced apart",
+            examples: ["58 per gallon", "[58 per gallon, 22 per quart]"],
+          }),
       })
       .optional()
       .meta({ description: "the paint that the studio uses" }),
