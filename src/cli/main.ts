@@ -9,10 +9,14 @@ import type { Surroundings } from "./surroundings.ts";
 import { parseTarget } from "./target.ts";
 import { build } from "./verbs/build.ts";
 import { check } from "./verbs/check.ts";
+import { fits, remnantOf } from "./verbs/fits.ts";
+import { match } from "./verbs/match.ts";
 import { money } from "./verbs/money.ts";
 import { type Beginning, begin } from "./verbs/new.ts";
 import { preview } from "./verbs/preview.ts";
 import { quantities } from "./verbs/quantities.ts";
+import { swatch } from "./verbs/swatch.ts";
+import { swatchOptions, type TypedOptions } from "./verbs/swatchOptions.ts";
 import type { Wiring } from "./wiring.ts";
 
 interface GlobalOptions {
@@ -117,6 +121,37 @@ function commandLine(
       setExit(await preview(resolve(globals.content), options.port, wiring, around));
     });
 
+  photoOptions(
+    verb(program, "swatch", "what one photograph of a cloth says, in numbers").argument(
+      "<photo>",
+      "the photograph",
+    ),
+  )
+    .option("--draw <out.png>", "the photograph with what was measured drawn over it")
+    .action((photo: string, options: TypedOptions & { draw?: string }, command: Command) =>
+      run(command, () => swatch(photo, swatchOptions(options), drawTo(options.draw, photo))),
+    );
+
+  photoOptions(
+    verb(program, "match", "the cloths of the library nearest to a photograph").argument(
+      "<photo>",
+      "the photograph",
+    ),
+  ).action((photo: string, options: TypedOptions, command: Command) =>
+    run(command, (contentDir) => {
+      const isScaled = options.shows !== undefined || options.corners !== undefined;
+      const read = swatchOptions(isScaled ? options : { ...options, shows: "1 m" });
+      return match(contentDir, photo, read, isScaled);
+    }),
+  );
+  verb(program, "fits", "what a remnant of a cloth can make, with the plan that shows it")
+    .argument("<cloth>", "the cloth's file name, without .md")
+    .option("--length <length>", "how long the remnant is")
+    .option("--width <length>", "how wide; as wide as the cloth where nothing is said")
+    .action((cloth: string, options: { length?: string; width?: string }, command: Command) =>
+      run(command, (contentDir) => fits(contentDir, cloth, remnantOf(options))),
+    );
+
   const starting = quiet(
     program.command("new").description("commented starting files with every field"),
     around,
@@ -146,6 +181,25 @@ function commandLine(
       start(command, { kind: "cloth", photo: resolve(photo), shows: options.shows ?? null }),
     );
   return program;
+}
+
+/** What is said of a photograph: its scale, its light, what of it is cloth. */
+function photoOptions(command: Command): Command {
+  return command
+    .option("--shows <length>", "how much cloth it shows from left to right, along its middle")
+    .option("--colours <n>", "how many colours; without it as many as stand out")
+    .option("--neutral <x,y,w,h@reflectance>", "a white card (@0.9) or grey card (@0.18) in it")
+    .option("--corners <x,y...>", "the four corners of a bank card (ID-1) that lies on the cloth")
+    .option("--crop <x,y,w,h>", "the part of it that is cloth");
+}
+
+function drawTo(draw: string | undefined, photo: string): string | null {
+  if (draw === undefined) return null;
+  if (!/\.png$/i.test(draw))
+    throw new UsageError(`--draw writes a PNG: give it a name that ends in .png, not "${draw}".`);
+  if (resolve(draw) === resolve(photo))
+    throw new UsageError("--draw would write over the photograph.");
+  return draw;
 }
 
 /** Errors are thrown instead of ending the process, and help goes where we are told. */

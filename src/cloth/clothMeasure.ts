@@ -38,7 +38,9 @@ export interface MeasuredPattern {
   readonly contrast: number;
   /** 0 (a plain) to 1. */
   readonly busyness: number | null;
-  /** From this many metres it reads as a plain of its average colour. */
+  /** Up to this many metres its pattern holds, beyond it is a texture; null where it holds in any room. */
+  readonly patternToM: number | null;
+  /** From this many metres it reads as a plain of its average colour; null where it does in no room. */
   readonly readsPlainFromM: number | null;
 }
 

@@ -22,7 +22,7 @@ export function highestVisible(contrast: number): number {
 }
 
 /** Where the sensitivity is greatest, in cycles per degree. */
-const PEAK = 3.45;
+export const PEAK = 3.45;
 
 /** Distance, in millimetres, from which a wave of so many millimetres has so many cycles per degree. */
 export function distanceFor(cyclesPerDegree: number, waveMm: number): number {

@@ -13,18 +13,32 @@ const FURTHEST = 2;
  * the card, not around it, so it is first grown over what is of its colour, and by a small rim for the card's edge and shadow.
  */
 export function leaveOut(pixels: Pixels, rectangle: Rectangle): Pixels {
-  const { x, y, width, height } = wholeCard(pixels, rectangle);
-  const right = x + width;
-  const foot = y + height;
+  const strip = largestBeside(wholeOf(pixels), wholeCard(pixels, rectangle));
+  return strip ? crop(pixels, strip) : pixels;
+}
+
+/** All of a picture. */
+export function wholeOf({ width, height }: Pixels): Rectangle {
+  return { x: 0, y: 0, width, height };
+}
+
+/** The largest strip of a rectangle that lies wholly beside another: left, right, above or below; null where there is none. */
+export function largestBeside(within: Rectangle, taken: Rectangle): Rectangle | null {
+  const left = Math.max(within.x, taken.x);
+  const top = Math.max(within.y, taken.y);
+  const right = Math.min(within.x + within.width, taken.x + taken.width);
+  const foot = Math.min(within.y + within.height, taken.y + taken.height);
+  if (right <= left || foot <= top) return within;
+  const { x, y, width, height } = within;
   const strips: Rectangle[] = [
-    { x: 0, y: 0, width: x, height: pixels.height },
-    { x: right, y: 0, width: pixels.width - right, height: pixels.height },
-    { x: 0, y: 0, width: pixels.width, height: y },
-    { x: 0, y: foot, width: pixels.width, height: pixels.height - foot },
+    { x, y, width: left - x, height },
+    { x: right, y, width: x + width - right, height },
+    { x, y, width, height: top - y },
+    { x, y: foot, width, height: y + height - foot },
   ];
   const area = (strip: Rectangle) => strip.width * strip.height;
   const best = strips.reduce((a, b) => (area(b) > area(a) ? b : a));
-  return area(best) > 0 ? crop(pixels, best) : pixels;
+  return area(best) > 0 ? best : null;
 }
 
 /** The rectangle grown over the card that it lies on, with a rim. */

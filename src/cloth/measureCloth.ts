@@ -1,58 +1,79 @@
 import { oklabOfPixels } from "../colour/oklabOfPixels.ts";
-import type { Checked, Place } from "../diagnostics/diagnostic.ts";
+import { type Checked, diagnostic } from "../diagnostics/diagnostic.ts";
 import { clothColours } from "./clothColours.ts";
 import type { ClothMeasure, Confirm } from "./clothMeasure.ts";
-import { leaveOut } from "./leaveOut.ts";
-import { type NeutralPatch, neutralise } from "./neutralise.ts";
+import { type ClothView, clothView, type ViewOptions } from "./clothView.ts";
 import { describeColours, type Separated, separateColours } from "./palette.ts";
 import { patternOf } from "./patternOf.ts";
-import { checkPixels, type Pixels } from "./pixels.ts";
+import { checkPixels, crop, type Pixels } from "./pixels.ts";
 import { type PhotoQuality, photoQuality } from "./quality.ts";
+import { isStrip } from "./shown.ts";
 
 /** Raise when the same picture would be measured otherwise: cached measurements are then made anew. */
-export const MEASURE_VERSION = 2;
+export const MEASURE_VERSION = 3;
+
+/** Part of the picture that is as dark as can be, from which there is nothing to see. */
+const ALL_BLACK = 0.995;
 
 /** What is asked of a measurement. */
-export interface MeasureOptions {
+export interface MeasureOptions extends ViewOptions {
   /** How many colours; without it as many as stand out. */
   readonly colours?: number;
-  /** A white or grey card in the picture, in pixels of `pixels`; it is left out of the measuring. */
-  readonly neutral?: NeutralPatch;
-  /** Where the user named the photograph; diagnostics of the neutral patch carry it. */
-  readonly place: Place;
 }
 
 /**
- * Measures a cloth on an upright picture that shows `showsMm` millimetres of it from its left to its right edge. The value is
- * null only where the neutral patch is refused.
+ * Measures a cloth on an upright picture that shows `showsMm` millimetres of it from its left to its right edge, along its middle
+ * (null where a bank card's corners give the scale). The value is null where the picture, or what is said of it, cannot be used.
  */
 export function measureCloth(
   pixels: Pixels,
-  showsMm: number,
+  showsMm: number | null,
   options: MeasureOptions,
 ): Checked<ClothMeasure> {
   checkPixels(pixels);
-  if (!(showsMm > 0)) throw new RangeError(`a photograph cannot show ${showsMm} mm`);
-  const mmPerPx = showsMm / pixels.width;
+  const { value: view, diagnostics } = clothView(pixels, showsMm, options);
+  if (view === null) return { value: null, diagnostics };
+  const { value: measure, diagnostics: found } = measureView(pixels, view, options);
+  return { value: measure, diagnostics: [...diagnostics, ...found] };
+}
+
+/** Measures a cloth that was prepared; `pixels` is the photograph as it came, by which its quality is judged. */
+export function measureView(
+  pixels: Pixels,
+  view: ClothView,
+  options: MeasureOptions,
+): Checked<ClothMeasure> {
   const quality = photoQuality(pixels, oklabOfPixels(pixels.data));
-  let cloth = pixels;
-  if (options.neutral) {
-    const { value, diagnostics } = neutralise(pixels, options.neutral, options.place);
-    if (value === null) return { value, diagnostics };
-    cloth = leaveOut(value, options.neutral.rectangle);
+  if (quality.blockedShare > ALL_BLACK) {
+    const hint = "Photograph the cloth in daylight, without the flash, beside a window.";
+    const message = "The photograph is black: nothing can be seen on it.";
+    return {
+      value: null,
+      diagnostics: [diagnostic(options.place, "photo-black", message, { hint })],
+    };
   }
+  const cloth = crop(view.whole, view.part);
   const separated = separateColours(cloth, options);
   const { even, fall, oklab, separation } = separated;
   const { colours, average } = describeColours(even, oklab, separation);
-  const { pattern, confirm } = patternOf(patternColours(separated, options), mmPerPx);
+  const reliable = !isStrip(pixels.width, pixels.height);
+  const { pattern, confirm } = patternOf(
+    patternColours(separated, options),
+    view.mmPerPx,
+    reliable,
+  );
   const measure: ClothMeasure = {
-    showsMm,
-    showsDownMm: pixels.height * mmPerPx,
+    showsMm: view.showsMm,
+    showsDownMm: view.showsDownMm,
     colours,
     average,
     pattern,
     quality,
-    confirm: [...confirmPhoto(quality, fall, options.neutral !== undefined), ...confirm],
+    confirm: [
+      ...view.confirm,
+      ...confirmPhoto(quality, fall, options.neutral !== undefined),
+      ...confirm,
+    ],
   };
   return { value: measure, diagnostics: [] };
 }

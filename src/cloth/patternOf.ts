@@ -12,7 +12,7 @@ import { area, findLattice, type Lattice } from "./lattice.ts";
 import { type Motifs, meanWidth, motifsOf } from "./motifSize.ts";
 import type { Separated } from "./palette.ts";
 import { crop, type Pixels } from "./pixels.ts";
-import { readsPlainFrom } from "./readingDistance.ts";
+import { readingDistances } from "./readingDistance.ts";
 import { type Relief, reliefOf } from "./reliefOf.ts";
 import { repeatOfLattice, repeatOfStripes, turnOf } from "./repeatOf.ts";
 import { straighten } from "./straighten.ts";
@@ -25,8 +25,8 @@ const SYMMETRY_WIDTH = 120;
 const CELLS = 3;
 /** Change along the run, for that across it, from which stripes are a check. */
 const CROSSED = 0.12;
-/** From further than this no room is seen; the pattern always reads as one. */
-const NO_ROOM_M = 40;
+/** From further than this nothing in a house is seen. */
+const NO_ROOM_M = 20;
 
 /** A pattern and what about it she should look at. */
 export interface FoundPattern {
@@ -34,8 +34,15 @@ export interface FoundPattern {
   readonly confirm: readonly Confirm[];
 }
 
-/** Measures the pattern of a picture whose light is even and whose colours are separated. */
-export function patternOf({ even, oklab, separation }: Separated, mmPerPx: number): FoundPattern {
+/**
+ * Measures the pattern of a picture whose light is even and whose colours are separated. Where its scale is not `reliable` no
+ * repeat is sure.
+ */
+export function patternOf(
+  { even, oklab, separation }: Separated,
+  mmPerPx: number,
+  reliable = true,
+): FoundPattern {
   const relief = reliefOf(even);
   const reliefMm = mmPerPx * relief.scale;
   const correlation = autocorrelation(relief);
@@ -62,9 +69,11 @@ export function patternOf({ even, oklab, separation }: Separated, mmPerPx: numbe
     motifsPerCell: lattice ? perCell(motifs, lattice, relief) : 0,
   });
   const isPlain = kind === "plain" || kind === "textured-plain";
-  const repeat = stripes ? repeatOfStripes(stripes, reliefMm) : isPlain ? null : found;
+  const seen = stripes ? repeatOfStripes(stripes, reliefMm) : isPlain ? null : found;
+  const repeat = seen && { ...seen, sure: seen.sure && reliable };
   const bandPx = stripes ? bandWidth(even, oklab, stripes.directionDeg) : null;
-  const plainFrom = kind === "plain" ? 0 : readsPlainFrom(even, mmPerPx);
+  const distances =
+    kind === "plain" ? { patternToM: 0, plainFromM: 0 } : readingDistances(even, mmPerPx);
   const pattern: MeasuredPattern = {
     kind,
     repeat,
@@ -72,9 +81,14 @@ export function patternOf({ even, oklab, separation }: Separated, mmPerPx: numbe
     directionDeg: stripes?.directionDeg ?? null,
     contrast: contrastOf(separation),
     busyness: busynessOf(even, separation, mmPerPx),
-    readsPlainFromM: plainFrom > NO_ROOM_M ? null : plainFrom,
+    patternToM: inRoom(distances.patternToM),
+    readsPlainFromM: inRoom(distances.plainFromM),
   };
   return { pattern, confirm: confirmPattern(kind, repeat) };
+}
+
+function inRoom(metres: number): number | null {
+  return metres > NO_ROOM_M ? null : metres;
 }
 
 /** The middle of a picture, some cells of its repeat, straightened: a mirror image of a turned cloth fits nowhere. */

@@ -45,3 +45,19 @@ export function crop(pixels: Pixels, { x, y, width, height }: Rectangle): Pixels
   }
   return { width, height, data: out };
 }
+
+/** A rectangle of the full photograph in pixels of the shrunk one. */
+export function shrunkRectangle({ x, y, width, height }: Rectangle, scale: number): Rectangle {
+  return {
+    x: Math.floor(x * scale),
+    y: Math.floor(y * scale),
+    width: Math.max(1, Math.floor(width * scale)),
+    height: Math.max(1, Math.floor(height * scale)),
+  };
+}
+
+/** True where a rectangle lies wholly in a picture. */
+export function isInside({ x, y, width, height }: Rectangle, pixels: Pixels): boolean {
+  const within = x >= 0 && y >= 0 && width >= 1 && height >= 1;
+  return within && x + width <= pixels.width && y + height <= pixels.height;
+}

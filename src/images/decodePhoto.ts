@@ -8,6 +8,8 @@ import { profileName } from "./profileName.ts";
 export const MOST_SIDE_PX = 16_000;
 /** Most pixels that are read, whatever the sides. */
 export const MOST_PIXELS = 100_000_000;
+/** Part of the picture that may be transparent. */
+const MOST_CLEAR = 0.6;
 /** Shortest side from which anything can be measured, in pixels. */
 export const LEAST_SIDE_PX = 48;
 
@@ -68,18 +70,37 @@ export async function decodePhoto(
       .raw({ depth: "uchar" })
       .toBuffer({ resolveWithObject: true });
     if (info.channels !== 3) return damaged();
+    const clear = meta.hasAlpha ? await clearShare(bytes) : 0;
+    if (clear > MOST_CLEAR) {
+      return refuse(
+        "photo-transparent",
+        `The picture ${name} is transparent over ${Math.round(clear * 100)} % of its area: there is too little cloth to see.`,
+        "Use the photograph itself, before it was cut out of its ground.",
+      );
+    }
     const pixels = {
       width: info.width,
       height: info.height,
       data: new Uint8Array(data.buffer, data.byteOffset, data.length),
     };
-    return { value: { pixels, notes: notesOf(meta, format) }, diagnostics: [] };
+    return { value: { pixels, notes: notesOf(meta, format, clear) }, diagnostics: [] };
   } catch {
     return damaged();
   }
 }
 
-function notesOf(meta: Metadata, format: string): string[] {
+/** Part of the picture that can be seen through by more than half. */
+async function clearShare(bytes: Buffer): Promise<number> {
+  const alpha = await sharp(bytes, { limitInputPixels: MOST_PIXELS })
+    .extractChannel("alpha")
+    .raw({ depth: "uchar" })
+    .toBuffer();
+  let clear = 0;
+  for (const value of alpha) if (value < 128) clear++;
+  return clear / alpha.length;
+}
+
+function notesOf(meta: Metadata, format: string, clear: number): string[] {
   const notes: string[] = [];
   if ((meta.orientation ?? 1) > 1) notes.push("turned upright, as the camera noted");
   const profile = meta.icc ? profileName(meta.icc) : null;
@@ -90,11 +111,18 @@ function notesOf(meta: Metadata, format: string): string[] {
   } else if (meta.icc && !/^sRGB/i.test(profile ?? "")) {
     notes.push(`colours converted from its own profile${profile ? ` (${profile})` : ""} to sRGB`);
   }
-  if (meta.hasAlpha) notes.push("transparent parts laid on white");
+  if (clear > 0)
+    notes.push(
+      `transparent parts, ${percentOf(clear)} of the picture, laid on white: they count as cloth`,
+    );
   if (meta.depth !== "uchar") notes.push("brought to 8 bits a channel");
   if (["b-w", "grey16"].includes(meta.space))
     notes.push("a black-and-white picture: it has no colours");
   if ((meta.pages ?? 1) > 1)
     notes.push(`first picture of ${meta.pages} in the ${format.toUpperCase()} file`);
   return notes;
+}
+
+function percentOf(share: number): string {
+  return share < 0.01 ? "under 1 %" : `${Math.round(share * 100)} %`;
 }

@@ -12,6 +12,9 @@ export function staysAsItIs(item: FurnishedItem): boolean {
 
 /** What an item comes to as far as anything is bought or made for it. */
 export function boughtOf(item: FurnishedItem): Made {
+  // What comes ready made is altered, and nothing is cut for it.
+  if (commonFields(item.record)["second-hand"])
+    return { ...item.made, cuts: [], materials: [], handbook: [], estimate: null };
   if (!staysAsItIs(item)) return item.made;
   return {
     ...item.made,

@@ -68,7 +68,8 @@ function clothJson(each: ClothQuantity): Json {
   };
 }
 
-function planJson(plan: ClothPlan): Json {
+/** A cutting plan as plain values. */
+export function planJson(plan: ClothPlan): Json {
   return {
     lengthMm: mm(plan.length),
     lowerBoundMm: mm(plan.lowerBound),

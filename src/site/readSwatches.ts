@@ -2,8 +2,8 @@ import { join, posix } from "node:path";
 import type { ClothMeasure } from "../cloth/clothMeasure.ts";
 import { MEASURE_VERSION, measureCloth } from "../cloth/measureCloth.ts";
 import { motifCentre } from "../cloth/motifCentre.ts";
+import { shrunkRectangle } from "../cloth/pixels.ts";
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
-import type { Region } from "../fields/regionField.ts";
 import { type Cache, cacheKey, NO_CACHE, sha256 } from "../images/cache.ts";
 import { limiter } from "../images/limiter.ts";
 import { loadPhotoFile } from "../images/loadPhotoFile.ts";
@@ -38,16 +38,6 @@ interface Measured {
 /** Raise when the motif's middle would be found elsewhere. */
 const CENTRE_VERSION = 2;
 
-/** A rectangle of the full photograph, in pixels of the shrunk one. */
-function shrunk(region: Region, scale: number): Region {
-  return {
-    x: Math.floor(region.x * scale),
-    y: Math.floor(region.y * scale),
-    width: Math.max(1, Math.floor(region.width * scale)),
-    height: Math.max(1, Math.floor(region.height * scale)),
-  };
-}
-
 async function measured(
   path: string,
   photo: PhotoFields,
@@ -71,6 +61,7 @@ async function measured(
             ...value.pattern,
             repeat: null,
             motifMm: null,
+            patternToM: null,
             readsPlainFromM: null,
           },
         }
@@ -80,7 +71,7 @@ async function measured(
   const scale = pixels.width / widthPx;
   const neutral = photo.neutral
     ? {
-        rectangle: shrunk(photo.neutral, scale),
+        rectangle: shrunkRectangle(photo.neutral, scale),
         reflectance: photo.neutral.reflectance,
       }
     : undefined;

@@ -105,9 +105,27 @@ test("CMYK, 16 bits, greys and transparency come to plain sRGB, and it is said",
   expect([g, b]).toEqual([r, r]);
   expect(grey.value?.notes.join()).toContain("black-and-white");
 
-  const clear = await read("clear.png", await brick().ensureAlpha(0).png().toBuffer());
-  expect(clear.value && at(clear.value.pixels, 5, 5)).toEqual([255, 255, 255]);
-  expect(clear.value?.notes).toEqual(["transparent parts laid on white"]);
+  const part = async (seen: number) => {
+    const alpha = Buffer.from(Uint8Array.from({ length: 64 * 64 }, (_, p) => (p < seen ? 255 : 0)));
+    const rgb = await brick().raw().toBuffer();
+    const picture = sharp(rgb, { raw: { width: 64, height: 64, channels: 3 } });
+    return picture
+      .joinChannel(alpha, { raw: { width: 64, height: 64, channels: 1 } })
+      .png()
+      .toBuffer();
+  };
+  const clear = await read("clear.png", await part(48 * 64));
+  expect(clear.value && at(clear.value.pixels, 5, 60)).toEqual([255, 255, 255]);
+  expect(clear.value && at(clear.value.pixels, 5, 5)).toEqual([200, 80, 40]);
+  expect(clear.value?.notes).toEqual([
+    "transparent parts, 25 % of the picture, laid on white: they count as cloth",
+  ]);
+  const whole = await read("whole.png", await part(64 * 64));
+  expect(whole.value?.notes).toEqual([]);
+  const none = await read("none.png", await part(600));
+  expect(none.value).toBeNull();
+  expect(none.diagnostics[0]).toMatchObject({ code: "photo-transparent" });
+  expect(none.diagnostics[0]?.message).toContain("transparent over 85 % of its area");
 });
 
 test("a large photograph is shrunk in linear light, its own size kept", async () => {

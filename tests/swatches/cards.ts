@@ -32,6 +32,7 @@ const PATTERN: MeasuredPattern = {
   directionDeg: null,
   contrast: 0.4,
   busyness: 0.5,
+  patternToM: null,
   readsPlainFromM: 6,
 };
 

@@ -1,0 +1,89 @@
+import type { ClothMeasure, MeasuredPattern, MeasuredRepeat } from "../cloth/clothMeasure.ts";
+import { Length } from "../units/length.ts";
+import { NARROW, printLength, type UnitSystem } from "../units/printLength.ts";
+
+/** Sizes read off a photograph as text, in the units that she uses. */
+export function measuredLength(mm: number, units: UnitSystem): string {
+  return printLength(Length.mm(mm.toFixed(3)), units)
+    .replaceAll(NARROW, " ")
+    .replace("\u2033", '"');
+}
+
+/** The measurement of a photograph as text: what it says, then what she should look at. */
+export function measureText(
+  photo: string,
+  measure: ClothMeasure,
+  notes: readonly string[],
+  units: UnitSystem,
+): string {
+  const say = (mm: number) => measuredLength(mm, units);
+  const colours = measure.colours.map(
+    ({ share, hex, name, family, lrv }) =>
+      `  ${percent(share).padStart(5)}  ${hex}  ${name} (${family === "none" ? "" : `${family}; `}reflects ${Math.round(lrv)} %)`,
+  );
+  const looks = measure.confirm.map(({ what, why }) => `  ${what}: ${why}`);
+  return [
+    `${photo}: shows ${say(measure.showsMm)} of cloth across, ${say(measure.showsDownMm)} down`,
+    ...notes.map((note) => `  (${note})`),
+    "COLOURS",
+    ...colours,
+    `  from afar ${measure.average}`,
+    "PATTERN",
+    ...patternLines(measure.pattern, say).map((line) => `  ${line}`),
+    ...(looks.length > 0 ? ["PLEASE LOOK", ...looks] : []),
+  ].join("\n");
+}
+
+function patternLines(pattern: MeasuredPattern, say: (mm: number) => string): string[] {
+  const { kind, repeat, motifMm, directionDeg, contrast, busyness, readsPlainFromM } = pattern;
+  const isPlain = kind === "plain" || kind === "textured-plain";
+  return [
+    `kind: ${kind === null ? "cannot be told" : kind.replaceAll("-", " ")}`,
+    ...(isPlain ? [] : [`repeat: ${repeatWords(repeat, say)}`]),
+    ...(motifMm === null
+      ? []
+      : [kind === "stripe" ? `width of a band: ${say(motifMm)}` : `motif: ${say(motifMm)}`]),
+    ...(directionDeg === null ? [] : [`runs: ${runWords(directionDeg)}`]),
+    `contrast: ${contrast.toFixed(2)}`,
+    ...(busyness === null ? [] : [`busyness: ${busyness.toFixed(2)} (0 a plain, 1 the most)`]),
+    ...(kind === "plain" ? [] : [distanceWords(pattern.patternToM, readsPlainFromM)]),
+  ];
+}
+
+function repeatWords(repeat: MeasuredRepeat | null, say: (mm: number) => string): string {
+  if (repeat === null) return "cannot be told from this picture";
+  const { verticalMm, horizontalMm, match } = repeat;
+  const ways = [
+    verticalMm === null ? null : `${say(verticalMm)} up`,
+    horizontalMm === null ? null : `${say(horizontalMm)} across`,
+  ].filter((way) => way !== null);
+  const [vector] = repeat.lattice;
+  if (ways.length === 0 && vector) ways.push(`${say(Math.hypot(...vector))} from band to band`);
+  const sure = repeat.sure ? "" : "; NOT SURE, measure it on the cloth";
+  const how = repeat.lattice.length === 1 ? "" : `, ${match === "other" ? "set askew" : match}`;
+  return `${ways.join(", ")}${how} (agrees with itself to ${percent(repeat.confidence)}${sure})`;
+}
+
+/** Nearer than this nobody looks at a cloth in a room. */
+const AT_HAND_M = 0.3;
+
+function distanceWords(patternToM: number | null, plainFromM: number | null): string {
+  const m = (metres: number) => `${metres.toFixed(metres < 10 ? 1 : 0)} m`;
+  if (plainFromM !== null && plainFromM < AT_HAND_M) return "reads as a plain";
+  const quiet = patternToM !== null && patternToM < AT_HAND_M;
+  const far = plainFromM === null ? "" : `as a plain from ${m(plainFromM)}`;
+  if (quiet) return far === "" ? "reads as a texture in any room" : `reads as a texture, ${far}`;
+  if (patternToM === null) return "reads as a pattern in any room";
+  return `reads as a pattern up to ${m(patternToM)}, ${far === "" ? "beyond it as a texture" : far}`;
+}
+
+function runWords(degrees: number): string {
+  const lean = Math.min(Math.abs(degrees - 90), 90);
+  if (lean < 4) return "up and down";
+  if (degrees < 4 || degrees > 176) return "across";
+  return `at ${Math.round(degrees)} degrees, anticlockwise from level`;
+}
+
+function percent(share: number): string {
+  return share > 0 && share < 0.01 ? "< 1 %" : `${Math.round(share * 100)} %`;
+}
