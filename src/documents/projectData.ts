@@ -1,4 +1,5 @@
 import type { ItemKind, Made } from "../items/itemKind.ts";
+import type { Alternative } from "../money/alternatives.ts";
 import type { ProjectMoney } from "../money/projectMoney.ts";
 import type { ProjectQuantities } from "../quantities/quantityTypes.ts";
 import type {
@@ -9,6 +10,7 @@ import type {
   StudioRecord,
 } from "../records/records.ts";
 import type { RoomPlan } from "../room/roomPlan.ts";
+import type { SchemeChanges } from "../scheme/changes.ts";
 import type { RoomScheme } from "../scheme/roomScheme.ts";
 import type { Swatch } from "../swatches/swatch.ts";
 
@@ -32,6 +34,28 @@ export interface RoomData {
   readonly wallColour: string | null;
 }
 
+/** One way to make an item, worked out whole. */
+export interface ChoiceOption {
+  readonly title: string;
+  /** True for what the drawings and sums now show. */
+  readonly stands: boolean;
+  readonly priced: Alternative;
+  /** Cards that the item then uses, by surface. */
+  readonly uses: readonly { readonly surface: string; readonly cloth: string }[];
+  /** What is then bought of each cloth that the item shares in, in words. */
+  readonly buys: readonly { readonly cloth: string; readonly text: string }[];
+  readonly changes: SchemeChanges;
+}
+
+/** An item with options; refused ones are left out. */
+export interface ItemChoice {
+  readonly room: string;
+  readonly item: string;
+  /** True until one has the answer yes. */
+  readonly open: boolean;
+  readonly options: readonly ChoiceOption[];
+}
+
 /** A project with everything that was worked out for it: what documents may choose from. */
 export interface ProjectData {
   readonly studio: StudioRecord;
@@ -43,6 +67,9 @@ export interface ProjectData {
   readonly objects: ReadonlyMap<string, Swatch>;
   readonly quantities: ProjectQuantities;
   readonly money: ProjectMoney;
+  readonly choices: readonly ItemChoice[];
+  /** Cloths that the rooms' files ask to compare; for the studio alone. */
+  readonly compared: readonly Alternative[];
   /** ISO date on the documents. */
   readonly dated: string;
 }

@@ -1,7 +1,14 @@
 import { z } from "zod";
 import { amountField } from "./amountField.ts";
 import { placementField } from "./placementField.ts";
-import { countField, listField, refField, textField, yesNoField } from "./plainFields.ts";
+import {
+  countField,
+  listField,
+  refField,
+  textField,
+  wordField,
+  yesNoField,
+} from "./plainFields.ts";
 
 /** What every kind of item may say, beside its own fields. */
 export const itemBase = {
@@ -14,6 +21,31 @@ export const itemBase = {
     description: "an agreed making charge for the whole item, instead of the maker's rate",
   }),
   phase: countField(1, 9).optional().meta({ description: "the phase that it is bought in" }),
+  after: listField(refField("an item"))
+    .optional()
+    .meta({ description: "items that must be done before it; none of them may be bought later" }),
+  options: z
+    .array(
+      z.looseObject({
+        option: textField().meta({
+          description: "what the client calls it; below it stand the keys in which it differs",
+          examples: ["In damask"],
+        }),
+        answer: wordField(["open", "yes", "no"]).optional().meta({
+          description:
+            "what the client answered; open where nothing is said, and then nothing is ordered",
+        }),
+      }),
+    )
+    .optional()
+    .meta({
+      description:
+        "ways to make it, shown side by side; the first that is not refused is drawn and priced until one has the answer yes",
+    }),
+  "second-hand": yesNoField().optional().meta({
+    description:
+      "yes: it comes ready made and is only altered: its cloth is not bought, the work is",
+  }),
   owner: refField("an owner")
     .optional()
     .meta({ description: "client, when the cloth or piece is the client's own" }),

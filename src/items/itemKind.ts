@@ -235,5 +235,6 @@ export interface ItemKind<F = never, M extends Made = Made> {
   }[];
   make(fields: F, context: ItemContext): M;
   // Methods, not function fields: a list of all kinds holds them as ItemKind, and each is only given what it made itself.
-  seen(fields: F, made: M): readonly SeenSurface[];
+  /** What hangs at a window can be asked for as it is drawn back or let down; all else looks the same. */
+  seen(fields: F, made: M, hung?: "open" | "closed"): readonly SeenSurface[];
 }

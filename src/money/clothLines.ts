@@ -3,6 +3,7 @@ import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothRecord } from "../records/records.ts";
 import { compareMoney, type Money, money, timesMoney } from "../units/money.ts";
 import { allocate } from "./allocate.ts";
+import { boltPrices, boltsOf, checkBolts } from "./bolts.ts";
 import { clothPrice, markupNameOf, markupOf, unitsBought } from "./clothPrice.ts";
 import type { LineKind, PriceLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
@@ -32,6 +33,7 @@ function linesOf(
   cloth: ClothRecord,
   input: MoneyInput,
   currency: string,
+  byTheBolt: Money | null,
   found: Diagnostic[],
 ): PriceLine[] {
   const price = clothPrice(cloth, input.studio, currency, found);
@@ -71,7 +73,7 @@ function linesOf(
   const whole = (unit: Money | undefined): Money =>
     unit && units ? timesMoney(unit, units) : money(0, currency);
   const weights = purchase.uses.map((u) => u.weight);
-  const trade = whole(price?.trade);
+  const trade = byTheBolt ?? whole(price?.trade);
   const freight = freightShare(input, cloth);
   const freightTrade = freight ? timesMoney(trade, freight) : money(0, currency);
   const freightClient = timesMoney(freightTrade, markupOf(input.studio, "freight"));
@@ -145,19 +147,28 @@ function sampleLine(
 
 /**
  * Cloth lines: what is bought at its price, shared over the items that use it by their weight so that the parts make the whole to the
- * last cent; its freight; and the fees of samples that nobody credits. What the client owns costs nothing.
+ * last cent; its freight; and the fees of samples that nobody credits. What the client owns costs nothing. A cloth that the project
+ * buys by the bolt costs the studio its bolts; the client pays for what is used.
  */
 export function clothLines(input: MoneyInput, currency: string, found: Diagnostic[]): PriceLine[] {
   const bought = new Set(input.purchases.map((p) => p.cloth));
+  const bolts = boltsOf(input, currency, []);
+  found.push(...checkBolts(input, bolts));
+  const prices = boltPrices(input, bolts);
   const lines = input.purchases.flatMap((purchase) => {
     const cloth = input.records.cloths.get(purchase.cloth);
-    return cloth ? linesOf(purchase, cloth, input, currency, found) : [];
+    return cloth
+      ? linesOf(purchase, cloth, input, currency, prices.get(purchase) ?? null, found)
+      : [];
   });
-  const used = new Set(
-    input.project.rooms.flatMap((room) =>
+  // A sample that was asked for is paid for, whether its cloth was taken or only looked at.
+  const used = new Set([
+    ...bought,
+    ...input.project.rooms.flatMap((room) =>
       (room.fields.cloths ?? []).flatMap((c) => (typeof c === "string" ? [c] : Object.keys(c))),
     ),
-  );
+    ...input.considered,
+  ]);
   const samples = [...used].sort().flatMap((id) => {
     const cloth = input.records.cloths.get(id);
     return cloth ? sampleLine(cloth, bought.has(id), currency, found) : [];

@@ -1,7 +1,8 @@
 import Fraction from "fraction.js";
 import type { ItemKind } from "../items/itemKind.ts";
 import type { ItemQuantity, ProjectQuantities, RoomMaterial } from "../quantities/quantityTypes.ts";
-import type { ProjectRecord } from "../records/records.ts";
+import { phaseOf } from "../records/phaseOf.ts";
+import type { ProjectRecord, StudioRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import type { PaintTins, PricedItem, Purchase, PurchaseUse } from "./purchase.ts";
 
@@ -66,11 +67,13 @@ function pricedItem(
   kinds: ReadonlyMap<string, ItemKind>,
   all: ProjectQuantities,
   project: ProjectRecord,
+  studio: StudioRecord | null,
 ): PricedItem {
   const record = project.rooms
     .find((r) => r.id === item.room)
     ?.items.find((i) => i.id === item.item);
-  const phase = (record?.fields as { phase?: number } | undefined)?.phase;
+  const kind = kinds.get(item.kind);
+  const usual = kind?.phase ?? 1;
   const paint = all.materials
     .filter((m) => m.room === item.room && m.item === item.item)
     .flatMap(paintTins);
@@ -80,7 +83,8 @@ function pricedItem(
     kind: item.kind,
     title: item.title,
     maker: item.maker,
-    usualPhase: phase ?? kinds.get(item.kind)?.phase ?? 1,
+    usualPhase: record ? phaseOf(record, studio, usual) : usual,
+    commitment: usual,
     makingCounts: item.made.makingCounts,
     paint,
     needsMaking: item.kind !== "object" && Object.keys(item.made.makingCounts).length > 0,
@@ -92,6 +96,7 @@ export function pricedItemsOf(
   project: ProjectRecord,
   all: ProjectQuantities,
   kinds: ReadonlyMap<string, ItemKind>,
+  studio: StudioRecord | null,
 ): PricedItem[] {
-  return all.items.map((item) => pricedItem(item, kinds, all, project));
+  return all.items.map((item) => pricedItem(item, kinds, all, project, studio));
 }

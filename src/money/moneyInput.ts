@@ -8,4 +8,6 @@ export interface MoneyInput {
   readonly project: ProjectRecord;
   readonly purchases: readonly Purchase[];
   readonly items: readonly PricedItem[];
+  /** Cloths that were only considered: those of options that do not stand. Their samples may have cost something. */
+  readonly considered: readonly string[];
 }

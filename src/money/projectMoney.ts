@@ -8,12 +8,14 @@ import {
   sumMoney,
   timesMoney,
 } from "../units/money.ts";
+import { boltsOf, type ClothBolt } from "./bolts.ts";
 import { clothLines } from "./clothLines.ts";
 import { feeLines } from "./feeLines.ts";
 import { type Instalment, type InstalmentAsked, instalments } from "./instalments.ts";
 import { itemLines } from "./itemLines.ts";
 import type { PriceLine, TaxedLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
+import { checkPhaseOrder } from "./phaseOrder.ts";
 import { NO_TAX, type TaxRates, taxOnLines } from "./tax.ts";
 import { toMoney } from "./toMoney.ts";
 
@@ -32,6 +34,8 @@ export interface PhaseMoney {
   /** Null: fees and what belongs to the whole project. */
   readonly phase: number | null;
   readonly total: Money;
+  /** How hard its hardest item is to undo: 1 easily changed, 3 hard; null for what belongs to the whole project. */
+  readonly commitment: 1 | 2 | 3 | null;
 }
 
 export interface ProjectMoney {
@@ -44,6 +48,8 @@ export interface ProjectMoney {
   readonly rooms: readonly { readonly room: string; readonly totals: Totals }[];
   readonly phases: readonly PhaseMoney[];
   readonly instalments: readonly Instalment[];
+  /** Cloths that have a bolt's price: cut against whole bolts. */
+  readonly bolts: readonly ClothBolt[];
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -127,11 +133,11 @@ export function projectMoney(input: MoneyInput): ProjectMoney {
   const { studio, project } = input;
   const currency = studio.fields.currency;
   const found: Diagnostic[] = [];
-  const priced: PriceLine[] = [
+  const bought: PriceLine[] = [
     ...clothLines(input, currency, found),
     ...itemLines(input, currency, found),
-    ...feeLines(project, currency, found),
   ];
+  const priced = [...bought, ...feeLines(project, bought, currency, found)];
   const rates = taxRates(studio);
   const taxes = taxOnLines(priced, rates, currency);
   const taxed = priced.map((line, at): TaxedLine => ({ ...line, tax: taxes[at] as Money }));
@@ -165,6 +171,7 @@ export function projectMoney(input: MoneyInput): ProjectMoney {
   });
   const paid = instalments(asked, totals.total, studio.fields.language);
   found.push(...paid.diagnostics);
+  found.push(...checkPhaseOrder(project, input.items));
   const phases = [...new Set(lines.map((l) => l.phase))].sort((a, b) => (a ?? 99) - (b ?? 99));
   return {
     project: project.id,
@@ -189,8 +196,16 @@ export function projectMoney(input: MoneyInput): ProjectMoney {
         null,
         currency,
       ).total,
+      commitment:
+        phase === null
+          ? null
+          : (Math.max(
+              1,
+              ...input.items.filter((i) => i.usualPhase === phase).map((i) => i.commitment),
+            ) as 1 | 2 | 3),
     })),
     instalments: paid.value,
+    bolts: boltsOf(input, currency, found),
     diagnostics: found,
   };
 }

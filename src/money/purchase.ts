@@ -33,8 +33,10 @@ export interface PricedItem {
   readonly kind: string;
   readonly title: string;
   readonly maker: string | null;
-  /** The usual phase of its kind. */
+  /** The phase in which it is bought. */
   readonly usualPhase: number;
+  /** How hard it is to undo, by its kind: 1 cheap and easily changed, 3 hard. */
+  readonly commitment: 1 | 2 | 3;
   readonly makingCounts: Readonly<Partial<Record<string, Fraction>>>;
   /** The tins of paint to buy, one entry for each size; empty where none is. */
   readonly paint: readonly PaintTins[];

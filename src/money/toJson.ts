@@ -1,4 +1,5 @@
 import type { Money } from "../units/money.ts";
+import type { Alternative } from "./alternatives.ts";
 import type { ProjectMoney, Totals } from "./projectMoney.ts";
 
 const minor = (sum: Money | null): number | null => (sum ? Number(sum.minor) : null);
@@ -15,7 +16,11 @@ function totals(t: Totals) {
 }
 
 /** The machine form of a project's price: sums in minor units of `currency`. With a room, that room's lines and totals. */
-export function moneyJson(all: ProjectMoney, room: string | null = null) {
+export function moneyJson(
+  all: ProjectMoney,
+  room: string | null = null,
+  alternatives: readonly Alternative[] = [],
+) {
   const lines = room === null ? all.lines : all.lines.filter((l) => l.room === room);
   const shown = room === null ? all.totals : all.rooms.find((r) => r.room === room)?.totals;
   return {
@@ -43,6 +48,34 @@ export function moneyJson(all: ProjectMoney, room: string | null = null) {
       due: i.due,
       amount: minor(i.amount),
     })),
-    phases: all.phases.map((p) => ({ phase: p.phase, total: minor(p.total) })),
+    phases: all.phases.map((p) => ({
+      phase: p.phase,
+      total: minor(p.total),
+      commitment: p.commitment,
+    })),
+    bolts: all.bolts.map((b) => ({
+      cloth: b.cloth,
+      needMm: b.need.toMm(),
+      cut: minor(b.cut),
+      bolts: b.boltCount,
+      byTheBolt: minor(b.bolts),
+      overMm: b.over.toMm(),
+      breakEvenMm: b.breakEven.toMm(),
+      saves: minor(b.saves),
+      worth: b.worth,
+      taken: b.taken,
+    })),
+    alternatives: alternatives
+      .filter((a) => room === null || a.room === room)
+      .map((a) => ({
+        room: a.room,
+        item: a.item,
+        title: a.title,
+        stands: a.stands,
+        trade: minor(a.cost.trade),
+        client: minor(a.cost.client),
+        more: minor(a.more),
+        open: a.cost.open,
+      })),
   };
 }

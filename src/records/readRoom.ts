@@ -40,7 +40,12 @@ export function readRoom(
   const own = collectLeaves(card.root, roomSchema);
   const inItems = items.flatMap((item) => {
     const node = nodeAt(card.root, ["items", item.index]);
-    return node ? collectLeaves(node, item.entry.schema, ["items", item.index]) : [];
+    if (!node) return [];
+    const options = nodeAt(node, ["options"]);
+    const inOptions = (options?.kind === "list" ? options.entries : []).flatMap((option, at) =>
+      collectLeaves(option, item.entry.schema, ["items", item.index, "options", at]),
+    );
+    return [...collectLeaves(node, item.entry.schema, ["items", item.index]), ...inOptions];
   });
   const leaves = [...own, ...inItems];
   const references = checkReferences(card, leaves, here);

@@ -24,6 +24,19 @@ export type StudioRecord = Sourced<StudioFields>;
 export type ClothRecord = Sourced<ClothFields>;
 export type ObjectRecord = Sourced<ObjectFields>;
 
+/** One way to make an item that the client may choose, with the keys in which it differs. */
+export interface ItemOption {
+  /** What the client calls it. */
+  readonly title: string;
+  readonly answer: "open" | "yes" | "no";
+  /** The item's fields as they would be. */
+  readonly fields: unknown;
+  /** The keys that it changes. */
+  readonly changes: readonly string[];
+  readonly index: number;
+  readonly place: (keyPath: KeyPath) => Place;
+}
+
 /** One item of a room; its fields are those of its kind's schema, and only that kind's own code looks into them. */
 export interface ItemRecord {
   /** Kind and title, `curtains-bay`; unique in the room. */
@@ -33,6 +46,10 @@ export interface ItemRecord {
   readonly fields: unknown;
   /** Its place in the room's list. */
   readonly index: number;
+  /** The ways to make it, where it has several; `fields` are those of the one that stands: answered yes, else the first not refused. */
+  readonly options?: readonly ItemOption[];
+  /** The option that stands, by its place in `options`. */
+  readonly stands?: number;
   readonly place: (keyPath: KeyPath) => Place;
 }
 

@@ -17,6 +17,8 @@ export interface CommonFields {
   readonly touches?: readonly string[];
   readonly existing?: boolean;
   readonly owner?: string;
+  readonly after?: readonly string[];
+  readonly "second-hand"?: boolean;
   readonly mount?: "inside" | "outside";
   /** Width x height, or width x depth x height. */
   readonly size?: readonly Length[];

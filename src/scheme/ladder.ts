@@ -22,8 +22,14 @@ export interface Ladder {
 /** Under this ratio two motif sizes are hard to tell apart in a room; common practice, no source. */
 export const CLOSE_RUNGS = 1.5;
 
-/** The ladder of motif sizes of the patterned cloths, largest first, and which neighbours stand too close. */
-export function motifLadder(roles: readonly RoleOf[]): Ladder {
+/**
+ * The ladder of motif sizes of the patterned cloths, largest first, and which neighbours stand too close. `together` tells of two
+ * cloths that may be of one size all the same.
+ */
+export function motifLadder(
+  roles: readonly RoleOf[],
+  together: (one: string, other: string) => boolean = () => false,
+): Ladder {
   const rungs = roles
     .filter((r) => r.role !== "plain" && r.motifMm !== null && r.motifMm > 0)
     .map(
@@ -37,7 +43,8 @@ export function motifLadder(roles: readonly RoleOf[]): Ladder {
   const steps = rungs.slice(1).map((smaller, at) => {
     const larger = rungs[at] as Rung;
     const ratio = larger.motifMm / smaller.motifMm;
-    return { larger, smaller, ratio, close: ratio < CLOSE_RUNGS };
+    const close = ratio < CLOSE_RUNGS && !together(larger.cloth, smaller.cloth);
+    return { larger, smaller, ratio, close };
   });
   return { rungs, steps };
 }

@@ -115,7 +115,11 @@ export function nearestInPalette(
 /** Chroma (OKLCH) below which a colour is a neutral that goes with any palette; common practice, no source. */
 export const NEUTRAL_CHROMA = 0.035;
 
-/** True for a colour so grey that it goes with any palette. */
+/** Creams and ivories: so light that they pass for white up to this chroma; our own choice, no source. */
+const CREAM = { lightness: 0.88, chroma: 0.05 };
+
+/** True for a colour so grey, or so near white, that it goes with any palette. */
 export function isNeutral(hex: string): boolean {
-  return oklchOf(hex)[1] < NEUTRAL_CHROMA;
+  const [lightness, chroma] = oklchOf(hex);
+  return chroma < NEUTRAL_CHROMA || (lightness >= CREAM.lightness && chroma < CREAM.chroma);
 }

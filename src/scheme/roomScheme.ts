@@ -1,21 +1,37 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { diagnostic } from "../diagnostics/diagnostic.ts";
-import type { Swatch } from "../swatches/swatch.ts";
+import { wordsIn } from "../units/spelling.ts";
+import { checkAccessoryColours } from "./accessoryColours.ts";
 import type { Finding } from "./finding.ts";
 import type { FindingInput } from "./findingInput.ts";
+import { careFindings } from "./findings/care.ts";
+import { collectionFindings } from "./findings/collection.ts";
 import { colourFindings } from "./findings/colours.ts";
 import { contactFindings } from "./findings/contact.ts";
+import { fastnessFindings } from "./findings/fastness.ts";
 import { fitnessFindings } from "./findings/fitness.ts";
+import { fromAnchorFindings } from "./findings/fromAnchor.ts";
 import { ladderFindings } from "./findings/ladder.ts";
 import { lightFindings } from "./findings/light.ts";
 import { mainClothFindings } from "./findings/mainCloth.ts";
 import { plainFindings } from "./findings/plain.ts";
+import { priceFindings } from "./findings/prices.ts";
+import { restrainedFindings } from "./findings/restrained.ts";
+import { safetyFindings } from "./findings/safety.ts";
+import { sizeFindings } from "./findings/sizes.ts";
 import { swatchFindings } from "./findings/swatches.ts";
+import { traditionFindings } from "./findings/traditions.ts";
+import { viewFindings } from "./findings/views.ts";
+import { weightFindings } from "./findings/weight.ts";
 import { type Ladder, motifLadder } from "./ladder.ts";
 import { type RoomPalette, roomPalette } from "./palette.ts";
+import { type SchemePhase, schemePhases } from "./phases.ts";
 import { type RoleOf, rolesOf } from "./roles.ts";
 import type { SchemeInput } from "./schemeInput.ts";
 import { type Carried, carriedColours, type SharePart, sharesOfRoom } from "./seenColours.ts";
+import { type Tradition, traditionsOf } from "./traditions.ts";
+import { type ClothView, clothViews } from "./views.ts";
+import { type PlaceShares, plainShareOf, sharesByWall, sharesByZone } from "./zones.ts";
 
 /** The mix of a room, judged. */
 export interface RoomScheme {
@@ -27,38 +43,40 @@ export interface RoomScheme {
   readonly carried: readonly Carried[];
   /** Share of all seen surface that is plain, 0 to 1; null where nothing is known of it. */
   readonly plainShare: number | null;
+  /** The same with curtains closed and blinds let down. */
+  readonly plainClosed: number | null;
+  /** The shares of each height, and of each wall. */
+  readonly byZone: readonly PlaceShares[];
+  readonly byWall: readonly PlaceShares[];
+  /** Patterned cloths from the door, the seat and the hand. */
+  readonly views: readonly ClothView[];
+  readonly traditions: readonly Tradition[];
+  readonly phases: readonly SchemePhase[];
   readonly findings: readonly Finding[];
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Plain surface as a share of all that is seen: paint, bare floor and plain cloths against patterned ones. */
-export function plainShareOf(input: SchemeInput): number | null {
-  let plain = 0;
-  let all = 0;
-  for (const part of input.seen) {
-    const swatch: Swatch | undefined = part.cloth
-      ? input.swatches.get(part.cloth)
-      : part.object
-        ? input.objects.get(part.object)
-        : undefined;
-    if (!part.colour && !swatch) continue;
-    all += part.areaMm2;
-    const isPlain =
-      part.colour !== null || swatch?.kind === "plain" || swatch?.kind === "textured-plain";
-    if (isPlain) plain += part.areaMm2;
-  }
-  return all > 0 ? plain / all : null;
-}
-
+/** Every family of findings, in the order in which they are shown. To add one, add a line. */
 const FAMILIES = [
   mainClothFindings,
+  traditionFindings,
   ladderFindings,
   plainFindings,
   colourFindings,
+  restrainedFindings,
+  fromAnchorFindings,
+  collectionFindings,
   contactFindings,
   lightFindings,
+  viewFindings,
+  sizeFindings,
   fitnessFindings,
+  weightFindings,
+  fastnessFindings,
+  careFindings,
+  safetyFindings,
   swatchFindings,
+  priceFindings,
 ];
 
 /** Marks the findings that `accept` waives, and reports a waiver for what does not occur. */
@@ -103,18 +121,23 @@ export function roomScheme(input: SchemeInput): RoomScheme {
   const roles = rolesOf(input);
   const mainId = roles.find((r) => r.role === "main")?.cloth;
   const palette = roomPalette(input, (mainId ? input.swatches.get(mainId) : undefined) ?? null);
-  const ladder = motifLadder(roles);
+  const traditions = traditionsOf(input, roles);
+  const ladder = motifLadder(roles, traditions.together);
   const shares = sharesOfRoom(input, palette.colours);
   const carried = carriedColours(input, palette.colours);
-  const plainShare = plainShareOf(input);
+  const plainShare = plainShareOf(input, input.seen);
+  const plainClosed = plainShareOf(input, input.closed);
   const all: FindingInput = {
     ...input,
     palette,
     roles,
     ladder,
+    traditions,
     shares,
     carried,
     plainShare,
+    plainClosed,
+    say: wordsIn(input.language),
   };
   const { findings, diagnostics } = waive(
     input,
@@ -127,7 +150,13 @@ export function roomScheme(input: SchemeInput): RoomScheme {
     shares,
     carried,
     plainShare,
+    plainClosed,
+    byZone: sharesByZone(input, palette.colours),
+    byWall: sharesByWall(input, palette.colours),
+    views: clothViews(input, roles),
+    traditions: traditions.found,
+    phases: schemePhases(input, palette.colours, roles),
     findings,
-    diagnostics,
+    diagnostics: [...checkAccessoryColours(input, palette), ...diagnostics],
   };
 }

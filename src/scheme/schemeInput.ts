@@ -1,6 +1,7 @@
 import type { ClothRecord, RoomRecord } from "../records/records.ts";
 import type { HEIGHTS } from "../records/schema/roomSchema.ts";
 import type { Swatch } from "../swatches/swatch.ts";
+import type { UnitSystem } from "../units/printLength.ts";
 
 export type HeightZone = (typeof HEIGHTS)[number];
 
@@ -27,13 +28,69 @@ export interface Contact {
   readonly stated: boolean;
 }
 
+/** A cloth that an item uses, seen or not: a lining too. */
+export interface ClothUse {
+  readonly item: string;
+  readonly title: string;
+  readonly kind: string;
+  /** face, back, welt, lining, cover, paper … as the kind names it. */
+  readonly surface: string;
+  readonly cloth: string;
+}
+
+/** How far an item is from the eye, in metres; null where the room has no plan, no door or no seat. */
+export interface Views {
+  readonly doorM: number | null;
+  /** From the nearest seat that is not itself. */
+  readonly seatM: number | null;
+}
+
+/** Facts of single items that a finding of fitness looks at. */
+export interface ItemFacts {
+  readonly item: string;
+  readonly title: string;
+  readonly kind: string;
+  readonly atWindow: boolean;
+  /** How a blind is worked, or null. */
+  readonly operation: string | null;
+  /** 0: it is there already. */
+  readonly phase: number;
+  readonly views: Views;
+}
+
+/** A rug with what stands on it, and a picture on its wall: plain measures in millimetres. */
+export interface SizeFacts {
+  /** How far the rug reaches beyond the table on it, at the side where it is least. */
+  readonly rugs: readonly {
+    readonly rug: string;
+    readonly rugTitle: string;
+    readonly table: string;
+    readonly tableTitle: string;
+    readonly leastMarginMm: number;
+  }[];
+  readonly pictures: readonly {
+    readonly item: string;
+    readonly title: string;
+    readonly centreMm: number;
+  }[];
+}
+
 /** All that the scheme looks at. Nothing here knows a price or a cut length. */
 export interface SchemeInput {
   readonly room: RoomRecord;
   readonly cloths: ReadonlyMap<string, ClothRecord>;
   readonly swatches: ReadonlyMap<string, Swatch>;
   readonly objects: ReadonlyMap<string, Swatch>;
+  /** What is seen with curtains drawn back. */
   readonly seen: readonly SeenPart[];
+  /** The same with curtains closed and blinds let down. */
+  readonly closed: readonly SeenPart[];
   readonly contacts: readonly Contact[];
+  readonly uses: readonly ClothUse[];
+  readonly items: readonly ItemFacts[];
+  readonly sizes: SizeFacts;
   readonly language: string;
+  readonly units: UnitSystem;
+  /** The day, ISO, from which the age of a price is reckoned. */
+  readonly on: string;
 }

@@ -127,28 +127,23 @@ const CARRIES = 0.03;
 export function carriedColours(input: SchemeInput, palette: readonly PaletteColour[]): Carried[] {
   const colours = seenColours(input);
   return palette.map((colour): Carried => {
-    const shares = new Map<
-      string,
-      {
-        id: string;
-        title: string;
-        zone: HeightZone;
-        cloth: string | null;
-        share: number;
-      }
-    >();
+    const shares = new Map<string, Carried["items"][number]>();
+    // Shades of one palette colour on one surface count together.
+    const onSurface = new Map<SeenPart, number>();
     for (const seen of colours) {
       const near = nearestInPalette(seen.hex, palette);
       if (near?.colour !== colour || near.distance > SAME_COLOUR || seen.part.areaMm2 <= 0)
         continue;
-      const id = seen.part.item ?? `${seen.part.kind}-${seen.part.wall ?? seen.part.zone}`;
-      const share = seen.areaMm2 / seen.part.areaMm2;
+      onSurface.set(seen.part, (onSurface.get(seen.part) ?? 0) + seen.areaMm2 / seen.part.areaMm2);
+    }
+    for (const [part, share] of onSurface) {
+      const id = part.item ?? `${part.kind}-${part.wall ?? part.zone}`;
       const before = shares.get(id);
       shares.set(id, {
         id,
-        title: seen.part.title,
-        zone: seen.part.zone,
-        cloth: seen.part.cloth ?? before?.cloth ?? null,
+        title: part.title,
+        zone: part.zone,
+        cloth: part.cloth ?? before?.cloth ?? null,
         share: Math.max(share, before?.share ?? 0),
       });
     }

@@ -1,141 +1,22 @@
 import { readContent } from "../cli/content/readContent.ts";
 import { type Diagnostic, diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
 import { allPages } from "../documents/pages.ts";
-import type { ItemData, ProjectData, RoomData } from "../documents/projectData.ts";
+import type { ProjectData } from "../documents/projectData.ts";
 import { NO_CACHE, openCache } from "../images/cache.ts";
 import { ITEM_KINDS } from "../items/kinds.ts";
-import { pricedItemsOf, purchasesOf } from "../money/fromQuantities.ts";
+import type { Alternative } from "../money/alternatives.ts";
 import { moneyText } from "../money/moneyText.ts";
-import { projectMoney } from "../money/projectMoney.ts";
 import { moneyJson } from "../money/toJson.ts";
 import { cacheSubfolder } from "../press/cacheFolder.ts";
-import { projectQuantities, roomQuantities } from "../quantities/projectQuantities.ts";
+import { roomQuantities } from "../quantities/projectQuantities.ts";
 import { quantitiesText } from "../quantities/quantitiesText.ts";
 import { quantitiesJson } from "../quantities/toJson.ts";
 import { readRecords } from "../records/readRecords.ts";
-import type { ProjectRecord, Records, StudioRecord } from "../records/records.ts";
-import type { FurnishedRoom } from "../room/furnishRoom.ts";
-import { visibleAreas } from "../room/visibleAreas.ts";
 import { FINDING_CODES } from "../scheme/finding.ts";
-import { roomScheme } from "../scheme/roomScheme.ts";
-import { clothFacts } from "../swatches/clothFacts.ts";
 import type { Computed, FindingLine, Report } from "./computed.ts";
-import { readSwatches, type Swatches } from "./readSwatches.ts";
+import { readSwatches } from "./readSwatches.ts";
 import { ASSETS } from "./treeAssets.ts";
-
-const KINDS = new Map(ITEM_KINDS.map((kind) => [kind.kind, kind]));
-
-/** The colour that the board stands on: the first paint on walls, else the average of the first paper. */
-function wallColour(room: FurnishedRoom, swatches: Swatches): string | null {
-  for (const item of room.items) {
-    const fields = item.record.fields as { on?: unknown; colour?: string };
-    if (
-      item.record.kind === "paint" &&
-      fields.on !== "ceiling" &&
-      fields.on !== "woodwork" &&
-      fields.colour
-    )
-      return fields.colour;
-  }
-  for (const item of room.items) {
-    const cloth =
-      item.record.kind === "wallpaper" ? (item.record.fields as { cloth: string }).cloth : null;
-    if (cloth) return swatches.cloths.get(cloth)?.average ?? null;
-  }
-  return null;
-}
-
-function roomData(
-  records: Records,
-  room: FurnishedRoom,
-  swatches: Swatches,
-  language: string,
-): { data: RoomData; diagnostics: readonly Diagnostic[] } {
-  // An object's item has its card's name for a title; people read the card's own words.
-  const seen = visibleAreas(room).map((part) =>
-    part.kind === "object" && part.object
-      ? {
-          ...part,
-          title: swatches.objects.get(part.object)?.name ?? part.title,
-        }
-      : part,
-  );
-  const scheme = roomScheme({
-    room: room.plan.room,
-    cloths: records.cloths,
-    swatches: swatches.cloths,
-    objects: swatches.objects,
-    seen,
-    contacts: room.plan.contacts,
-    language,
-  });
-  const items = room.items.map(
-    (item): ItemData => ({
-      record: item.record,
-      kind: item.kind,
-      made: item.made,
-      maker: item.maker,
-      phase: (item.record.fields as { phase?: number }).phase ?? item.kind.phase,
-    }),
-  );
-  return {
-    data: {
-      record: room.plan.room,
-      plan: room.plan,
-      scheme,
-      items,
-      wallColour: wallColour(room, swatches),
-    },
-    diagnostics: scheme.diagnostics,
-  };
-}
-
-/** One project worked out from its records: rooms, quantities, scheme, money. */
-function projectData(
-  records: Records,
-  studio: StudioRecord,
-  project: ProjectRecord,
-  swatches: Swatches,
-  today: string,
-): { data: ProjectData; diagnostics: readonly Diagnostic[] } {
-  const lookUps = {
-    cloth: (id: string) => {
-      const card = records.cloths.get(id);
-      return card ? clothFacts(card, swatches.cloths.get(id) ?? null) : null;
-    },
-    objectColours: (id: string) => (swatches.objects.get(id)?.colours ?? []).map((c) => c.hex),
-  };
-  const quantities = projectQuantities(records, project, ITEM_KINDS, lookUps);
-  const rooms = quantities.rooms.map((room) =>
-    roomData(records, room, swatches, studio.fields.language),
-  );
-  const money = projectMoney({
-    records,
-    studio,
-    project,
-    purchases: purchasesOf(project, quantities),
-    items: pricedItemsOf(project, quantities, KINDS),
-  });
-  const data: ProjectData = {
-    studio,
-    records,
-    project,
-    rooms: rooms.map((r) => r.data),
-    swatches: swatches.cloths,
-    objects: swatches.objects,
-    quantities,
-    money,
-    dated: project.fields.dated ?? today,
-  };
-  return {
-    data,
-    diagnostics: [
-      ...quantities.diagnostics,
-      ...rooms.flatMap((r) => r.diagnostics),
-      ...money.diagnostics,
-    ],
-  };
-}
+import { projectData } from "./workOut.ts";
 
 function findingLines(all: readonly ProjectData[]): FindingLine[] {
   return all.flatMap((p) =>
@@ -275,12 +156,23 @@ export async function compute(
       const found = find(target);
       return found
         ? {
-            json: moneyJson(found.data.money, found.room),
-            text: moneyText(found.data.money, found.room, found.data.studio.fields.language),
+            json: moneyJson(found.data.money, found.room, alternativesIn(found.data)),
+            text: moneyText(
+              found.data.money,
+              found.room,
+              found.data.studio.fields.language,
+              found.data.studio.fields.units,
+              alternativesIn(found.data),
+            ),
           }
         : null;
     },
   };
+}
+
+/** Everything that is compared by the finished thing: the options of items, and cloths of whole rooms. */
+function alternativesIn(data: ProjectData): Alternative[] {
+  return [...data.choices.flatMap((c) => c.options.map((o) => o.priced)), ...data.compared];
 }
 
 /** Paths of the cards whose photographs a project's documents show. */

@@ -4,7 +4,7 @@ import { wayTo } from "../../src/documents/ways.ts";
 import { marked } from "../../src/documents/words/marks.ts";
 import { cssString } from "../../src/documents/words/pageStyle.ts";
 import { boardWords } from "../../src/documents/words/prose.ts";
-import { spelled } from "../../src/documents/words/spelling.ts";
+import { spelled } from "../../src/units/spelling.ts";
 
 test("only a fraction is built, never the whole before it, a ratio or a year", () => {
   expect(marked("109\u202f1/4″").html).toBe('109\u202f<span class="frac">1/4</span>″');

@@ -1,17 +1,7 @@
-import type { ItemKind } from "../../src/items/itemKind.ts";
-import { ITEM_KINDS } from "../../src/items/kinds.ts";
-import { pricedItemsOf, purchasesOf } from "../../src/money/fromQuantities.ts";
-import { type ProjectMoney, projectMoney } from "../../src/money/projectMoney.ts";
-import type { StudioRecord } from "../../src/records/records.ts";
-import {
-  projectOf,
-  quantitiesOf,
-  recordsOf,
-  type SmallStudio,
-  STUDIO_INCHES,
-} from "../quantities/studioOf.ts";
+import type { ProjectMoney } from "../../src/money/projectMoney.ts";
+import { type SmallStudio, STUDIO_INCHES } from "../quantities/studioOf.ts";
+import { pricedOf } from "./priced.ts";
 
-const KINDS = new Map<string, ItemKind>(ITEM_KINDS.map((kind) => [kind.kind, kind]));
 const MAKER = `makers:\n  bench: { name: Bench, makes: [curtains, cushion], rates: { cushion: 30 per item } }`;
 /** A studio with round figures: cloth doubled, making half as much again, ten per cent on goods. */
 export const STUDIO = `${STUDIO_INCHES}\nmarkup: { cloth: 2, making: 1.5 }\ntax: { goods: 10, services: 0 }\n${MAKER}`;
@@ -28,18 +18,7 @@ export const small = (more: Partial<SmallStudio> = {}): SmallStudio => ({
 });
 
 /** A small studio's one project, read and priced by the program. */
-export function priced(files: SmallStudio): ProjectMoney {
-  const records = recordsOf(files);
-  const project = projectOf(records);
-  const quantities = quantitiesOf(files);
-  return projectMoney({
-    records,
-    studio: records.studio as StudioRecord,
-    project,
-    purchases: purchasesOf(project, quantities),
-    items: pricedItemsOf(project, quantities, KINDS),
-  });
-}
+export const priced = (files: SmallStudio): ProjectMoney => pricedOf(files).money;
 
 export const lineOf = (money: ProjectMoney, what: string) =>
   money.lines.find((l) => l.what === what);

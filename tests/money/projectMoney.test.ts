@@ -128,6 +128,6 @@ test("the machine form: minor units under keys that stay", () => {
     client: 1500,
     tax: 150,
   });
-  expect(json.phases).toEqual([{ phase: 1, total: 6150 }]);
+  expect(json.phases).toEqual([{ phase: 1, total: 6150, commitment: 1 }]);
   expect(moneyText(priced(small()), null, "en-US")).toContain("Budget $200.00; $138.50 left.");
 });

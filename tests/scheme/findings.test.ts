@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { martindale } from "../../src/scheme/cardFigures.ts";
 import { pasteLineFor } from "../../src/scheme/finding.ts";
-import { martindale } from "../../src/scheme/findings/fitness.ts";
 import { CREAM, GOLD, GREEN, plain, print, ROOM, small, stripe, walls, with_ } from "./goodRoom.ts";
 import { codesOf, findingOf, type MadeRoom, schemeOf } from "./roomOf.ts";
 
@@ -19,7 +19,7 @@ test("a room that holds together is told what works, and nothing else", () => {
   }
 });
 
-test("roles are computed: the largest print that has room leads", () => {
+test("roles are computed: the largest print that has room leads; a fixed role stands", () => {
   const roles = Object.fromEntries(schemeOf(ROOM).roles.map((r) => [r.cloth, r.role]));
   expect(roles).toEqual({
     fern: "main",
@@ -79,7 +79,8 @@ test("a colour that is carried, and one that is seen once; accessories count by 
   const scheme = schemeOf(room(""));
   expect(findingOf(scheme, "colour-carried")?.message).toContain("Bottle is carried");
   expect(findingOf(scheme, "colour-once")).toMatchObject({
-    message: "Ink is seen nowhere yet.",
+    message:
+      "Ink is seen nowhere yet. To carry it, cheapest first: a small thing at table height; a welt on Sprig pair; an edge on Bay.",
     of: ["#3b5aa0"],
   });
   const carried = schemeOf(
@@ -100,7 +101,9 @@ test("a colour from outside is named, and as a complement where it is one", () =
     ),
   );
   const finding = odd.findings.find((f) => f.code === "colour-outside" && f.of[0] === "sprig");
-  expect(finding?.message).toMatch(/20 % of it\. It is the complement of Amber\./);
+  expect(finding?.message).toMatch(
+    /20 % of it\. It is the complement of Amber on the painter's twelve-hue wheel\./,
+  );
   expect(odd.findings.some((f) => f.code === "cloth-belongs" && f.of[0] === "ticking")).toBe(false);
   expect(
     schemeOf(ROOM).findings.some((f) => f.code === "cloth-belongs" && f.of[0] === "ticking"),
@@ -125,14 +128,23 @@ test("busy patterns that touch in near sizes are said once; a plain between, or 
 });
 
 test("light and dark, by points of light reflectance", () => {
-  const flat = schemeOf({ ...ROOM, room: `colours: ["#8a8f7a", "#8f8a78"]` });
+  const flat = schemeOf({
+    cloths: {
+      one: { kind: "plain", colours: { "#8a8f7a": 1 } },
+      two: { kind: "plain", colours: { "#8f8a78": 1 } },
+    },
+    seen: [
+      { cloth: "one", areaMm2: 1e6 },
+      { cloth: "two", areaMm2: 1e6 },
+    ],
+  });
   expect(findingOf(flat, "light-and-dark")?.level).toBe("worth-a-look");
   expect(findingOf(schemeOf(ROOM), "light-and-dark")?.level).toBe("works");
 });
 
 test("fitness alone is a problem: what the card does not name, and too few rubs for a seat", () => {
   const bad = schemeOf(
-    with_({ ticking: { ...stripe, card: "suits: [curtains]\nrubs: 12000 martindale" } }),
+    with_({ ticking: { ...stripe, card: "suits: [curtains]\nrubs: 12000 martindale\nfire: yes" } }),
   );
   expect(bad.findings.filter((f) => f.level === "problem").map((f) => f.code)).toEqual([
     "not-suited",
@@ -187,7 +199,7 @@ test("a finding is waived by its printed line and her reason; a waiver for what 
 
 test("a free scheme hears of nothing but fitness and the cards themselves", () => {
   const free = schemeOf({
-    ...with_({ ticking: { ...stripe, motifMm: 150, card: "suits: [curtains]" } }),
+    ...with_({ ticking: { ...stripe, motifMm: 150, card: "suits: [curtains]\nfire: yes" } }),
     room: "approach: free",
   });
   expect(free.findings.filter((f) => f.level !== "works").map((f) => f.code)).toEqual([
@@ -200,4 +212,11 @@ test("what is seen, in a hundred parts, sums to a hundred and follows the areas"
   expect(shares.reduce((a, s) => a + s.hundredths, 0)).toBe(100);
   expect(shares[0]?.hex).toBe(GREEN);
   expect([...shares].sort((a, b) => b.areaMm2 - a.areaMm2)).toEqual(shares);
+});
+
+test("the palette is drawn from the main cloth, as many as asked, the largest share first", () => {
+  const three = schemeOf({ ...ROOM, room: "colours: 3" });
+  expect(three.palette.source).toMatchObject({ from: "main-cloth", id: "fern" });
+  expect(three.palette.colours).toHaveLength(3);
+  expect(three.palette.colours[0]?.hex).toBe(CREAM);
 });

@@ -16,13 +16,19 @@ export const small: MadeCloth = {
   kind: "small-print",
   motifMm: 20,
   colours: { [CREAM]: 0.9, [RUST]: 0.1 },
+  card: "fire: test certificate on file",
 };
 export const stripe: MadeCloth = {
   kind: "stripe",
   motifMm: 60,
   colours: { [CREAM]: 0.6, [GREEN]: 0.4 },
+  card: "fire: test certificate on file",
 };
-export const plain: MadeCloth = { kind: "plain", colours: { [RUST]: 1 } };
+export const plain: MadeCloth = {
+  kind: "plain",
+  colours: { [RUST]: 1 },
+  card: "fire: test certificate on file",
+};
 export const walls = {
   kind: "paint",
   item: "paint-walls",

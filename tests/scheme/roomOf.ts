@@ -4,7 +4,14 @@ import { lightReflectance } from "../../src/colour/luminance.ts";
 import { oklchOf } from "../../src/colour/oklab.ts";
 import type { Finding } from "../../src/scheme/finding.ts";
 import { type RoomScheme, roomScheme } from "../../src/scheme/roomScheme.ts";
-import type { Contact, SeenPart } from "../../src/scheme/schemeInput.ts";
+import type {
+  ClothUse,
+  Contact,
+  ItemFacts,
+  SchemeInput,
+  SeenPart,
+  SizeFacts,
+} from "../../src/scheme/schemeInput.ts";
 import type { PatternKind, Swatch } from "../../src/swatches/swatch.ts";
 import { recordsOf } from "../quantities/studioOf.ts";
 
@@ -15,6 +22,7 @@ export interface MadeCloth {
   readonly colours: Readonly<Record<string, number>>;
   readonly animal?: boolean;
   readonly photo?: boolean;
+  readonly readsPlainFromM?: number;
   readonly disagreements?: Swatch["disagreements"];
   /** Further lines of its card. */
   readonly card?: string;
@@ -30,6 +38,16 @@ export interface MadeRoom {
   readonly contacts?: readonly Contact[];
   /** Pieces that stay, by id, with what their photograph says. */
   readonly objects?: Readonly<Record<string, MadeCloth>>;
+  /** Cloths that are used and not seen, or not said to be by `seen`. */
+  readonly uses?: readonly ClothUse[];
+  readonly items?: readonly (Partial<ItemFacts> & { readonly item: string })[];
+  readonly sizes?: SizeFacts;
+  readonly closed?: MadeRoom["seen"];
+  /** The list `cloths` of the room file, where a role is fixed in it. */
+  readonly listed?: readonly string[];
+  readonly language?: string;
+  readonly units?: SchemeInput["units"];
+  readonly on?: string;
 }
 
 /** A swatch with the given measures. */
@@ -69,7 +87,7 @@ export function swatchOf(id: string, made: MadeCloth): Swatch {
     motifFrom: made.motifMm ? "declared" : "unknown",
     repeat: null,
     repeatFrom: "unknown",
-    readsPlainFromM: null,
+    readsPlainFromM: made.readsPlainFromM ?? null,
     animal: made.animal ?? false,
     disagreements: made.disagreements ?? [],
     confirm: [],
@@ -87,37 +105,70 @@ export function schemeOf(made: MadeRoom): RoomScheme {
     cloths: cards,
     objects: Object.fromEntries(objects.map((id) => [id, `object: ${id}`])),
     rooms: {
-      den: `room: Den\n${made.room ?? ""}\ncloths: [${Object.entries(made.cloths)
-        .map(([id, c]) => (c.role ? `{ ${id}: ${c.role} }` : id))
-        .join(", ")}]`,
+      den: `room: Den\n${made.room ?? ""}\ncloths: [${(
+        made.listed ??
+          Object.entries(made.cloths).map(([id, c]) => (c.role ? `{ ${id}: ${c.role} }` : id))
+      ).join(", ")}]`,
     },
   });
   const room = records.projects[0]?.rooms[0];
   if (!room) throw new Error(records.diagnostics.map((d) => `${d.line}: ${d.message}`).join("\n"));
   const swatches = new Map(Object.entries(made.cloths).map(([id, c]) => [id, swatchOf(id, c)]));
-  const seen = made.seen.map(
-    (part, at): SeenPart => ({
-      item: `item-${at}`,
-      title: `thing ${at}`,
-      kind: "cushion",
-      surface: "face",
-      cloth: null,
-      object: null,
-      colour: null,
-      zone: "seat",
-      wall: null,
-      ...part,
-    }),
+  const seen = made.seen.map(seenPart);
+  const used = seen.flatMap(({ item, title, kind, surface, cloth }) =>
+    item && cloth ? [{ item, title, kind, surface, cloth }] : [],
+  );
+  const facts = new Map(
+    [...used, ...seen.filter((s) => s.item)].map(({ item, title, kind }) => [
+      item as string,
+      { title, kind },
+    ]),
   );
   return roomScheme({
     room,
     cloths: records.cloths,
     swatches,
-    objects: new Map(Object.entries(made.objects ?? {}).map(([id, c]) => [id, swatchOf(id, c)])),
+    objects: new Map(
+      Object.entries(made.objects ?? {}).map(([id, c]) => [
+        id,
+        { ...swatchOf(id, c), of: "object" as const },
+      ]),
+    ),
     seen,
+    closed: made.closed?.map(seenPart) ?? seen,
     contacts: made.contacts ?? [],
-    language: "en-GB",
+    uses: [...used, ...(made.uses ?? [])],
+    items: [...facts].map(
+      ([item, own]): ItemFacts => ({
+        item,
+        ...own,
+        atWindow: own.kind === "curtains" || own.kind === "blind",
+        operation: null,
+        phase: 1,
+        views: { doorM: null, seatM: null },
+        ...made.items?.find((i) => i.item === item),
+      }),
+    ),
+    sizes: made.sizes ?? { rugs: [], pictures: [] },
+    language: made.language ?? "en-GB",
+    units: made.units ?? "centimetres",
+    on: made.on ?? "2026-11-25",
   });
+}
+
+function seenPart(part: MadeRoom["seen"][number], at: number): SeenPart {
+  return {
+    item: `item-${at}`,
+    title: `thing ${at}`,
+    kind: "cushion",
+    surface: "face",
+    cloth: null,
+    object: null,
+    colour: null,
+    zone: "seat",
+    wall: null,
+    ...part,
+  };
 }
 
 export const codesOf = (scheme: RoomScheme): string[] => scheme.findings.map((f) => f.code);

@@ -1,3 +1,4 @@
+import { spelled } from "../../units/spelling.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { type ElevationPage, elevationPages } from "../room/elevation.ts";
@@ -5,7 +6,6 @@ import { type WherePage, wherePageOf } from "../room/wherePage.ts";
 import { dateInWords } from "../words/dates.ts";
 import { capital, scaleWords } from "../words/phrases.ts";
 import { boardWords } from "../words/prose.ts";
-import { spelled } from "../words/spelling.ts";
 import { type Mix, mixOfRoom } from "./mix.ts";
 import { type ScalePage, scalePageOf } from "./scalePage.ts";
 import { boardSheet } from "./sheetGeometry.ts";

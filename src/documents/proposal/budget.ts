@@ -1,6 +1,4 @@
-import type { TaxedLine } from "../../money/lines.ts";
 import {
-  addMoney,
   compareMoney,
   type Money,
   minorDigits,
@@ -9,22 +7,20 @@ import {
   subtractMoney,
   sumMoney,
 } from "../../units/money.ts";
+import { spelled } from "../../units/spelling.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
-import { type Markup, marked } from "../words/marks.ts";
+import type { Markup } from "../words/marks.ts";
 import { capital, listed } from "../words/phrases.ts";
-import { spelled } from "../words/spelling.ts";
+import { type BudgetRow, itemRows, payable } from "./itemRows.ts";
 import { type Stair, type StairPart, stairSvg } from "./stair.ts";
-
-export interface BudgetRow {
-  readonly what: string;
-  readonly within: string;
-  readonly buys: Markup;
-  readonly sum: string;
-}
+import { mergeParts, stairPart } from "./stairParts.ts";
 
 export interface BudgetGroup {
+  readonly phase: number;
   readonly name: string;
+  /** What the step comes to in each room. */
+  readonly rooms: readonly { readonly room: string; readonly sum: string }[];
   readonly sentence: string;
   readonly sum: string;
   readonly rows: readonly BudgetRow[];
@@ -55,121 +51,16 @@ export interface Budget {
 }
 
 const STEP_NAMES = ["First", "Second", "Third", "Fourth", "Fifth"];
-const STEP_WORDS: Readonly<Record<number, string>> = {
+/** How easily a step is undone, by its hardest item. */
+export const STEP_WORDS: Readonly<Record<1 | 2 | 3, string>> = {
   1: "Quick to do and easy to change. It sets the colours at once.",
   2: "Made to measure, once its samples have hung in the room.",
   3: "Hard to undo, so it waits until the rest has proved itself.",
 };
 
-/** What the work on a kind is called, where it is not making. */
-const MAKING_WORDS: Readonly<Record<string, string>> = {
-  paint: "painting",
-  wallpaper: "hanging",
-  armchair: "upholstery",
-};
-
-function stepName(at: number, of: number): string {
+/** First, second … last. */
+export function stepName(at: number, of: number): string {
   return at === of - 1 && of > 1 ? "Last" : (STEP_NAMES[at] ?? `Step ${at + 1}`);
-}
-
-/** What a client pays for some lines: prices, and the tax that comes on top. */
-export function payable(lines: readonly TaxedLine[], included: boolean, currency: string): Money {
-  return sumMoney(
-    lines.map((l) => (included ? l.client : addMoney(l.client, l.tax))),
-    currency,
-  );
-}
-
-interface ItemRow {
-  readonly row: BudgetRow;
-  readonly lines: readonly TaxedLine[];
-}
-
-function itemRows(
-  data: ProjectData,
-  lines: readonly TaxedLine[],
-  print: (m: Money) => string,
-): ItemRow[] {
-  const keys = [...new Set(lines.map((l) => `${l.room}/${l.item}`))];
-  const order = data.rooms.flatMap((r) => r.items.map((i) => `${r.record.id}/${i.record.id}`));
-  keys.sort((a, b) => order.indexOf(a) - order.indexOf(b));
-  const several = data.rooms.length > 1;
-  return keys.map((key) => {
-    const own = lines.filter((l) => `${l.room}/${l.item}` === key);
-    const room = data.rooms.find((r) => r.record.id === own[0]?.room);
-    const item = room?.items.find((i) => i.record.id === own[0]?.item);
-    const cloths = [
-      ...new Set(
-        own
-          .filter((l) => l.cloth && l.what !== "freight" && l.what !== "lining")
-          .map((l) => l.label),
-      ),
-    ];
-    const within =
-      cloths.length > 0 ? listed(cloths) : own.some((l) => l.what === "paint") ? "paint" : "";
-    const title = item
-      ? item.kind.kind === "object"
-        ? (data.objects.get(item.record.title)?.name ?? item.record.title)
-        : `${capital(item.kind.words[data.studio.fields.language as "en-US"].one)}, ${item.record.title.charAt(0).toLowerCase()}${item.record.title.slice(1)}`
-      : key;
-    const parts = new Set(own.map((l) => l.what));
-    const includes = [
-      parts.has("lining") ? "lining" : null,
-      parts.has("making") ? (MAKING_WORDS[item?.kind.kind ?? ""] ?? "making") : null,
-      parts.has("hardware") ? "hardware" : null,
-    ].filter((w): w is string => w !== null);
-    return {
-      lines: own,
-      row: {
-        what: several && room ? `${title}` : title,
-        within:
-          several && room
-            ? [within, room.record.fields.room.toLowerCase()].filter((w) => w !== "").join("; ")
-            : within,
-        buys: marked(includes.length > 0 ? listed(includes) : ""),
-        sum: own.some((l) => l.open)
-          ? `${print(payable(own, data.money.taxIncluded, data.money.currency))} *`
-          : print(payable(own, data.money.taxIncluded, data.money.currency)),
-      },
-    };
-  });
-}
-
-function stairPart(data: ProjectData, line: TaxedLine, book: PictureBook): StairPart {
-  const sum = data.money.taxIncluded ? line.client : addMoney(line.client, line.tax);
-  const swatch = line.cloth ? data.swatches.get(line.cloth) : undefined;
-  const tile = swatch && line.what !== "freight" ? book.tile(swatch, 5) : null;
-  if (tile) return { label: line.label, sum, fill: { tile, scale: 5 } };
-  if (line.what === "paint") {
-    const room = data.rooms.find((r) => r.record.id === line.room);
-    const colour = (
-      room?.items.find((i) => i.record.id === line.item)?.record.fields as
-        | { colour?: string }
-        | undefined
-    )?.colour;
-    return { label: line.label, sum, fill: { flat: colour ?? "#e8e4da" } };
-  }
-  if (swatch?.average) return { label: line.label, sum, fill: { flat: swatch.average } };
-  return {
-    label: line.label,
-    sum,
-    fill: line.what === "making" || line.what === "fee" ? { hatch: true } : { flat: "#c9c5bb" },
-  };
-}
-
-/** Lines of a step merged by cloth, so that its bar has few parts: cloths first in the order of their sums, hatching last. */
-function mergeParts(parts: readonly StairPart[], currency: string): StairPart[] {
-  const key = (p: StairPart): string =>
-    "tile" in p.fill ? p.fill.tile.href : "flat" in p.fill ? p.fill.flat : "hatch";
-  const groups = new Map<string, StairPart>();
-  for (const p of parts) {
-    const before = groups.get(key(p));
-    groups.set(key(p), before ? { ...before, sum: addMoney(before.sum, p.sum) } : p);
-  }
-  const rank = (p: StairPart): number => ("hatch" in p.fill ? 1 : 0);
-  return [...groups.values()]
-    .filter((p) => compareMoney(p.sum, money(0, currency)) > 0)
-    .sort((a, b) => rank(a) - rank(b) || compareMoney(b.sum, a.sum));
 }
 
 const DUE_WORDS: Readonly<Record<string, string>> = {
@@ -201,8 +92,22 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
   const groups = phases.map((phase, at): BudgetGroup & { parts: StairPart[] } => {
     const lines = clientLines.filter((l) => l.item !== null && (l.phase ?? 1) === phase);
     return {
+      phase,
       name: stepName(at, phases.length),
-      sentence: spelled(STEP_WORDS[phase] ?? "", language),
+      rooms: data.rooms.map((r) => ({
+        room: r.record.id,
+        sum: whole(
+          payable(
+            lines.filter((l) => l.room === r.record.id),
+            m.taxIncluded,
+            m.currency,
+          ),
+        ),
+      })),
+      sentence: spelled(
+        STEP_WORDS[m.phases.find((p) => p.phase === phase)?.commitment ?? 1],
+        language,
+      ),
       sum: print(payable(lines, m.taxIncluded, m.currency)),
       rows: itemRows(data, lines, print).map((r) => r.row),
       parts: mergeParts(

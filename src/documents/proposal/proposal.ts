@@ -1,4 +1,5 @@
 import { readableInk } from "../../colour/contrast.ts";
+import { spelled } from "../../units/spelling.ts";
 import { type Board, boardOf, issueWords } from "../board/board.ts";
 import { type Cutting, cuttingsSvg } from "../board/cuttings.ts";
 import { fillOf, INK, PAPER } from "../board/mix.ts";
@@ -14,8 +15,9 @@ import { dateInWords } from "../words/dates.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
 import { joined, runningWords } from "../words/pageStyle.ts";
 import { capital } from "../words/phrases.ts";
-import { spelled } from "../words/spelling.ts";
 import { budgetOf } from "./budget.ts";
+import { optionBlocks } from "./options.ts";
+import { stepRows } from "./steps.ts";
 
 export interface Cover {
   readonly paper: "a3" | "tabloid";
@@ -118,6 +120,8 @@ export function proposalPage(data: ProjectData): Page {
     cover,
     boards,
     budget,
+    steps: stepRows(data, budget, book, "step"),
+    options: optionBlocks(data, book, "option"),
     studio: {
       name: fields.studio,
       address: fields.address ?? "",

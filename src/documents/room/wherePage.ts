@@ -1,12 +1,12 @@
 import type { Binding } from "../../drawing/binding.ts";
 import { renderDrawing } from "../../drawing/renderDrawing.ts";
+import { spelled } from "../../units/spelling.ts";
 import type { BoardSheet } from "../board/sheetGeometry.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
 import { capital, type Language, listed, placesOf, roleWord } from "../words/phrases.ts";
-import { spelled } from "../words/spelling.ts";
 import { roomBindings } from "./bindings.ts";
 import { floorPlanShapes } from "./floorPlan.ts";
 

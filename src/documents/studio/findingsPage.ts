@@ -8,6 +8,7 @@ import { wayTo } from "../ways.ts";
 import { marked } from "../words/marks.ts";
 import { runningWords } from "../words/pageStyle.ts";
 import { capital } from "../words/phrases.ts";
+import { boltWords, comparedRows, seenTables } from "./seenTables.ts";
 
 const LEVEL_WORDS = {
   works: "Works",
@@ -47,6 +48,7 @@ export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[])
           rows: room.scheme.findings.filter((f) => f.level === level).map(row),
         }))
         .filter((l) => l.rows.length > 0),
+      seen: seenTables(room, studio.fields.language),
       items: room.items.map((item) => ({
         title: `${capital(item.kind.words[studio.fields.language as "en-US"].one)}: ${item.record.title}`,
         working: item.made.working.map((w) => ({
@@ -58,6 +60,8 @@ export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[])
         questions: item.made.questions,
       })),
     })),
+    compared: comparedRows(data),
+    bolts: boltWords(data),
     cloths: data.quantities.cloths.map((c) => ({
       name: c.facts.name,
       working: c.working.map((w) => ({

@@ -15,6 +15,16 @@ export function ordersPage(data: ProjectData): Page {
   const language = studio.fields.language;
   const currency = studio.fields.currency;
   const path = ordersPath(project.id);
+  const open = new Set(
+    data.choices.filter((choice) => choice.open).map((c) => `${c.room}/${c.item}`),
+  );
+  const waits = (uses: readonly { readonly room: string; readonly item: string }[]): string => {
+    const waiting = uses.filter((u) => open.has(`${u.room}/${u.item}`)).length;
+    if (waiting === 0) return "";
+    return waiting === uses.length
+      ? "Not to be ordered: the client has not chosen yet."
+      : "Wait: a part of it is for an item that the client has not chosen yet.";
+  };
   const rows = data.quantities.cloths.map((c) => {
     const card = records.cloths.get(c.cloth);
     const price = card ? clothPrice(card, studio, currency, []) : null;
@@ -25,6 +35,7 @@ export function ordersPage(data: ProjectData): Page {
     const sample = card?.fields.sample;
     return {
       supplier: card?.fields.supplier ?? "",
+      wait: waits(c.uses),
       name: c.facts.name,
       reference: card?.fields.reference ?? "",
       buy: marked(c.buy.text),
@@ -53,6 +64,7 @@ export function ordersPage(data: ProjectData): Page {
         : null;
       return {
         supplier: card?.fields.supplier ?? "",
+        wait: waits([m]),
         name: card?.fields.cloth ?? (m.cloth as string),
         reference: card?.fields.reference ?? "",
         buy: marked(m.text),

@@ -1,6 +1,6 @@
 import { CAUTION_CODES, cautionFor, DEFERENCE } from "../../items/cautions.ts";
+import { spelled } from "../../units/spelling.ts";
 import type { ItemData } from "../projectData.ts";
-import { spelled } from "./spelling.ts";
 
 /** A caution as it is printed: a run-in bold word and the text. */
 export interface PrintedCaution {

@@ -25,5 +25,5 @@ export const blindKind: ItemKind<BlindFields, BlindMade> = {
       : []),
   ],
   make: makeBlind,
-  seen: (fields, made) => blindSeen(fields, made),
+  seen: blindSeen,
 };

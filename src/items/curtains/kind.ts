@@ -28,5 +28,5 @@ export const curtainsKind: ItemKind<CurtainsFields, CurtainsMade> = {
       : []),
   ],
   make: makeCurtains,
-  seen: (fields, made) => curtainsSeen(fields, made),
+  seen: curtainsSeen,
 };

@@ -7,7 +7,8 @@ import type { ItemEntry, ItemTable } from "../itemTable.ts";
 import type { ItemRecord } from "../records.ts";
 import { type Card, complain, placeIn } from "./card.ts";
 import { explainIssues } from "./explainIssues.ts";
-import { resolveKeys, type Synonyms } from "./resolveKeys.ts";
+import { hasOptions, readOptions, resolveOptions, withOption } from "./readOptions.ts";
+import type { Synonyms } from "./resolveKeys.ts";
 import { notesOf, shapeOf } from "./shape.ts";
 
 /** An item as far as it could be read. */
@@ -67,7 +68,7 @@ export function readItems(card: Card, table: ItemTable, synonyms: Synonyms): Rea
   if (list?.kind !== "list") return { card, items: [], diagnostics: [] };
   const resolved = list.entries.map((node) => {
     const entry = node.kind === "map" ? entryOf(node, table, synonyms) : undefined;
-    return { entry, node: entry ? resolveKeys(node, entry.schema, synonyms) : node };
+    return { entry, node: entry ? resolveOptions(node, entry, synonyms) : node };
   });
   const whole = withItems(
     card,
@@ -117,22 +118,20 @@ function readItem(
   diagnostics: Diagnostic[],
 ): ReadItem {
   const path: Path = ["items", index];
-  const read = entry.schema.safeParse(plainValue(node));
-  if (!read.success)
+  const ways = hasOptions(node) ? readOptions(card, entry, node, path) : null;
+  const read = ways ? null : entry.schema.safeParse(plainValue(node));
+  if (ways) diagnostics.push(...ways.diagnostics);
+  if (read && !read.success)
     diagnostics.push(...explainIssues(card, entry.schema, read.error.issues, path));
   const titled = nodeAt(node, [entry.kind]);
   const title = titled?.kind === "text" ? titled.text.trim() : "";
   const id = counted(itemId(entry.kind, title, index), entry, before);
-  const record: ItemRecord | null = read.success
-    ? {
-        id,
-        kind: entry.kind,
-        title,
-        fields: read.data,
-        index,
-        place: (keyPath) => placeIn(card, [...path, ...keyPath]),
-      }
-    : null;
+  const own = { id, kind: entry.kind, title, index };
+  const record: ItemRecord | null = read?.success
+    ? { ...own, fields: read.data, place: (keyPath) => placeIn(card, [...path, ...keyPath]) }
+    : ways
+      ? withOption(own, ways)
+      : null;
   return { entry, index, id, title, record };
 }
 

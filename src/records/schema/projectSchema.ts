@@ -2,7 +2,15 @@ import { z } from "zod";
 import { amountField } from "../../fields/amountField.ts";
 import { instalmentField } from "../../fields/instalmentField.ts";
 import { positiveLengthField } from "../../fields/lengthField.ts";
-import { dateField, listField, refField, textField, wordField } from "../../fields/plainFields.ts";
+import {
+  dateField,
+  listField,
+  percentField,
+  ratioField,
+  refField,
+  textField,
+  wordField,
+} from "../../fields/plainFields.ts";
 
 export const PROJECT_STATES = [
   "enquiry",
@@ -13,6 +21,24 @@ export const PROJECT_STATES = [
   "fitted",
   "archived",
 ] as const;
+
+/** A fee: a sum, hours at a rate, or a share of what is sold. */
+const feeField = z.union([
+  amountField(),
+  z.strictObject({
+    hours: ratioField().meta({ description: "how many hours", examples: ["12.5"] }),
+    rate: amountField().meta({ description: "for an hour", examples: ["85"] }),
+  }),
+  z.strictObject({
+    share: percentField().meta({
+      description: "a share of the client's prices",
+      examples: ["10 %"],
+    }),
+    of: wordField(["all", "cloth", "goods", "making"])
+      .optional()
+      .meta({ description: "of what; of all that is bought and made where nothing is said" }),
+  }),
+]);
 
 /** The project's card: the client, what was agreed, what was paid and what arrived. */
 export const projectSchema = z.strictObject({
@@ -40,15 +66,16 @@ export const projectSchema = z.strictObject({
     .meta({ description: "the day on which it is fitted; the schedule is reckoned back from it" }),
   fees: z
     .strictObject({
-      design: amountField()
-        .optional()
-        .meta({ description: "for the scheme", examples: ["900"] }),
-      survey: amountField().optional().meta({ description: "for the visit and the measures" }),
-      management: amountField().optional().meta({ description: "for ordering and oversight" }),
-      fitting: amountField().optional().meta({ description: "for fitting, as one sum" }),
+      design: feeField.optional().meta({ description: "for the scheme", examples: ["900"] }),
+      survey: feeField.optional().meta({ description: "for the visit and the measures" }),
+      management: feeField.optional().meta({ description: "for ordering and oversight" }),
+      fitting: feeField.optional().meta({ description: "for fitting" }),
     })
     .optional()
-    .meta({ description: "the studio's own fees" }),
+    .meta({ description: "the studio's own fees: each a sum, hours at a rate, or a share" }),
+  "by-the-bolt": listField(refField("a cloth")).optional().meta({
+    description: "cloths that are bought as whole bolts for this project, at the bolt's price",
+  }),
   budget: amountField()
     .optional()
     .meta({ description: "what the client wants to spend on the whole", examples: ["6500"] }),

@@ -202,6 +202,18 @@ export const roomSchema = z.strictObject({
   decisions: listField(textField())
     .optional()
     .meta({ description: "what the client is asked to decide" }),
+  compare: z
+    .array(
+      z.strictObject({
+        cloth: refField("a cloth").meta({ description: "a cloth of this room" }),
+        with: refField("a cloth").meta({ description: "what could stand in its place" }),
+      }),
+    )
+    .optional()
+    .meta({
+      description: "cloths to compare by what the finished room costs; for the studio alone",
+      examples: ["[{ cloth: fern-trellis, with: harbour-ikat }]"],
+    }),
   standfirst: textField()
     .optional()
     .meta({ description: "a sentence below the room's name on its board" }),

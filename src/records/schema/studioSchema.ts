@@ -190,6 +190,13 @@ export function studioSchema<A extends z.ZodType>(allowances: A, kinds: readonly
       )
       .optional()
       .meta({ description: "whom the studio buys from, by a short name of yours" }),
+    phases: z
+      .record(workField(kinds).meta({ examples: ["curtains"] }), countField(1, 9))
+      .optional()
+      .meta({
+        description:
+          "the phase in which each kind of item is bought, where it is not the usual one: 1 is cheap and easily changed",
+      }),
     terms: listField(textField())
       .optional()
       .meta({ description: "the proposal's terms, one sentence or two each" }),

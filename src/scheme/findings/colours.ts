@@ -1,50 +1,62 @@
+import { spellColourName } from "../../colour/colourName.ts";
 import { difference } from "../../colour/difference.ts";
-import { hueRelation } from "../../colour/wheel.ts";
+import { hueRelation, WHEEL } from "../../colour/wheel.ts";
+import { cheapPlaces } from "../cheapPlaces.ts";
 import type { Finding } from "../finding.ts";
 import type { FindingInput } from "../findingInput.ts";
-import { isNeutral, nearestInPalette, SAME_COLOUR } from "../palette.ts";
+import { proportionOf } from "../proportion.ts";
+import { belongingOf } from "../strays.ts";
 import { finding, listed, percent } from "./make.ts";
 
 /** A colour is carried around when it stands in this many places, at two heights or more; common practice, no source. */
 const PLACES = 3;
 const HEIGHTS = 2;
-/** A colour outside the palette is spoken of from this share of its cloth. */
-const SPOKEN_OF = 0.05;
 
 function carried(input: FindingInput): Finding[] {
+  const { say } = input;
   return input.carried.map((c) => {
     const places = c.items.map((i) => i.title);
     const enough = c.items.length >= PLACES && c.zones.length >= HEIGHTS;
-    const evidence = { places: c.items.length, heights: c.zones.length };
+    const evidence = {
+      places: c.items.length,
+      heights: c.zones.length,
+      at: c.zones.join(", "),
+    };
     if (enough) {
       return finding(
         input.room,
         "colour-carried",
         "works",
         {
-          message: `${c.colour.name} is carried around the room: ${listed(places)}.`,
-          reason: `A colour in ${PLACES} places or more, at different heights, holds a room together (common practice).`,
+          message: say`${c.colour.name} is carried around the room: ${listed([...new Set(places)])}.`,
+          reason: say`A colour in ${PLACES} places or more, at different heights, holds a room together (common practice).`,
         },
         evidence,
         [c.colour.hex],
         ["colours"],
       );
     }
+    const oneHeight =
+      c.items.length > 1 && c.zones.length < HEIGHTS
+        ? say`, all at ${c.zones[0] ?? ""} height`
+        : "";
     const where =
       c.items.length === 0
-        ? "nowhere yet"
+        ? say`nowhere yet`
         : c.items.length === 1
-          ? `once, on ${places[0]}`
-          : `in ${c.items.length} places, ${listed(places)}${c.zones.length < HEIGHTS ? ", all at one height" : ""}`;
+          ? say`once, on ${places[0] ?? ""}`
+          : say`in ${c.items.length} places, ${listed([...new Set(places)])}${oneHeight}`;
+    const cheap = cheapPlaces(input, c);
+    const carry = cheap.length > 0 ? say` To carry it, cheapest first: ${cheap.join("; ")}.` : "";
     return finding(
       input.room,
       "colour-once",
       "worth-a-look",
       {
-        message: `${c.colour.name} is seen ${where}.`,
-        reason: `A colour of the palette wants ${PLACES} places at ${HEIGHTS} heights (common practice). A cushion, a welt or an accessory carries it at little cost.`,
+        message: say`${c.colour.name} is seen ${where}.${carry}`,
+        reason: say`A colour of the palette wants ${PLACES} places at ${HEIGHTS} heights (common practice).`,
       },
-      evidence,
+      { ...evidence, cheapest: cheap.join("; ") },
       [c.colour.hex],
       ["colours"],
     );
@@ -53,14 +65,13 @@ function carried(input: FindingInput): Finding[] {
 
 function belonging(input: FindingInput): Finding[] {
   const palette = input.palette.colours;
+  const { say } = input;
+  const range = input.room.fields.approach === "collection";
   if (palette.length === 0) return [];
   return input.roles.flatMap((role): Finding[] => {
     const swatch = input.swatches.get(role.cloth);
     if (!swatch || swatch.colours.length === 0) return [];
-    const inside = (hex: string): boolean =>
-      isNeutral(hex) || (nearestInPalette(hex, palette)?.distance ?? 100) <= SAME_COLOUR;
-    const cohesion = swatch.colours.filter((c) => inside(c.hex)).reduce((a, c) => a + c.share, 0);
-    const strays = swatch.colours.filter((c) => !inside(c.hex) && c.share >= SPOKEN_OF);
+    const { cohesion, strays } = belongingOf(swatch, palette);
     if (strays.length === 0) {
       return [
         finding(
@@ -68,31 +79,40 @@ function belonging(input: FindingInput): Finding[] {
           "cloth-belongs",
           "works",
           {
-            message: `${percent(cohesion)} of ${swatch.name} is in the room's colours.`,
-            reason:
-              "What a cloth shares with the palette is what ties it to the others (common practice).",
+            message: swatch.animal
+              ? say`${swatch.name} is an animal marking, and goes with any colours.`
+              : say`${percent(cohesion)} of ${swatch.name} is in the room's colours.`,
+            reason: say`What a cloth shares with the palette is what ties it to the others (common practice).`,
           },
           { cohesion },
           [role.cloth],
         ),
       ];
     }
+    // The colours of one range were made for each other: there the range itself is looked at.
+    if (range && input.cloths.get(role.cloth)?.fields.collection) return [];
     return strays.map((c) => {
       const near = palette.reduce((a, b) =>
         difference(c.hex, b.hex) < difference(c.hex, a.hex) ? b : a,
       );
       const complement = palette.find((p) => hueRelation(c.hex, p.hex) === "complementary");
-      const told = complement ? ` It is the complement of ${complement.name}.` : "";
+      const told = complement
+        ? say` It is the complement of ${complement.name} on the ${WHEEL}.`
+        : "";
       return finding(
         input.room,
         "colour-outside",
         "worth-a-look",
         {
-          message: `${swatch.name} brings a colour from outside: ${c.name}, ${percent(c.share)} of it.${told}`,
-          reason:
-            "A colour that nothing else has stands out (common practice). As an accent that may be just what is wanted.",
+          message: say`${swatch.name} brings a colour from outside: ${spellColourName(c.name, input.language)}, ${percent(c.share)} of it.${told}`,
+          reason: say`A colour that nothing else has stands out (common practice). As an accent that may be just what is wanted.`,
         },
-        { share: c.share, distance: difference(c.hex, near.hex), cohesion },
+        {
+          share: c.share,
+          distance: difference(c.hex, near.hex),
+          cohesion,
+          complementOf: complement?.name ?? "",
+        },
         [role.cloth, c.hex],
       );
     });
@@ -101,21 +121,31 @@ function belonging(input: FindingInput): Finding[] {
 
 /** The dominant, second and third share of what is seen against the decorator's 60, 30, 10. */
 function levels(input: FindingInput): Finding[] {
+  const { say, room, traditions } = input;
   const [first, second, ...rest] = input.shares;
   if (!first || !second || rest.length === 0) return [];
   const third = rest.reduce((a, s) => a + s.hundredths, 0);
-  const spread = first.hundredths >= 40 && first.hundredths > second.hundredths * 1.25;
+  const stands = proportionOf(first.hundredths, second.hundredths, third);
+  // Near one colour is what a restrained room and a room of textures want; pattern all over has no leader by its nature.
+  const quiet = room.fields.approach === "restrained" || traditions.has("room-of-textures");
+  const allowed = (stands === "one-colour" && quiet) || (stands === "even" && traditions.covers);
+  const works = allowed || (stands !== "even" && stands !== "one-colour");
+  const words =
+    stands === "even"
+      ? say`: no colour clearly leads`
+      : stands === "one-colour"
+        ? say`: nearly all is one colour`
+        : "";
   return [
     finding(
-      input.room,
+      room,
       "shares-level",
-      spread ? "works" : "worth-a-look",
+      works ? "works" : "worth-a-look",
       {
-        message: `${first.name} ${first.hundredths}, ${second.name} ${second.hundredths}, all others ${third} parts of a hundred${spread ? "" : ": no colour clearly leads"}.`,
-        reason:
-          "60, 30 and 10 is the rule of thumb for a leading colour, a second and accents (common practice).",
+        message: say`${first.name} ${first.hundredths}, ${second.name} ${second.hundredths}, all others ${third} parts of a hundred${works ? "" : words}.`,
+        reason: say`60, 30 and 10 is the rule of thumb for a leading colour, a second and accents (common practice).`,
       },
-      { first: first.hundredths, second: second.hundredths, others: third },
+      { first: first.hundredths, second: second.hundredths, others: third, stands },
       [],
       ["colours"],
     ),
@@ -124,6 +154,8 @@ function levels(input: FindingInput): Finding[] {
 
 /** Colours: each palette colour carried around the room, each cloth's share in the palette, the strays by name, the shares. */
 export function colourFindings(input: FindingInput): Finding[] {
-  if (input.room.fields.approach === "free") return [];
-  return [...carried(input), ...belonging(input), ...levels(input)];
+  const { approach } = input.room.fields;
+  if (approach === "free") return [];
+  const tied = approach === "restrained" ? [] : belonging(input);
+  return [...carried(input), ...tied, ...levels(input)];
 }

@@ -1,5 +1,7 @@
+import { martindale, wyzenbeek } from "../cardFigures.ts";
 import type { Finding } from "../finding.ts";
 import type { FindingInput } from "../findingInput.ts";
+import type { ClothUse } from "../schemeInput.ts";
 import { finding } from "./make.ts";
 
 /** The word under `suits` that a kind of item asks of its cloth. */
@@ -11,27 +13,38 @@ const NEEDS: Readonly<Record<string, string>> = {
   wallpaper: "walls",
 };
 
-/** Martindale cycles usual for upholstery in a home; from memory (common bands), see the makers' own figures. */
-const DOMESTIC_MARTINDALE = 20_000;
+/** Martindale cycles (ISO 12947) usual for upholstery in a home: the guideline for private spaces of the Association for Contract Textiles. */
+export const LEAST_MARTINDALE = 20_000;
+/** Wyzenbeek double rubs (ASTM D4157) of the same guideline. The two tests do not convert into each other. */
+export const LEAST_WYZENBEEK = 15_000;
 
-/** `25000 martindale` as a number of Martindale cycles, or null for another test or no figure. */
-export function martindale(text: string | undefined): number | null {
-  const found = /([\d., ]+)\s*martindale/i.exec(text ?? "");
-  if (!found) return null;
-  const value = Number((found[1] as string).replace(/[., ]/g, ""));
-  return Number.isFinite(value) && value > 0 ? value : null;
+/** The cloths that show and wear of each item, each once: a lining suits whatever it lines, a welt follows its cover. */
+export function wornUses(input: FindingInput): ClothUse[] {
+  const hidden = new Set(["welt", "lining", "interlining", "trim"]);
+  const done = new Set<string>();
+  return input.uses.filter((use) => {
+    const key = `${use.item} ${use.cloth}`;
+    if (hidden.has(use.surface) || done.has(key)) return false;
+    done.add(key);
+    return true;
+  });
+}
+
+/** True where a cloth stands the rubs of a seat: either test's figure is enough; null where the card gives neither. */
+export function standsRubs(rubs: string | undefined): boolean | null {
+  const one = martindale(rubs);
+  const other = wyzenbeek(rubs);
+  if (one === null && other === null) return null;
+  return (one ?? 0) >= LEAST_MARTINDALE || (other ?? 0) >= LEAST_WYZENBEEK;
 }
 
 /** Fitness: a cloth used for what its card does not name, and upholstery cloth with few rubs. Problems, since they spoil the job. */
 export function fitnessFindings(input: FindingInput): Finding[] {
-  const uses = input.seen.filter((s) => s.item !== null && s.cloth !== null);
-  const done = new Set<string>();
-  return uses.flatMap((use): Finding[] => {
-    const key = `${use.item} ${use.cloth}`;
-    const card = input.cloths.get(use.cloth as string);
+  const { say } = input;
+  return wornUses(input).flatMap((use): Finding[] => {
+    const card = input.cloths.get(use.cloth);
     const need = NEEDS[use.kind];
-    if (!card || !need || done.has(key) || use.surface === "welt") return [];
-    done.add(key);
+    if (!card || !need) return [];
     const out: Finding[] = [];
     const suits = card.fields.suits;
     if (suits && !suits.some((s) => s === need)) {
@@ -41,29 +54,36 @@ export function fitnessFindings(input: FindingInput): Finding[] {
           "not-suited",
           "problem",
           {
-            message: `${card.fields.cloth} is used for ${use.title}, but its card does not name ${need}.`,
-            reason: `Its card says that it suits ${suits.join(", ")}. Ask its supplier before it is ordered.`,
+            message: say`${card.fields.cloth} is used for ${use.title}, but its card does not name ${need}.`,
+            reason: say`Its card says that it suits ${suits.join(", ")}. Ask its supplier before it is ordered.`,
           },
           { suits: suits.join(", ") },
-          [use.item as string, card.id],
+          [use.item, card.id],
           ["items"],
         ),
       );
     }
-    const cycles = martindale(card.fields.rubs);
-    if (need === "upholstery" && cycles !== null && cycles < DOMESTIC_MARTINDALE) {
+    if (need === "upholstery" && standsRubs(card.fields.rubs) === false) {
+      const cycles = martindale(card.fields.rubs);
+      const double = wyzenbeek(card.fields.rubs);
+      const said =
+        cycles === null
+          ? say`${double ?? 0} Wyzenbeek double rubs`
+          : say`${cycles} Martindale rubs`;
       out.push(
         finding(
           input.room,
           "rubs-low",
           "problem",
           {
-            message: `${card.fields.cloth} stands ${cycles} Martindale rubs; for a seat in daily use ${DOMESTIC_MARTINDALE} or more is usual.`,
-            reason:
-              "A cloth that wears through on a seat is the studio's loss. The bands are common practice, from memory; the supplier's advice goes before them.",
+            message: say`${card.fields.cloth} stands ${said}; on ${use.title} ${cycles === null ? LEAST_WYZENBEEK : LEAST_MARTINDALE} or more is usual.`,
+            reason: say`The guideline of the Association for Contract Textiles for private spaces: 20000 Martindale cycles or 15000 Wyzenbeek double rubs. Take the figure as a band; the supplier's advice goes before it.`,
           },
-          { rubs: cycles, usual: DOMESTIC_MARTINDALE },
-          [use.item as string, card.id],
+          {
+            rubs: cycles ?? double ?? 0,
+            usual: cycles === null ? LEAST_WYZENBEEK : LEAST_MARTINDALE,
+          },
+          [use.item, card.id],
           ["items"],
         ),
       );

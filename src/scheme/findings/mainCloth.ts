@@ -8,18 +8,21 @@ const COMPETES_MOTIF = 0.75;
 
 /** One cloth leads; without it, or with two that compete, the eye has nowhere to begin. Not asked of a `free` scheme. */
 export function mainClothFindings(input: FindingInput): Finding[] {
-  if (input.room.fields.approach === "free" || input.roles.length === 0) return [];
+  const { room, say, traditions } = input;
+  const { approach } = room.fields;
+  if (approach === "free" || input.roles.length === 0) return [];
   const main = input.roles.find((r) => r.role === "main");
   if (!main) {
+    // Textures may do without, and a restrained room is told apart by scale and value, not by a leader.
+    if (traditions.has("room-of-textures") || approach === "restrained") return [];
     return [
       finding(
-        input.room,
+        room,
         "no-main-cloth",
         "worth-a-look",
         {
-          message: "No cloth leads this room: every cloth of the mix is plain.",
-          reason:
-            "A patterned room is usually built on one main cloth (common practice). A room of textures may do without.",
+          message: say`No cloth leads this room: every cloth of the mix is plain.`,
+          reason: say`A patterned room is usually built on one main cloth (common practice). A room of textures may do without.`,
         },
         { patterned: 0 },
       ),
@@ -29,19 +32,19 @@ export function mainClothFindings(input: FindingInput): Finding[] {
     (r) =>
       (r.role === "supporting" || r.role === "main") &&
       r !== main &&
+      !traditions.together(r.cloth, main.cloth) &&
       r.areaMm2 >= COMPETES_AREA * main.areaMm2 &&
       (r.motifMm ?? 0) >= COMPETES_MOTIF * (main.motifMm ?? Number.POSITIVE_INFINITY),
   );
   if (rivals.length > 0) {
     return [
       finding(
-        input.room,
+        room,
         "mains-compete",
         "worth-a-look",
         {
-          message: `${listed([main, ...rivals].map((r) => r.name))} compete: they are nearly as large in motif and in what is seen.`,
-          reason:
-            "Two large prints of one weight leave the eye between them (common practice). Give one of them less, or a smaller motif.",
+          message: say`${listed([main, ...rivals].map((r) => r.name))} compete: they are nearly as large in motif and in what is seen.`,
+          reason: say`Two large prints of one weight leave the eye between them (common practice). Give one of them less, or a smaller motif.`,
         },
         { share: main.shareOfCloth, rivalShare: rivals[0]?.shareOfCloth ?? 0 },
         [main, ...rivals].map((r) => r.cloth),
@@ -50,12 +53,12 @@ export function mainClothFindings(input: FindingInput): Finding[] {
   }
   return [
     finding(
-      input.room,
+      room,
       "main-cloth",
       "works",
       {
-        message: `${main.name} leads: ${percent(main.shareOfCloth)} of the cloth that is seen.`,
-        reason: "One cloth that leads gives the eye a place to begin (common practice).",
+        message: say`${main.name} leads: ${percent(main.shareOfCloth)} of the cloth that is seen.`,
+        reason: say`One cloth that leads gives the eye a place to begin (common practice).`,
       },
       { share: main.shareOfCloth, motifMm: main.motifMm ?? 0 },
       [main.cloth],

@@ -4,6 +4,8 @@ import { finding } from "./make.ts";
 
 /** What the cards and photographs say of themselves: no photograph yet, a card and its photograph that differ, an animal marking. */
 export function swatchFindings(input: FindingInput): Finding[] {
+  const { say } = input;
+  const free = input.room.fields.approach === "free";
   return input.roles.flatMap((role): Finding[] => {
     const swatch = input.swatches.get(role.cloth);
     if (!swatch) return [];
@@ -15,8 +17,8 @@ export function swatchFindings(input: FindingInput): Finding[] {
           "no-photograph",
           "worth-a-look",
           {
-            message: `${swatch.name} has no photograph yet.`,
-            reason: "Colours, motif size and its place on the boards rest on the card alone.",
+            message: say`${swatch.name} has no photograph yet.`,
+            reason: say`Colours, motif size and its place on the boards rest on the card alone.`,
           },
           {},
           [role.cloth],
@@ -30,24 +32,23 @@ export function swatchFindings(input: FindingInput): Finding[] {
           "card-and-photo-differ",
           "worth-a-look",
           {
-            message: `The card of ${swatch.name} says ${d.what} ${d.declared}, its photograph ${d.measured}.`,
-            reason: "The card's value is used. Measure the sample and correct whichever is wrong.",
+            message: say`The card of ${swatch.name} says ${d.what} ${d.declared}, its photograph ${d.measured}.`,
+            reason: say`The card's value is used. Measure the sample and correct whichever is wrong.`,
           },
           { declared: d.declared, measured: d.measured },
           [role.cloth],
         ),
       );
     }
-    if (swatch.animal) {
+    if (swatch.animal && !free) {
       out.push(
         finding(
           input.room,
           "animal-marking",
           "works",
           {
-            message: `${swatch.name} is an animal marking: neutral in colour, busy in pattern.`,
-            reason:
-              "It goes with any palette, but counts as a pattern where it touches another (common practice).",
+            message: say`${swatch.name} is an animal marking: neutral in colour, busy in pattern.`,
+            reason: say`It goes with any palette, but counts as a pattern where it touches another (common practice).`,
           },
           { busyness: swatch.busyness ?? 0 },
           [role.cloth],

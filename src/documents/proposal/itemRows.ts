@@ -1,0 +1,84 @@
+import type { TaxedLine } from "../../money/lines.ts";
+import { addMoney, type Money, sumMoney } from "../../units/money.ts";
+import type { ProjectData } from "../projectData.ts";
+import { type Markup, marked } from "../words/marks.ts";
+import { capital, listed } from "../words/phrases.ts";
+
+export interface BudgetRow {
+  readonly what: string;
+  readonly within: string;
+  readonly buys: Markup;
+  readonly sum: string;
+}
+
+/** What the work on a kind is called, where it is not making. */
+const MAKING_WORDS: Readonly<Record<string, string>> = {
+  paint: "painting",
+  wallpaper: "hanging",
+  armchair: "upholstery",
+};
+
+/** What a client pays for some lines: prices, and the tax that comes on top. */
+export function payable(lines: readonly TaxedLine[], included: boolean, currency: string): Money {
+  return sumMoney(
+    lines.map((l) => (included ? l.client : addMoney(l.client, l.tax))),
+    currency,
+  );
+}
+
+/** A row of the budget with the lines that it sums. */
+export interface ItemRow {
+  readonly row: BudgetRow;
+  readonly lines: readonly TaxedLine[];
+}
+
+/** A row for each item of some lines, in the order of the rooms' files. */
+export function itemRows(
+  data: ProjectData,
+  lines: readonly TaxedLine[],
+  print: (m: Money) => string,
+): ItemRow[] {
+  const keys = [...new Set(lines.map((l) => `${l.room}/${l.item}`))];
+  const order = data.rooms.flatMap((r) => r.items.map((i) => `${r.record.id}/${i.record.id}`));
+  keys.sort((a, b) => order.indexOf(a) - order.indexOf(b));
+  const several = data.rooms.length > 1;
+  return keys.map((key) => {
+    const own = lines.filter((l) => `${l.room}/${l.item}` === key);
+    const room = data.rooms.find((r) => r.record.id === own[0]?.room);
+    const item = room?.items.find((i) => i.record.id === own[0]?.item);
+    const cloths = [
+      ...new Set(
+        own
+          .filter((l) => l.cloth && l.what !== "freight" && l.what !== "lining")
+          .map((l) => l.label),
+      ),
+    ];
+    const within =
+      cloths.length > 0 ? listed(cloths) : own.some((l) => l.what === "paint") ? "paint" : "";
+    const title = item
+      ? item.kind.kind === "object"
+        ? (data.objects.get(item.record.title)?.name ?? item.record.title)
+        : `${capital(item.kind.words[data.studio.fields.language as "en-US"].one)}, ${item.record.title.charAt(0).toLowerCase()}${item.record.title.slice(1)}`
+      : key;
+    const parts = new Set(own.map((l) => l.what));
+    const includes = [
+      parts.has("lining") ? "lining" : null,
+      parts.has("making") ? (MAKING_WORDS[item?.kind.kind ?? ""] ?? "making") : null,
+      parts.has("hardware") ? "hardware" : null,
+    ].filter((w): w is string => w !== null);
+    return {
+      lines: own,
+      row: {
+        what: several && room ? `${title}` : title,
+        within:
+          several && room
+            ? [within, room.record.fields.room.toLowerCase()].filter((w) => w !== "").join("; ")
+            : within,
+        buys: marked(includes.length > 0 ? listed(includes) : ""),
+        sum: own.some((l) => l.open)
+          ? `${print(payable(own, data.money.taxIncluded, data.money.currency))} *`
+          : print(payable(own, data.money.taxIncluded, data.money.currency)),
+      },
+    };
+  });
+}

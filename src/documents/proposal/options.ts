@@ -1,0 +1,126 @@
+import type { Swatch } from "../../swatches/swatch.ts";
+import type { Money } from "../../units/money.ts";
+import { money, printMoney, subtractMoney } from "../../units/money.ts";
+import { wordsIn } from "../../units/spelling.ts";
+import type { PictureBook } from "../pictures/pictureBook.ts";
+import type { ChoiceOption, ProjectData } from "../projectData.ts";
+import { escapeHtml, type Markup } from "../words/marks.ts";
+import { capital, listed } from "../words/phrases.ts";
+
+/** One way to make an item, as the client reads it: nothing of it but its own look, its finished cost and what it changes. */
+export interface OptionColumn {
+  readonly title: string;
+  readonly swatches: readonly Markup[];
+  readonly cloths: string;
+  /** What the item comes to finished. */
+  readonly sum: string;
+  /** What it does to the total, in words. */
+  readonly difference: string;
+  readonly changes: readonly string[];
+}
+
+/** An item that the client has still to choose about. */
+export interface OptionBlock {
+  readonly title: string;
+  readonly room: string;
+  readonly columns: readonly OptionColumn[];
+}
+
+/** Width and height of a swatch in an option, in millimetres on paper; cloth stands at one quarter of its size. */
+const SWATCH = { width: 30, height: 22, scale: 4 };
+
+const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
+
+/** A cutting of a cloth, its motif in the middle; its plain colours where there is no photograph. */
+function swatchOf(swatch: Swatch, book: PictureBook, id: string): Markup | null {
+  const { width, height, scale } = SWATCH;
+  const photo = swatch.photo;
+  let inner = "";
+  if (photo?.showsMm) {
+    const high = (photo.heightPx / photo.widthPx) * photo.showsMm;
+    const size = Math.min(1, photo.showsMm / (width * scale), high / (height * scale));
+    const part = { width: width * scale * size, height: height * scale * size };
+    const at = photo.motifAt ?? { x: 0.5, y: 0.5 };
+    const inside = (v: number, whole: number, own: number): number =>
+      Math.max(0, Math.min(whole - own, v * whole - own / 2));
+    const shown = book.crop(
+      swatch,
+      {
+        x: inside(at.x, photo.showsMm, part.width),
+        y: inside(at.y, high, part.height),
+        ...part,
+      },
+      width,
+    );
+    if (shown)
+      inner = `<image href="${escapeHtml(shown.href)}" width="${width}" height="${height}" preserveAspectRatio="xMidYMid slice"/>`;
+  }
+  if (inner === "" && swatch.colours.length > 0) {
+    let y = 0;
+    for (const c of swatch.colours) {
+      inner += `<rect y="${r(y)}" width="${width}" height="${r(c.share * height + 0.05)}" fill="${c.hex}"/>`;
+      y += c.share * height;
+    }
+  }
+  if (inner === "") return null;
+  return {
+    html: `<svg class="option-swatch" viewBox="0 0 ${width} ${height}" role="img" aria-label="${escapeHtml(swatch.name)}" xmlns="http://www.w3.org/2000/svg"><clipPath id="${id}"><rect width="${width}" height="${height}"/></clipPath><g clip-path="url(#${id})">${inner}</g></svg>`,
+  };
+}
+
+function differenceWords(more: Money, stands: boolean, print: (m: Money) => string): string {
+  if (stands) return "As drawn, and in the total.";
+  if (more.minor === 0n) return "The total stays the same.";
+  return more.minor > 0n
+    ? `Adds ${print(more)} to the total.`
+    : `Takes ${print(subtractMoney(money(0, more.currency), more))} off the total.`;
+}
+
+/** The cloths by which an option is known: its face, cover or paper, then the others that are seen. */
+function seenIn(option: ChoiceOption): string[] {
+  const hidden = new Set(["lining", "interlining", "welt", "trim"]);
+  const first = new Set(["face", "cover", "paper"]);
+  const seen = option.uses.filter((use) => !hidden.has(use.surface));
+  const order = [...seen].sort(
+    (a, b) => Number(first.has(b.surface)) - Number(first.has(a.surface)),
+  );
+  return [...new Set(order.map((use) => use.cloth))];
+}
+
+/** The items with options that are still open, each with its ways side by side. Client prices only. */
+export function optionBlocks(data: ProjectData, book: PictureBook, prefix: string): OptionBlock[] {
+  const { language } = data.studio.fields;
+  const say = wordsIn(language);
+  const print = (sum: Money): string => printMoney(sum, language, true);
+  return data.choices
+    .filter((choice) => choice.open && choice.options.length > 1)
+    .map((choice, at): OptionBlock => {
+      const room = data.rooms.find((each) => each.record.id === choice.room);
+      const item = room?.items.find((each) => each.record.id === choice.item);
+      const column = (option: ChoiceOption, n: number): OptionColumn => {
+        const shown = seenIn(option)
+          .slice(0, 2)
+          .flatMap((id) => data.swatches.get(id) ?? []);
+        const lining = option.uses.find((use) => use.surface === "lining")?.cloth;
+        const lined = lining ? data.records.cloths.get(lining)?.fields.cloth : undefined;
+        const names = listed(shown.map((swatch) => swatch.name));
+        const { cost } = option.priced;
+        return {
+          title: option.title,
+          swatches: shown
+            .slice(0, 2)
+            .flatMap((swatch, k) => swatchOf(swatch, book, `${prefix}-${at}-${n}-${k}`) ?? []),
+          cloths: lined ? say`${names}, lined with ${lined}` : names,
+          sum: `${print(cost.client)}${cost.open ? " *" : ""}`,
+          difference: differenceWords(option.priced.more, option.stands, print),
+          changes: option.changes.client,
+        };
+      };
+      const kind = item?.kind.words[language as "en-US"].one ?? "";
+      return {
+        title: item ? `${item.record.title}, ${kind}` : say`An item`,
+        room: data.rooms.length > 1 ? capital(room?.record.fields.room ?? "") : "",
+        columns: choice.options.map(column),
+      };
+    });
+}

@@ -1,0 +1,88 @@
+import type { PlaceShares } from "../../scheme/zones.ts";
+import { printMoney } from "../../units/money.ts";
+import { printCloth } from "../../units/printLength.ts";
+import { wordsIn } from "../../units/spelling.ts";
+import type { ProjectData, RoomData } from "../projectData.ts";
+import { capital } from "../words/phrases.ts";
+
+const percent = (share: number | null): string =>
+  share === null ? "" : `${Math.round(share * 100)} %`;
+const metres = (m: number | null): string => (m === null ? "" : `${m.toFixed(1)} m`);
+
+function placeRow(what: string, p: PlaceShares) {
+  return {
+    place: `${capital(p.place)}${what}`,
+    plain: percent(p.plainShare),
+    colours: p.shares
+      .slice(0, 5)
+      .map((s) => `${s.name} ${s.hundredths}`)
+      .join(", "),
+  };
+}
+
+/** What is seen of a room by height and by wall, and its patterns from the door, the seat and the hand: numbers for the studio alone. */
+export function seenTables(room: RoomData, language: string) {
+  const say = wordsIn(language);
+  return {
+    places: [
+      ...room.scheme.byZone.map((p) => placeRow(" height", p)),
+      ...room.scheme.byWall.map((p) => placeRow(" wall", p)),
+    ],
+    views: room.scheme.views.map((v) => ({
+      name: v.name,
+      door: metres(v.doorM),
+      seat: metres(v.seatM),
+      from: metres(v.readsPlainFromM),
+      reads: [
+        v.plainFromDoor ? say`plain from the door` : "",
+        v.plainFromSeat ? say`plain from the seat` : "",
+        v.plainInHand ? say`plain in the hand` : "",
+      ]
+        .filter((w) => w !== "")
+        .join(", "),
+      colour: v.colourName ?? "",
+    })),
+  };
+}
+
+/** What the options and comparisons of a project come to, at trade and client prices, and what each changes in its room. */
+export function comparedRows(data: ProjectData) {
+  const { language } = data.studio.fields;
+  const print = (sum: Parameters<typeof printMoney>[0]): string => printMoney(sum, language);
+  const options = data.choices.flatMap((choice) =>
+    choice.options.map((option) => ({
+      what: `${choice.room}/${choice.item}: ${option.title}`,
+      trade: print(option.priced.cost.trade),
+      client: print(option.priced.cost.client),
+      more: option.stands ? "as it stands" : print(option.priced.more),
+      notes: [
+        ...option.buys.map((b) => `${data.records.cloths.get(b.cloth)?.fields.cloth}: ${b.text}.`),
+        ...option.changes.client,
+        ...option.changes.studio,
+      ],
+    })),
+  );
+  const cloths = data.compared.map((a) => ({
+    what: `${a.room}: ${a.title}`,
+    trade: print(a.cost.trade),
+    client: print(a.cost.client),
+    more: print(a.more),
+    notes: [],
+  }));
+  return [...options, ...cloths];
+}
+
+/** Cut length against whole bolts, a sentence for each cloth that has a bolt's price. */
+export function boltWords(data: ProjectData): string[] {
+  const { language, units } = data.studio.fields;
+  const print = (sum: Parameters<typeof printMoney>[0]): string => printMoney(sum, language);
+  return data.money.bolts.map((b) => {
+    const bolts = b.boltCount === 1 ? "one whole bolt" : `${b.boltCount} whole bolts`;
+    const end = b.taken
+      ? "Bought by the bolt."
+      : b.worth
+        ? `Whole bolts cost less: write by-the-bolt: [${b.cloth}] in project.md.`
+        : "Cut costs less.";
+    return `${b.name}: ${printCloth(b.need, units)} cut ${print(b.cut)}; ${bolts} ${print(b.bolts)}, with ${printCloth(b.over, units)} over. A bolt pays from ${printCloth(b.breakEven, units)}. ${end}`;
+  });
+}

@@ -1,0 +1,127 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { ItemData, ProjectData, RoomData } from "../documents/projectData.ts";
+import { ITEM_KINDS } from "../items/kinds.ts";
+import { comparedCloths } from "../money/alternatives.ts";
+import { type PriceContext, priceProject } from "../money/priceProject.ts";
+import { phaseOf } from "../records/phaseOf.ts";
+import type { ProjectRecord, Records, StudioRecord } from "../records/records.ts";
+import type { FurnishedRoom } from "../room/furnishRoom.ts";
+import { schemeInputOf } from "../scheme/fromRoom.ts";
+import { roomScheme } from "../scheme/roomScheme.ts";
+import { clothFacts } from "../swatches/clothFacts.ts";
+import { choicesOf } from "./choices.ts";
+import type { Swatches } from "./readSwatches.ts";
+
+/** The colour that the board stands on: the first paint on walls, else the average of the first paper. */
+function wallColour(room: FurnishedRoom, swatches: Swatches): string | null {
+  for (const item of room.items) {
+    const fields = item.record.fields as { on?: unknown; colour?: string };
+    if (
+      item.record.kind === "paint" &&
+      fields.on !== "ceiling" &&
+      fields.on !== "woodwork" &&
+      fields.colour
+    )
+      return fields.colour;
+  }
+  for (const item of room.items) {
+    const cloth =
+      item.record.kind === "wallpaper" ? (item.record.fields as { cloth: string }).cloth : null;
+    if (cloth) return swatches.cloths.get(cloth)?.average ?? null;
+  }
+  return null;
+}
+
+export function roomData(
+  records: Records,
+  room: FurnishedRoom,
+  swatches: Swatches,
+  studio: StudioRecord,
+  on: string,
+): { data: RoomData; diagnostics: readonly Diagnostic[] } {
+  const scheme = roomScheme(
+    schemeInputOf({
+      records,
+      room,
+      swatches: swatches.cloths,
+      objects: swatches.objects,
+      language: studio.fields.language,
+      on,
+    }),
+  );
+  const items = room.items.map(
+    (item): ItemData => ({
+      record: item.record,
+      kind: item.kind,
+      made: item.made,
+      maker: item.maker,
+      phase: phaseOf(item.record, studio, item.kind.phase),
+    }),
+  );
+  return {
+    data: {
+      record: room.plan.room,
+      plan: room.plan,
+      scheme,
+      items,
+      wallColour: wallColour(room, swatches),
+    },
+    diagnostics: scheme.diagnostics,
+  };
+}
+
+/** One project worked out from its records: rooms, quantities, scheme, money, and what its options and comparisons come to. */
+export function projectData(
+  records: Records,
+  studio: StudioRecord,
+  project: ProjectRecord,
+  swatches: Swatches,
+  today: string,
+): { data: ProjectData; diagnostics: readonly Diagnostic[] } {
+  const context: PriceContext = {
+    records,
+    studio,
+    kinds: ITEM_KINDS,
+    lookUps: {
+      cloth: (id: string) => {
+        const card = records.cloths.get(id);
+        return card ? clothFacts(card, swatches.cloths.get(id) ?? null) : null;
+      },
+      objectColours: (id: string) => (swatches.objects.get(id)?.colours ?? []).map((c) => c.hex),
+    },
+  };
+  const dated = project.fields.dated ?? today;
+  const priced = priceProject(context, project);
+  const { quantities, money } = priced;
+  const furnish = (room: FurnishedRoom) => roomData(records, room, swatches, studio, dated);
+  const rooms = quantities.rooms.map(furnish);
+  const choices = choicesOf(
+    context,
+    priced,
+    rooms.map((r) => r.data),
+    (room) => furnish(room).data,
+  );
+  const compared = project.rooms.flatMap((room) => comparedCloths(context, priced, room.id));
+  const data: ProjectData = {
+    studio,
+    records,
+    project,
+    rooms: rooms.map((r) => r.data),
+    swatches: swatches.cloths,
+    objects: swatches.objects,
+    quantities,
+    money,
+    choices: choices.value,
+    compared,
+    dated,
+  };
+  return {
+    data,
+    diagnostics: [
+      ...quantities.diagnostics,
+      ...rooms.flatMap((r) => r.diagnostics),
+      ...money.diagnostics,
+      ...choices.diagnostics,
+    ],
+  };
+}

@@ -1,0 +1,115 @@
+import Big from "big.js";
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { boltChoice } from "../../src/money/bolt.ts";
+import { moneyText } from "../../src/money/moneyText.ts";
+import { moneyJson } from "../../src/money/toJson.ts";
+import { Length } from "../../src/units/length.ts";
+import { money } from "../../src/units/money.ts";
+import { PROJECT, STUDIO_INCHES } from "../quantities/studioOf.ts";
+import { clientOf, pricedOf, tradeOf } from "./priced.ts";
+
+// Price breaks at a full bolt: common practice, no source. Sums by hand, and against big.js.
+
+const YARD = Length.yards(1);
+
+test("24 yd at 38.00 is 912.00; a bolt of 30 yd at 29.00 is 870.00, leaves 6 yd, and pays from 22.89 yd", () => {
+  const choice = boltChoice(
+    Length.yards(24),
+    money(3800, "USD"),
+    { length: Length.yards(30), price: money(2900, "USD") },
+    YARD,
+  );
+  expect(choice).toMatchObject({
+    cut: { minor: 91_200n },
+    bolts: { minor: 87_000n },
+    boltCount: 1,
+    saves: { minor: 4200n },
+    worth: true,
+  });
+  expect(choice.over.over(YARD).toFraction()).toBe("6");
+  // 30 x 29 / 38, exactly.
+  expect(choice.breakEven.over(YARD).toFraction()).toBe("435/19");
+});
+
+test("against a decimal library: cut and bolt prices, and the break-even divides them", () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 1, max: 400 }),
+      fc.integer({ min: 1, max: 20_000 }),
+      fc.integer({ min: 1, max: 20_000 }),
+      fc.integer({ min: 5, max: 60 }),
+      (quarters, cutPrice, boltPrice, length) => {
+        const need = Length.yards(quarters).times("0.25");
+        const choice = boltChoice(
+          need,
+          money(cutPrice, "USD"),
+          { length: Length.yards(length), price: money(boltPrice, "USD") },
+          YARD,
+        );
+        const cut = new Big(cutPrice).times(quarters).div(4).round(0, Big.roundHalfUp);
+        const bolts = new Big(Math.ceil(quarters / 4 / length)).times(length).times(boltPrice);
+        expect(choice.cut.minor.toString()).toBe(cut.toFixed(0));
+        expect(choice.bolts.minor.toString()).toBe(bolts.toFixed(0));
+        expect(choice.worth).toBe(bolts.lt(cut));
+        expect(choice.over.over(YARD).compare(0) >= 0).toBe(true);
+        // Within one bolt, clearly beyond the break-even the bolt costs no more, clearly before it no less.
+        if (choice.boltCount === 1) {
+          const past = need.mm.sub(choice.breakEven.mm).mul(cutPrice).div("914.4");
+          if (past.compare(1) > 0) expect(choice.bolts.minor <= choice.cut.minor).toBe(true);
+          if (past.compare(-1) < 0) expect(choice.bolts.minor >= choice.cut.minor).toBe(true);
+        }
+      },
+    ),
+    { numRuns: process.env.SOAK ? 5000 : 300, seed: 7 },
+  );
+});
+
+const CLOTH = `cloth: Plain\nwidth: 54"\nkind: plain\nprice: { trade: 40, client: 90, per: yard, bolt: { length: 10 yd, trade: 20 } }`;
+const CUSHIONS = `room: Den\nitems:\n  - cushion: Many\n    cloth: plain\n    size: 20" x 20"\n    edge: knife\n    count: 20\n    making: 1\n`;
+const small = (project = PROJECT) => ({
+  studio: STUDIO_INCHES,
+  project,
+  cloths: { plain: CLOTH },
+  rooms: { den: CUSHIONS },
+});
+
+test("a project that buys by the bolt pays for its bolts; the client pays for what is used", () => {
+  const cut = pricedOf(small()).money;
+  const need = cut.bolts[0]?.need.over(YARD).valueOf() ?? 0;
+  expect(need).toBeGreaterThan(5);
+  expect(tradeOf(cut, "cloth")).toEqual([Math.round(need * 4000)]);
+  expect(cut.bolts[0]).toMatchObject({ cloth: "plain", taken: false, worth: true });
+  const bolts = pricedOf(small(`${PROJECT}\nby-the-bolt: [plain]`)).money;
+  const count = bolts.bolts[0]?.boltCount ?? 0;
+  expect(tradeOf(bolts, "cloth")).toEqual([count * 20_000]);
+  expect(clientOf(bolts, "cloth")).toEqual(clientOf(cut, "cloth"));
+  expect(moneyText(bolts, null, "en-US")).toMatch(
+    /whole bolts? .* A bolt pays from 5.*yd\. Bought by the bolt\./,
+  );
+  expect(moneyJson(bolts).bolts[0]).toMatchObject({ taken: true, bolts: count });
+});
+
+test("a cloth without a bolt's price cannot be bought by the bolt: a warning at its line", () => {
+  const { money: none } = pricedOf({
+    ...small(`${PROJECT}\nby-the-bolt: [plain]`),
+    cloths: { plain: CLOTH.replace(/, bolt.*\} \}/, " }") },
+  });
+  expect(none.diagnostics.map((d) => [d.code, d.severity, d.line, d.keyPath])).toEqual([
+    ["bolt-unknown", "warning", 5, "by-the-bolt[0]"],
+  ]);
+});
+
+test("a minimum cut is paid for whole", () => {
+  const one = `room: Den\nitems:\n  - cushion: One\n    cloth: plain\n    size: 20" x 20"\n    edge: knife\n    making: 1\n`;
+  const priced = (more: string) =>
+    pricedOf({
+      ...small(),
+      rooms: { den: one },
+      cloths: {
+        plain: `cloth: Plain\nwidth: 54"\nkind: plain\nprice: { trade: 40, per: yard${more} }`,
+      },
+    }).money;
+  expect(tradeOf(priced(""), "cloth")).toEqual([3000]);
+  expect(tradeOf(priced(", minimum: 3 yd"), "cloth")).toEqual([12_000]);
+});
