@@ -105,9 +105,9 @@ function acrossRule(cut: ItemCut, width: Grains, cloth: PlannedCloth): AcrossRul
   }
   const horizontal = cloth.pattern?.horizontal ?? 0;
   if (across.how === "free" || horizontal === 0) return { rule: "free" };
-  // Left edge + fromLeft = motifX, modulo the repeat across.
-  const residue = mod(grainsNearest(cloth.motifX.minus(across.fromLeft)), horizontal);
-  return { rule: "register", residue };
+  // Left edge + fromLeft = motifX, modulo the repeat across. Not brought into the first repeat: on half-drop cloth the planner
+  // counts its columns from here, so that pieces of every width agree on which column hangs lower.
+  return { rule: "register", residue: grainsNearest(cloth.motifX.minus(across.fromLeft)) };
 }
 
 function alongRule(from: RoomCut, cloth: PlannedCloth, choices: Choices): AlongRule {

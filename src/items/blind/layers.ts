@@ -1,10 +1,10 @@
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
+import { planStrips, type Strips } from "../joinStrips.ts";
 import type { Notes } from "../notes.ts";
 import type { BlindSize } from "./measure.ts";
 import type { Sections } from "./sections.ts";
-import { planStrips, type Strips } from "./strips.ts";
 
 /** A lining or interlining as it is cut. */
 export interface BlindLayer {

@@ -4,13 +4,13 @@ import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { centredPlace } from "../centredMotif.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
+import { planStrips, type Strips } from "../joinStrips.ts";
 import type { Notes } from "../notes.ts";
 import { type HandbookCut, handbookCut, selvedgeMatch } from "../selvedgeMatch.ts";
 import { type BlindLayer, layerOf } from "./layers.ts";
 import { type BlindSize, measureBlind } from "./measure.ts";
 import type { BlindFields } from "./schema.ts";
 import { chooseSections, type Sections } from "./sections.ts";
-import { planStrips, type Strips } from "./strips.ts";
 
 /** Every size that the drawing and the sheet of a Roman blind need. */
 export interface BlindPlan {

@@ -3,11 +3,11 @@ import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { centredPlace } from "../centredMotif.ts";
+import { type EdgeWelt, edgeWelt, weltCut, weltWorking } from "../edgeWelt.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed, WorkingLine } from "../itemKind.ts";
 import { cordNeed } from "../welt.ts";
 import { type Bolster, bolsterOf } from "./bolster.ts";
 import { type Boxing, boxingCuts, boxingOf } from "./boxing.ts";
-import { type CushionWelt, cushionWelt, weltCut, weltWorking } from "./cushionWelt.ts";
 import { type CushionForm, formFaults, formOf } from "./forms.ts";
 import { cushionHandbook } from "./handbook.ts";
 import type { CushionFields } from "./schema.ts";
@@ -33,7 +33,7 @@ export interface CushionMade extends Made {
   readonly zip: Length | null;
   readonly faceCentred: boolean;
   readonly backCentred: boolean;
-  readonly welt: CushionWelt | null;
+  readonly welt: EdgeWelt | null;
   readonly insert: readonly [Length, Length, ...Length[]];
   readonly filling: "feather" | "fibre" | "foam";
 }
@@ -192,7 +192,7 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
 
   const round = outside[0].plus(outside[1]).times(2);
   const edges = bolster?.edges ?? (form === "box" ? round.times(2) : round);
-  const welt = cushionWelt(fields, context, seam, edges, form === "box" || bolster ? 2 : 1);
+  const welt = edgeWelt(fields, context, seam, edges, form === "box" || bolster ? 2 : 1);
   if (welt) {
     cuts.push(weltCut(welt, context));
     working.push(...weltWorking(welt, count, context));

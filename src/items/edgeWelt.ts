@@ -1,32 +1,45 @@
-import type { Length } from "../../units/length.ts";
-import { printLength, printSize } from "../../units/printLength.ts";
-import type { ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
-import { stripForCord, type WeltReserve, weltReserve } from "../welt.ts";
-import type { CushionFields } from "./schema.ts";
+import type { Length } from "../units/length.ts";
+import { printLength, printSize } from "../units/printLength.ts";
+import type { ItemContext, ItemCut, WorkingLine } from "./itemKind.ts";
+import { stripForCord, type WeltReserve, weltReserve } from "./welt.ts";
 
-export interface CushionWelt {
+/** What an item says of its edge: `knife` and the like, or the cloth of its welt. */
+export interface Edged {
+  readonly count?: number | undefined;
+  readonly edge?:
+    | string
+    | {
+        readonly welt: string;
+        readonly cord?: Length | undefined;
+        readonly cut?: "bias" | "straight" | undefined;
+      }
+    | undefined;
+}
+
+/** The welt of one item's edges. Its kind declares the allowances welt-strip, welt-lap, bias-extra and join-turning. */
+export interface EdgeWelt {
   readonly cloth: string;
   readonly cut: "bias" | "straight";
   readonly strip: Length;
   readonly perimeter: Length;
   /** Lap of one join. */
   readonly lap: Length;
-  /** Runs of welt on one cushion, each with its own lap: two on a box and on a bolster. */
+  /** Runs of welt on one, each with its own lap: two on a box cushion and on a bolster. */
   readonly runs: number;
-  /** Of one cushion: perimeter of all its runs, and a lap each. */
+  /** Of one: perimeter of all its runs, and a lap each. */
   readonly each: Length;
   readonly total: Length;
   readonly reserve: WeltReserve;
 }
 
-/** The welt of all the cushions, or null where it has none: `perimeter` is what its `runs` measure together, and each has its lap. */
-export function cushionWelt(
-  fields: CushionFields,
+/** The welt of all of the count, or null where it has none: `perimeter` is what its `runs` measure together, and each has its lap. */
+export function edgeWelt(
+  fields: Edged,
   context: ItemContext,
   seam: Length,
   perimeter: Length,
   runs: number,
-): CushionWelt | null {
+): EdgeWelt | null {
   const edge = fields.edge;
   if (edge === undefined || typeof edge === "string") return null;
   const cord = edge.cord && !edge.cord.isZero() ? edge.cord : null;
@@ -48,7 +61,7 @@ export function cushionWelt(
 }
 
 /** Cloth set aside for the welt as one piece to cut. */
-export function weltCut(welt: CushionWelt, context: ItemContext): ItemCut {
+export function weltCut(welt: EdgeWelt, context: ItemContext): ItemCut {
   const p = (l: Length) => printLength(l, context.units);
   return {
     piece:
@@ -66,7 +79,7 @@ export function weltCut(welt: CushionWelt, context: ItemContext): ItemCut {
   };
 }
 
-export function weltWorking(welt: CushionWelt, count: number, context: ItemContext): WorkingLine[] {
+export function weltWorking(welt: EdgeWelt, count: number, context: ItemContext): WorkingLine[] {
   const { units } = context;
   const p = (l: Length) => printLength(l, units);
   const bias = welt.cut === "bias";

@@ -1,4 +1,4 @@
-import type { Length } from "../../units/length.ts";
+import type { Length } from "../units/length.ts";
 
 /** How a blind wider than its cloth is joined: whole widths with one in the middle, and equal strips at the sides. */
 export interface Strips {
