@@ -135,4 +135,6 @@ export interface Drawing {
   /** What it shows, in words, for those who cannot see it. */
   readonly title: string;
   readonly description: string;
+  /** On a maker's sheet it stands below the views, over the whole width: pieces laid flat. */
+  readonly below?: true;
 }

@@ -4,7 +4,15 @@ import { nearest } from "./suggest.ts";
 import { sameWord } from "./vocabulary.ts";
 
 /** What makers do beside the making of a kind of item. */
-export const WORKS = ["fitting", "hanging", "painting", "lining", "delivery", "measuring"] as const;
+export const WORKS = [
+  "fitting",
+  "hanging",
+  "painting",
+  "lining",
+  "delivery",
+  "measuring",
+  "upholstery",
+] as const;
 
 /**
  * What a maker makes or does: a kind of item (in either vocabulary, one or many), one of the works, or other words, since a maker

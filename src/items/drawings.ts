@@ -1,10 +1,10 @@
-import { armchairDrawing } from "./armchair/drawing.ts";
 import { blindDrawing } from "./blind/drawing.ts";
 import { curtainsDrawing } from "./curtains/drawing.ts";
 import { cushionDrawing } from "./cushion/drawing.ts";
 import type { ItemDrawing } from "./itemDrawing.ts";
 import { objectDrawing } from "./object/drawing.ts";
 import { paintDrawing } from "./paint/drawing.ts";
+import { armchairDrawing } from "./upholstery/armchair/drawing.ts";
 import { wallpaperDrawing } from "./wallpaper/drawing.ts";
 
 /** How each kind of item is drawn and described, one line a kind; only documents/ reads it. */

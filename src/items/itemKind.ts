@@ -227,6 +227,8 @@ export interface ItemKind<F = never, M extends Made = Made> {
   zone(fields: F, made?: M): HeightZone;
   /** Who makes it: the word looked for in a maker's `makes`. */
   readonly trade: string;
+  /** Other words in a maker's `makes` that take this kind in: `upholsterer`, or a kind that the same hands make. */
+  readonly alsoMadeAs?: readonly string[];
   /** Cards that it uses, by surface: cloth references to check and to show. */
   readonly cloths: (fields: F) => readonly {
     readonly surface: string;

@@ -1,10 +1,10 @@
-import { armchairKind } from "./armchair/kind.ts";
 import { blindKind } from "./blind/kind.ts";
 import { curtainsKind } from "./curtains/kind.ts";
 import { cushionKind } from "./cushion/kind.ts";
 import type { ItemKind } from "./itemKind.ts";
 import { objectKind } from "./object/kind.ts";
 import { paintKind } from "./paint/kind.ts";
+import { armchairKind } from "./upholstery/armchair/kind.ts";
 import { wallpaperKind } from "./wallpaper/kind.ts";
 
 /** Every kind of item that a room file may name, one line a kind. */

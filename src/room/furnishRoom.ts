@@ -90,7 +90,12 @@ export function makerOf(
 ): string | null {
   const said = commonFields(record).maker;
   if (said !== undefined) return said;
-  const words: readonly string[] = [kind.trade, kind.kind, ...kind.synonyms];
+  const words: readonly string[] = [
+    kind.trade,
+    kind.kind,
+    ...kind.synonyms,
+    ...(kind.alsoMadeAs ?? []),
+  ];
   const makers = Object.entries(studio?.fields.makers ?? {});
   const first = makers.find(([, maker]) =>
     maker.makes.some((word) => words.includes(word.trim().toLowerCase().replace(/\s+/g, "-"))),

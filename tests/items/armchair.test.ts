@@ -1,11 +1,11 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { armchairAllowances } from "../../src/items/armchair/allowances.ts";
-import { armchairSeen } from "../../src/items/armchair/area.ts";
-import { repeatSurcharge } from "../../src/items/armchair/estimate.ts";
-import { makeArmchair } from "../../src/items/armchair/pieces.ts";
-import { armchairSchema } from "../../src/items/armchair/schema.ts";
 import { handbookRows } from "../../src/items/handbookRows.ts";
+import { armchairAllowances } from "../../src/items/upholstery/armchair/allowances.ts";
+import { armchairSeen } from "../../src/items/upholstery/armchair/area.ts";
+import { makeArmchair } from "../../src/items/upholstery/armchair/pieces.ts";
+import { armchairSchema } from "../../src/items/upholstery/armchair/schema.ts";
+import { repeatSurcharge } from "../../src/items/upholstery/estimate.ts";
 import { Length } from "../../src/units/length.ts";
 import {
   type ContextAsk,

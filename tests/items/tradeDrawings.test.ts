@@ -1,8 +1,6 @@
 import { expect, test } from "vitest";
 import { renderDrawing } from "../../src/drawing/renderDrawing.ts";
 import type { Drawing, Shape } from "../../src/drawing/shape.ts";
-import { armchairDrawing } from "../../src/items/armchair/drawing.ts";
-import { armchairKind } from "../../src/items/armchair/kind.ts";
 import { cushionDrawing } from "../../src/items/cushion/drawing.ts";
 import { cushionKind } from "../../src/items/cushion/kind.ts";
 import { ITEM_DRAWINGS } from "../../src/items/drawings.ts";
@@ -14,6 +12,8 @@ import { objectDrawing } from "../../src/items/object/drawing.ts";
 import { objectKind } from "../../src/items/object/kind.ts";
 import { paintDrawing } from "../../src/items/paint/drawing.ts";
 import { paintKind } from "../../src/items/paint/kind.ts";
+import { armchairDrawing } from "../../src/items/upholstery/armchair/drawing.ts";
+import { armchairKind } from "../../src/items/upholstery/armchair/kind.ts";
 import { wallpaperDrawing } from "../../src/items/wallpaper/drawing.ts";
 import { wallpaperKind } from "../../src/items/wallpaper/kind.ts";
 import { parseLength } from "../../src/units/parseLength.ts";

@@ -1,9 +1,9 @@
-import { armchairSchema } from "../../src/items/armchair/schema.ts";
 import { blindSchema } from "../../src/items/blind/schema.ts";
 import { curtainsSchema } from "../../src/items/curtains/schema.ts";
 import { cushionSchema } from "../../src/items/cushion/schema.ts";
 import { objectItemSchema } from "../../src/items/object/schema.ts";
 import { paintSchema } from "../../src/items/paint/schema.ts";
+import { armchairSchema } from "../../src/items/upholstery/armchair/schema.ts";
 import { wallpaperSchema } from "../../src/items/wallpaper/schema.ts";
 import type { ItemTable } from "../../src/records/itemTable.ts";
 

@@ -24,6 +24,8 @@ import { lookUpsOf } from "./lookUps.ts";
 /** A workshop drawing fits this box on paper, millimetres. */
 const DRAWING_WIDTH = 118;
 const DRAWING_HEIGHT = 102;
+/** What stands below the views. */
+const BELOW_HEIGHT = 84;
 const SCALES = [1, 2, 2.5, 4, 5, 6, 8, 10, 12, 15, 16, 20, 24, 25, 30, 32, 36, 40, 48, 50];
 
 /** A drawing at the largest of the usual scales at which it and its dimensions fit the box. */
@@ -58,15 +60,18 @@ function drawings(
   const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
   if (!entry) return [];
   const all = entry.workshop(item.record.fields as never, item.made as never, context);
-  const beside = all.length > 1 && all.every((d) => d.heightMm > d.widthMm * 0.6);
-  const width = beside ? (DRAWING_WIDTH - 4) / all.length : DRAWING_WIDTH;
+  const views = all.filter((d) => !d.below);
+  const beside = views.length > 1 && views.every((d) => d.heightMm > d.widthMm * 0.6);
+  const width = beside ? (DRAWING_WIDTH - 4) / views.length : DRAWING_WIDTH;
   const heights = (at: number): number =>
-    beside ? 96 : at === 0 ? (all.length > 1 ? 86 : DRAWING_HEIGHT) : 40;
+    beside ? 96 : at === 0 ? (views.length > 1 ? 86 : DRAWING_HEIGHT) : 40;
   // Drawings that stand side by side share one scale, the smaller one's.
-  const scales = all.map((d, at) => workshopDrawing(d, "", width, heights(at)).scale);
+  const scales = views.map((d, at) => workshopDrawing(d, "", width, heights(at)).scale);
   const shared = beside ? Math.max(...scales) : null;
-  return all.map((drawing, at) => {
-    const scale = shared ?? (scales[at] as number);
+  return [...views, ...all.filter((d) => d.below)].map((drawing, at) => {
+    const scale = drawing.below
+      ? workshopDrawing(drawing, "", DRAWING_WIDTH, BELOW_HEIGHT).scale
+      : (shared ?? (scales[at] as number));
     const { svg } = renderDrawing(drawing, {
       scale: 1 / scale,
       bindings: () => null,

@@ -1,5 +1,5 @@
-import { rect, roundedRect } from "../../drawing/paths.ts";
-import type { Drawing, Shape } from "../../drawing/shape.ts";
+import { rect, roundedRect } from "../../../drawing/paths.ts";
+import type { Drawing, Shape } from "../../../drawing/shape.ts";
 import type { ArmchairMade } from "./pieces.ts";
 import type { ArmchairFields } from "./schema.ts";
 import { chairShape } from "./shapeOfChair.ts";

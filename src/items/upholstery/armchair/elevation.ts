@@ -1,10 +1,10 @@
-import { arc, circle, line, rect, roundedRect } from "../../drawing/paths.ts";
-import type { Drawing, Fill, Shape } from "../../drawing/shape.ts";
-import { printSize } from "../../units/printLength.ts";
-import { FLAT, face, floorShadow, leg, PADDED, roundedBand, stroke } from "../clothFace.ts";
-import type { DrawingContext } from "../itemDrawing.ts";
-import { mirrorPath } from "../mirrorPath.ts";
-import type { ChairPiece } from "./columnOf.ts";
+import { arc, circle, line, rect, roundedRect } from "../../../drawing/paths.ts";
+import type { Drawing, Fill, Shape } from "../../../drawing/shape.ts";
+import { printSize } from "../../../units/printLength.ts";
+import { FLAT, face, floorShadow, leg, PADDED, roundedBand, stroke } from "../../clothFace.ts";
+import type { DrawingContext } from "../../itemDrawing.ts";
+import { mirrorPath } from "../../mirrorPath.ts";
+import type { PieceName } from "../pieceTable.ts";
 import { openFront } from "./openChair.ts";
 import { armOutline, backOutline, seatOutline, wingOutline } from "./outlines.ts";
 import type { ArmchairMade } from "./pieces.ts";
@@ -14,7 +14,7 @@ import { type ChairShape, chairShape } from "./shapeOfChair.ts";
 const WELT_MM = 8;
 
 /** Which surface shows on a part of the chair: a piece's own cloth where it has one, else the cover's. */
-function surfaceOf(made: ArmchairMade, ...names: ChairPiece[]): string {
+function surfaceOf(made: ArmchairMade, ...names: PieceName[]): string {
   for (const name of names) {
     const piece = made.pieces.find((p) => p.piece === name);
     if (piece) return piece.surface;

@@ -1,4 +1,5 @@
-import type { ItemKind } from "../itemKind.ts";
+import type { ItemKind } from "../../itemKind.ts";
+import { coverCloths } from "../coverCloths.ts";
 import { armchairAllowances } from "./allowances.ts";
 import { armchairSeen } from "./area.ts";
 import { type ArmchairMade, makeArmchair } from "./pieces.ts";
@@ -16,14 +17,9 @@ export const armchairKind: ItemKind<ArmchairFields, ArmchairMade> = {
   allowances: armchairAllowances,
   phase: 3,
   zone: () => "seat",
-  trade: "armchair",
-  cloths: (fields) => [
-    { surface: "cover", cloth: fields.cloth, keyPath: ["cloth"] },
-    ...(fields.pieces ?? []).flatMap((p, at) =>
-      p.cloth ? [{ surface: p.piece, cloth: p.cloth, keyPath: ["pieces", at, "cloth"] }] : [],
-    ),
-    ...(fields.welt ? [{ surface: "welt", cloth: fields.welt, keyPath: ["welt"] }] : []),
-  ],
+  trade: "upholstery",
+  alsoMadeAs: ["upholsterer"],
+  cloths: coverCloths,
   make: makeArmchair,
   seen: armchairSeen,
 };

@@ -1,4 +1,4 @@
-import type { ItemDrawing } from "../itemDrawing.ts";
+import type { ItemDrawing } from "../../itemDrawing.ts";
 import { armchairElevation } from "./elevation.ts";
 import type { ArmchairMade } from "./pieces.ts";
 import { armchairPlan } from "./plan.ts";

@@ -2,11 +2,12 @@ import type { Length } from "../../units/length.ts";
 import { printCloth, printLength, printSize } from "../../units/printLength.ts";
 import type { ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
 import { type WeltReserve, weltReserve } from "../welt.ts";
-import type { ArmchairFields } from "./schema.ts";
+import type { CoverJob } from "./job.ts";
 
 export interface CoverWelt {
   readonly cloth: string;
-  /** Of one chair. */
+  readonly cut: "bias" | "straight";
+  /** Of one. */
   readonly each: Length;
   readonly length: Length;
   readonly strip: Length;
@@ -15,34 +16,36 @@ export interface CoverWelt {
   readonly measured: boolean;
 }
 
-/** The welt of all the chairs, on the bias; null where none is asked for. */
-export function coverWelt(fields: ArmchairFields, context: ItemContext): CoverWelt | null {
-  if (!fields.welt) return null;
-  const each = fields["welt-length"] ?? context.length("welt-length");
-  const length = each.times(fields.count ?? 1);
+/** The welt of the whole job, as a bias square or straight strips; null where none is asked for. */
+export function coverWelt(job: CoverJob, context: ItemContext): CoverWelt | null {
+  if (!job.welt) return null;
+  const each = job.weltLength ?? context.length("welt-length");
+  const length = each.times(job.count);
   const strip = context.length("welt-strip");
   const reserve = weltReserve({
     length,
     strip,
-    cut: "bias",
+    cut: job.weltCut,
     biasExtra: context.ratio("bias-extra"),
     joinTurning: context.length("join-turning"),
-    usableWidth: context.cloth(fields.welt)?.usableWidth ?? null,
+    usableWidth: context.cloth(job.welt)?.usableWidth ?? null,
     units: context.units,
   });
   return {
-    cloth: fields.welt,
+    cloth: job.welt,
+    cut: job.weltCut,
     each,
     length,
     strip,
     reserve,
-    measured: fields["welt-length"] !== undefined,
+    measured: job.weltLength !== null,
   };
 }
 
 export function weltCut(welt: CoverWelt, context: ItemContext): ItemCut {
   return {
-    piece: "welt, on the bias",
+    piece:
+      welt.cut === "bias" ? "welt, on the bias" : `welt, ${welt.reserve.strips} straight strips`,
     surface: "welt",
     cloth: welt.cloth,
     width: welt.reserve.width,
@@ -60,7 +63,10 @@ export function weltWorking(welt: CoverWelt, context: ItemContext): WorkingLine 
   const { units } = context;
   return {
     what: "Welt",
-    sum: `root of ${printCloth(welt.length, units)} × ${printLength(welt.strip, units)} strip, and a share more`,
+    sum:
+      welt.cut === "bias"
+        ? `root of ${printCloth(welt.length, units)} × ${printLength(welt.strip, units)} strip, and ${context.ratio("bias-extra").sub(1).mul(100).toString()} % more area`
+        : `${printCloth(welt.length, units)} in ${welt.reserve.strips} strips of ${printLength(welt.strip, units)}, with their joins`,
     result: printSize([welt.reserve.width, welt.reserve.height], units),
     rounded: units === "inches" ? "up to the whole inch" : "up to the whole centimetre",
   };

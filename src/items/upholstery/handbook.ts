@@ -12,7 +12,7 @@ export interface ClothLength {
  * The handbook's length of each cloth: pieces in rows across it, matched ones up to whole repeats, the welt's square on top; or,
  * by type, the range's upper end and the usual cloth for the welt.
  */
-export function chairHandbook(
+export function coverHandbook(
   cuts: readonly ItemCut[],
   cloth: (id: string) => ClothFacts | null,
   estimate: { readonly cover: ClothLength | null; readonly welt: ClothLength | null },

@@ -1,10 +1,11 @@
-import { arc, line, rect, roundedRect } from "../../drawing/paths.ts";
-import type { Dimension, Drawing, Shape } from "../../drawing/shape.ts";
-import { printLength } from "../../units/printLength.ts";
-import { leg, stroke } from "../clothFace.ts";
-import type { DrawingContext } from "../itemDrawing.ts";
-import { type ChairPiece, pieceWords } from "./columnOf.ts";
-import type { CoverPiece } from "./coverPiece.ts";
+import { arc, line, rect, roundedRect } from "../../../drawing/paths.ts";
+import type { Dimension, Drawing, Shape } from "../../../drawing/shape.ts";
+import { printLength } from "../../../units/printLength.ts";
+import { leg, stroke } from "../../clothFace.ts";
+import type { DrawingContext } from "../../itemDrawing.ts";
+import type { CoverPiece } from "../coverPiece.ts";
+import { flatPieces } from "../flatPieces.ts";
+import { type PieceName, pieceWords } from "../pieceTable.ts";
 import { frontShapes } from "./elevation.ts";
 import { openParts, openSide } from "./openChair.ts";
 import {
@@ -31,7 +32,7 @@ interface Spot {
   readonly motif?: boolean;
 }
 
-function frontSpots(c: ChairShape): Partial<Record<ChairPiece, Spot>> {
+function frontSpots(c: ChairShape): Partial<Record<PieceName, Spot>> {
   const mid = c.width / 2;
   if (c.open) {
     const { pad, panelFoot } = openParts(c);
@@ -58,7 +59,7 @@ function frontSpots(c: ChairShape): Partial<Record<ChairPiece, Spot>> {
   };
 }
 
-function sideSpots(c: ChairShape): Partial<Record<ChairPiece, Spot>> {
+function sideSpots(c: ChairShape): Partial<Record<PieceName, Spot>> {
   if (c.open) {
     const { pad } = openParts(c);
     return {
@@ -76,7 +77,7 @@ function sideSpots(c: ChairShape): Partial<Record<ChairPiece, Spot>> {
 }
 
 /** Letters, leaders and lozenges of the pieces that this view shows. */
-function marks(pieces: readonly CoverPiece[], spots: Partial<Record<ChairPiece, Spot>>): Shape[] {
+function marks(pieces: readonly CoverPiece[], spots: Partial<Record<PieceName, Spot>>): Shape[] {
   const taken = new Map<string, number>();
   return pieces.flatMap((piece): Shape[] => {
     const spot = spots[piece.piece];
@@ -241,5 +242,6 @@ export function armchairWorkshop(
         },
       ],
     },
+    ...flatPieces(made, context),
   ];
 }

@@ -1,4 +1,4 @@
-import type { PathData } from "../../drawing/shape.ts";
+import type { PathData } from "../../../drawing/shape.ts";
 import type { ChairShape } from "./shapeOfChair.ts";
 
 const f = (n: number) => n.toFixed(1);

@@ -1,0 +1,4 @@
+import { seatAllowances } from "../allowances.ts";
+
+/** What is added to an armchair's pieces, and what is taken for a welt that nobody measured. */
+export const armchairAllowances = seatAllowances({ inches: "12 yd", centimetres: "11 m" }, "chair");

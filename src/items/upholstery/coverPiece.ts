@@ -1,0 +1,184 @@
+import type { Length } from "../../units/length.ts";
+import { printLength, printSize } from "../../units/printLength.ts";
+import { centredPlace, hasMotif } from "../centredMotif.ts";
+import type { AcrossMatch, AlongMatch, ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
+import { selvedgeMatch } from "../selvedgeMatch.ts";
+import type { CoverJob, PieceEntry } from "./job.ts";
+import { type JoinedPart, joinPiece } from "./joinPiece.ts";
+import { isColumn, isPaired, isSewn, type PieceName, pieceWords, tucksOf } from "./pieceTable.ts";
+
+/** One piece of one thing, as it is cut. */
+export interface CoverPiece {
+  /** A, B, C …: the same on the drawing, in the list and on the cloth. */
+  readonly letter: string;
+  readonly piece: PieceName;
+  readonly cloth: string;
+  readonly surface: string;
+  readonly finished: readonly [Length, Length];
+  readonly cut: readonly [Length, Length];
+  readonly count: number;
+  /** A motif stands in its middle, across and along. */
+  readonly centred: boolean;
+  /** A motif's column runs down its middle, so that back, seat and front line up. */
+  readonly inColumn: boolean;
+  /** It may lie a quarter turned on the cloth, because its line says so. */
+  readonly turned: boolean;
+  /** It is laid sideways: its width runs along the cloth. */
+  readonly sideways: boolean;
+  /** Parts that are joined, from left to right; null for a piece without a join. */
+  readonly parts: readonly JoinedPart[] | null;
+  readonly because: string;
+}
+
+/** What is added to a piece's width and length, and the words for it. */
+function additionOf(entry: PieceEntry, job: CoverJob, context: ItemContext) {
+  const { units } = context;
+  if (entry.added) return entry.added;
+  if (job.loose || isSewn(entry.piece)) {
+    const seams = context.length(job.loose ? "loose-seam" : "seam").times(2);
+    const [across, along] = job.loose ? tucksOf(entry.piece) : [0, 0];
+    if (across === 0 && along === 0)
+      return { width: seams, length: seams, words: "2 seams each way" };
+    const tuck = context.length("tuck-in");
+    const tucks = [
+      across > 0 ? `${across} × ${printLength(tuck, units)} tuck-in across` : "",
+      along > 0 ? `${printLength(tuck, units)} tuck-in along` : "",
+    ].filter(Boolean);
+    return {
+      width: seams.plus(tuck.times(across)),
+      length: seams.plus(tuck.times(along)),
+      words: `2 seams each way + ${tucks.join(" + ")}`,
+    };
+  }
+  const pull = context.length("pull");
+  return { width: pull, length: pull, words: `${printLength(pull, units)} pull each way` };
+}
+
+/** One entry measured and placed, and how its cut size comes about. */
+export function coverPiece(
+  job: CoverJob,
+  at: number,
+  context: ItemContext,
+): { readonly piece: CoverPiece; readonly added: Length; readonly working: WorkingLine } {
+  const entry = job.entries[at] as PieceEntry;
+  const { units } = context;
+  const [width, length] = entry.size;
+  const add = additionOf(entry, job, context);
+  const count = entry.count ?? (isPaired(entry.piece) ? 2 : 1);
+  const cut = [width.plus(add.width), length.plus(add.length)] as const;
+  const cloth = entry.cloth ?? job.cloth;
+  const facts = context.cloth(cloth);
+  const motif = hasMotif(facts);
+  // A motif in the middle stands upright: a centred piece does not turn, and nothing is centred on cloth that runs sideways.
+  const centred = entry.centred === true && motif && !job.railroad;
+  const turned = entry.mayTurn === true && !centred && !job.railroad;
+  const usable = facts?.usableWidth ?? null;
+  const tooWide = usable !== null && cut[0].isMoreThan(usable) && !job.railroad;
+  const parts =
+    tooWide && usable && entry.join && !turned
+      ? joinPiece(cut[0], usable, context.length("join-turning"), entry.join)
+      : null;
+  const fits = motif && centredPlace(facts, ...cut).fits;
+  const sum = `${printSize([width, length], units)} + ${add.words}${entry.count === undefined && count === 2 ? "; one for each side" : ""}`;
+  const piece: CoverPiece = {
+    letter: letterAt(at),
+    piece: entry.piece,
+    cloth,
+    surface: entry.cloth ? entry.piece : "cover",
+    finished: [width, length],
+    cut,
+    count,
+    centred,
+    inColumn:
+      isColumn(entry.piece) && fits && facts?.repeat?.across != null && !turned && !job.railroad,
+    turned,
+    sideways: job.railroad,
+    parts,
+    because: sum,
+  };
+  const working: WorkingLine = {
+    what: `${piece.letter} ${pieceWords(entry.piece)}${count > 1 ? ` × ${count}` : ""}`,
+    sum,
+    result: printSize(cut, units),
+    rounded: null,
+  };
+  return { piece, added: add.width, working };
+}
+
+/** The piece as it is cut for all of the job: centred across and along, in the motif's column, level with its pair, joined, or free. */
+export function coverCuts(piece: CoverPiece, job: CoverJob, context: ItemContext): ItemCut[] {
+  const facts = context.cloth(piece.cloth);
+  const matched = facts?.repeat != null && facts.repeat.match !== "free";
+  const centre = centredPlace(facts, ...piece.cut);
+  const words = pieceWords(piece.piece);
+  const series = `${job.title}, ${words}`;
+  const common = {
+    surface: piece.surface,
+    cloth: piece.cloth,
+    count: piece.count * job.count,
+    because: piece.because,
+  };
+  if (piece.sideways)
+    return [
+      {
+        ...common,
+        piece: words,
+        width: piece.cut[1],
+        height: piece.cut[0],
+        mayTurn: false,
+        across: { how: "free" },
+        along: { how: "free" },
+        because: `${piece.because}; cloth sideways`,
+      },
+    ];
+  if (piece.parts) {
+    const shifts = facts ? selvedgeMatch(facts).shifts : false;
+    return piece.parts.map((part): ItemCut => {
+      const joined = shifts ? part.step % 2 : 0;
+      const along: AlongMatch = !matched
+        ? { how: "free" }
+        : piece.centred
+          ? { how: "motif-at", aboveFoot: piece.cut[1].dividedBy(2), joined }
+          : { how: "level", series, joined };
+      return {
+        ...common,
+        piece: `${words}, ${part.name}`,
+        width: part.width,
+        height: piece.cut[1],
+        mayTurn: false,
+        across:
+          part.selvedge === null
+            ? { how: "whole-width" }
+            : matched
+              ? { how: "selvedge", side: part.selvedge }
+              : { how: "free" },
+        along,
+      };
+    });
+  }
+  const across: AcrossMatch = piece.centred || piece.inColumn ? centre.across : { how: "free" };
+  const along: AlongMatch = piece.centred
+    ? centre.along
+    : matched && isPaired(piece.piece) && !piece.turned
+      ? { how: "level", series, joined: 0 }
+      : { how: "free" };
+  const entry = job.entries.find((_, at) => letterAt(at) === piece.letter);
+  const free = across.how === "free" && along.how === "free";
+  return [
+    {
+      ...common,
+      piece: words,
+      width: piece.cut[0],
+      height: piece.cut[1],
+      mayTurn: piece.turned || (free && entry?.mayTurn !== false && (facts?.mayTurn ?? false)),
+      across,
+      along,
+    },
+  ];
+}
+
+/** A to Z, then AA, AB … */
+export function letterAt(at: number): string {
+  const last = String.fromCharCode(65 + (at % 26));
+  return at < 26 ? last : `${letterAt(Math.floor(at / 26) - 1)}${last}`;
+}

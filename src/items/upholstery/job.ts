@@ -1,0 +1,48 @@
+import type { Length } from "../../units/length.ts";
+import type { PieceName } from "./pieceTable.ts";
+
+/** How a piece wider than its cloth is joined. */
+export const JOINS = ["both-sides", "one-side"] as const;
+export type JoinWay = (typeof JOINS)[number];
+
+/** One piece to be covered, as it is written or as it follows from the overall size. */
+export interface PieceEntry {
+  readonly piece: PieceName;
+  /** Width by length at its widest, as seen. */
+  readonly size: readonly [Length, Length];
+  readonly count?: number;
+  readonly centred?: boolean;
+  readonly cloth?: string;
+  readonly mayTurn?: boolean;
+  readonly join?: JoinWay;
+  /** What is added to its width and its length instead of the pull or the seams, and the words for it. */
+  readonly added?: {
+    readonly width: Length;
+    readonly length: Length;
+    readonly words: string;
+  };
+  /** Where it is written: its line, its size, and what it may say. */
+  readonly keyPath: readonly (string | number)[];
+  /** The key that holds its size, below `keyPath`; `size` of a listed piece. */
+  readonly sizeKey: string;
+}
+
+/** What has to be covered, whatever kind of thing it is. */
+export interface CoverJob {
+  readonly title: string;
+  /** The thing in a word or two, `chair`: for messages. */
+  readonly thing: string;
+  readonly cloth: string;
+  readonly count: number;
+  readonly entries: readonly PieceEntry[];
+  /** True: all of the cover runs sideways along the cloth, so that wide pieces have no join. */
+  readonly railroad: boolean;
+  /** A loose cover has seams and tuck-ins where a fixed one has its pull. */
+  readonly loose: boolean;
+  readonly welt: string | null;
+  /** Of one; null where nobody measured it. */
+  readonly weltLength: Length | null;
+  readonly weltCut: "bias" | "straight";
+  /** Covered buttons on one. */
+  readonly buttons: number;
+}

@@ -1,0 +1,58 @@
+/** How one named piece of an upholstered thing behaves, wherever it is used. */
+export interface PieceRule {
+  /** It follows others down the middle: the pattern runs down the back, over the seat, down the front. */
+  readonly column?: true;
+  /** There is one on both sides: two where no count is given, level with each other. */
+  readonly pair?: true;
+  /** Sewn to others all round, so that it takes seams and no pull. */
+  readonly sewn?: true;
+  /** Nobody sees it in a room: under a cushion, or against the wall. */
+  readonly hidden?: true;
+  /** Edges that tuck in under a loose cover: how many across its width, and along its length (common practice, no source). */
+  readonly tucks?: readonly [across: number, along: number];
+}
+
+/** Every piece that an upholstered thing may list; names as in upholsterers' cut lists (textbook chapter, 1961, and common practice). */
+export const PIECE_RULES = {
+  seat: { column: true, tucks: [2, 1] },
+  "seat-front": { column: true },
+  "inside-back": { column: true, tucks: [0, 1] },
+  "outside-back": { column: true, hidden: true },
+  "inside-arm": { pair: true, tucks: [0, 1] },
+  "outside-arm": { pair: true },
+  "arm-front": { pair: true },
+  "arm-cap": { pair: true },
+  "front-border": { column: true },
+  "cushion-top": { column: true, sewn: true },
+  "cushion-bottom": { column: true, sewn: true, hidden: true },
+  boxing: { column: true, sewn: true },
+  "back-cushion-front": { column: true, sewn: true },
+  "back-cushion-back": { sewn: true, hidden: true },
+  "back-boxing": { sewn: true },
+  "wing-inside": { pair: true },
+  "wing-outside": { pair: true },
+  skirt: {},
+  top: { column: true },
+  front: { column: true },
+  back: { hidden: true },
+  side: { pair: true },
+  "boxing-front": { column: true, sewn: true },
+  "boxing-side": { pair: true, sewn: true },
+  "boxing-back": { sewn: true, hidden: true },
+  face: { column: true },
+  panel: { column: true, sewn: true },
+  "border-top": {},
+  "border-side": { pair: true },
+} as const satisfies Readonly<Record<string, PieceRule>>;
+
+export type PieceName = keyof typeof PIECE_RULES;
+
+const rule = (piece: PieceName): PieceRule => PIECE_RULES[piece];
+export const isColumn = (piece: PieceName): boolean => rule(piece).column === true;
+export const isPaired = (piece: PieceName): boolean => rule(piece).pair === true;
+export const isSewn = (piece: PieceName): boolean => rule(piece).sewn === true;
+export const isHidden = (piece: PieceName): boolean => rule(piece).hidden === true;
+export const tucksOf = (piece: PieceName): readonly [number, number] => rule(piece).tucks ?? [0, 0];
+
+/** `inside-back` as it is said: inside back. */
+export const pieceWords = (piece: PieceName): string => piece.replaceAll("-", " ");
