@@ -9,9 +9,6 @@ import { checkPixels, crop, type Pixels } from "./pixels.ts";
 import { type PhotoQuality, photoQuality } from "./quality.ts";
 import { isStrip } from "./shown.ts";
 
-/** Raise when the same picture would be measured otherwise: cached measurements are then made anew. */
-export const MEASURE_VERSION = 3;
-
 /** Part of the picture that is as dark as can be, from which there is nothing to see. */
 const ALL_BLACK = 0.995;
 

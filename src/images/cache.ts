@@ -2,6 +2,7 @@ import { createHash } from "node:crypto";
 import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import sharp from "sharp";
+import { codeHash } from "./codeHash.ts";
 import { writeAtomically } from "./writeAtomically.ts";
 
 /** What a cached result depends on; any change gives another key. */
@@ -12,8 +13,6 @@ export interface CacheInputs {
   readonly sha256: string;
   /** Plain values only; the order of keys does not matter. */
   readonly options: unknown;
-  /** Raised whenever the algorithm gives other results. */
-  readonly version: number | string;
 }
 
 /** A folder of results. What cannot be read, or is damaged, counts as not there; the folder may be deleted at any time. */
@@ -29,10 +28,10 @@ export function sha256(bytes: Uint8Array | string): string {
   return createHash("sha256").update(bytes).digest("hex");
 }
 
-/** Key of a result: SHA-256 of its inputs and of the versions of sharp and libvips, whose output may differ. */
+/** Key of a result: SHA-256 of its inputs, of our own code, and of the versions of sharp and libvips, whose output may differ. */
 export function cacheKey(inputs: CacheInputs): string {
   const { sharp: own, vips } = sharp.versions;
-  return sha256(stable({ ...inputs, sharp: own ?? null, vips }));
+  return sha256(stable({ ...inputs, code: codeHash(), sharp: own ?? null, vips }));
 }
 
 /** Opens a cache in a folder, which is made when first written to. */

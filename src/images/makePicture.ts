@@ -28,9 +28,6 @@ export interface MadePicture {
   readonly sha256: string;
 }
 
-/** Raise when the same request would give other bytes. */
-const VERSION = 1;
-
 /**
  * Writes a published picture: JPEG, quality 84, 4:4:4, sRGB with its profile and no other metadata (no place, no camera, no
  * date). Shrunk in linear light, never enlarged, the same bytes for the same request with one version of sharp.
@@ -43,7 +40,6 @@ export async function makePicture(request: PictureRequest): Promise<Checked<Made
     what: "picture",
     sha256: sha256(file.value.bytes),
     options: { crop, widthPx },
-    version: VERSION,
   });
   let jpeg = await cache.readBytes(key);
   if (jpeg === null) {

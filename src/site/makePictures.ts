@@ -13,9 +13,6 @@ import { writeAtomically } from "../images/writeAtomically.ts";
 import { cacheSubfolder } from "../press/cacheFolder.ts";
 import type { MakePictures } from "./computed.ts";
 
-/** Raise when the same tile would come out otherwise. */
-const TILE_VERSION = 1;
-
 async function makeTile(
   picture: PagePicture,
   source: string,
@@ -33,7 +30,6 @@ async function makeTile(
       widthPx: picture.widthPx,
       tile: picture.tile,
     },
-    version: TILE_VERSION,
   });
   let jpeg = await cache.readBytes(key);
   if (jpeg === null) {

@@ -1,6 +1,6 @@
 import { join, posix } from "node:path";
 import type { ClothMeasure } from "../cloth/clothMeasure.ts";
-import { MEASURE_VERSION, measureCloth } from "../cloth/measureCloth.ts";
+import { measureCloth } from "../cloth/measureCloth.ts";
 import { motifCentre } from "../cloth/motifCentre.ts";
 import { shrunkRectangle } from "../cloth/pixels.ts";
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
@@ -34,9 +34,6 @@ interface Measured {
   readonly measure: ClothMeasure | null;
   readonly motifAt: { readonly x: number; readonly y: number } | null;
 }
-
-/** Raise when the motif's middle would be found elsewhere. */
-const CENTRE_VERSION = 2;
 
 async function measured(
   path: string,
@@ -115,7 +112,6 @@ async function readOne(
       neutral: photo.neutral ?? null,
       motif,
     },
-    version: `${MEASURE_VERSION}.${CENTRE_VERSION}`,
   });
   let value = await cache.readJson<Measured>(key);
   if (value === null) {
