@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import { checkPins } from "../documents/board/checkPins.ts";
 import type { ItemData, ProjectData, RoomData } from "../documents/projectData.ts";
 import { ITEM_KINDS } from "../items/kinds.ts";
 import { comparedCloths } from "../money/alternatives.ts";
@@ -122,6 +123,7 @@ export function projectData(
       ...rooms.flatMap((r) => r.diagnostics),
       ...money.diagnostics,
       ...choices.diagnostics,
+      ...data.rooms.flatMap((room) => checkPins(data, room)),
     ],
   };
 }

@@ -21,7 +21,8 @@ export interface Board {
   readonly top: number;
   readonly title: string;
   readonly longTitle: boolean;
-  readonly underTitle: string | null;
+  /** The anchor's name, where there is room to say below the title that the scheme began with it. */
+  readonly begunFrom: string | null;
   readonly underTitleY: number;
   readonly underTitleWidth: number;
   readonly mix: Mix;
@@ -82,12 +83,7 @@ export function boardOf(
   const anchor = room.record.fields.anchor
     ? data.objects.get(room.record.fields.anchor)
     : undefined;
-  const strip = shareStrip(
-    room.scheme,
-    sheet.height,
-    sheet.margin.top + 13,
-    sheet.height - sheet.margin.bottom - 5,
-  );
+  const strip = shareStrip(room.scheme, sheet.height, sheet.margin.top + 13, sheet.height - 10);
   const scale = scalePageOf(data, room, sheet, book, `${prefix}-scale`);
   const capHeight = 2.2;
   return {
@@ -99,11 +95,8 @@ export function boardOf(
     top: sheet.margin.top,
     title,
     longTitle,
-    underTitle:
-      anchor && heightMm + 16 < space
-        ? `Begun from ${anchor.name.charAt(0).toLowerCase()}${anchor.name.slice(1)}.`
-        : null,
-    underTitleY: sheet.margin.top + heightMm + 3,
+    begunFrom: anchor && heightMm + 16 < space ? anchor.name : null,
+    underTitleY: sheet.margin.top + heightMm + 4.5,
     underTitleWidth: Math.min(width, 70),
     mix,
     strip,
@@ -111,7 +104,7 @@ export function boardOf(
       .filter((s) => s.led)
       .map(
         (s) =>
-          `M${sheet.fieldWidth + sheet.stripWidth} ${(s.y + s.height / 2).toFixed(2)}L${sheet.labelX - 0.8} ${(s.labelY + 2.1).toFixed(2)}`,
+          `M${sheet.fieldWidth + sheet.stripWidth} ${(s.y + s.height / 2).toFixed(2)}L${sheet.labelX - 0.6} ${(s.labelY + 2.1).toFixed(2)}`,
       ),
     labelX: sheet.labelX,
     textX: sheet.textX,

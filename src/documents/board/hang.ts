@@ -118,6 +118,8 @@ function lengthen(upper: Sized[], available: number): void {
   if (tallest < available)
     main.height = Math.max(main.height, Math.min(available, main.width / 0.52));
   for (const s of upper) {
+    // An anchor stands lower than the main cloth, so that the cloth is seen first.
+    if (s.piece.role === "anchor") s.height = Math.min(s.height, main.height * 0.88);
     if (s === main || s.piece.ownAspect !== null) continue;
     const share = s.piece.look === "stripe" ? 0.84 : s.piece.role === "plain" ? 0.62 : 0.7;
     const limit = s.piece.look === "stripe" ? s.width / 0.3 : s.width / 0.5;
@@ -130,7 +132,11 @@ function lengthen(upper: Sized[], available: number): void {
  * (tops level, feet ragged). The stack stands on the foot of the field, so that all spare height is above, where the title lives.
  * Deterministic; two to twelve pieces. Millimetres.
  */
-export function hang(pieces: readonly HangPiece[], field: Field, titleHeight = 0): HungPiece[] {
+export function hang(
+  pieces: readonly HangPiece[],
+  field: Field,
+  title: { readonly width: number; readonly height: number } = { width: 0, height: 0 },
+): HungPiece[] {
   const { upper, lower } = rows(pieces);
   const low = spread(lower, field, LOWER_TOP, LEAST_WIDTH);
   unequal(low);
@@ -141,9 +147,12 @@ export function hang(pieces: readonly HangPiece[], field: Field, titleHeight = 0
   lengthen(high, FILL * field.height - lowerBand - CAPTION_MM);
   unequal(high);
   const datum = field.height - lowerBand - CAPTION_MM;
-  // The title's room is kept free over the left-hand piece, and over all of them where the main cloth stands at the left.
-  const under = high[0]?.piece.role === "anchor" ? high.slice(0, 1) : high;
-  for (const s of under) s.height = Math.min(s.height, datum - titleHeight);
+  // The title's room is kept free over whatever stands below it.
+  let left = 0;
+  for (const s of high) {
+    s.height = Math.min(s.height, left < title.width ? datum - title.height : datum);
+    left += s.width + GAP_MM;
+  }
   const out: HungPiece[] = [];
   let x = 0;
   for (const s of high) {

@@ -8,10 +8,11 @@ import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
 import { capital, type Language, listed, placesOf, roleWord } from "../words/phrases.ts";
 import { type Cutting, type CuttingFill, cuttingsSvg } from "./cuttings.ts";
-import { hang } from "./hang.ts";
-import type { HangPiece } from "./hangPiece.ts";
+import { CAPTION_MM, type Field, type HangPiece, type HungPiece } from "./hangPiece.ts";
+import { hangPinned, type PinFault } from "./hangPinned.ts";
+import { roomPins } from "./pins.ts";
 import type { BoardSheet } from "./sheetGeometry.ts";
-import { type TitleBlock, titleBlock } from "./titleBlock.ts";
+import { type TitleBlock, titleBlock, titleOver } from "./titleBlock.ts";
 
 export interface MixCaption {
   readonly x: number;
@@ -36,6 +37,10 @@ export interface Mix {
   readonly titleWidth: number;
   readonly titleFoot: number;
   readonly title: TitleBlock;
+  /** What hangs on the board, by card. */
+  readonly pieces: readonly string[];
+  /** Places asked for in the room's file that could not be taken. */
+  readonly pinFaults: readonly PinFault[];
 }
 
 /** Inks of the house: on the wall field whichever reads better. */
@@ -103,6 +108,20 @@ export function fillOf(
   };
 }
 
+/** The part of the wall field on which pieces hang: inside the margins, and clear of the share strip. */
+export function mixField(sheet: BoardSheet): Field {
+  return {
+    width: sheet.fieldWidth - sheet.margin.left - 14,
+    height: sheet.height - sheet.margin.top - sheet.margin.bottom,
+  };
+}
+
+/** True where a piece, or the caption below it, stands at the height of another's caption. */
+function beside(other: HungPiece, piece: HungPiece): boolean {
+  const from = piece.y + piece.height;
+  return other.y < from + CAPTION_MM && other.y + other.height + CAPTION_MM > from;
+}
+
 /** The mix of a room as a composition on its wall's colour, with captions and the places that other parts of the page align with. */
 export function mixOfRoom(
   data: ProjectData,
@@ -133,14 +152,18 @@ export function mixOfRoom(
     });
   }
   const { margin, fieldWidth, height } = sheet;
-  const field = {
-    width: fieldWidth - margin.left - 14,
-    height: height - margin.top - margin.bottom,
-  };
+  const field = mixField(sheet);
   const title = capital(room.record.fields.room);
   const isNarrow = pieces[0]?.role === "anchor";
-  const titleSpace = titleBlock(title, isNarrow ? field.width * 0.33 : field.width);
-  const hung = hang(pieces, field, titleSpace.heightMm + 5);
+  const titleSpace = isNarrow
+    ? titleOver(title, field.width * 0.33, field.width * 0.62)
+    : titleBlock(title, field.width);
+  const { hung, faults } = hangPinned(
+    pieces,
+    field,
+    { width: titleSpace.widthMm, height: titleSpace.heightMm + 5 },
+    roomPins(room.record.fields.pins ?? [], margin),
+  );
   const cuttings: Cutting[] = [];
   const captions: MixCaption[] = [];
   for (const h of hung) {
@@ -163,7 +186,7 @@ export function mixOfRoom(
       edge: isAnchor || isPaper ? "straight" : "pinked",
       fill,
     });
-    const next = hung.filter((o) => o.row === h.row && o.x > h.x).sort((a, b) => a.x - b.x)[0];
+    const next = hung.filter((o) => o.x > h.x && beside(o, h)).sort((a, b) => a.x - b.x)[0];
     captions.push({
       x,
       y: y + h.height + 2,
@@ -191,7 +214,11 @@ export function mixOfRoom(
     mainTop: margin.top + (main?.y ?? 0),
     lowerTop: margin.top + (lower[0]?.y ?? field.height * 0.7),
     titleWidth:
-      isNarrow && second ? Math.max(second.x - GAP_TO_MAIN, field.width * 0.33) : field.width,
+      isNarrow && second && titleSpace.widthMm <= field.width * 0.33
+        ? Math.max(second.x - GAP_TO_MAIN, field.width * 0.33)
+        : field.width,
+    pieces: hung.map((h) => h.id),
+    pinFaults: faults,
     title: titleSpace,
     titleFoot: margin.top + (first?.y ?? field.height),
   };

@@ -13,20 +13,39 @@ export interface StripPart {
   readonly led: boolean;
 }
 
-const LABEL_MM = 9;
+/** What a label takes: a line of four millimetres each, and a millimetre of air. A longer name than this breaks into two. */
+const LINE_MM = 4;
+const AIR_MM = 1;
+const LETTERS = 17;
+/** From a label's top to the middle of its first line. */
+const FIRST_LINE_MM = 2;
+
+function labelHeight(name: string, hundredths: number): number {
+  let lines = 1;
+  let used = 0;
+  for (const word of `${name} ${hundredths}`.split(" ")) {
+    if (used > 0 && used + 1 + word.length > LETTERS) {
+      lines++;
+      used = word.length;
+    } else used += (used > 0 ? 1 : 0) + word.length;
+  }
+  return lines * LINE_MM + AIR_MM;
+}
 
 /**
- * The share strip: full height, every part at its true height, the largest at the top; labels at each part's middle top, pushed
- * apart where parts are low, and then led to by a hair line.
+ * The share strip: full height, every part at its true height, the largest at the top; each label begins at its part's head, or at
+ * the middle of a low one. Where low parts follow each other their labels are pushed apart by no more than they are high, and then
+ * led to by a hair line.
  */
 export function shareStrip(
-  scheme: RoomScheme,
+  scheme: Pick<RoomScheme, "shares">,
   height: number,
   labelsFrom: number,
   labelsTo: number,
 ): StripPart[] {
   let y = 0;
-  const parts = scheme.shares.map((s) => {
+  const largestFirst = [...scheme.shares].sort((a, b) => b.hundredths - a.hundredths);
+  const parts = largestFirst.map((s) => {
     const part = {
       hex: s.hex,
       name: s.name.charAt(0).toUpperCase() + s.name.slice(1),
@@ -37,20 +56,22 @@ export function shareStrip(
     y += part.height;
     return part;
   });
-  const wanted = parts.map((p) => Math.max(labelsFrom, p.y + Math.min(3.2, p.height / 2 - 2)));
+  const tall = parts.map((p) => labelHeight(p.name, p.hundredths));
   const placed: number[] = [];
-  for (const w of wanted)
-    placed.push(Math.max(w, (placed.at(-1) ?? Number.NEGATIVE_INFINITY) + LABEL_MM));
-  for (let i = placed.length - 1, floor = labelsTo; i >= 0; i--) {
-    placed[i] = Math.min(placed[i] as number, floor);
-    floor = (placed[i] as number) - LABEL_MM;
+  let from = labelsFrom;
+  for (const [at, p] of parts.entries()) {
+    const wanted = Math.max(labelsFrom, p.y + Math.min(3.2, p.height / 2 - FIRST_LINE_MM));
+    placed.push(Math.max(wanted, from));
+    from = (placed[at] as number) + (tall[at] as number);
+  }
+  let to = labelsTo;
+  for (let at = placed.length - 1; at >= 0; at--) {
+    placed[at] = Math.min(placed[at] as number, to - (tall[at] as number));
+    to = placed[at] as number;
   }
   return parts.map((p, at) => {
     const labelY = placed[at] as number;
-    return {
-      ...p,
-      labelY,
-      led: labelY + 2 < p.y || labelY + 2 > p.y + p.height,
-    };
+    const line = labelY + FIRST_LINE_MM;
+    return { ...p, labelY, led: line < p.y || line > p.y + p.height };
   });
 }

@@ -220,6 +220,33 @@ export const roomSchema = z.strictObject({
   "paper-ground": yesNoField()
     .optional()
     .meta({ description: "yes: the board keeps white paper instead of the wall's colour" }),
+  pins: z
+    .array(
+      z.strictObject({
+        pin: refField("an object or a cloth").meta({
+          description: "the piece that hangs there: a cloth of the mix, or the anchor",
+          examples: ["fern-trellis"],
+        }),
+        "from-left": lengthField().meta({
+          description: "on the printed board, from the sheet's left edge to the piece's",
+          examples: [`5"`],
+        }),
+        "from-top": lengthField().meta({
+          description: "on the printed board, from the sheet's upper edge to the piece's",
+          examples: [`2 1/2"`],
+        }),
+        size: sizeField(2)
+          .optional()
+          .meta({
+            description: "width x height on the printed board; otherwise as it is worked out",
+            examples: [`4" x 5 1/2"`],
+          }),
+      }),
+    )
+    .optional()
+    .meta({
+      description: "pieces of the board that hang where you say; the others make room for them",
+    }),
   private: textField().optional().meta({ description: "for the studio alone" }),
 });
 
