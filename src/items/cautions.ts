@@ -55,15 +55,27 @@ const COMMON: Readonly<
 };
 
 /** What one kind of item adds, before the deference. */
+const RE_COVERING =
+  "Re-covering counts as making: ask the upholsterer to confirm in writing which rule applies, that it is met, and that the label is fixed where one is asked for.";
+
 const MORE: Readonly<Partial<Record<CautionCode, Readonly<Record<string, string | undefined>>>>> = {
   fire: {
-    armchair:
-      "Re-covering counts as making: ask the upholsterer to confirm in writing which rule applies, that it is met, and that the label is fixed where one is asked for.",
+    armchair: RE_COVERING,
+    sofa: RE_COVERING,
+    "dining-chair": RE_COVERING,
+    "drop-in-seat": RE_COVERING,
+    ottoman: RE_COVERING,
+    headboard: RE_COVERING,
+    "seat-pad": "In some countries seat pads and their fillings fall under the furniture rules.",
+    "panelled-wall":
+      "Cloth stretched on a wall is a wall lining: in many places it has rules of its own, and in rooms open to the public always.",
     cushion:
       "In some countries scatter cushions and their fillings fall under the furniture rules.",
   },
   "lead-paint": {
     wallpaper: "Stripping old paper disturbs the paint beneath it.",
+    "panelled-wall":
+      "Fixing panels and mouldings to a painted wall drills, sands or breaks its paint.",
   },
 };
 

@@ -5,6 +5,11 @@ import type { ItemDrawing } from "./itemDrawing.ts";
 import { objectDrawing } from "./object/drawing.ts";
 import { paintDrawing } from "./paint/drawing.ts";
 import { armchairDrawing } from "./upholstery/armchair/drawing.ts";
+import { diningChairDrawing } from "./upholstery/diningchair/drawing.ts";
+import { dropInDrawing } from "./upholstery/dropin/drawing.ts";
+import { headboardDrawing } from "./upholstery/headboard/drawing.ts";
+import { ottomanDrawing } from "./upholstery/ottoman/drawing.ts";
+import { sofaDrawing } from "./upholstery/sofa/drawing.ts";
 import { wallpaperDrawing } from "./wallpaper/drawing.ts";
 
 /** How each kind of item is drawn and described, one line a kind; only documents/ reads it. */
@@ -13,6 +18,11 @@ export const ITEM_DRAWINGS: readonly ItemDrawing[] = [
   blindDrawing as ItemDrawing,
   cushionDrawing as ItemDrawing,
   armchairDrawing as ItemDrawing,
+  sofaDrawing as ItemDrawing,
+  diningChairDrawing as ItemDrawing,
+  dropInDrawing as ItemDrawing,
+  ottomanDrawing as ItemDrawing,
+  headboardDrawing as ItemDrawing,
   wallpaperDrawing as ItemDrawing,
   paintDrawing as ItemDrawing,
   objectDrawing as ItemDrawing,

@@ -5,6 +5,11 @@ import type { ItemKind } from "./itemKind.ts";
 import { objectKind } from "./object/kind.ts";
 import { paintKind } from "./paint/kind.ts";
 import { armchairKind } from "./upholstery/armchair/kind.ts";
+import { diningChairKind } from "./upholstery/diningchair/kind.ts";
+import { dropInKind } from "./upholstery/dropin/kind.ts";
+import { headboardKind } from "./upholstery/headboard/kind.ts";
+import { ottomanKind } from "./upholstery/ottoman/kind.ts";
+import { sofaKind } from "./upholstery/sofa/kind.ts";
 import { wallpaperKind } from "./wallpaper/kind.ts";
 
 /** Every kind of item that a room file may name, one line a kind. */
@@ -13,6 +18,11 @@ export const ITEM_KINDS: readonly ItemKind[] = [
   blindKind as ItemKind,
   cushionKind as ItemKind,
   armchairKind as ItemKind,
+  sofaKind as ItemKind,
+  diningChairKind as ItemKind,
+  dropInKind as ItemKind,
+  ottomanKind as ItemKind,
+  headboardKind as ItemKind,
   wallpaperKind as ItemKind,
   paintKind as ItemKind,
   objectKind as ItemKind,

@@ -25,7 +25,7 @@ import { lookUpsOf } from "./lookUps.ts";
 const DRAWING_WIDTH = 118;
 const DRAWING_HEIGHT = 102;
 /** What stands below the views. */
-const BELOW_HEIGHT = 84;
+const BELOW_HEIGHT = 58;
 const SCALES = [1, 2, 2.5, 4, 5, 6, 8, 10, 12, 15, 16, 20, 24, 25, 30, 32, 36, 40, 48, 50];
 
 /** A drawing at the largest of the usual scales at which it and its dimensions fit the box. */
@@ -63,8 +63,13 @@ function drawings(
   const views = all.filter((d) => !d.below);
   const beside = views.length > 1 && views.every((d) => d.heightMm > d.widthMm * 0.6);
   const width = beside ? (DRAWING_WIDTH - 4) / views.length : DRAWING_WIDTH;
-  const heights = (at: number): number =>
-    beside ? 96 : at === 0 ? (views.length > 1 ? 86 : DRAWING_HEIGHT) : 40;
+  // With pieces laid flat below them the views are smaller, so that an item keeps to its page.
+  const below = views.length < all.length;
+  const heights = (at: number): number => {
+    if (beside) return below ? 80 : 96;
+    if (at > 0) return below ? 34 : 40;
+    return views.length === 1 ? DRAWING_HEIGHT : below ? 64 : 86;
+  };
   // Drawings that stand side by side share one scale, the smaller one's.
   const scales = views.map((d, at) => workshopDrawing(d, "", width, heights(at)).scale);
   const shared = beside ? Math.max(...scales) : null;

@@ -1,8 +1,8 @@
 import Fraction from "fraction.js";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { girth } from "../girth.ts";
 import type { ItemContext } from "../itemKind.ts";
-import { girth } from "./forms.ts";
 import type { CushionFields } from "./schema.ts";
 
 /** A bolster's body and ends. */

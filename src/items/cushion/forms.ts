@@ -1,18 +1,8 @@
-import Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
-import type { Length } from "../../units/length.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { CushionFields } from "./schema.ts";
 
 export type CushionForm = NonNullable<CushionFields["form"]>;
-
-/** A little more than pi (3.14159292), so that a wrap is never short. */
-const PI = new Fraction(355, 113);
-
-/** Round a cylinder of this diameter. */
-export function girth(diameter: Length): Length {
-  return diameter.times(PI);
-}
 
 /** The form that is named, else the one that a thickness or a flange tells of, else a knife edge. */
 export function formOf(fields: CushionFields): CushionForm {

@@ -28,7 +28,8 @@ function pieceLine(p: CoverPiece, units: DrawingContext["units"]): string {
     const whole = p.parts.find((x) => x.selvedge === null);
     const strips = p.parts.filter((x) => x.selvedge !== null);
     const strip = strips[0];
-    return `${words}: a whole width${whole ? ` of ${printLength(whole.width, units)}` : ""} and ${strips.length === 2 ? "two strips" : "one strip"}${strip ? ` of ${printLength(strip.width, units)}` : ""}, turnings in`;
+    const wholes = p.parts.length - strips.length;
+    return `${words}: ${wholes === 1 ? "a whole width" : `${wholes} whole widths`}${whole ? ` of ${printLength(whole.width, units)}` : ""} and ${strips.length === 2 ? "two strips" : "one strip"}${strip ? ` of ${printLength(strip.width, units)}` : ""}, turnings in`;
   }
   return p.sideways ? `${words}, cloth sideways` : words;
 }

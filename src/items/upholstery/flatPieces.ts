@@ -9,7 +9,7 @@ import type { CoverMade } from "./makeCover.ts";
 import { pieceWords } from "./pieceTable.ts";
 
 /** The box on a sheet that the pieces should fill, in millimetres of paper. */
-const PAPER = { width: 116, height: 76 };
+const PAPER = { width: 116, height: 54 };
 /** Room under and beside each piece, in millimetres of paper. */
 const GAP = 5;
 
@@ -79,7 +79,7 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
     }
   }
   const column = piece.inColumn || piece.centred;
-  const edges = pw >= 19 && ph >= 15;
+  const edges = pw >= 14 && ph >= 13;
   if (column) {
     // Through the piece where its sizes stand at its edges, else only at head and foot: words stay clear of it.
     const out = 1.5 * scale;
@@ -94,6 +94,7 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
   const many = piece.count > 1 ? ` × ${piece.count}` : "";
   const oneLine = `${piece.letter}${many} ${printSize(piece.cut, context.units)}`;
   if (edges) {
+    const small = pw < 21 || ph < 19;
     shapes.push(
       {
         shape: "words",
@@ -116,20 +117,21 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
       {
         shape: "words",
         x: cx,
-        y: cy,
+        // Beside the motif where there is room, else at the foot.
+        y: small ? y + h : cy,
         text: `${piece.letter}${many}`,
         anchor: column ? "start" : "middle",
         weight: "bold",
-        dxPaper: column ? 2.6 : 0,
-        dyPaper: ph >= 22 ? 1.2 : 4,
+        dxPaper: column ? (small ? 1.2 : 2.6) : 0,
+        dyPaper: small ? -1.6 : 1.2,
       },
     );
     if (pw >= 24 && ph >= 20)
       shapes.push({
         shape: "sign",
         sign: "arrow",
-        x: x + w - 3.5 * scale,
-        y: y + h - 10 * scale,
+        x: x + w - (piece.sideways ? 10 : 3.5) * scale,
+        y: y + h - (piece.sideways ? 3.5 : 10) * scale,
         turnDeg: piece.sideways ? 0 : -90,
       });
   } else if (pw >= textWidthMm(oneLine) * (piece.centred ? 2 : 1) + 3) {

@@ -1,41 +1,53 @@
 import type { Length } from "../../units/length.ts";
+import { planStrips } from "../joinStrips.ts";
 import type { JoinWay } from "./job.ts";
 
 /** One part of a joined piece, from left to right. */
 export interface JoinedPart {
-  readonly name: "left strip" | "whole width" | "right strip";
+  readonly name: string;
   readonly width: Length;
   /** The selvedge that it is cut against, null for a whole width. */
   readonly selvedge: "left" | "right" | null;
-  /** Widths from the whole one in the middle: neighbours of a half-drop shift by half a repeat for each. */
+  /** Widths from the middle one: neighbours of a half-drop shift by half a repeat for each. */
   readonly step: number;
 }
 
 /**
- * A piece wider than its cloth, as parts. Both pieces of a join give up their seam. Both sides: a whole width in the middle and equal
- * strips, (cut width - (usable width - 2 seams)) / 2 + seam each. One side: a whole width and one strip, the least number of joins.
- * Null where the strips themselves would be wider than the cloth.
+ * A piece wider than its cloth, as parts. Both pieces of a join give up their turning. Both sides: whole widths with one in the middle
+ * and equal strips, never a join in the middle. One side: a whole width and one strip, the least number of joins; null where that
+ * strip would itself be wider than the cloth.
  */
 export function joinPiece(
   cutWidth: Length,
   usable: Length,
-  seam: Length,
+  turning: Length,
   way: JoinWay,
 ): readonly JoinedPart[] | null {
-  const whole: JoinedPart = { name: "whole width", width: usable, selvedge: null, step: 0 };
+  const whole = (name: string, step: number): JoinedPart => ({
+    name,
+    width: usable,
+    selvedge: null,
+    step,
+  });
   if (way === "one-side") {
-    const strip = cutWidth.minus(usable).plus(seam.times(2));
+    const strip = cutWidth.minus(usable).plus(turning.times(2));
     if (strip.isMoreThan(usable)) return null;
-    return [whole, { name: "right strip", width: strip, selvedge: "left", step: 1 }];
+    return [
+      whole("whole width", 0),
+      { name: "right strip", width: strip, selvedge: "left", step: 1 },
+    ];
   }
-  const strip = cutWidth
-    .minus(usable.minus(seam.times(2)))
-    .dividedBy(2)
-    .plus(seam);
-  if (strip.isMoreThan(usable)) return null;
+  const { wholes, strip } = planStrips(cutWidth, usable, turning);
+  if (strip === null || usable.compare(turning.times(2)) <= 0) return null;
+  const side = (wholes - 1) / 2;
   return [
-    { name: "left strip", width: strip, selvedge: "right", step: 1 },
-    whole,
-    { name: "right strip", width: strip, selvedge: "left", step: 1 },
+    { name: "left strip", width: strip, selvedge: "right", step: side + 1 },
+    ...Array.from({ length: wholes }, (_, at) =>
+      whole(
+        wholes === 1 ? "whole width" : `whole width ${at + 1} of ${wholes}`,
+        Math.abs(at - side),
+      ),
+    ),
+    { name: "right strip", width: strip, selvedge: "left", step: side + 1 },
   ];
 }

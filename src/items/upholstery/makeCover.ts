@@ -50,13 +50,16 @@ export function makeCover(job: CoverJob, ask: RangeAsk | null, context: ItemCont
   const cuts: ItemCut[] = pieces.flatMap((piece) => coverCuts(piece, job, context));
   for (const piece of pieces) {
     if (!piece.parts) continue;
+    const strips = piece.parts.filter((x) => x.selvedge !== null);
+    const wholes = piece.parts.length - strips.length;
+    const strip = strips[0]?.width ?? piece.cut[0];
+    const usable = piece.parts.find((x) => x.selvedge === null)?.width ?? piece.cut[0];
+    const turning = printLength(context.length("join-turning"), units);
+    const joins = piece.parts.length - 1;
     working.push({
       what: `${piece.letter} joined`,
-      sum:
-        piece.parts.length === 3
-          ? `(${printLength(piece.cut[0], units)} − ${printLength(piece.parts[1]?.width ?? piece.cut[0], units)} whole width + 2 × ${printLength(context.length("join-turning"), units)} turnings) ÷ 2 + 1 turning`
-          : `${printLength(piece.cut[0], units)} − ${printLength(piece.parts[0]?.width ?? piece.cut[0], units)} whole width + 2 × ${printLength(context.length("join-turning"), units)} turnings`,
-      result: `${piece.parts.length === 3 ? "2 strips" : "1 strip"} of ${printLength(piece.parts.at(-1)?.width ?? piece.cut[0], units)}`,
+      sum: `(${printLength(piece.cut[0], units)} − ${wholes > 1 ? `${wholes} × ` : ""}${printLength(usable, units)} whole width + ${2 * joins} × ${turning} turnings)${strips.length === 2 ? " ÷ 2" : ""}`,
+      result: `${strips.length === 2 ? "2 strips" : "1 strip"} of ${printLength(strip, units)}`,
       rounded: null,
     });
   }

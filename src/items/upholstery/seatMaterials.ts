@@ -71,9 +71,7 @@ export function seatMaterials(
     if (wide && deep)
       out.push(sized("platform lining", count, [wide.plus(turn), deep.plus(turn)], units));
   }
-  out.push(
-    asNeeded("webbing, wadding, calico, back tacking strip, tacks or staples as the frame needs"),
-  );
+  out.push(asNeeded("webbing, wadding, calico, tacks as the frame needs"));
   return out;
 }
 

@@ -1,6 +1,7 @@
 import { cleaningCode, strictest } from "../cardFigures.ts";
 import type { Finding } from "../finding.ts";
 import type { FindingInput } from "../findingInput.ts";
+import { SAT_ON } from "../satOn.ts";
 import { finding, listed } from "./make.ts";
 
 /** Care: a seat or cushion that can only be brushed, and layers of one item that no one cleaner serves. */
@@ -15,7 +16,7 @@ export function careFindings(input: FindingInput): Finding[] {
       const code = cleaningCode(card?.fields.care);
       return card && code ? [{ id, name: card.fields.cloth, code }] : [];
     });
-    const seat = uses.some((u) => u.kind === "armchair" || u.kind === "cushion");
+    const seat = uses.some((u) => SAT_ON.has(u.kind));
     const brushed = coded.filter((c) => c.code === "X");
     const out: Finding[] = [];
     if (seat && brushed.length > 0)

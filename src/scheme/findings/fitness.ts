@@ -1,6 +1,7 @@
 import { martindale, wyzenbeek } from "../cardFigures.ts";
 import type { Finding } from "../finding.ts";
 import type { FindingInput } from "../findingInput.ts";
+import { UPHOLSTERED } from "../satOn.ts";
 import type { ClothUse } from "../schemeInput.ts";
 import { finding } from "./make.ts";
 
@@ -9,7 +10,8 @@ const NEEDS: Readonly<Record<string, string>> = {
   curtains: "curtains",
   blind: "blinds",
   cushion: "cushions",
-  armchair: "upholstery",
+  ...Object.fromEntries([...UPHOLSTERED].map((kind) => [kind, "upholstery"])),
+  "seat-pad": "cushions",
   wallpaper: "walls",
 };
 

@@ -1,11 +1,13 @@
 import type { Finding } from "../finding.ts";
 import type { FindingInput } from "../findingInput.ts";
+import { UPHOLSTERED } from "../satOn.ts";
 import { finding, listed } from "./make.ts";
 
 /** Fire: upholstery (in Britain scatter cushions too) in a cloth whose card says nothing of a fire test. A reminder, never a verdict. */
 function fire(input: FindingInput): Finding[] {
   const { say } = input;
-  const kinds = input.language === "en-GB" ? ["armchair", "cushion"] : ["armchair"];
+  const cushions = input.language === "en-GB" ? ["cushion", "seat-pad"] : [];
+  const kinds = [...UPHOLSTERED, ...cushions];
   const ids = [
     ...new Set(
       input.uses

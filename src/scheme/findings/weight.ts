@@ -1,6 +1,7 @@
 import { gramsPerM2 } from "../cardFigures.ts";
 import type { Finding, Level } from "../finding.ts";
 import type { FindingInput } from "../findingInput.ts";
+import { UPHOLSTERED } from "../satOn.ts";
 import { wornUses } from "./fitness.ts";
 import { finding } from "./make.ts";
 
@@ -25,7 +26,7 @@ function judged(
   tested: boolean,
   say: FindingInput["say"],
 ): Said | null {
-  if (kind === "armchair") {
+  if (UPHOLSTERED.has(kind)) {
     if (grams < DRESS_MOST)
       return { level: "problem", words: say`as light as dress cloth`, usual: "300 to 800" };
     return grams < UPHOLSTERY_LEAST && !tested

@@ -5,16 +5,15 @@ import { FLAT, face, floorShadow, leg, PADDED, roundedBand, stroke } from "../..
 import type { DrawingContext } from "../../itemDrawing.ts";
 import { mirrorPath } from "../../mirrorPath.ts";
 import type { PieceName } from "../pieceTable.ts";
+import { capital, type SeatFields, type SeatMade } from "../seatMade.ts";
 import { openFront } from "./openChair.ts";
-import { armOutline, backOutline, seatOutline, wingOutline } from "./outlines.ts";
-import type { ArmchairMade } from "./pieces.ts";
-import type { ArmchairFields } from "./schema.ts";
+import { armOutline, backOutline, cushionOutline, seatParts, wingOutline } from "./outlines.ts";
 import { type ChairShape, chairShape } from "./shapeOfChair.ts";
 
 const WELT_MM = 8;
 
 /** Which surface shows on a part of the chair: a piece's own cloth where it has one, else the cover's. */
-function surfaceOf(made: ArmchairMade, ...names: PieceName[]): string {
+function surfaceOf(made: SeatMade, ...names: PieceName[]): string {
   for (const name of names) {
     const piece = made.pieces.find((p) => p.piece === name);
     if (piece) return piece.surface;
@@ -24,8 +23,8 @@ function surfaceOf(made: ArmchairMade, ...names: PieceName[]): string {
 
 /** The chair from the front, each face with its cloth centred; back, seat and front share the motif's column. */
 export function armchairElevation(
-  fields: ArmchairFields,
-  made: ArmchairMade,
+  fields: SeatFields,
+  made: SeatMade,
   context: DrawingContext,
 ): Drawing {
   const c = chairShape(made, fields.type);
@@ -34,12 +33,12 @@ export function armchairElevation(
     heightMm: c.height,
     shapes: frontShapes(c, made),
     dimensions: [],
-    title: fields.armchair,
-    description: `Armchair from the front, ${printSize(made.size, context.units)} (width, depth, height), covered in ${context.cloth(fields.cloth)?.name ?? fields.cloth}.`,
+    title: made.job.title,
+    description: `${capital(made.job.thing)} from the front, ${printSize(made.size, context.units)} (width, depth, height), covered in ${context.cloth(fields.cloth)?.name ?? fields.cloth}.`,
   };
 }
 
-export function frontShapes(c: ChairShape, made: ArmchairMade): Shape[] {
+export function frontShapes(c: ChairShape, made: SeatMade): Shape[] {
   if (c.open) {
     const back = surfaceOf(made, "inside-back");
     const seat = surfaceOf(made, "boxing", "seat-front", "front-border", "cushion-top", "seat");
@@ -66,16 +65,23 @@ export function frontShapes(c: ChairShape, made: ArmchairMade): Shape[] {
   const backMiddle = padTop + (c.seatTop - padTop) / 2;
   const inside = surfaceOf(made, "inside-back");
   shapes.push(...face(backOutline(c), on(inside, mid, backMiddle), PADDED));
-  const pad = roundedRect(padX, padTop, padW, padH, 60);
-  shapes.push(
-    ...face(
-      pad,
-      on(inside, mid, backMiddle),
-      { light: 0.2, dark: 0.2, across: { light: 0.05, dark: 0.1 } },
-      "edge",
-    ),
-  );
-  if (made.welt) shapes.push(welt(roundedBand(padX, padTop, padW, padH, 60, WELT_MM)));
+  // A tight back is one pad; loose cushions stand before it side by side.
+  const pads = c.backCushions ? c.seats : 1;
+  for (let at = 0; at < pads; at += 1) {
+    const [x, w] = [padX + (padW * at) / pads, padW / pads];
+    const pad = roundedRect(x, padTop, w, padH, c.backCushions ? 46 : 60);
+    const front = c.backCushions ? surfaceOf(made, "back-cushion-front") : inside;
+    shapes.push(
+      ...face(
+        pad,
+        on(front, x + w / 2, backMiddle),
+        { light: 0.2, dark: 0.2, across: { light: 0.05, dark: 0.1 } },
+        "edge",
+      ),
+    );
+    if (made.welt)
+      shapes.push(welt(roundedBand(x, padTop, w, padH, c.backCushions ? 46 : 60, WELT_MM)));
+  }
   if (c.wing) {
     const wing = surfaceOf(made, "wing-inside", "wing-outside");
     const x = c.backInset + c.arm * 0.2;
@@ -104,7 +110,6 @@ export function frontShapes(c: ChairShape, made: ArmchairMade): Shape[] {
   });
 
   // Shadow of the back on the seat, then the cushion.
-  const cushion = seatOutline(c);
   const seatMiddle = (c.seatTop + c.seatFoot) / 2;
   shapes.push({
     shape: "path",
@@ -112,35 +117,29 @@ export function frontShapes(c: ChairShape, made: ArmchairMade): Shape[] {
     fill: { tone: "shadow" },
     pen: null,
   });
-  shapes.push(
-    ...face(cushion, on(surfaceOf(made, "boxing", "cushion-top", "seat"), mid, seatMiddle), {
-      light: 0.26,
-      dark: 0.24,
-    }),
-  );
-  if (made.welt) {
-    const x = inner - 4;
+  for (const [l, r] of seatParts(c)) {
+    const cushion = cushionOutline(l, r, c.seatTop, c.seatFoot);
+    const cx = (l + r) / 2;
     shapes.push(
-      welt(
-        roundedBand(
-          x + 2,
-          c.seatTop + 3,
-          c.width - 2 * x - 4,
-          c.seatFoot - c.seatTop - 5,
-          40,
-          WELT_MM,
+      ...face(cushion, on(surfaceOf(made, "boxing", "cushion-top", "seat"), cx, seatMiddle), {
+        light: 0.26,
+        dark: 0.24,
+      }),
+    );
+    if (made.welt) {
+      shapes.push(
+        welt(roundedBand(l + 2, c.seatTop + 3, r - l - 4, c.seatFoot - c.seatTop - 5, 40, WELT_MM)),
+        stroke(cushion, "outline"),
+      );
+    } else {
+      const y = c.seatTop + (c.seatFoot - c.seatTop) * 0.24;
+      shapes.push(
+        stroke(
+          `M${(l + 8).toFixed(1)} ${(y + 5).toFixed(1)}Q${cx.toFixed(1)} ${(y - 9).toFixed(1)} ${(r - 8).toFixed(1)} ${(y + 5).toFixed(1)}`,
+          "dimension",
         ),
-      ),
-    );
-    shapes.push(stroke(cushion, "outline"));
-  } else {
-    const y = c.seatTop + (c.seatFoot - c.seatTop) * 0.24;
-    shapes.push(
-      stroke(
-        `M${(inner + 4).toFixed(1)} ${(y + 5).toFixed(1)}Q${mid.toFixed(1)} ${(y - 9).toFixed(1)} ${(c.width - inner - 4).toFixed(1)} ${(y + 5).toFixed(1)}`,
-        "dimension",
-      ),
-    );
+      );
+    }
   }
 
   // Arms last: they stand forward of everything.

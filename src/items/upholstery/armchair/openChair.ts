@@ -62,13 +62,15 @@ export function openFront(
     ),
     ...both(rect(backLeft, panelFoot, post * 0.8, c.seatTop - panelFoot + 6)),
     ...wood(crest),
-    ...face(
-      roundedRect(panel.x, panel.y, panel.w, panel.h, 22),
-      { surface: surfaces.back, x: mid, y: panel.y + panel.h / 2 },
-      PADDED,
-      "edge",
-    ),
-    ...(welted
+    ...(c.padBack
+      ? face(
+          roundedRect(panel.x, panel.y, panel.w, panel.h, 22),
+          { surface: surfaces.back, x: mid, y: panel.y + panel.h / 2 },
+          PADDED,
+          "edge",
+        )
+      : bareBack(panel)),
+    ...(welted && c.padBack
       ? [
           {
             shape: "path",
@@ -95,11 +97,27 @@ export function openFront(
           } as const,
         ]
       : []),
-    ...both(support, 0.2),
-    ...both(knuckle),
-    stroke(line(post * 0.3, arm + 6, post * 1.0, arm + 6), "fold"),
-    stroke(line(c.width - post * 0.3, arm + 6, c.width - post * 1.0, arm + 6), "fold"),
+    ...(c.arms
+      ? [
+          ...both(support, 0.2),
+          ...both(knuckle),
+          stroke(line(post * 0.3, arm + 6, post * 1.0, arm + 6), "fold"),
+          stroke(line(c.width - post * 0.3, arm + 6, c.width - post * 1.0, arm + 6), "fold"),
+        ]
+      : []),
   ];
+}
+
+/** A back without cloth: three openings beside two splats, seen through to the wall. */
+function bareBack(panel: { x: number; y: number; w: number; h: number }): Shape[] {
+  const splat = panel.w * 0.12;
+  const gap = (panel.w - 2 * splat) / 3;
+  return [0, 1, 2].map((at) => ({
+    shape: "path",
+    d: roundedRect(panel.x + at * (gap + splat), panel.y + 6, gap, panel.h - 12, 14),
+    fill: { tone: "white" },
+    pen: "edge",
+  }));
 }
 
 /** The same chair from its left side, its front to the left. */
@@ -125,7 +143,9 @@ export function openSide(
   );
   return [
     ...wood(back),
-    ...face(cushion, { surface: surfaces.back, x: d, y: c.seatTop / 2 }, PADDED, "edge"),
+    ...(c.padBack
+      ? face(cushion, { surface: surfaces.back, x: d, y: c.seatTop / 2 }, PADDED, "edge")
+      : []),
     ...wood(leg),
     ...wood(rect(d * 0.08, c.seatTop + pad - 12, knee - d * 0.06, rail), 0.26),
     ...face(
@@ -133,7 +153,6 @@ export function openSide(
       { surface: surfaces.seat, x: d / 2, y: c.seatTop + pad / 2 },
       { light: 0.26, dark: 0.24 },
     ),
-    ...wood(support),
-    ...wood(armRail),
+    ...(c.arms ? [...wood(support), ...wood(armRail)] : []),
   ];
 }

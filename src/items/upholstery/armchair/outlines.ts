@@ -26,11 +26,21 @@ export function armOutline(c: ChairShape): PathData {
   return `M${f(outer)} ${f(c.legTop)}V${f(cy + R * 1.25)}C${f(outer)} ${f(cy + R * 0.85)} ${f(0)} ${f(cy + R * 0.6)} ${f(0)} ${f(cy)}A${f(R)} ${f(R)} 0 0 1 ${f(2 * R)} ${f(cy)}C${f(2 * R)} ${f(cy + R * 0.6)} ${f(inner)} ${f(cy + R * 0.85)} ${f(inner)} ${f(cy + R * 1.25)}V${f(c.legTop)}Z`;
 }
 
-/** Seat cushion from the front: a full top edge, soft corners. */
-export function seatOutline(c: ChairShape): PathData {
+/** Where the seat lies between the arms, from the front. */
+export function seatSpan(c: ChairShape): readonly [left: number, right: number] {
   const l = 2 * c.roll - c.roll * 0.16 - 4;
-  const r = c.width - l;
-  const [top, foot] = [c.seatTop, c.seatFoot];
+  return [l, c.width - l];
+}
+
+/** The seat between the arms, parted into its cushions. */
+export function seatParts(c: ChairShape): (readonly [left: number, right: number])[] {
+  const [l, r] = seatSpan(c);
+  const each = (r - l) / c.seats;
+  return Array.from({ length: c.seats }, (_, at) => [l + at * each, l + (at + 1) * each] as const);
+}
+
+/** One cushion from the front: a full top edge, soft corners. */
+export function cushionOutline(l: number, r: number, top: number, foot: number): PathData {
   const s = Math.min(45, (foot - top) * 0.36);
   return `M${f(l + s * 0.5)} ${f(foot)}C${f(l + 4)} ${f(foot)} ${f(l)} ${f(foot - s * 0.4)} ${f(l)} ${f(foot - s)}V${f(top + s)}C${f(l)} ${f(top + s * 0.35)} ${f(l + s * 0.35)} ${f(top + 5)} ${f(l + s)} ${f(top + 4)}C${f(l + (r - l) * 0.3)} ${f(top - 4)} ${f(l + (r - l) * 0.7)} ${f(top - 4)} ${f(r - s)} ${f(top + 4)}C${f(r - s * 0.35)} ${f(top + 5)} ${f(r)} ${f(top + s * 0.35)} ${f(r)} ${f(top + s)}V${f(foot - s)}C${f(r)} ${f(foot - s * 0.4)} ${f(r - 4)} ${f(foot)} ${f(r - s * 0.5)} ${f(foot)}Z`;
 }

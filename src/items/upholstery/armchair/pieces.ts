@@ -2,16 +2,12 @@ import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts"
 import type { Length } from "../../../units/length.ts";
 import type { ItemContext } from "../../itemKind.ts";
 import { FIXED_RANGES, LOOSE_CHAIR_RANGES } from "../estimate.ts";
-import { type CoverMade, makeCover } from "../makeCover.ts";
+import { makeCover } from "../makeCover.ts";
 import { listedEntries } from "../schemaParts.ts";
+import type { SeatMade } from "../seatMade.ts";
 import { seatMaterials, seatQuestions } from "../seatMaterials.ts";
 import type { ArmchairFields } from "./schema.ts";
 
-/** What a chair, a sofa, or anything else with a seat has beside its cover. */
-export interface SeatMade extends CoverMade {
-  readonly size: readonly [Length, Length, Length];
-  readonly seatHeight: Length;
-}
 export type ArmchairMade = SeatMade;
 
 /**
@@ -77,12 +73,15 @@ export function makeArmchair(fields: ArmchairFields, context: ItemContext): Armc
     questions: [
       ...made.questions,
       ...seatQuestions(made.pieces),
-      ...(fields["seat-height"] === undefined && measured
+      ...(fields["seat-height"] === undefined
         ? ["The seat's height is not measured; it is drawn at the usual height."]
         : []),
     ],
     diagnostics: [...diagnostics, ...made.diagnostics],
     size,
+    seats: 1,
+    arms: true,
+    padBack: true,
     seatHeight: fields["seat-height"] ?? context.length("seat-height"),
   };
 }

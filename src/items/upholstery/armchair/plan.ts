@@ -1,11 +1,12 @@
-import { rect, roundedRect } from "../../../drawing/paths.ts";
+import { line, rect, roundedRect } from "../../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../../drawing/shape.ts";
-import type { ArmchairMade } from "./pieces.ts";
-import type { ArmchairFields } from "./schema.ts";
+import { stroke } from "../../clothFace.ts";
+import { capital, type SeatFields, type SeatMade } from "../seatMade.ts";
+import { seatParts } from "./outlines.ts";
 import { chairShape } from "./shapeOfChair.ts";
 
 /** The chair from above, its back at the upper edge. */
-export function armchairPlan(fields: ArmchairFields, made: ArmchairMade): Drawing {
+export function armchairPlan(fields: SeatFields, made: SeatMade): Drawing {
   const c = chairShape(made, fields.type);
   const back = Math.min(c.depth * 0.24, 190);
   const cover = { surface: "cover", x: c.width / 2, y: c.depth / 2 };
@@ -34,6 +35,9 @@ export function armchairPlan(fields: ArmchairFields, made: ArmchairMade): Drawin
       fill: cover,
       pen: "edge",
     },
+    ...seatParts(c)
+      .slice(1)
+      .map(([x]) => stroke(line(x, back, x, c.depth - 6), "edge")),
     { shape: "path", d: rect(0, 0, c.width, c.depth), fill: null, pen: null },
   ];
   return {
@@ -41,7 +45,7 @@ export function armchairPlan(fields: ArmchairFields, made: ArmchairMade): Drawin
     heightMm: c.depth,
     shapes,
     dimensions: [],
-    title: fields.armchair,
-    description: "Armchair from above.",
+    title: made.job.title,
+    description: `${capital(made.job.thing)} from above.`,
   };
 }

@@ -1,4 +1,4 @@
-import type { ArmchairMade } from "./pieces.ts";
+import type { SeatMade } from "../seatMade.ts";
 
 /**
  * Where the parts of a chair stand as it is seen from the front and from its left side, in millimetres, y down from its top. Only
@@ -15,13 +15,19 @@ export interface ChairShape {
   readonly seatTop: number;
   readonly seatFoot: number;
   readonly backInset: number;
+  /** Cushions side by side on the seat, and whether as many stand before the back. */
+  readonly seats: number;
+  readonly backCushions: boolean;
   readonly wing: boolean;
   readonly skirt: boolean;
   /** Its frame shows and its arms are bare: measured, and no arm among the pieces. */
   readonly open: boolean;
+  /** Of an open frame: whether it has arms, and whether its back is upholstered. */
+  readonly arms: boolean;
+  readonly padBack: boolean;
 }
 
-export function chairShape(made: ArmchairMade, type: string | undefined): ChairShape {
+export function chairShape(made: SeatMade, type: string | undefined): ChairShape {
   const [width, depth, height] = made.size.map((l) => l.toMm()) as [number, number, number];
   const has = (piece: string) => made.pieces.some((p) => p.piece === piece);
   const seat = Math.min(made.seatHeight.toMm(), height * 0.62);
@@ -41,10 +47,19 @@ export function chairShape(made: ArmchairMade, type: string | undefined): ChairS
     seatTop,
     seatFoot: seatTop + Math.min(150, (height - legHigh - seatTop) * 0.52),
     backInset: arm * 0.38,
+    seats: made.seats,
+    backCushions: has("back-cushion-front"),
     wing: type === "wing" || has("wing-inside") || has("wing-outside"),
     skirt: has("skirt"),
-    open:
-      made.pieces.length > 0 &&
-      !["inside-arm", "outside-arm", "arm-front", "wing-inside", "wing-outside", "skirt"].some(has),
+    arms: made.arms,
+    padBack: made.padBack,
+    open: made.job.thing === "dining chair" || openAsMeasured(made, has),
   };
+}
+
+const CLOSED = ["inside-arm", "outside-arm", "arm-front", "wing-inside", "wing-outside", "skirt"];
+
+/** Of an armchair: measured, and neither arm nor skirt among its pieces. */
+function openAsMeasured(made: SeatMade, has: (piece: string) => boolean): boolean {
+  return made.seats === 1 && made.pieces.length > 0 && !CLOSED.some(has);
 }

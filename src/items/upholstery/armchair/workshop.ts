@@ -6,19 +6,19 @@ import type { DrawingContext } from "../../itemDrawing.ts";
 import type { CoverPiece } from "../coverPiece.ts";
 import { flatPieces } from "../flatPieces.ts";
 import { type PieceName, pieceWords } from "../pieceTable.ts";
+import type { SeatFields, SeatMade } from "../seatMade.ts";
 import { frontShapes } from "./elevation.ts";
 import { openParts, openSide } from "./openChair.ts";
 import {
   armOutline,
   backOutline,
-  seatOutline,
+  cushionOutline,
+  seatParts,
   sideArm,
   sideBack,
   sideWing,
   wingOutline,
 } from "./outlines.ts";
-import type { ArmchairMade } from "./pieces.ts";
-import type { ArmchairFields } from "./schema.ts";
 import { type ChairShape, chairShape } from "./shapeOfChair.ts";
 
 /** Where a piece's letter stands: on the piece, or at the end of a leader to an edge of it. */
@@ -115,8 +115,8 @@ function marks(pieces: readonly CoverPiece[], spots: Partial<Record<PieceName, S
 
 /** Front and left side, lines only, with each piece's letter and the overall sizes. */
 export function armchairWorkshop(
-  fields: ArmchairFields,
-  made: ArmchairMade,
+  fields: SeatFields,
+  made: SeatMade,
   context: DrawingContext,
 ): Drawing[] {
   const c = chairShape(made, fields.type);
@@ -152,10 +152,13 @@ export function armchairWorkshop(
     ...legs(R - wide / 2 + 4),
     ...legs(c.width - R - wide / 2 - 4),
     open(backOutline(c)),
-    open(roundedRect(padX, padTop, c.width - 2 * padX, c.seatTop + 30 - padTop, 60), "edge"),
+    ...Array.from({ length: c.backCushions ? c.seats : 1 }, (_, at) => {
+      const w = (c.width - 2 * padX) / (c.backCushions ? c.seats : 1);
+      return open(roundedRect(padX + at * w, padTop, w, c.seatTop + 30 - padTop, 60), "edge");
+    }),
     ...(c.wing ? [open(wingOutline(c)), mirrored(wingOutline(c))] : []),
     open(rect(inner - 6, c.seatFoot - 12, c.width - 2 * (inner - 6), c.legTop - c.seatFoot + 12)),
-    open(seatOutline(c)),
+    ...seatParts(c).map(([l, r]) => open(cushionOutline(l, r, c.seatTop, c.seatFoot))),
     ...arm(),
     { shape: "group", x: c.width, mirror: true, children: arm() },
     ...(c.skirt
@@ -183,7 +186,7 @@ export function armchairWorkshop(
       to: c.height,
       side: "left",
       level: 1,
-      text: `${p(made.seatHeight)} seat${fields["seat-height"] ? "" : ", assumed"}`,
+      text: `${p(made.seatHeight)} seat`,
     },
     {
       axis: "vertical",
@@ -223,14 +226,14 @@ export function armchairWorkshop(
       shapes: front,
       dimensions: frontSizes,
       title: "Front",
-      description: `Front of ${fields.armchair}. Pieces: ${words || "not measured yet"}.`,
+      description: `Front of ${made.job.title}. Pieces: ${words || "not measured yet"}.`,
     },
     {
       widthMm: c.depth,
       heightMm: c.height,
       shapes: side,
       title: "Left side",
-      description: `Left side of ${fields.armchair}, its front to the left.`,
+      description: `Left side of ${made.job.title}, its front to the left.`,
       dimensions: [
         {
           axis: "horizontal",

@@ -1,0 +1,91 @@
+import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
+import type { Length } from "../../../units/length.ts";
+import type { ItemContext } from "../../itemKind.ts";
+import { FIXED_RANGES } from "../estimate.ts";
+import { makeCover } from "../makeCover.ts";
+import { listedEntries } from "../schemaParts.ts";
+import type { SeatMade } from "../seatMade.ts";
+import { seatMaterials } from "../seatMaterials.ts";
+import type { DiningChairFields } from "./schema.ts";
+
+export type DiningChairMade = SeatMade;
+
+/**
+ * Cloth for `count` like dining chairs from their measured pieces; without pieces a range by type, as an estimate and without cuts.
+ * Exact lengths.
+ */
+export function makeDiningChair(fields: DiningChairFields, context: ItemContext): DiningChairMade {
+  const entries = listedEntries(fields.pieces);
+  const measured = entries.length > 0;
+  const title = fields["dining-chair"];
+  const diagnostics: Diagnostic[] = [];
+  if (!measured && !fields.type) {
+    diagnostics.push(
+      diagnostic(
+        context.place([]),
+        "chair-not-measured",
+        `"${title}" has neither measured pieces nor a type, so no cloth can be reckoned.`,
+        {
+          expected: "pieces, or type: seat or seat-and-back",
+          hint: `Write its pieces, for example pieces: [{ piece: seat, size: 20" x 18" }], or type: seat-and-back for an estimate.`,
+        },
+      ),
+    );
+  }
+  const both = fields.type === "seat-and-back";
+  const made = makeCover(
+    {
+      title,
+      thing: "dining chair",
+      cloth: fields.cloth,
+      count: fields.count ?? 1,
+      entries,
+      railroad: fields.railroad === true,
+      loose: false,
+      welt: fields.welt ?? null,
+      weltLength: fields["welt-length"] ?? null,
+      weltCut: fields["welt-cut"] ?? "bias",
+      buttons: fields.buttons ?? 0,
+    },
+    fields.type
+      ? {
+          range: FIXED_RANGES[both ? "dining-seat-and-back" : "dining-seat"],
+          what: `a dining chair, ${both ? "seat and back" : "seat alone"}`,
+          short: `dining chair, ${both ? "seat and back" : "seat"}`,
+        }
+      : null,
+    context,
+  );
+  const size = fields.size as [Length, Length, Length];
+  const back = made.pieces.some((p) => p.piece === "inside-back");
+  return {
+    ...made,
+    materials: [
+      ...made.materials,
+      ...(measured
+        ? seatMaterials(
+            made.pieces,
+            [size[0], size[1]],
+            made.count,
+            context.length("seam").times(2),
+            context.units,
+          )
+        : []),
+    ],
+    questions: [
+      ...made.questions,
+      ...(back && !made.pieces.some((p) => p.piece === "outside-back")
+        ? ["The back is covered inside and no outside back is listed: in which cloth is it closed?"]
+        : []),
+      ...(fields["seat-height"] === undefined
+        ? ["The seat's height is not measured; it is drawn at the usual height."]
+        : []),
+    ],
+    diagnostics: [...diagnostics, ...made.diagnostics],
+    size,
+    seats: 1,
+    arms: fields.arms === true,
+    padBack: back || (!measured && both),
+    seatHeight: fields["seat-height"] ?? context.length("seat-height"),
+  };
+}

@@ -1,0 +1,58 @@
+import { printLength } from "../../../units/printLength.ts";
+import type { DrawingContext, ItemSheet } from "../../itemDrawing.ts";
+import { coverSheet } from "../coverSheet.ts";
+import type { HeadboardMade } from "./pieces.ts";
+import type { HeadboardFields } from "./schema.ts";
+
+const FIXINGS = {
+  bed: "Fixed to the bed's frame.",
+  wall: "Hung on the wall.",
+  legs: "On legs behind the bed.",
+} as const;
+
+/** Words of a headboard on its upholsterer's sheet. */
+export function headboardSheet(
+  fields: HeadboardFields,
+  made: HeadboardMade,
+  context: DrawingContext,
+): ItemSheet {
+  const p = (l: Parameters<typeof printLength>[0]) => printLength(l, context.units);
+  return coverSheet(
+    made,
+    {
+      one: "headboard",
+      many: "headboards",
+      existing: fields.existing === true,
+      note: fields.note,
+      groups: [
+        {
+          heading: "Make",
+          lines: [
+            `Padded board ${p(made.size[1])} deep${made.rise.isZero() ? "" : `, its head arched by ${p(made.rise)}`}.`,
+            ...(made.border
+              ? [
+                  `Border ${p(made.border)} wide at head and sides, ${context.language === "en-US" ? "mitered" : "mitred"} at the corners.`,
+                ]
+              : []),
+            ...(made.job.buttons > 0
+              ? [
+                  `${made.job.buttons} covered buttons, ${fields.buttoning === "deep" ? "deep, pleats folded downward" : "shallow"}.`,
+                ]
+              : []),
+          ],
+        },
+        {
+          heading: "Fixing",
+          lines: [
+            fields.fixing ? FIXINGS[fields.fixing] : "Not said yet.",
+            ...(fields.weight ? [`Weight as given: ${fields.weight}.`] : []),
+          ],
+        },
+      ],
+      checks: [{ text: "Size held against bed and wall", blank: null }],
+      column: "down the face",
+      pile: "Pile smooth downward.",
+    },
+    context,
+  );
+}

@@ -1,0 +1,90 @@
+import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
+import type { Length } from "../../../units/length.ts";
+import type { ItemContext } from "../../itemKind.ts";
+import { FIXED_RANGES, looseSofaRange } from "../estimate.ts";
+import { makeCover } from "../makeCover.ts";
+import { listedEntries } from "../schemaParts.ts";
+import type { SeatMade } from "../seatMade.ts";
+import { seatMaterials, seatQuestions } from "../seatMaterials.ts";
+import type { SofaFields } from "./schema.ts";
+
+export type SofaMade = SeatMade;
+
+/**
+ * Cloth for `count` like sofas, from measured pieces, fixed or loose, wide pieces joined or the whole run sideways as is said; without
+ * pieces a range by type, as an estimate and without cuts. Exact lengths.
+ */
+export function makeSofa(fields: SofaFields, context: ItemContext): SofaMade {
+  const entries = listedEntries(fields.pieces);
+  const loose = fields.cover === "loose";
+  const measured = entries.length > 0;
+  const diagnostics: Diagnostic[] = [];
+  if (!measured && !fields.type) {
+    diagnostics.push(
+      diagnostic(
+        context.place([]),
+        "sofa-not-measured",
+        `"${fields.sofa}" has neither measured pieces nor a type, so no cloth can be reckoned.`,
+        {
+          expected: "pieces, or type: loveseat or sofa",
+          hint: `Write its pieces, for example pieces: [{ piece: inside-back, size: 72" x 28", join: both-sides }], or type: sofa for an estimate.`,
+        },
+      ),
+    );
+  }
+  const width = context.cloth(fields.cloth)?.usableWidth ?? null;
+  const type = fields.type;
+  const made = makeCover(
+    {
+      title: fields.sofa,
+      thing: "sofa",
+      cloth: fields.cloth,
+      count: fields.count ?? 1,
+      entries,
+      railroad: fields.railroad === true,
+      loose,
+      welt: fields.welt ?? null,
+      weltLength: fields["welt-length"] ?? null,
+      weltCut: fields["welt-cut"] ?? "bias",
+      buttons: fields.buttons ?? 0,
+    },
+    type
+      ? {
+          range: loose ? looseSofaRange(type, width) : FIXED_RANGES[type],
+          what: `a ${loose ? "loose cover on a " : ""}${type === "sofa" ? "sofa of about 7 ft" : "loveseat"}`,
+          short: type,
+        }
+      : null,
+    context,
+  );
+  const size = fields.size as [Length, Length, Length];
+  const tops = (fields.pieces ?? []).find((p) => p.piece === "cushion-top");
+  return {
+    ...made,
+    materials: [
+      ...made.materials,
+      ...(measured && !loose
+        ? seatMaterials(
+            made.pieces,
+            [size[0], size[1]],
+            made.count,
+            context.length("seam").times(2),
+            context.units,
+          )
+        : []),
+    ],
+    questions: [
+      ...made.questions,
+      ...seatQuestions(made.pieces),
+      ...(fields["seat-height"] === undefined
+        ? ["The seat's height is not measured; it is drawn at the usual height."]
+        : []),
+    ],
+    diagnostics: [...diagnostics, ...made.diagnostics],
+    size,
+    seats: fields.seats ?? (tops ? (tops.count ?? 1) : type === "loveseat" ? 2 : 3),
+    arms: true,
+    padBack: true,
+    seatHeight: fields["seat-height"] ?? context.length("seat-height"),
+  };
+}
