@@ -186,7 +186,7 @@ export function armchairWorkshop(
       to: c.height,
       side: "left",
       level: 1,
-      text: `${p(made.seatHeight)} seat`,
+      text: `${p(made.seatHeight)} ${fields["seat-height"] ? "seat" : "assumed"}`,
     },
     {
       axis: "vertical",
