@@ -1,5 +1,6 @@
 import type { Length } from "../../units/length.ts";
 import type { AcrossMatch, AlongMatch, ItemCut } from "../itemKind.ts";
+import { acrossCuts } from "../joinedAcross.ts";
 import { layerStrips } from "./layers.ts";
 import type { BlindPlan } from "./plan.ts";
 
@@ -19,51 +20,20 @@ export function cutsOf(plan: BlindPlan): ItemCut[] {
   const across: AcrossMatch = plan.motifCentred
     ? { how: "motif-at", fromLeft: cutWidth.dividedBy(2) }
     : { how: "free" };
-  const base = { surface: "face", cloth: cloth.id, height: plainCut, count: plan.count, because };
-  const plain = repeat === null && cloth.mayTurn;
-  const face: ItemCut[] = [];
-  if (strips.strip === null) {
-    face.push({
-      ...base,
-      piece: "blind",
-      width: cutWidth,
-      mayTurn: plain,
-      across,
-      along: along(0),
-    });
-  } else {
-    const side = (strips.wholes - 1) / 2;
-    face.push({
-      ...base,
-      piece: "blind, left strip",
-      width: strips.strip,
-      mayTurn: false,
-      across: { how: "selvedge", side: "right" },
-      along: along(side + 1),
-    });
-    for (let at = -side; at <= side; at += 1) {
-      const name =
-        strips.wholes === 1
-          ? "blind, middle width"
-          : `blind, whole width ${at + side + 1} of ${strips.wholes}`;
-      face.push({
-        ...base,
-        piece: name,
-        width: plan.usableWidth,
-        mayTurn: false,
-        across: { how: "whole-width" },
-        along: along(at),
-      });
-    }
-    face.push({
-      ...base,
-      piece: "blind, right strip",
-      width: strips.strip,
-      mayTurn: false,
-      across: { how: "selvedge", side: "left" },
-      along: along(side + 1),
-    });
-  }
+  const face = acrossCuts({
+    piece: "blind",
+    surface: "face",
+    cloth: cloth.id,
+    strips,
+    cutWidth,
+    usableWidth: plan.usableWidth,
+    height: plainCut,
+    count: plan.count,
+    across,
+    mayTurn: repeat === null && cloth.mayTurn,
+    along,
+    because,
+  });
   const layers = plan.layers.flatMap((layer): ItemCut[] => {
     const joined = layerStrips(layer, plan.join);
     const shared = {
