@@ -48,4 +48,6 @@ export interface PagePicture {
     readonly blendPx: number;
     readonly halfDrop: boolean;
   } | null;
+  /** True where it is made in grey, each place as light as it is (L* of CIE 15). */
+  readonly grey: boolean;
 }

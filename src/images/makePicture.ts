@@ -4,6 +4,7 @@ import { type Checked, diagnostic, type Place } from "../diagnostics/diagnostic.
 import { type Cache, cacheKey, NO_CACHE, sha256 } from "./cache.ts";
 import { decodePhoto } from "./decodePhoto.ts";
 import { loadPhotoFile } from "./loadPhotoFile.ts";
+import { printJpeg } from "./printJpeg.ts";
 import { writeAtomically } from "./writeAtomically.ts";
 
 /** A picture to publish. */
@@ -13,6 +14,8 @@ export interface PictureRequest {
   readonly crop: Rectangle | null;
   /** Width wanted, in pixels; a crop that is narrower is kept at its own width. */
   readonly widthPx: number;
+  /** In grey, each place as light as it is. */
+  readonly grey?: boolean;
   /** File to write, a JPEG. */
   readonly destination: string;
   /** Where the user named the photograph. */
@@ -33,13 +36,13 @@ export interface MadePicture {
  * date). Shrunk in linear light, never enlarged, the same bytes for the same request with one version of sharp.
  */
 export async function makePicture(request: PictureRequest): Promise<Checked<MadePicture>> {
-  const { source, crop, widthPx, destination, place, cache = NO_CACHE } = request;
+  const { source, crop, widthPx, grey = false, destination, place, cache = NO_CACHE } = request;
   const file = await loadPhotoFile(source, place);
   if (file.value === null) return { value: null, diagnostics: file.diagnostics };
   const key = cacheKey({
     what: "picture",
     sha256: sha256(file.value.bytes),
-    options: { crop, widthPx },
+    options: { crop, widthPx, ...(grey ? { grey } : {}) },
   });
   let jpeg = await cache.readBytes(key);
   if (jpeg === null) {
@@ -56,14 +59,12 @@ export async function makePicture(request: PictureRequest): Promise<Checked<Made
       .extract({ left: part.x, top: part.y, width: part.width, height: part.height })
       .raw()
       .toBuffer();
-    jpeg = await sharp(cut, { raw: { width: part.width, height: part.height, channels: 3 } })
-      // In linear light, or fine checks would darken; a kernel without much overshoot, which linear light would show.
+    // In linear light, or fine checks would darken; a kernel without much overshoot, which linear light would show.
+    const shrunk = sharp(cut, { raw: { width: part.width, height: part.height, channels: 3 } })
       .pipelineColourspace("scrgb")
       .resize({ width: Math.min(Math.round(widthPx), part.width), kernel: "mitchell" })
-      .toColourspace("srgb")
-      .withIccProfile("srgb")
-      .jpeg({ quality: 84, chromaSubsampling: "4:4:4", progressive: false, mozjpeg: false })
-      .toBuffer();
+      .toColourspace("srgb");
+    jpeg = await printJpeg(shrunk, grey);
     await cache.writeBytes(key, jpeg);
   }
   await writeAtomically(destination, jpeg);

@@ -9,6 +9,7 @@ import { limiter } from "../images/limiter.ts";
 import { loadPhotoFile } from "../images/loadPhotoFile.ts";
 import { makePicture } from "../images/makePicture.ts";
 import { seamlessCell } from "../images/makeTile.ts";
+import { printJpeg } from "../images/printJpeg.ts";
 import { writeAtomically } from "../images/writeAtomically.ts";
 import { cacheSubfolder } from "../press/cacheFolder.ts";
 import type { MakePictures } from "./computed.ts";
@@ -29,6 +30,7 @@ async function makeTile(
       crop: picture.crop,
       widthPx: picture.widthPx,
       tile: picture.tile,
+      ...(picture.grey ? { grey: true } : {}),
     },
   });
   let jpeg = await cache.readBytes(key);
@@ -44,27 +46,13 @@ async function makeTile(
       { ...picture.crop, blendPx: picture.tile.blendPx },
       picture.tile.halfDrop,
     );
-    jpeg = await sharp(cell, {
-      raw: {
-        width: picture.crop.width,
-        height: picture.crop.height,
-        channels: 3,
-      },
+    const shrunk = sharp(cell, {
+      raw: { width: picture.crop.width, height: picture.crop.height, channels: 3 },
     })
       .pipelineColourspace("scrgb")
-      .resize({
-        width: Math.min(picture.widthPx, picture.crop.width),
-        kernel: "mitchell",
-      })
-      .toColourspace("srgb")
-      .withIccProfile("srgb")
-      .jpeg({
-        quality: 84,
-        chromaSubsampling: "4:4:4",
-        progressive: false,
-        mozjpeg: false,
-      })
-      .toBuffer();
+      .resize({ width: Math.min(picture.widthPx, picture.crop.width), kernel: "mitchell" })
+      .toColourspace("srgb");
+    jpeg = await printJpeg(shrunk, picture.grey);
     await cache.writeBytes(key, jpeg);
   }
   await writeAtomically(destination, jpeg);
@@ -103,6 +91,7 @@ export const makePictures: MakePictures = async (pages, work) => {
                 source,
                 crop: picture.crop,
                 widthPx: picture.widthPx,
+                grey: picture.grey,
                 destination,
                 place,
                 cache,

@@ -278,6 +278,7 @@ test(
       crop: null,
       widthPx: 1,
       tile: null,
+      grey: false,
     };
     const compute: typeof studio.wiring.compute = async (contentDir, options) => {
       const computed = await studio.wiring.compute(contentDir, options);

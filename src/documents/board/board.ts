@@ -6,6 +6,7 @@ import { type WherePage, wherePageOf } from "../room/wherePage.ts";
 import { dateInWords } from "../words/dates.ts";
 import { capital, scaleWords } from "../words/phrases.ts";
 import { boardWords } from "../words/prose.ts";
+import { type GreyPage, greyPageOf } from "./greyPage.ts";
 import { type Mix, mixOfRoom } from "./mix.ts";
 import { type ScalePage, scalePageOf } from "./scalePage.ts";
 import { boardSheet } from "./sheetGeometry.ts";
@@ -49,6 +50,9 @@ export interface Board {
   readonly eachColour: string;
   readonly elevations: readonly ElevationPage[];
   readonly where: WherePage;
+  /** The word itself, in the studio's spelling. */
+  readonly grey: string;
+  readonly greyPage: GreyPage | null;
   readonly scale:
     | (ScalePage & {
         readonly noteX: number;
@@ -131,6 +135,8 @@ export function boardOf(
     eachColour: spelled("Each colour", data.studio.fields.language),
     elevations: elevationPages(data, room, sheet, book, prefix),
     where: wherePageOf(data, room, sheet, book, `${prefix}-where`),
+    grey: spelled("grey", data.studio.fields.language),
+    greyPage: greyPageOf(data, room, sheet, mix),
     scale: scale && {
       ...scale,
       noteX: scale.distanceX,

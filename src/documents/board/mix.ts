@@ -1,5 +1,5 @@
 import { readableInk } from "../../colour/contrast.ts";
-import { lightness } from "../../colour/luminance.ts";
+import { greyOf, lightness } from "../../colour/luminance.ts";
 import type { RoleOf } from "../../scheme/roles.ts";
 import { isPlain, type Swatch } from "../../swatches/swatch.ts";
 import { spelled } from "../../units/spelling.ts";
@@ -25,6 +25,8 @@ export interface MixCaption {
 
 export interface Mix {
   readonly svg: Markup;
+  /** The same cuttings in grey, each as light as it is, to be shown `GREY_PART` as large. */
+  readonly greySvg: Markup;
   readonly captions: readonly MixCaption[];
   /** The scale that all cloths share: one to this many. */
   readonly scale: number;
@@ -42,6 +44,9 @@ export interface Mix {
   /** Places asked for in the room's file that could not be taken. */
   readonly pinFaults: readonly PinFault[];
 }
+
+/** How large the grey board stands beside the true one. */
+export const GREY_PART = 0.74;
 
 /** Inks of the house: on the wall field whichever reads better. */
 export const INK = "#23282e";
@@ -77,7 +82,7 @@ export function fillOf(
   width: number,
   height: number,
   scale: number,
-  book: PictureBook,
+  book: Pick<PictureBook, "crop" | "whole" | "tile">,
 ): CuttingFill {
   const photo = swatch.photo;
   if (photo?.showsMm) {
@@ -165,6 +170,8 @@ export function mixOfRoom(
     roomPins(room.record.fields.pins ?? [], margin),
   );
   const cuttings: Cutting[] = [];
+  const grey: Cutting[] = [];
+  const greyBook = book.inGrey(GREY_PART);
   const captions: MixCaption[] = [];
   for (const h of hung) {
     const x = margin.left + h.x;
@@ -173,18 +180,24 @@ export function mixOfRoom(
     const swatch = isAnchor ? anchor : (data.swatches.get(h.id) as Swatch);
     const role = roles.find((r) => r.cloth === h.id);
     const isPaper = !isAnchor && data.records.cloths.get(h.id)?.fields.roll !== undefined;
-    const whole = isAnchor ? book.whole(swatch, h.width) : null;
-    const fill: CuttingFill = whole
-      ? { picture: whole.href }
-      : fillOf(swatch, h.width, h.height, scale, book);
-    cuttings.push({
+    const filledFrom = (shelf: Parameters<typeof fillOf>[4]): CuttingFill => {
+      const whole = isAnchor ? shelf.whole(swatch, h.width) : null;
+      return whole ? { picture: whole.href } : fillOf(swatch, h.width, h.height, scale, shelf);
+    };
+    const cutting: Cutting = {
       id: h.id,
       x,
       y,
       width: h.width,
       height: h.height,
       edge: isAnchor || isPaper ? "straight" : "pinked",
-      fill,
+      fill: filledFrom(book),
+    };
+    cuttings.push(cutting);
+    const inGrey = filledFrom(greyBook);
+    grey.push({
+      ...cutting,
+      fill: "awaited" in inGrey ? { awaited: inGrey.awaited.map(greyOf) } : inGrey,
     });
     const next = hung.filter((o) => o.x > h.x && beside(o, h)).sort((a, b) => a.x - b.x)[0];
     captions.push({
@@ -205,8 +218,11 @@ export function mixOfRoom(
   const second = upper[1];
   const description = `${captions.map((c) => [c.name, c.role, c.place].filter((w) => w !== "").join(", ")).join("; ")}.`;
   const svg = `<svg class="mix-picture" viewBox="0 0 ${fieldWidth} ${height}" role="img" aria-labelledby="${prefix}-t ${prefix}-d" xmlns="http://www.w3.org/2000/svg"><title id="${prefix}-t">The cloths of ${escapeHtml(title)}</title><desc id="${prefix}-d">${escapeHtml(description)}</desc>${cuttingsSvg(cuttings, ground, prefix)}</svg>`;
+  const greyGround = greyOf(ground);
+  const greySvg = `<svg class="grey-picture" viewBox="0 0 ${fieldWidth} ${height}" role="img" aria-labelledby="${prefix}-gt ${prefix}-gd" xmlns="http://www.w3.org/2000/svg"><title id="${prefix}-gt">The cloths of ${escapeHtml(title)} in grey</title><desc id="${prefix}-gd">${escapeHtml(description)}</desc><rect width="${fieldWidth}" height="${height}" fill="${greyGround}"/>${cuttingsSvg(grey, greyGround, `${prefix}-g`)}</svg>`;
   return {
     svg: { html: svg },
+    greySvg: { html: greySvg },
     captions,
     scale,
     ground,

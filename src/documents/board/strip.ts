@@ -1,4 +1,5 @@
 import type { RoomScheme } from "../../scheme/roomScheme.ts";
+import { spreadLabels } from "./spreadLabels.ts";
 
 /** A part of the share strip, millimetres from the sheet's upper edge. */
 export interface StripPart {
@@ -57,18 +58,10 @@ export function shareStrip(
     return part;
   });
   const tall = parts.map((p) => labelHeight(p.name, p.hundredths));
-  const placed: number[] = [];
-  let from = labelsFrom;
-  for (const [at, p] of parts.entries()) {
-    const wanted = Math.max(labelsFrom, p.y + Math.min(3.2, p.height / 2 - FIRST_LINE_MM));
-    placed.push(Math.max(wanted, from));
-    from = (placed[at] as number) + (tall[at] as number);
-  }
-  let to = labelsTo;
-  for (let at = placed.length - 1; at >= 0; at--) {
-    placed[at] = Math.min(placed[at] as number, to - (tall[at] as number));
-    to = placed[at] as number;
-  }
+  const wanted = parts.map((p) =>
+    Math.max(labelsFrom, p.y + Math.min(3.2, p.height / 2 - FIRST_LINE_MM)),
+  );
+  const placed = spreadLabels(wanted, tall, labelsFrom, labelsTo);
   return parts.map((p, at) => {
     const labelY = placed[at] as number;
     const line = labelY + FIRST_LINE_MM;

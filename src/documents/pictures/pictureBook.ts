@@ -27,6 +27,8 @@ export interface PictureBook {
   whole(swatch: Swatch, paperWidthMm: number): Shown | null;
   /** One cell of the repeat that joins itself, for drawings at one to `scale`; null without a photograph or what it shows. */
   tile(swatch: Swatch, scale: number): Tile | null;
+  /** The same pictures in grey, standing `part` as wide as is asked for. */
+  inGrey(part: number): Pick<PictureBook, "crop" | "whole" | "tile">;
   /** All that was asked for so far. */
   readonly pictures: readonly PagePicture[];
 }
@@ -88,9 +90,10 @@ export function pictureBook(tree: string, up: string): PictureBook {
     crop: PagePicture["crop"],
     widthPx: number,
     tile: PagePicture["tile"],
+    grey: boolean,
   ): Shown => {
     const photo = swatch.photo as SwatchPhoto;
-    const key = JSON.stringify([photo.sha256, crop, widthPx, tile]);
+    const key = JSON.stringify([photo.sha256, crop, widthPx, tile, ...(grey ? ["grey"] : [])]);
     const name = `pictures/${opaqueName(key)}.jpg`;
     if (!made.has(name))
       made.set(name, {
@@ -99,24 +102,33 @@ export function pictureBook(tree: string, up: string): PictureBook {
         crop,
         widthPx,
         tile,
+        grey,
       });
     return { href: up + name, widthPx };
   };
   const pxFor = (paperWidthMm: number): number => Math.ceil((paperWidthMm / 25.4) * PRINT_PPI);
-  return {
-    crop(swatch, part, paperWidthMm) {
+  const shelf = (grey: boolean, part: number): Pick<PictureBook, "crop" | "whole" | "tile"> => ({
+    crop(swatch, shown, paperWidthMm) {
       const photo = swatch.photo;
       if (!photo?.showsMm) return null;
       const pxPerMm = photo.widthPx / photo.showsMm;
-      const width = Math.min(photo.widthPx, Math.round(part.width * pxPerMm));
-      const height = Math.min(photo.heightPx, Math.round(part.height * pxPerMm));
-      const x = Math.max(0, Math.min(photo.widthPx - width, Math.round(part.x * pxPerMm)));
-      const y = Math.max(0, Math.min(photo.heightPx - height, Math.round(part.y * pxPerMm)));
-      return add(swatch, { x, y, width, height }, Math.min(width, pxFor(paperWidthMm)), null);
+      const width = Math.min(photo.widthPx, Math.round(shown.width * pxPerMm));
+      const height = Math.min(photo.heightPx, Math.round(shown.height * pxPerMm));
+      const x = Math.max(0, Math.min(photo.widthPx - width, Math.round(shown.x * pxPerMm)));
+      const y = Math.max(0, Math.min(photo.heightPx - height, Math.round(shown.y * pxPerMm)));
+      return add(
+        swatch,
+        { x, y, width, height },
+        Math.min(width, pxFor(paperWidthMm * part)),
+        null,
+        grey,
+      );
     },
     whole(swatch, paperWidthMm) {
       const photo = swatch.photo;
-      return photo ? add(swatch, null, Math.min(photo.widthPx, pxFor(paperWidthMm)), null) : null;
+      return photo
+        ? add(swatch, null, Math.min(photo.widthPx, pxFor(paperWidthMm * part)), null, grey)
+        : null;
     },
     tile(swatch, scale) {
       const photo = swatch.photo;
@@ -124,10 +136,8 @@ export function pictureBook(tree: string, up: string): PictureBook {
       const pxPerMm = photo.widthPx / photo.showsMm;
       const { halfDrop, blendPx, ...cell } = cellOf(photo, swatch, pxPerMm);
       const widthMm = cell.width / pxPerMm;
-      const shown = add(swatch, cell, Math.min(cell.width, pxFor(widthMm / scale)), {
-        blendPx,
-        halfDrop,
-      });
+      const px = Math.min(cell.width, pxFor((widthMm / scale) * part));
+      const shown = add(swatch, cell, px, { blendPx, halfDrop }, grey);
       const motif = photo.motifAt ?? { x: 0.5, y: 0.5 };
       const inside = (at: number, from: number, size: number): number =>
         ((((at - from) % size) + size) % size) / pxPerMm;
@@ -140,6 +150,10 @@ export function pictureBook(tree: string, up: string): PictureBook {
         originY: inside(motif.y * photo.heightPx, cell.y, cell.height),
       };
     },
+  });
+  return {
+    ...shelf(false, 1),
+    inGrey: (part) => shelf(true, part),
     get pictures() {
       return [...made.values()].sort((a, b) => (a.path < b.path ? -1 : 1));
     },
