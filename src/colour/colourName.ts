@@ -6,6 +6,8 @@ import nbs from "./nbsNames.json" with { type: "json" };
 export interface ColourName {
   /** As printed: the full name, or the broader one where two full names are equally near. Source's spelling (gray). */
   readonly name: string;
+  /** The full name of the nearest category, sure or not: of two that are as near, one. */
+  readonly nearest: string;
   /** The broader name (29 of them), for example `reddish brown`. */
   readonly broad: string;
   /** The broadest (13), for example `brown`. */
@@ -41,7 +43,15 @@ export function colourName(hex: string): ColourName {
   }
   const sure = second - nearest >= COIN_TOSS;
   const [number, full, broad, broadest] = best;
-  return { name: sure ? full : broad, broad, broadest, number, difference: nearest, sure };
+  return {
+    name: sure ? full : broad,
+    nearest: full,
+    broad,
+    broadest,
+    number,
+    difference: nearest,
+    sure,
+  };
 }
 
 /** The name in the studio's spelling: the dictionary writes gray and grayish. */

@@ -1,6 +1,7 @@
 import Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothFacts, WorkingLine } from "../items/itemKind.ts";
+import { isOpen } from "../records/itemOptions.ts";
 import type { ClothRecord, ProjectRecord, Records, RoomRecord } from "../records/records.ts";
 import { commonFields } from "../room/commonFields.ts";
 import { Length } from "../units/length.ts";
@@ -57,6 +58,7 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
     rooms,
     group.estimates.length > 0,
     used.problems.length,
+    group.users.filter(({ item }) => isOpen(item.record)).map(({ item }) => item.record.title),
   );
   const plan = planOfCloth(used, usedCloth, why);
   const spare = spareOf(used, usedCloth);

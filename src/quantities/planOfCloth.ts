@@ -119,6 +119,7 @@ export function notForCutting(
   rooms: readonly RoomRecord[],
   estimated: boolean,
   leftOut: number,
+  unchosen: readonly string[],
 ): string[] {
   return [
     ...(received ? [] : ["The cloth has not been received and checked."]),
@@ -126,6 +127,7 @@ export function notForCutting(
       .filter((room) => !room.fields.measured?.checked)
       .map((room) => `The measures of ${room.fields.room} have not been checked on site.`),
     ...(estimated ? ["An item is only estimated: its pieces are not measured."] : []),
+    ...unchosen.map((title) => `The client has not chosen yet how ${title} is made.`),
     ...(leftOut > 0 ? ["Pieces that this cloth cannot hold are left out."] : []),
   ];
 }

@@ -49,7 +49,7 @@ export function visibleAreas(room: FurnishedRoom): VisibleArea[] {
     kind: what,
     surface: what,
     cloth: null,
-    colour: null,
+    colour: what === "floor" ? (plan.room.fields.flooring?.colour ?? null) : null,
     object: null,
     zone: what,
     wall,

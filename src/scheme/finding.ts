@@ -72,8 +72,15 @@ export interface Finding {
   readonly place: Place;
 }
 
+/** A name as it can stand in a list of a file: in quotes where YAML would take a sign of it for its own (`#`, a comma, a colon). */
+function written(name: string): string {
+  return /^[\p{L}\p{N}][\p{L}\p{N} _-]*$/u.test(name) && name.trim() === name
+    ? name
+    : `"${name.replace(/["\\]/g, "\\$&")}"`;
+}
+
 /** The line that waives a finding, ready to paste under `accept:`. */
 export function pasteLineFor(code: FindingCode, of: readonly string[]): string {
-  const list = of.length > 0 ? `, of: [${of.join(", ")}]` : "";
+  const list = of.length > 0 ? `, of: [${of.map(written).join(", ")}]` : "";
   return `  - { finding: ${code}${list}, because: … }`;
 }

@@ -13,6 +13,8 @@ export interface FindingInput extends SchemeInput {
   readonly traditions: Traditions;
   readonly shares: readonly SharePart[];
   readonly carried: readonly Carried[];
+  /** How much of what is seen has a known colour, 0 to 1. */
+  readonly knownShare: number;
   readonly plainShare: number | null;
   /** The plain share with curtains closed. */
   readonly plainClosed: number | null;

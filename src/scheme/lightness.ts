@@ -11,9 +11,13 @@ export function toldApart(points: number): ToldApart {
   return points >= 20 ? "large-areas-only" : "no";
 }
 
+/** What is less than this share of all that is seen is not taken for the room's dark or light; our own choice, no source. */
+const LEAST_SEEN = 0.01;
+
 /**
- * The light reflectance below which the darkest twentieth of an area lies, and above which the lightest: what the eye takes for
- * the room's dark and light. Null for nothing.
+ * The light reflectance below which the darkest hundredth of an area lies, and above which the lightest: what the eye takes for the
+ * room's dark and light. The walls of a room are nine tenths of what is seen, so a dark sofa is a few parts in a hundred. Null for
+ * nothing.
  */
 export function darkAndLight(
   areas: readonly { readonly lrv: number; readonly areaMm2: number }[],
@@ -29,5 +33,5 @@ export function darkAndLight(
     }
     return order.at(-1)?.lrv ?? 0;
   };
-  return { dark: at(0.05), light: at(0.95) };
+  return { dark: at(LEAST_SEEN), light: at(1 - LEAST_SEEN) };
 }

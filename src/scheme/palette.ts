@@ -34,6 +34,7 @@ export const SAME_COLOUR = 12;
 /**
  * The `count` colours of a source that a decorator would draw: its largest first, then one after another the colour that adds
  * most, weighed by its share (power 0.4, so that an accent of two per cent can win) and by its CIEDE2000 distance from those taken.
+ * What counts as the same colour of a room is drawn once, though fewer come out than were asked for.
  */
 export function drawColours(colours: readonly SwatchColour[], count: number): SwatchColour[] {
   const left = [...colours].sort((a, b) => b.share - a.share || (a.hex < b.hex ? -1 : 1));
@@ -44,7 +45,7 @@ export function drawColours(colours: readonly SwatchColour[], count: number): Sw
     );
     const best = worth.indexOf(Math.max(...worth));
     const [next] = left.splice(best, 1);
-    if (!next || taken.some((t) => difference(next.hex, t.hex) < 6)) continue;
+    if (!next || taken.some((t) => difference(next.hex, t.hex) < SAME_COLOUR)) continue;
     taken.push(next);
   }
   return taken;

@@ -31,7 +31,13 @@ import type { SchemeInput } from "./schemeInput.ts";
 import { type Carried, carriedColours, type SharePart, sharesOfRoom } from "./seenColours.ts";
 import { type Tradition, traditionsOf } from "./traditions.ts";
 import { type ClothView, clothViews } from "./views.ts";
-import { type PlaceShares, plainShareOf, sharesByWall, sharesByZone } from "./zones.ts";
+import {
+  knownShareOf,
+  type PlaceShares,
+  plainShareOf,
+  sharesByWall,
+  sharesByZone,
+} from "./zones.ts";
 
 /** The mix of a room, judged. */
 export interface RoomScheme {
@@ -41,6 +47,8 @@ export interface RoomScheme {
   /** What is seen, in a hundred parts, largest first. */
   readonly shares: readonly SharePart[];
   readonly carried: readonly Carried[];
+  /** How much of what is seen has a known colour, 0 to 1: a bare floor without a colour is left out of every share. */
+  readonly knownShare: number;
   /** Share of all seen surface that is plain, 0 to 1; null where nothing is known of it. */
   readonly plainShare: number | null;
   /** The same with curtains closed and blinds let down. */
@@ -126,6 +134,7 @@ export function roomScheme(input: SchemeInput): RoomScheme {
   const shares = sharesOfRoom(input, palette.colours);
   const carried = carriedColours(input, palette.colours);
   const plainShare = plainShareOf(input, input.seen);
+  const knownShare = knownShareOf(input);
   const plainClosed = plainShareOf(input, input.closed);
   const all: FindingInput = {
     ...input,
@@ -135,6 +144,7 @@ export function roomScheme(input: SchemeInput): RoomScheme {
     traditions,
     shares,
     carried,
+    knownShare,
     plainShare,
     plainClosed,
     say: wordsIn(input.language),
@@ -149,6 +159,7 @@ export function roomScheme(input: SchemeInput): RoomScheme {
     ladder,
     shares,
     carried,
+    knownShare,
     plainShare,
     plainClosed,
     byZone: sharesByZone(input, palette.colours),

@@ -14,7 +14,8 @@ export interface ClothView {
   readonly doorM: number | null;
   /** From the nearest seat. */
   readonly seatM: number | null;
-  readonly readsPlainFromM: number;
+  /** Null where it reads as a pattern from every distance that a room has. */
+  readonly readsPlainFromM: number | null;
   /** True where it reads as a plain from there; null where the distance is not known. */
   readonly plainFromDoor: boolean | null;
   readonly plainFromSeat: boolean | null;
@@ -29,11 +30,11 @@ function least(all: readonly (number | null)[]): number | null {
   return known.length > 0 ? Math.min(...known) : null;
 }
 
-/** The patterned cloths of a room as they are seen from the door, from the seats and in the hand. */
+/** The patterned cloths of a room that were photographed, as they are seen from the door, from the seats and in the hand. */
 export function clothViews(input: SchemeInput, roles: readonly RoleOf[]): ClothView[] {
   return roles.flatMap((role): ClothView[] => {
     const swatch = input.swatches.get(role.cloth);
-    if (!swatch || isPlain(swatch) || swatch.readsPlainFromM === null) return [];
+    if (!swatch || isPlain(swatch) || (!swatch.photo && swatch.readsPlainFromM === null)) return [];
     const items = new Set(
       input.seen.flatMap((s) =>
         s.cloth === role.cloth && s.item && s.surface !== "welt" ? [s.item] : [],
@@ -43,7 +44,8 @@ export function clothViews(input: SchemeInput, roles: readonly RoleOf[]): ClothV
     const doorM = least(mine.map((i) => i.views.doorM));
     const seatM = least(mine.map((i) => i.views.seatM));
     const from = swatch.readsPlainFromM;
-    const reads = (m: number | null): boolean | null => (m === null ? null : m >= from);
+    const reads = (m: number | null): boolean | null =>
+      m === null ? null : from !== null && m >= from;
     return [
       {
         cloth: role.cloth,
@@ -53,10 +55,10 @@ export function clothViews(input: SchemeInput, roles: readonly RoleOf[]): ClothV
         readsPlainFromM: from,
         plainFromDoor: reads(doorM),
         plainFromSeat: reads(seatM),
-        plainInHand: HAND_M >= from,
+        plainInHand: from !== null && HAND_M >= from,
         colour: swatch.average,
         colourName: swatch.average
-          ? spellColourName(colourName(swatch.average).name, input.language)
+          ? spellColourName(colourName(swatch.average).nearest, input.language)
           : null,
       },
     ];

@@ -1,6 +1,6 @@
 import type { PaletteColour } from "./palette.ts";
 import type { HeightZone, SchemeInput, SeenPart } from "./schemeInput.ts";
-import { type SharePart, sharesOfRoom } from "./seenColours.ts";
+import { type SharePart, seenColours, sharesOfRoom } from "./seenColours.ts";
 
 const ORDER: readonly HeightZone[] = ["floor", "seat", "table", "wall", "window", "overhead"];
 
@@ -32,6 +32,13 @@ export function plainShareOf(input: SchemeInput, seen: readonly SeenPart[]): num
     if (isPlain) plain += part.areaMm2;
   }
   return all > 0 ? plain / all : null;
+}
+
+/** How much of all that is seen has a known colour, 0 to 1; bare walls and a floor without a colour have none. */
+export function knownShareOf(input: SchemeInput): number {
+  const whole = input.seen.reduce((a, s) => a + s.areaMm2, 0);
+  const known = seenColours(input).reduce((a, c) => a + c.areaMm2, 0);
+  return whole > 0 ? Math.min(1, known / whole) : 0;
 }
 
 function place(

@@ -23,11 +23,13 @@ test("pairs that must be told apart: BS 8300-2:2018, Annex B, and Approved Docum
   expect(toldApart(30)).toBe("borderline");
 });
 
-test("dark and light leave out the last twentieth at each end", () => {
+test("dark and light leave out less than one part in a hundred at each end", () => {
   const area = (lrv: number, areaMm2: number) => ({ lrv, areaMm2 });
   expect(darkAndLight([])).toBeNull();
-  expect(darkAndLight([area(2, 1), area(50, 98), area(99, 1)])).toEqual({ dark: 50, light: 50 });
+  expect(darkAndLight([area(2, 9), area(50, 982), area(99, 9)])).toEqual({ dark: 50, light: 50 });
   expect(darkAndLight([area(90, 10), area(5, 10), area(40, 80)])).toEqual({ dark: 5, light: 90 });
+  // A dark sofa in a pale room is a few parts in a hundred of what is seen.
+  expect(darkAndLight([area(80, 96), area(8, 4)])).toEqual({ dark: 8, light: 80 });
 });
 
 test("60, 30 and 10: the cases of colour-families.json (common practice, no source)", () => {

@@ -52,6 +52,20 @@ test("walls less their openings, by wall and for the room", () => {
   ]);
 });
 
+test("the bare floor counts once its colour is said; until then it is left out, and nothing is complained of what is not known", () => {
+  const bare = furnishedScheme(ROOM(`${PAINT}${RUG}`)).scheme;
+  const oak = furnishedScheme(
+    ROOM(`${PAINT}${RUG}`, `flooring: { what: oak boards, colour: "#a37b4f" }\n`),
+  ).scheme;
+  const floor = (scheme: typeof bare) => scheme.byZone.find((z) => z.place === "floor")?.shares;
+  // 20 m2 of floor, 6 of them under the rug; 41.4 m2 of wall.
+  expect(floor(bare)).toMatchObject([{ name: "Bottle", hundredths: 100 }]);
+  expect(bare.knownShare).toBeCloseTo(47.4 / 61.4, 6);
+  expect(oak.knownShare).toBeCloseTo(1, 9);
+  expect(floor(oak)).toMatchObject([{ hundredths: 70 }, { name: "Bottle", hundredths: 30 }]);
+  expect(oak.shares.map((s) => s.hundredths)).toEqual([67, 23, 10]);
+});
+
 test("the floor less its rug, and the rug less what stands on it", () => {
   const { input } = furnishedScheme(
     ROOM(`${PAINT}${RUG}  - object: table\n    at: { floor: 2.5 m x 2 m, facing: south }\n`),
@@ -216,6 +230,6 @@ test("patterns in contact are found from where the items stand, without a word i
   const { scheme } = furnishedScheme({ ...ROOM(`${PAINT}${sofa}${pad}`), cloths: other });
   expect(scheme.findings.find((f) => f.code === "patterns-touch")).toMatchObject({
     of: expect.arrayContaining(["armchair-sofa", "cushion-pad"]),
-    evidence: { known: "placement" },
+    evidence: { knownFrom: "placement" },
   });
 });

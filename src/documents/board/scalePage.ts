@@ -1,3 +1,4 @@
+import type { Finding } from "../../scheme/finding.ts";
 import type { Ladder } from "../../scheme/ladder.ts";
 import type { RoleOf } from "../../scheme/roles.ts";
 import { isPlain, type Swatch } from "../../swatches/swatch.ts";
@@ -138,10 +139,35 @@ function lengthSvg(
   return `<path d="${d}" transform="translate(.5 .8)" fill="${shadow}" fill-opacity=".14"/><clipPath id="${id}"><path d="${d}"/></clipPath><g clip-path="url(#${id})">${inner}</g>`;
 }
 
-/** Pairs of rungs that a finding speaks of and nobody overruled: the red of a ratio comes from the finding itself. */
+/** What is said of rungs that stand too close, and was not overruled. */
+function closeRungs(room: RoomData): Finding[] {
+  return room.scheme.findings.filter((f) => f.code === "rungs-close" && f.accepted === null);
+}
+
+/** The client reads of them only where the studio publishes it. */
+function isPublished(room: RoomData): boolean {
+  return room.record.fields.publish?.includes("rungs-close") ?? false;
+}
+
+/** Pairs of rungs that a published finding speaks of: the red of a ratio comes from the finding itself. */
 function spokenOf(room: RoomData): ReadonlySet<string> {
-  const close = room.scheme.findings.filter((f) => f.code === "rungs-close" && f.accepted === null);
-  return new Set(close.map((f) => f.of.join(" ")));
+  return new Set(isPublished(room) ? closeRungs(room).map((f) => f.of.join(" ")) : []);
+}
+
+/** The words beside the ladder: what is right in it, and what is not only where that is published. */
+function ladderNote(room: RoomData): ScalePage["note"] {
+  const { steps } = room.scheme.ladder;
+  if (steps.length === 0) return null;
+  const row = "The motifs, largest to smallest, at the same size.";
+  const rule = "Each should be clearly smaller than the one before";
+  const close = closeRungs(room)[0];
+  if (!close) {
+    const least = Math.min(...steps.map((s) => s.ratio));
+    return { plain: `${row} ${rule}; here every step is ×${least.toFixed(1)} or more.`, close: "" };
+  }
+  return isPublished(room)
+    ? { plain: `${row} ${rule}.`, close: close.message }
+    : { plain: row, close: "" };
 }
 
 function ladderSvg(
@@ -313,8 +339,6 @@ export function scalePageOf(
     .map((l) => `${l.swatch.name}, ${repeatWords(l.swatch, units)}`)
     .join("; ");
   const svg = `<svg class="scale-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" role="img" aria-labelledby="${prefix}-st ${prefix}-sd" xmlns="http://www.w3.org/2000/svg"><title id="${prefix}-st">Every pattern at one scale, one to ${scale}</title><desc id="${prefix}-sd">${escapeHtml(description)}</desc>${body}</svg>`;
-  const close = room.scheme.findings.find((f) => f.code === "rungs-close" && f.accepted === null);
-  const least = Math.min(...room.scheme.ladder.steps.map((s) => s.ratio));
   return {
     title: swatches.length > 2 ? "Large, middling, small" : "Large and small",
     standfirst: `Every length is at ${scaleWords(scale).replace(" their ", " its ")}, so they can be compared as they will hang.`,
@@ -328,13 +352,7 @@ export function scalePageOf(
     })),
     rows,
     distanceX,
-    note:
-      room.scheme.ladder.steps.length === 0
-        ? null
-        : {
-            plain: `The motifs, largest to smallest, at the same size. Each should be clearly smaller than the one before${close ? "." : `; here every step is ×${least.toFixed(1)} or more.`}`,
-            close: close ? close.message : "",
-          },
+    note: ladderNote(room),
     noteY: Math.max(base - 24, (rows.at(-1)?.y ?? top) + 25),
   };
 }

@@ -1,5 +1,6 @@
 import type { Binding } from "../../drawing/binding.ts";
 import { renderDrawing } from "../../drawing/renderDrawing.ts";
+import type { Carried } from "../../scheme/seenColours.ts";
 import { spelled } from "../../units/spelling.ts";
 import type { BoardSheet } from "../board/sheetGeometry.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
@@ -9,6 +10,7 @@ import { escapeHtml, type Markup } from "../words/marks.ts";
 import { capital, type Language, listed, placesOf, roleWord } from "../words/phrases.ts";
 import { roomBindings } from "./bindings.ts";
 import { floorPlanShapes } from "./floorPlan.ts";
+import { fitting, type RoomWords, worksWords } from "./worksWords.ts";
 
 export interface WherePage {
   readonly plan: Markup | null;
@@ -25,12 +27,20 @@ export interface WherePage {
     readonly where: string;
     readonly square: Markup;
   }[];
+  /** What works in the room, and what else the studio publishes of its findings; as much as the page holds. */
+  readonly words: RoomWords;
+  /** Where these words stand: below the plan where that has more room, else null, and they follow the lists. */
+  readonly wordsAt: { readonly x: number; readonly y: number; readonly width: number } | null;
   readonly listX: number;
   readonly listWidth: number;
 }
 
 const SCALES = [20, 24, 25, 30, 32, 40, 48, 50, 60, 80, 100];
 const SQUARE_MM = 9;
+/** On the page a letter of the lists takes so much on average, and a line so much; the two heads with the space about them. */
+const LETTER_MM = 1.8;
+const LINE_MM = 5;
+const HEADS_MM = 26;
 const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
 
 /** Furniture in plan is filled with its cloth's average, never with pattern: at this scale a pattern is only noise. */
@@ -75,6 +85,18 @@ function cut(data: ProjectData, cloth: string, book: PictureBook): string | null
   );
 }
 
+/** The places that carry a colour, in words. */
+function coloursWords(c: Carried): string {
+  const titles = c.items.map((i) => i.title.charAt(0).toLowerCase() + i.title.slice(1));
+  return titles.length > 0 ? capital(listed([...new Set(titles)])) : "Nowhere yet";
+}
+
+/** Millimetres of a row of the lists: its square, or the lines of its places. */
+function rowMm(places: readonly string[], listWidth: number): number {
+  const letters = (listWidth - 67) / LETTER_MM;
+  return Math.max(9, Math.ceil(listed(places).length / letters) * 4.4) + 2.4;
+}
+
 /** Where it goes: the room in plan, then each cloth by its places and each colour by the places that carry it. */
 export function wherePageOf(
   data: ProjectData,
@@ -92,6 +114,7 @@ export function wherePageOf(
       120)
     : 1;
   let markup: Markup | null = null;
+  const planFoot = plan ? sheet.margin.top + 34 + (plan.height + 260) / scale : 0;
   if (plan) {
     const rendered = renderDrawing(
       {
@@ -123,7 +146,22 @@ export function wherePageOf(
       html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" xmlns="http://www.w3.org/2000/svg">${inner}</svg>`,
     };
   }
+  const listWidth = sheet.width * 0.46 - sheet.margin.right;
+  const colours = room.scheme.carried.map((c) => coloursWords(c));
+  const rows =
+    room.scheme.roles.reduce(
+      (sum, role) => sum + rowMm(placesOf(role.cloth, room, language), listWidth),
+      0,
+    ) + colours.reduce((sum, words) => sum + rowMm([words], listWidth), 0);
+  const foot = sheet.height - sheet.margin.bottom;
+  const below = foot - sheet.margin.top - 20 - rows - HEADS_MM;
+  const underPlan = plan ? foot - planFoot - 6 : 0;
+  const left = underPlan > below;
+  const lines = Math.floor(Math.max(below, underPlan) / LINE_MM);
+  const wide = left ? width - 20 : listWidth;
   return {
+    words: fitting(worksWords(room, language), lines, wide / LETTER_MM),
+    wordsAt: left ? { x: sheet.margin.left, y: planFoot + 6, width: wide } : null,
     plan: markup,
     planWords: plan
       ? spelled(
@@ -149,20 +187,11 @@ export function wherePageOf(
       return {
         name: capital(c.colour.name),
         hex: c.colour.hex,
-        where:
-          c.items.length > 0
-            ? capital(
-                listed([
-                  ...new Set(
-                    c.items.map((i) => i.title.charAt(0).toLowerCase() + i.title.slice(1)),
-                  ),
-                ]),
-              )
-            : "Nowhere yet",
+        where: coloursWords(c),
         square: square(c.colour.hex, null, `${prefix}-k${at}`),
       };
     }),
     listX: sheet.width * 0.54,
-    listWidth: sheet.width * 0.46 - sheet.margin.right,
+    listWidth,
   };
 }

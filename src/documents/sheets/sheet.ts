@@ -6,6 +6,7 @@ import type { DrawingContext } from "../../items/itemDrawing.ts";
 import { rateFor } from "../../money/itemLines.ts";
 import { toMoney } from "../../money/toMoney.ts";
 import type { ClothQuantity } from "../../quantities/quantityTypes.ts";
+import { isOpen } from "../../records/itemOptions.ts";
 import { printMoney } from "../../units/money.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import { issueWords } from "../board/board.ts";
@@ -160,10 +161,21 @@ function rateWords(data: ProjectData, maker: string, item: ItemData): string {
     const sum = toMoney(agreed, currency, item.record.place(["making"]), []);
     return `${printMoney(sum, language, true)} for this item, as agreed`;
   }
-  const rate = rateFor(data.studio, maker, item.kind.kind);
+  // What only hangs is put up by the fitter, at the rate for fitting.
+  const work = item.kind.kind === "object" ? "fitting" : item.kind.kind;
+  const rate = rateFor(data.studio, maker, item.kind.kind) ?? rateFor(data.studio, maker, work);
   if (!rate) return "";
   const sum = toMoney(rate, currency, data.studio.place([]), []);
   return `${printMoney(sum, language, true)} per ${rate.per.replace("-", " ")}`;
+}
+
+/** An item whose options are open is drawn in the first of them, and nobody begins on it. */
+function openWords(item: ItemData): string[] {
+  return isOpen(item.record)
+    ? [
+        "Do not begin yet: the client has still to choose how this is made. What is drawn may change.",
+      ]
+    : [];
 }
 
 /** An object that only stands needs no maker; what hangs does. */
@@ -243,7 +255,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
           text: marked(c.text),
           blank: c.blank,
         })),
-        questions: item.made.questions.map(marked),
+        questions: [...openWords(item), ...item.made.questions].map(marked),
         estimate: item.made.estimate ?? "",
         cautions: listed(
           cautionsOf([item], language).map((c) => c.word.replace(/\.$/, "").toLowerCase()),

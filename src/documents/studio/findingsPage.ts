@@ -1,5 +1,7 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Finding } from "../../scheme/finding.ts";
+import { foldWorks } from "../../scheme/foldWorks.ts";
+import { wordsIn } from "../../units/spelling.ts";
 import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
 import { findingsPath, ordersPath, STUDIO_INDEX } from "../paths.ts";
@@ -8,22 +10,60 @@ import { wayTo } from "../ways.ts";
 import { marked } from "../words/marks.ts";
 import { runningWords } from "../words/pageStyle.ts";
 import { capital } from "../words/phrases.ts";
+import { evidenceWords } from "./evidenceWords.ts";
 import { boltWords, comparedRows, seenTables } from "./seenTables.ts";
 
 const LEVEL_WORDS = {
-  works: "Works",
   "worth-a-look": "Worth a look",
   problem: "Problem",
 } as const;
 
-function row(f: Finding) {
+/** A finding with its numbers and the line that overrules it. */
+function row(f: Finding, data: ProjectData) {
+  const { units, language } = data.studio.fields;
   return {
-    code: f.code,
     message: f.message,
-    reason: f.reason,
+    numbers: evidenceWords(f, units, language),
     accepted: f.accepted ?? "",
-    paste: f.accepted === null ? (f.pasteLine ?? "") : "",
+    paste: f.accepted === null ? (f.pasteLine?.trim() ?? "") : "",
   };
+}
+
+/** Findings of one level: those of one code and one reason together, the reason said once; those that she overruled come last. */
+function groups(findings: readonly Finding[], data: ProjectData) {
+  const keys = [...new Set(findings.map((f) => `${f.code} ${f.reason}`))];
+  return keys
+    .map((key) => {
+      const own = findings.filter((f) => `${f.code} ${f.reason}` === key);
+      const open = own.filter((f) => f.accepted === null);
+      return {
+        open: open.length > 0,
+        reason: own[0]?.reason ?? "",
+        rows: [...open, ...own.filter((f) => f.accepted !== null)].map((f) => row(f, data)),
+      };
+    })
+    .sort((a, b) => Number(b.open) - Number(a.open));
+}
+
+/** What works, folded: a sentence, its reason, no numbers beside it. */
+function works(findings: readonly Finding[], language: string) {
+  const folded = foldWorks(
+    findings.filter((f) => f.level === "works"),
+    wordsIn(language),
+  );
+  return folded.map((f) => ({ message: f.message, reason: f.reason }));
+}
+
+/** How many problems and things worth a look are open, in words. */
+function countWords(findings: readonly Finding[]): string {
+  const open = (level: Finding["level"]): number =>
+    findings.filter((f) => f.level === level && f.accepted === null).length;
+  const [problems, looks] = [open("problem"), open("worth-a-look")];
+  const said = [
+    problems > 0 ? `${problems} ${problems === 1 ? "problem" : "problems"}` : "no problem",
+    looks > 0 ? `${looks} worth a look` : "nothing worth a look",
+  ];
+  return `${capital(said.join(", "))}.`;
 }
 
 /** What the tool would point out about a project, room by room, with the working of its quantities; for the studio alone. */
@@ -42,12 +82,17 @@ export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[])
     issue: issueWords(data),
     rooms: data.rooms.map((room) => ({
       name: capital(room.record.fields.room),
-      levels: (["problem", "worth-a-look", "works"] as const)
+      count: countWords(room.scheme.findings),
+      levels: (["problem", "worth-a-look"] as const)
         .map((level) => ({
           words: LEVEL_WORDS[level],
-          rows: room.scheme.findings.filter((f) => f.level === level).map(row),
+          groups: groups(
+            room.scheme.findings.filter((f) => f.level === level),
+            data,
+          ),
         }))
-        .filter((l) => l.rows.length > 0),
+        .filter((l) => l.groups.length > 0),
+      works: works(room.scheme.findings, studio.fields.language),
       seen: seenTables(room, studio.fields.language),
       items: room.items.map((item) => ({
         title: `${capital(item.kind.words[studio.fields.language as "en-US"].one)}: ${item.record.title}`,

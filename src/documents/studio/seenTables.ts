@@ -28,11 +28,15 @@ export function seenTables(room: RoomData, language: string) {
       ...room.scheme.byZone.map((p) => placeRow(" height", p)),
       ...room.scheme.byWall.map((p) => placeRow(" wall", p)),
     ],
+    known:
+      room.scheme.knownShare > 0.995
+        ? ""
+        : say`Of ${percent(room.scheme.knownShare)} of what is seen the colour is known; the rest, a floor without its colour or an unpainted wall, is left out.`,
     views: room.scheme.views.map((v) => ({
       name: v.name,
       door: metres(v.doorM),
       seat: metres(v.seatM),
-      from: metres(v.readsPlainFromM),
+      from: v.readsPlainFromM === null ? say`not in a room` : metres(v.readsPlainFromM),
       reads: [
         v.plainFromDoor ? say`plain from the door` : "",
         v.plainFromSeat ? say`plain from the seat` : "",

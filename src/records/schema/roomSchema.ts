@@ -85,6 +85,21 @@ export const roomSchema = z.strictObject({
       description: "a rectangle: north wall's length x east wall's length",
       examples: [`16' 6" x 12' 4"`],
     }),
+  flooring: z
+    .strictObject({
+      what: textField()
+        .optional()
+        .meta({ description: "boards, tiles, carpet", examples: ["oak boards"] }),
+      colour: colourField().meta({
+        description: "its colour as one sees it from the door; in quotes",
+        examples: ['"#a37b4f"'],
+      }),
+    })
+    .optional()
+    .meta({
+      description:
+        "the bare floor: with its colour it counts in what is seen; without, the floor is left out of the shares",
+    }),
   walls: z.array(wallSchema).optional().meta({ description: "clockwise as seen from above" }),
   measured: z
     .strictObject({
@@ -196,9 +211,10 @@ export const roomSchema = z.strictObject({
     )
     .optional()
     .meta({ description: "findings that you overrule, with your reason" }),
-  publish: listField(refField("a finding"))
-    .optional()
-    .meta({ description: "findings that the client may read" }),
+  publish: listField(refField("a finding")).optional().meta({
+    description:
+      "findings that the client reads beside what works, by their codes; of what works, those that stand first",
+  }),
   decisions: listField(textField())
     .optional()
     .meta({ description: "what the client is asked to decide" }),

@@ -59,7 +59,7 @@ export function contactFindings(input: FindingInput): Finding[] {
         {
           motifMm: a.motifMm ?? 0,
           otherMotifMm: b.motifMm ?? 0,
-          known: stated ? "touches" : "placement",
+          knownFrom: stated ? "touches" : "placement",
         },
         [one, other],
         ["items"],

@@ -33,7 +33,7 @@ function minorFirst(input: FindingInput): Finding[] {
   const cloths = input.roles.flatMap((role) => {
     const swatch = role.cloth === id ? undefined : input.swatches.get(role.cloth);
     const own = swatch && !swatch.animal ? ownColour(swatch) : null;
-    return own ? [{ name: role.name, own }] : [];
+    return own ? [{ id: role.cloth, name: role.name, own }] : [];
   });
   const ofMinor = cloths.filter((c) => minors.some((m) => same(c.own, m.hex)));
   const ofDominant = cloths.filter((c) => same(c.own, dominant.hex));
@@ -54,7 +54,7 @@ function minorFirst(input: FindingInput): Finding[] {
         reason: say`A room built on one piece repeats its minor colours before its dominant one, which the piece itself has enough of (common practice).`,
       },
       { minor: ofMinor.length, dominant: ofDominant.length, dominantShare: dominant.share },
-      works ? ofMinor.map((c) => c.name) : ofDominant.map((c) => c.name),
+      (works ? ofMinor : ofDominant).map((c) => c.id),
       ["anchor"],
     ),
   ];

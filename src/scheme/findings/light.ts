@@ -4,6 +4,7 @@ import type { FindingInput } from "../findingInput.ts";
 import { lampHeights } from "../lamps.ts";
 import { darkAndLight, toldApart } from "../lightness.ts";
 import { seenColours } from "../seenColours.ts";
+import { KNOWN_ENOUGH } from "./colours.ts";
 import { finding } from "./make.ts";
 
 /** Light and dark: whether what is seen has both, by light reflectance. From photographs, so an estimate. */
@@ -17,6 +18,9 @@ function lightAndDark(input: FindingInput): Finding[] {
   if (!found || areas.length < 2) return [];
   const spread = found.light - found.dark;
   const works = toldApart(spread) === "yes" || toldApart(spread) === "borderline";
+  // A room of textures may be of one tone; and of a room of which half is unknown nothing is said.
+  if (!works && (input.traditions.has("room-of-textures") || input.knownShare < KNOWN_ENOUGH))
+    return [];
   const [from, to] = [Math.round(found.dark), Math.round(found.light)];
   return [
     finding(

@@ -1,9 +1,9 @@
 import type { Finding } from "../finding.ts";
 import type { FindingInput } from "../findingInput.ts";
-import { clothViews } from "../views.ts";
+import { type ClothView, clothViews } from "../views.ts";
 import { finding, listed } from "./make.ts";
 
-/** What is seen from the door: which patterns read as plains from there, and of which colour; and whether the main cloth still tells. */
+/** What is seen from the door, the seat and in the hand: which patterns then read as plains, and of which colour; and whether the main cloth still tells. */
 export function viewFindings(input: FindingInput): Finding[] {
   const { say, room } = input;
   if (room.fields.approach === "free") return [];
@@ -15,18 +15,25 @@ export function viewFindings(input: FindingInput): Finding[] {
   const main = input.roles.find((r) => r.role === "main");
   const lost = plain.find((v) => v.cloth === main?.cloth);
   const others = plain.filter((v) => v !== lost);
-  if (others.length > 0)
+  const seats = views.filter((v) => v.plainFromSeat === true && v !== lost);
+  const hands = views.filter((v) => v.plainInHand);
+  const all = [...new Set([...others, ...seats, ...hands])];
+  const reads = (v: ClothView, m: number | null): string =>
+    say`${v.name}${m === null ? "" : ` (${metres(m)})`} reads as plain ${v.colourName ?? say`colour`}`;
+  const sentences = [
+    others.length > 0 ? say`From the door ${listed(others.map((v) => reads(v, v.doorM)))}.` : "",
+    seats.length > 0 ? say`From the seat ${listed(seats.map((v) => reads(v, v.seatM)))}.` : "",
+    hands.length > 0 ? say`Even in the hand ${listed(hands.map((v) => reads(v, null)))}.` : "",
+  ].filter((s) => s !== "");
+  if (all.length > 0)
     out.push(
       finding(
         room,
         "reads-plain",
         "works",
-        {
-          message: say`From the door ${listed(others.map((v) => say`${v.name} (${metres(v.doorM)}) reads as plain ${v.colourName ?? say`colour`}`))}.`,
-          reason,
-        },
-        Object.fromEntries(others.map((v) => [v.cloth, v.readsPlainFromM])),
-        others.map((v) => v.cloth),
+        { message: sentences.join(" "), reason },
+        Object.fromEntries(all.map((v) => [v.cloth, v.readsPlainFromM ?? ""])),
+        all.map((v) => v.cloth),
       ),
     );
   if (lost)
@@ -39,7 +46,7 @@ export function viewFindings(input: FindingInput): Finding[] {
           message: say`From the door, ${metres(lost.doorM)} away, the main cloth ${lost.name} reads as plain ${lost.colourName ?? say`colour`}.`,
           reason,
         },
-        { doorM: lost.doorM ?? 0, readsPlainFromM: lost.readsPlainFromM },
+        { doorM: lost.doorM ?? 0, readsPlainFromM: lost.readsPlainFromM ?? 0 },
         [lost.cloth],
       ),
     );
