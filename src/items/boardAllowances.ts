@@ -42,6 +42,10 @@ export const boardAllowances = {
     usual: { inches: `1/2"`, centimetres: "1.5 cm" },
     source: PRACTICE,
   },
+} as const satisfies AllowanceTable;
+
+/** Allowances of welt along the edges of a flat item, for a kind that has none of its own. */
+export const weltAllowances = {
   seam: {
     is: "length",
     description: "seam turning beside the welt, on each piece",

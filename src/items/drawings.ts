@@ -4,18 +4,22 @@ import { cushionDrawing } from "./cushion/drawing.ts";
 import type { ItemDrawing } from "./itemDrawing.ts";
 import { objectDrawing } from "./object/drawing.ts";
 import { paintDrawing } from "./paint/drawing.ts";
+import { pelmetDrawing } from "./pelmet/drawing.ts";
 import { armchairDrawing } from "./upholstery/armchair/drawing.ts";
 import { diningChairDrawing } from "./upholstery/diningchair/drawing.ts";
 import { dropInDrawing } from "./upholstery/dropin/drawing.ts";
 import { headboardDrawing } from "./upholstery/headboard/drawing.ts";
 import { ottomanDrawing } from "./upholstery/ottoman/drawing.ts";
 import { sofaDrawing } from "./upholstery/sofa/drawing.ts";
+import { valanceDrawing } from "./valance/drawing.ts";
 import { wallpaperDrawing } from "./wallpaper/drawing.ts";
 
 /** How each kind of item is drawn and described, one line a kind; only documents/ reads it. */
 export const ITEM_DRAWINGS: readonly ItemDrawing[] = [
   curtainsDrawing as ItemDrawing,
   blindDrawing as ItemDrawing,
+  pelmetDrawing as ItemDrawing,
+  valanceDrawing as ItemDrawing,
   cushionDrawing as ItemDrawing,
   armchairDrawing as ItemDrawing,
   sofaDrawing as ItemDrawing,

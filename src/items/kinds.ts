@@ -4,18 +4,22 @@ import { cushionKind } from "./cushion/kind.ts";
 import type { ItemKind } from "./itemKind.ts";
 import { objectKind } from "./object/kind.ts";
 import { paintKind } from "./paint/kind.ts";
+import { pelmetKind } from "./pelmet/kind.ts";
 import { armchairKind } from "./upholstery/armchair/kind.ts";
 import { diningChairKind } from "./upholstery/diningchair/kind.ts";
 import { dropInKind } from "./upholstery/dropin/kind.ts";
 import { headboardKind } from "./upholstery/headboard/kind.ts";
 import { ottomanKind } from "./upholstery/ottoman/kind.ts";
 import { sofaKind } from "./upholstery/sofa/kind.ts";
+import { valanceKind } from "./valance/kind.ts";
 import { wallpaperKind } from "./wallpaper/kind.ts";
 
 /** Every kind of item that a room file may name, one line a kind. */
 export const ITEM_KINDS: readonly ItemKind[] = [
   curtainsKind as ItemKind,
   blindKind as ItemKind,
+  pelmetKind as ItemKind,
+  valanceKind as ItemKind,
   cushionKind as ItemKind,
   armchairKind as ItemKind,
   sofaKind as ItemKind,

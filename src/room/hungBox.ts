@@ -4,7 +4,7 @@ import type { ItemPlacement } from "./placements.ts";
 
 /**
  * The rectangle of what hangs at a window once it is worked out: its figures `poleMm` or `widthMm`, `hemAboveFloorMm` and
- * `headAboveFloorMm` are what it really is, where its fields alone only let it be guessed. For drawing and for what hides what.
+ * `headAboveFloorMm` (and `projectionMm`, how far it stands out) are what it really is, where its fields alone only let it be guessed. For drawing and for what hides what.
  */
 export function hungBox(placement: ItemPlacement, made: Made): ItemPlacement {
   const { wallBox, window } = placement;
@@ -19,9 +19,18 @@ export function hungBox(placement: ItemPlacement, made: Made): ItemPlacement {
     hem === undefined || head === undefined
       ? { foot: wallBox.foot, height: wallBox.height }
       : { foot: tenths(hem), height: tenths(head).minus(tenths(hem)) };
+  // A board stands out further than what hangs beneath it, which it hides.
+  const { projectionMm } = figures;
+  const out = projectionMm ? { front: Length.max(wallBox.front, tenths(projectionMm)) } : {};
   return {
     ...placement,
-    wallBox: { ...wallBox, ...upright, width: across, left: middle.minus(across.dividedBy(2)) },
+    wallBox: {
+      ...wallBox,
+      ...upright,
+      ...out,
+      width: across,
+      left: middle.minus(across.dividedBy(2)),
+    },
   };
 }
 

@@ -119,6 +119,18 @@ function curtainWave(wall: Wall, from: number, width: number): Shape[] {
   });
 }
 
+/** A board over a window: overhead, so that its outline is dashed. */
+function boardAbove(wall: Wall, from: number, width: number, out: number): Shape {
+  const corners = [
+    [from, 0],
+    [from, -out],
+    [from + width, -out],
+    [from + width, 0],
+  ] as const;
+  const d = polyline(corners.map(([along, off]) => onWall(wall, along, off)));
+  return { shape: "path", d, fill: null, pen: "hidden" };
+}
+
 /**
  * The room from above: walls in section, openings, and every piece where it stands, filled with its cloth's average. Millimetres from
  * the room's north-west corner. Null without walls.
@@ -178,6 +190,11 @@ export function floorPlanShapes(
       item.kind.kind === "curtains" ? room.plan.placements.get(item.record.id)?.wallBox : null;
     const wall = box ? walls.find((w) => w.name === box.wall) : undefined;
     if (box && wall) shapes.push(...curtainWave(wall, box.left.toMm(), box.width.toMm()));
+    const out = item.made.figures.projectionMm;
+    const over = out ? room.plan.placements.get(item.record.id)?.wallBox : null;
+    const behind = over ? walls.find((w) => w.name === over.wall) : undefined;
+    if (out && over && behind)
+      shapes.push(boardAbove(behind, over.left.toMm(), over.width.toMm(), out));
   }
   for (const wall of walls) shapes.push(...wallSection(wall));
   return { shapes, width, height };

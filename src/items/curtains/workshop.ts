@@ -2,19 +2,11 @@ import { circle, line } from "../../drawing/paths.ts";
 import type { Dimension, Drawing, Shape } from "../../drawing/shape.ts";
 import { printLength } from "../../units/printLength.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
+import { pencilPleats, pinchPleat } from "../pleatShapes.ts";
 import { type CurtainsFrame, curtainsFrame } from "./elevation.ts";
 import { flatView } from "./flatView.ts";
 import { headingInPlan } from "./headingInPlan.ts";
-import {
-  goblet,
-  pencilPleats,
-  pinchPleat,
-  pole,
-  ring,
-  slotGathers,
-  tab,
-  track,
-} from "./headingShapes.ts";
+import { goblet, pole, ring, slotGathers, tab, track } from "./headingShapes.ts";
 import type { CurtainsMade } from "./pieces.ts";
 import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";

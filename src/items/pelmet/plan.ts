@@ -1,0 +1,302 @@
+import { diagnostic } from "../../diagnostics/diagnostic.ts";
+import { Length } from "../../units/length.ts";
+import { printLength } from "../../units/printLength.ts";
+import { type Board, boardAtWindow } from "../boardAtWindow.ts";
+import { centredPlace, hasMotif } from "../centredMotif.ts";
+import { type EdgeWelt, edgeWelt, weltWorking } from "../edgeWelt.ts";
+import type { ClothFacts, ItemContext } from "../itemKind.ts";
+import { planStrips, type Strips } from "../joinStrips.ts";
+import type { Notes } from "../notes.ts";
+import { type HandbookCut, handbookCut, selvedgeMatch } from "../selvedgeMatch.ts";
+import { type LowerEdge, lowerEdge } from "./lowerEdge.ts";
+import type { PelmetFields } from "./schema.ts";
+
+/** A lining or padding as it is cut, in one piece or joined as the face is. */
+export interface PelmetLayer {
+  readonly surface: "lining" | "interlining";
+  readonly cloth: ClothFacts;
+  readonly width: Length;
+  readonly height: Length;
+  readonly strips: Strips;
+  readonly usableWidth: Length;
+  readonly because: string;
+}
+
+/** Every size that the drawing and the sheet of a pelmet need. */
+export interface PelmetPlan {
+  readonly board: Board;
+  readonly edge: LowerEdge;
+  readonly cloth: ClothFacts;
+  readonly usableWidth: Length;
+  readonly join: Length;
+  readonly topTurn: Length;
+  readonly bottomTurn: Length;
+  readonly endTurn: Length;
+  readonly cutWidth: Length;
+  readonly cutHeight: Length;
+  readonly strips: Strips;
+  readonly railroaded: boolean;
+  readonly shifts: boolean;
+  readonly motifCentred: boolean;
+  readonly handbook: HandbookCut;
+  readonly layers: readonly PelmetLayer[];
+  readonly stiffening: "buckram" | "board";
+  /** Along the lower edge, front and returns, up to what can be marked. */
+  readonly lowerRun: Length;
+  readonly welt: EdgeWelt | null;
+  readonly count: number;
+}
+
+/**
+ * Plans a pelmet: "coverage over usable width, with the joins taken off" (The Encyclopaedia of Curtains, p. 117), a whole width in
+ * the middle and equal strips beside it. Null, with a diagnostic, where something essential is not known.
+ */
+export function planPelmet(
+  fields: PelmetFields,
+  context: ItemContext,
+  notes: Notes,
+): PelmetPlan | null {
+  const { units } = context;
+  const p = (length: Length) => printLength(length, units);
+  const count = fields.count ?? 1;
+  const board = boardAtWindow("pelmet", fields, context, notes);
+  const edge = board && lowerEdge(fields, board.length, board.depth, context, notes);
+  const cloth = context.cloth(fields.cloth);
+  if (cloth !== null && cloth.usableWidth === null) {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["cloth"]),
+        "cloth-without-width",
+        `${cloth.name} has no width, so it cannot be said whether this pelmet needs a join.`,
+        {
+          actual: cloth.id,
+          expected: "a usable width",
+          hint: `Write width: in the card of ${cloth.id}, for example 54" or 137 cm.`,
+        },
+      ),
+    );
+  }
+  if (!board || !edge || cloth?.usableWidth == null) return null;
+  const usableWidth = cloth.usableWidth;
+  const [topTurn, bottomTurn, endTurn, join] = [
+    context.length("top-turn"),
+    context.length("bottom-turn"),
+    context.length("end-turn"),
+    context.length("join"),
+  ];
+  const cutWidth = board.span.plus(endTurn.times(2));
+  const cutHeight = edge.deepest.plus(topTurn).plus(bottomTurn);
+  notes.working.push(
+    {
+      what: "Cut width",
+      sum: `${p(board.span)} span + 2 × ${p(endTurn)} turned round the ends`,
+      result: p(cutWidth),
+      rounded: null,
+    },
+    {
+      what: "Cut height",
+      sum: `${p(edge.deepest)} depth + ${p(topTurn)} top + ${p(bottomTurn)} bottom`,
+      result: p(cutHeight),
+      rounded: null,
+    },
+  );
+  const railroaded = fields.railroad === true;
+  if (railroaded && cutHeight.isMoreThan(usableWidth)) {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["railroad"]),
+        "railroad-too-long",
+        `Cut ${p(cutHeight)} high, this pelmet does not fit across ${cloth.name}, which is ${p(usableWidth)} wide.`,
+        {
+          actual: "yes",
+          expected: `a cut of ${p(usableWidth)} or less`,
+          hint: "Take the railroad line out, or choose a wider cloth.",
+        },
+      ),
+    );
+    return null;
+  }
+  if (!railroaded && !usableWidth.isMoreThan(join.times(2))) {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["cloth"]),
+        "cloth-narrower-than-joins",
+        `${cloth.name} is ${p(usableWidth)} wide, which two join turnings of ${p(join)} use up.`,
+        {
+          actual: p(usableWidth),
+          hint: "Look at the width on its card, or at the allowance join.",
+        },
+      ),
+    );
+    return null;
+  }
+  const strips: Strips = railroaded
+    ? { wholes: 0, strip: null, widths: 1, joins: 0 }
+    : planStrips(cutWidth, usableWidth, join);
+  if (strips.strip) {
+    const inner = strips.wholes === 1 ? p(usableWidth) : `${strips.wholes} × ${p(usableWidth)}`;
+    notes.working.push({
+      what: "Side strips",
+      sum: `(${p(cutWidth)} − ${inner} + ${strips.wholes * 2} × ${p(join)} seams) ÷ 2 + ${p(join)} seam`,
+      result: `2 of ${p(strips.strip)}, beside ${strips.wholes === 1 ? "one whole width" : `${strips.wholes} whole widths`}`,
+      rounded: null,
+    });
+    if (cloth.mayTurn) {
+      notes.questions.push(
+        `May ${cloth.name} be run sideways (railroad: yes)? The pelmet would then have no joins, from ${p(cutWidth)} of length.`,
+      );
+    }
+  }
+  if (railroaded && (cloth.repeat !== null || cloth.nap)) {
+    notes.questions.push(
+      `May ${cloth.name} be run sideways, with its pattern and pile turned a quarter?`,
+    );
+  }
+  const match = selvedgeMatch(cloth);
+  const shifts = match.shifts && strips.joins > 0;
+  if (strips.joins > 0 && match.question) notes.questions.push(match.question);
+  const repeatUp =
+    cloth.repeat && cloth.repeat.match !== "free" && !railroaded ? cloth.repeat.up : null;
+  const cuts = strips.widths * count;
+  const handbook = railroaded
+    ? { cutLength: cutWidth, repeats: null, total: cutWidth.times(count) }
+    : handbookCut(cutHeight, cuts, repeatUp, shifts);
+  if (repeatUp && handbook.repeats !== null) {
+    notes.working.push({
+      what: "Cut height, with its repeat",
+      sum: `${p(cutHeight)} ÷ ${p(repeatUp)} repeat = ${cutHeight.over(repeatUp).valueOf().toFixed(2)}; ${handbook.repeats} × ${p(repeatUp)}`,
+      result: p(handbook.cutLength),
+      rounded: "up to whole repeats",
+    });
+  }
+  const halves = shifts && repeatUp ? Math.floor(cuts / 2) : 0;
+  notes.working.push({
+    what: "By the handbook",
+    sum: railroaded
+      ? `${count} × ${p(cutWidth)}, cloth run sideways`
+      : `${cuts} × ${p(handbook.cutLength)}${halves > 0 && repeatUp ? ` + ${halves} × ${p(repeatUp.dividedBy(2))} for the half-drop` : ""}`,
+    result: p(handbook.total),
+    rounded: null,
+  });
+
+  const wanted = fields.motif !== "as-it-falls" && !railroaded && hasMotif(cloth);
+  // Joined, the middle piece is a whole width: its own motifs stand where the selvedges put them.
+  const motifCentred =
+    wanted && strips.joins === 0 && centredPlace(cloth, cutWidth, cutHeight).fits;
+  if (wanted && strips.joins > 0 && cloth.repeat?.across) {
+    const middles = usableWidth.dividedBy(2);
+    const first = cloth.repeat.fromSelvedge ?? cloth.repeat.across.dividedBy(2);
+    const off = middles.minus(first).over(cloth.repeat.across).mod(1);
+    if (off.compare(0) !== 0) {
+      notes.questions.push(
+        `No motif of ${cloth.name} stands in the middle of its width: is a gap in the middle of the pelmet wanted, or a narrower middle piece with a motif in it?`,
+      );
+    }
+  } else if (wanted && !motifCentred && cloth.repeat?.across) {
+    notes.questions.push(
+      `No motif of ${cloth.name} can stand in the middle of a piece ${p(cutWidth)} wide: where on the pelmet is the motif wanted?`,
+    );
+  }
+  if (cloth.nap) notes.questions.push(`Does the pile of ${cloth.name} run up or down the pelmet?`);
+  const stiffening = fields.stiffening ?? "buckram";
+  if (!fields.stiffening)
+    notes.working.push({
+      what: "Stiffening",
+      sum: "nothing was said",
+      result: "pelmet buckram",
+      rounded: null,
+    });
+
+  const marked = units === "inches" ? Length.inches("1/8") : Length.mm(1);
+  const lowerRun = Length.mm(edge.runMm.toFixed(3)).plus(board.returnEach.times(2)).upTo(marked);
+  const both = fields.edge?.where === "both";
+  const edges = both ? lowerRun.plus(board.span) : lowerRun;
+  const welt = edgeWelt(
+    fields,
+    context,
+    fields.edge ? context.length("seam") : Length.zero,
+    edges,
+    both ? 2 : 1,
+  );
+  if (welt) notes.working.push(...weltWorking(welt, count, context));
+  return {
+    board,
+    edge,
+    cloth,
+    usableWidth,
+    join,
+    topTurn,
+    bottomTurn,
+    endTurn,
+    cutWidth,
+    cutHeight,
+    strips,
+    railroaded,
+    shifts,
+    motifCentred,
+    handbook,
+    layers: layersOf(fields, board, edge, join, context, notes),
+    stiffening,
+    lowerRun,
+    welt,
+    count,
+  };
+}
+
+function layersOf(
+  fields: PelmetFields,
+  board: Board,
+  edge: LowerEdge,
+  join: Length,
+  context: ItemContext,
+  notes: Notes,
+): PelmetLayer[] {
+  const p = (length: Length) => printLength(length, context.units);
+  const asked = [
+    ["interlining", "padding", fields.padding],
+    ["lining", "lining", fields.lining],
+  ] as const;
+  return asked.flatMap(([surface, key, id]): PelmetLayer[] => {
+    const cloth = id ? context.cloth(id) : null;
+    if (!cloth) return [];
+    if (cloth.usableWidth === null) {
+      notes.diagnostics.push(
+        diagnostic(
+          context.place([key]),
+          "cloth-without-width",
+          `${cloth.name} has no width, so its joins cannot be planned.`,
+          {
+            actual: cloth.id,
+            expected: "a usable width",
+            hint: `Write width: in the card of ${cloth.id}.`,
+          },
+        ),
+      );
+      return [];
+    }
+    const turn = surface === "lining" ? context.length("lining-turn") : Length.zero;
+    const width = board.span.plus(turn.times(2));
+    const height = edge.deepest.plus(turn.times(2));
+    const because =
+      surface === "lining"
+        ? `${p(board.span)} × ${p(edge.deepest)} + 2 × ${p(turn)} turnings each way`
+        : `${p(board.span)} × ${p(edge.deepest)}, cut to the stiffening`;
+    notes.working.push({
+      what: surface === "lining" ? "Lining, cut" : "Padding, cut",
+      sum: because,
+      result: `${p(width)} × ${p(height)}`,
+      rounded: null,
+    });
+    return [
+      {
+        surface,
+        cloth,
+        width,
+        height,
+        strips: planStrips(width, cloth.usableWidth, join),
+        usableWidth: cloth.usableWidth,
+        because,
+      },
+    ];
+  });
+}

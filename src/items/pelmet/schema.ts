@@ -1,0 +1,82 @@
+import { z } from "zod";
+import { itemBase } from "../../fields/itemBase.ts";
+import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
+import {
+  countField,
+  refField,
+  textField,
+  wordField,
+  yesNoField,
+} from "../../fields/plainFields.ts";
+
+/** A pelmet (cornice): a stiff front over a window, covered with cloth. */
+export const pelmetSchema = z.strictObject({
+  pelmet: textField().meta({ description: "its title" }),
+  ...itemBase,
+  cloth: refField("a cloth"),
+  mount: wordField(["inside", "outside"])
+    .optional()
+    .meta({ description: "between the walls of the recess, or outside it, where nothing is said" }),
+  board: positiveLengthField().optional().meta({
+    description:
+      "length of its front, end to end; else the opening and what stands beyond it at each side",
+  }),
+  return: lengthField()
+    .optional()
+    .meta({ description: "from its front back to the wall, at each end" }),
+  "top-height": positiveLengthField()
+    .optional()
+    .meta({ description: "from the floor to its upper edge" }),
+  depth: positiveLengthField()
+    .optional()
+    .meta({ description: "its depth where it is shortest; else a share of curtain-drop" }),
+  "curtain-drop": positiveLengthField()
+    .optional()
+    .meta({ description: "finished length of the curtains beneath it" }),
+  "lower-edge": wordField(["straight", "arched", "scalloped"], {
+    scallop: "scalloped",
+    arch: "arched",
+  })
+    .optional()
+    .meta({
+      description:
+        "straight where nothing is said; arched: one arc, deeper at the ends; scalloped: equal arcs that hang down",
+    }),
+  "end-depth": positiveLengthField()
+    .optional()
+    .meta({ description: "of an arched one: its depth at the ends" }),
+  scallops: countField(1, 60).optional().meta({ description: "of a scalloped one: how many arcs" }),
+  "scallop-depth": positiveLengthField()
+    .optional()
+    .meta({ description: "of a scalloped one: how far each arc hangs below the depth" }),
+  stiffening: wordField(["buckram", "board"], { plywood: "board", wood: "board" }).optional().meta({
+    description:
+      "pelmet buckram on a board, or a box of thin board under padding; buckram where nothing is said",
+  }),
+  padding: refField("an interlining")
+    .optional()
+    .meta({ description: "soft layer between stiffening and cloth" }),
+  lining: refField("a lining").optional(),
+  railroad: yesNoField()
+    .optional()
+    .meta({ description: "yes: the cloth runs sideways, so that it needs no joins" }),
+  motif: wordField(["centred", "as-it-falls"])
+    .optional()
+    .meta({ description: "centred on the front where the cloth has a motif and nothing is said" }),
+  edge: z
+    .strictObject({
+      welt: refField("a cloth").meta({ description: "cloth of the welt" }),
+      cord: lengthField().optional().meta({ description: "thickness of its cord" }),
+      cut: wordField(["bias", "straight"])
+        .optional()
+        .meta({ description: "bias where nothing is said" }),
+      where: wordField(["lower", "both"])
+        .optional()
+        .meta({ description: "along the lower edge, or both edges; lower where nothing is said" }),
+    })
+    .optional()
+    .meta({ description: "welt along its edges" }),
+  trim: refField("a trim").optional().meta({ description: "braid or fringe along its lower edge" }),
+});
+
+export type PelmetFields = z.output<typeof pelmetSchema>;

@@ -1,0 +1,160 @@
+import Fraction from "fraction.js";
+import type { Length } from "../../units/length.ts";
+import { printLength, printSize } from "../../units/printLength.ts";
+import { boughtLength, boughtPieces } from "../boughtLength.ts";
+import type { AlongMatch, ItemContext, ItemCut, Made, MaterialNeed } from "../itemKind.ts";
+import { acrossCuts } from "../joinedAcross.ts";
+import { newNotes } from "../notes.ts";
+import { planValance, type ValancePlan } from "./plan.ts";
+import type { ValanceFields } from "./schema.ts";
+
+export interface ValanceMade extends Made {
+  readonly plan: ValancePlan | null;
+}
+
+/** A soft valance: span × fullness in widths with a whole one in the middle, cuts up to whole repeats, level across the widths. */
+export function makeValance(fields: ValanceFields, context: ItemContext): ValanceMade {
+  const notes = newNotes();
+  const plan = planValance(fields, context, notes);
+  const shared = {
+    working: notes.working,
+    questions: notes.questions,
+    cautions: ["fire"],
+    estimate: null,
+    diagnostics: notes.diagnostics,
+    plan,
+  };
+  if (plan === null) {
+    return { figures: {}, cuts: [], materials: [], handbook: [], makingCounts: {}, ...shared };
+  }
+  const widths = plan.strips.widths * plan.count;
+  const run = plan.board.span.mm.mul(plan.count);
+  return {
+    figures: figuresOf(plan),
+    cuts: cutsOf(fields, plan, context),
+    materials: materialsOf(fields, plan, context),
+    handbook: [
+      { cloth: plan.cloth.id, length: plan.handbook.total },
+      ...plan.layers.map((layer) => ({
+        cloth: layer.cloth.id,
+        length: layer.height.times(layer.strips.widths * plan.count),
+      })),
+    ],
+    makingCounts: {
+      item: new Fraction(plan.count),
+      width: new Fraction(widths),
+      drop: new Fraction(widths),
+      metre: run.div(1000),
+      yard: run.div(new Fraction("914.4")),
+    },
+    ...shared,
+  };
+}
+
+function cutsOf(fields: ValanceFields, plan: ValancePlan, context: ItemContext): ItemCut[] {
+  const p = (length: Length) => printLength(length, context.units);
+  const { cloth, count } = plan;
+  const repeat = cloth.repeat && cloth.repeat.match !== "free" ? cloth.repeat : null;
+  const joined = (fromMiddle: number) => (plan.shifts ? fromMiddle % 2 : 0);
+  const along = (fromMiddle: number): AlongMatch => {
+    if (!repeat) return { how: "free" };
+    if (plan.lowestMotif === null)
+      return { how: "level", series: `valance ${fields.valance}`, joined: joined(fromMiddle) };
+    return {
+      how: "motif-at",
+      aboveFoot: plan.lowestMotif.plus(plan.hem),
+      joined: joined(fromMiddle),
+    };
+  };
+  const face = acrossCuts({
+    piece: "valance",
+    surface: "face",
+    cloth: cloth.id,
+    strips: plan.strips,
+    cutWidth: plan.cutWidth,
+    usableWidth: plan.usableWidth,
+    height: plan.cutHeight,
+    count,
+    across: { how: "free" },
+    mayTurn: repeat === null && cloth.mayTurn,
+    along,
+    because: `${p(plan.board.depth)} depth + ${p(plan.headingTurn)} heading + ${p(plan.hem)} hem`,
+  });
+  const layers = plan.layers.flatMap((layer) =>
+    acrossCuts({
+      piece: layer.surface,
+      surface: layer.surface,
+      cloth: layer.cloth.id,
+      strips: layer.strips,
+      cutWidth: layer.width,
+      usableWidth: layer.usableWidth,
+      height: layer.height,
+      count,
+      across: { how: "free" },
+      mayTurn: layer.cloth.mayTurn,
+      along: () => ({ how: "free" }),
+      because: layer.because,
+    }),
+  );
+  return [...face, ...layers];
+}
+
+function materialsOf(
+  fields: ValanceFields,
+  plan: ValancePlan,
+  context: ItemContext,
+): MaterialNeed[] {
+  const { units } = context;
+  const { heading, board, count } = plan;
+  const depth = printLength(heading.depth, units);
+  const needs: MaterialNeed[] = [];
+  if ("tape" in heading) {
+    const tape =
+      heading.heading === "gathered" ? "gathering tape" : `pencil-pleat tape, ${depth} deep`;
+    needs.push(boughtLength(tape, heading.tape.times(count), units));
+  } else {
+    needs.push(boughtLength(`buckram, ${depth} deep`, plan.flat.times(count), units));
+  }
+  needs.push(
+    boughtLength(
+      "hook-and-loop tape, loop sewn on, hook stapled to the board",
+      board.span.times(count),
+      units,
+    ),
+    boughtPieces(
+      board.returnEach.isZero()
+        ? `battens of ${printLength(board.length, units)}`
+        : `boards of ${printSize([board.length, board.returnEach], units)}`,
+      count,
+    ),
+  );
+  if (fields.trim)
+    needs.push(
+      boughtLength("trim", plan.flat.times(count), units, { cloth: fields.trim, by: "studio" }),
+    );
+  return needs;
+}
+
+function figuresOf(plan: ValancePlan): Record<string, number> {
+  const { board, heading, strips, handbook } = plan;
+  const top = board.topHeight;
+  return {
+    valances: plan.count,
+    widthMm: board.length.toMm(),
+    projectionMm: board.returnEach.toMm(),
+    spanMm: board.span.toMm(),
+    depthMm: board.depth.toMm(),
+    flatWidthMm: plan.cutWidth.toMm(),
+    widths: strips.widths,
+    joins: strips.joins,
+    ...(strips.strip ? { stripMm: strips.strip.toMm() } : {}),
+    plainCutLengthMm: plan.cutHeight.toMm(),
+    cutLengthMm: handbook.cutLength.toMm(),
+    ...("pleats" in heading ? { pleats: heading.pleats, takeUpMm: heading.takeUp.toMm() } : {}),
+    ...("boxes" in heading ? { boxes: heading.boxes, boxMm: heading.box.toMm() } : {}),
+    ...("tape" in heading ? { tapeMm: heading.tape.toMm() } : {}),
+    ...(top
+      ? { hemAboveFloorMm: top.minus(board.depth).toMm(), headAboveFloorMm: top.toMm() }
+      : {}),
+  };
+}

@@ -1,0 +1,265 @@
+import type Fraction from "fraction.js";
+import { diagnostic } from "../../diagnostics/diagnostic.ts";
+import { Length } from "../../units/length.ts";
+import { printLength } from "../../units/printLength.ts";
+import { type Board, boardAtWindow } from "../boardAtWindow.ts";
+import type { ClothFacts, ItemContext } from "../itemKind.ts";
+import { planStrips, type Strips } from "../joinStrips.ts";
+import type { Notes } from "../notes.ts";
+import { type HandbookCut, handbookCut, selvedgeMatch } from "../selvedgeMatch.ts";
+import { type ValanceHeading, valanceHeading } from "./heading.ts";
+import type { ValanceFields } from "./schema.ts";
+
+/** A lining or interlining as it is cut. */
+export interface ValanceLayer {
+  readonly surface: "lining" | "interlining";
+  readonly cloth: ClothFacts;
+  readonly usableWidth: Length;
+  readonly width: Length;
+  readonly height: Length;
+  readonly strips: Strips;
+  readonly because: string;
+}
+
+/** Every size that the drawing and the sheet of a valance need. */
+export interface ValancePlan {
+  readonly board: Board;
+  readonly cloth: ClothFacts;
+  readonly usableWidth: Length;
+  readonly fullness: Fraction;
+  readonly hem: Length;
+  readonly headingTurn: Length;
+  readonly sideHem: Length;
+  readonly join: Length;
+  /** Joined, without its side hems. */
+  readonly flat: Length;
+  readonly cutWidth: Length;
+  readonly cutHeight: Length;
+  readonly strips: Strips;
+  readonly shifts: boolean;
+  readonly heading: ValanceHeading;
+  readonly handbook: HandbookCut;
+  readonly lowestMotif: Length | null;
+  readonly layers: readonly ValanceLayer[];
+  readonly count: number;
+}
+
+/**
+ * "Size its widths like a curtain, measuring round the board including both ends" (The Encyclopaedia of Curtains, p. 116): flat =
+ * span × fullness + side hems, a whole width in the middle. Null, with a diagnostic, where something essential is not known.
+ */
+export function planValance(
+  fields: ValanceFields,
+  context: ItemContext,
+  notes: Notes,
+): ValancePlan | null {
+  const { units } = context;
+  const p = (length: Length) => printLength(length, units);
+  const count = fields.count ?? 1;
+  const board = boardAtWindow("valance", fields, context, notes);
+  const cloth = context.cloth(fields.cloth);
+  if (cloth !== null && cloth.usableWidth === null) {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["cloth"]),
+        "cloth-without-width",
+        `${cloth.name} has no width, so the widths of this valance cannot be counted.`,
+        {
+          actual: cloth.id,
+          expected: "a usable width",
+          hint: `Write width: in the card of ${cloth.id}, for example 54" or 137 cm.`,
+        },
+      ),
+    );
+  }
+  if (!board || cloth?.usableWidth == null) return null;
+  const usableWidth = cloth.usableWidth;
+  const [hem, headingTurn, sideHem, join] = [
+    context.length("hem"),
+    context.length("heading"),
+    context.length("side-hem"),
+    context.length("join"),
+  ];
+  if (!usableWidth.isMoreThan(join.times(2))) {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["cloth"]),
+        "cloth-narrower-than-joins",
+        `${cloth.name} is ${p(usableWidth)} wide, which two join turnings of ${p(join)} use up.`,
+        {
+          actual: p(usableWidth),
+          hint: "Look at the width on its card, or at the allowance join.",
+        },
+      ),
+    );
+    return null;
+  }
+  const fullness = fields.fullness ?? context.ratio(`fullness-${fields.heading}`);
+  if (fullness.compare(1) < 0) {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["fullness"]),
+        "fullness-under-one",
+        `At a fullness of ${fullness.toString()} this valance is narrower than its board.`,
+        {
+          actual: fullness.toString(),
+          expected: "1 or more",
+          hint: "2 to 2.5 is usual, 3 for box pleats.",
+        },
+      ),
+    );
+    return null;
+  }
+  const flat = board.span.times(fullness);
+  const cutWidth = flat.plus(sideHem.times(2));
+  const cutHeight = board.depth.plus(hem).plus(headingTurn);
+  notes.working.push(
+    {
+      what: "Flat width",
+      sum: `${p(board.span)} × ${fullness.toString()} fullness + 2 × ${p(sideHem)} side hems`,
+      result: p(cutWidth),
+      rounded: null,
+    },
+    {
+      what: "Cut, without repeat",
+      sum: `${p(board.depth)} depth + ${p(headingTurn)} heading + ${p(hem)} hem`,
+      result: p(cutHeight),
+      rounded: null,
+    },
+  );
+  const strips = planStrips(cutWidth, usableWidth, join);
+  if (strips.strip) {
+    const inner = strips.wholes === 1 ? p(usableWidth) : `${strips.wholes} × ${p(usableWidth)}`;
+    notes.working.push({
+      what: "Widths",
+      sum: `${inner} in the middle; (${p(cutWidth)} − ${inner} + ${strips.wholes * 2} × ${p(join)} seams) ÷ 2 + ${p(join)} seam at each end`,
+      result: `${strips.widths} widths of cloth; 2 end strips of ${p(strips.strip)}`,
+      rounded: "up to whole widths of cloth",
+    });
+  }
+  const match = selvedgeMatch(cloth);
+  const shifts = match.shifts && strips.joins > 0;
+  if (strips.joins > 0 && match.question) notes.questions.push(match.question);
+  const repeatUp = cloth.repeat && cloth.repeat.match !== "free" ? cloth.repeat.up : null;
+  const cuts = strips.widths * count;
+  const handbook = handbookCut(cutHeight, cuts, repeatUp, shifts);
+  if (repeatUp && handbook.repeats !== null) {
+    notes.working.push({
+      what: "Cut length, with its repeat",
+      sum: `${p(cutHeight)} ÷ ${p(repeatUp)} repeat = ${cutHeight.over(repeatUp).valueOf().toFixed(2)}; ${handbook.repeats} × ${p(repeatUp)}`,
+      result: p(handbook.cutLength),
+      rounded: "up to whole repeats",
+    });
+  }
+  const halves = shifts && repeatUp ? Math.floor(cuts / 2) : 0;
+  notes.working.push({
+    what: "By the handbook",
+    sum: `${cuts} × ${p(handbook.cutLength)}${halves > 0 && repeatUp ? ` + ${halves} × ${p(repeatUp.dividedBy(2))} for the half-drop` : ""}`,
+    result: p(handbook.total),
+    rounded: null,
+  });
+  const heading = valanceHeading(fields.heading, board.length, board.span, flat, context, notes);
+  if (!board.depth.isMoreThan(heading.depth)) {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(fields.depth ? ["depth"] : []),
+        "valance-shorter-than-heading",
+        `A valance ${p(board.depth)} deep leaves nothing under its heading of ${p(heading.depth)}.`,
+        { actual: p(board.depth), hint: "Look at its depth, or at the allowance heading-depth." },
+      ),
+    );
+    return null;
+  }
+  const lowestMotif = fields["lowest-motif"] ?? null;
+  if (repeatUp && lowestMotif === null) {
+    notes.questions.push(
+      "How high above the lower edge does the middle of the lowest whole motif stand? Level across the widths is all that is known.",
+    );
+  }
+  if (repeatUp && board.depth.isLessThan(repeatUp)) {
+    notes.questions.push(
+      `The valance is ${p(board.depth)} deep, less than the repeat of ${p(repeatUp)}: which part of the pattern is to be seen?`,
+    );
+  }
+  if (cloth.nap)
+    notes.questions.push(
+      `Does the pile of ${cloth.name} run up or down the valance? It follows the curtains.`,
+    );
+  return {
+    board,
+    cloth,
+    usableWidth,
+    fullness,
+    hem,
+    headingTurn,
+    sideHem,
+    join,
+    flat,
+    cutWidth,
+    cutHeight,
+    strips,
+    shifts,
+    heading,
+    handbook,
+    lowestMotif,
+    layers: layersOf(fields, board, flat, join, context, notes),
+    count,
+  };
+}
+
+/** A lining with its turnings, ending inside the ends and above the hem; an interlining edge to edge inside the turnings. */
+function layersOf(
+  fields: ValanceFields,
+  board: Board,
+  flat: Length,
+  join: Length,
+  context: ItemContext,
+  notes: Notes,
+): ValanceLayer[] {
+  const p = (length: Length) => printLength(length, context.units);
+  return (["interlining", "lining"] as const).flatMap((surface): ValanceLayer[] => {
+    const id = fields[surface];
+    const cloth = id ? context.cloth(id) : null;
+    if (!cloth) return [];
+    if (cloth.usableWidth === null) {
+      notes.diagnostics.push(
+        diagnostic(
+          context.place([surface]),
+          "cloth-without-width",
+          `${cloth.name} has no width, so its widths cannot be counted.`,
+          {
+            actual: cloth.id,
+            expected: "a usable width",
+            hint: `Write width: in the card of ${cloth.id}.`,
+          },
+        ),
+      );
+      return [];
+    }
+    const lining = surface === "lining";
+    const value = (name: string) => (lining ? context.length(name) : Length.zero);
+    const [inside, up, turn] = [value("lining-in"), value("lining-up"), value("lining-turn")];
+    const width = flat.minus(inside.times(2)).plus(turn.times(2));
+    const height = board.depth.minus(up).plus(turn.times(2));
+    const because = lining
+      ? `${p(flat)} − 2 × ${p(inside)} + 2 × ${p(turn)} turns, by ${p(board.depth)} − ${p(up)} + 2 × ${p(turn)} top and hem`
+      : `${p(flat)} by ${p(board.depth)}, inside the turnings`;
+    notes.working.push({
+      what: lining ? "Lining, cut" : "Interlining, cut",
+      sum: because,
+      result: `${p(width)} × ${p(height)}`,
+      rounded: null,
+    });
+    return [
+      {
+        surface,
+        cloth,
+        usableWidth: cloth.usableWidth,
+        width,
+        height,
+        strips: planStrips(width, cloth.usableWidth, join),
+        because,
+      },
+    ];
+  });
+}

@@ -1,0 +1,117 @@
+import type { Length } from "../../units/length.ts";
+import { printLength, printMeasured, printSize } from "../../units/printLength.ts";
+import { clothLines } from "../clothLines.ts";
+import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
+import type { ValanceMade } from "./pieces.ts";
+import type { ValancePlan } from "./plan.ts";
+import type { ValanceFields } from "./schema.ts";
+
+const list = (parts: readonly (string | null | false | undefined)[]) =>
+  parts.filter(Boolean) as string[];
+
+/** The words beside a valance's drawing. No price, no client. */
+export function valanceSheet(
+  fields: ValanceFields,
+  made: ValanceMade,
+  context: DrawingContext,
+): ItemSheet {
+  const { plan } = made;
+  if (plan === null) return { groups: [], checks: [], signs: [] };
+  const p = (length: Length) => printLength(length, context.units);
+  const blank = context.units === "inches" ? "\u2033" : "cm";
+  const { board, strips, cloth } = plan;
+  const matched = cloth.repeat !== null && cloth.repeat.match !== "free";
+  const groups: SheetGroup[] = [
+    { heading: "Cloth", lines: clothLines(cloth.id, context) },
+    {
+      heading: "Finished",
+      lines: list([
+        `${plan.count === 1 ? "One valance" : `${plan.count} valances`}, front ${fields.board ? printMeasured(fields.board, context.units) : p(board.length)}${board.returnEach.isZero() ? ", between the walls" : `, returns ${p(board.returnEach)}`}, ${p(board.depth)} deep.`,
+        board.topHeight && `Upper edge ${p(board.topHeight)} above the floor.`,
+        `Fullness ${plan.fullness.toString()}.`,
+      ]),
+    },
+    {
+      heading: "Cut",
+      lines: list([
+        strips.strip
+          ? `${strips.wholes === 1 ? "One whole width" : `${strips.wholes} whole widths`} in the middle, a strip of ${p(strips.strip)} at each end, ${p(plan.cutHeight)} long${plan.count > 1 ? `; ${plan.count} times` : ""}.`
+          : `${plan.count} of ${printSize([plan.cutWidth, plan.cutHeight], context.units)}.`,
+        `${p(plan.headingTurn)} heading, ${p(plan.hem)} hem, ends ${p(plan.sideHem)}.`,
+        strips.joins > 0 && `Joins ${p(plan.join)} on each piece; ${p(plan.cutWidth)} joined.`,
+      ]),
+    },
+    { heading: "Heading", lines: headingLines(plan, p) },
+    {
+      heading: "Lining",
+      lines:
+        plan.layers.length === 0
+          ? ["Unlined."]
+          : plan.layers.map(
+              (layer) =>
+                `${layer.surface === "lining" ? "" : "Interlining: "}${layer.cloth.name}, cut ${printSize([layer.width, layer.height], context.units)} joined.`,
+            ),
+    },
+    {
+      heading: "Match",
+      lines: matched
+        ? list([
+            strips.joins > 0 && "Whole width in the middle; level and matched at the joins.",
+            plan.lowestMotif
+              ? `Lowest motif ${p(plan.lowestMotif)} above the lower edge, ${p(plan.lowestMotif.plus(plan.hem))} above the cut.`
+              : "Height of the lowest motif: ask.",
+            plan.shifts && "Each next width from the middle falls half a repeat.",
+          ])
+        : [],
+    },
+    {
+      heading: "Edges",
+      lines: fields.trim
+        ? [
+            `${context.cloth(fields.trim)?.name ?? fields.trim} along the lower edge, ${p(plan.flat)} flat.`,
+          ]
+        : [],
+    },
+    {
+      heading: "Hardware",
+      lines: [
+        `On a board ${board.returnEach.isZero() ? p(board.length) : printSize([board.length, board.returnEach], context.units)}, hook-and-loop tape round its front and ends.`,
+        ...(fields.hardware ?? []).map(
+          (piece) => `${piece.count && piece.count > 1 ? `${piece.count} × ` : ""}${piece.what}.`,
+        ),
+      ],
+    },
+    ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),
+  ];
+  return {
+    groups: groups.filter((group) => group.lines.length > 0),
+    checks: [
+      { text: "Cloth checked for flaws; length received", blank },
+      ...(matched ? [{ text: "Repeat measured", blank }] : []),
+      { text: "Board measured, front and both returns", blank },
+      { text: "Lower edge level, pleats even to both corners", blank: null },
+    ],
+    signs: list([
+      `Dashed: hem, ${p(plan.hem.dividedBy(2))} deep, turned twice.`,
+      "Long and short: middle of the front.",
+      strips.joins > 0 && "Long line with two dots: seam.",
+      plan.lowestMotif && matched && "Dotted: level of the pattern.",
+    ]),
+  };
+}
+
+function headingLines({ heading }: ValancePlan, p: (length: Length) => string): string[] {
+  if ("tape" in heading)
+    return [
+      `${heading.heading === "gathered" ? "Gathered on tape" : `Pencil pleat, tape ${p(heading.depth)} deep`}, tape cut ${p(heading.tape)}. Tie the cords off, do not cut them.`,
+    ];
+  if (heading.heading === "pinch-pleat")
+    return [
+      `Pinch pleat, ${p(heading.depth)} deep: ${heading.pleats}, one at each corner.`,
+      `${heading.pleats - 1} spaces of ${p(heading.space)}; each pleat takes up ${p(heading.takeUp)}. Returns flat.`,
+    ];
+  return [
+    `Box pleat: ${heading.boxes} boxes of ${p(heading.box)} on the front, one in the middle, a pleat at each corner.`,
+    `${heading.pleats} pleats, each takes up ${p(heading.takeUp)}. Returns flat.`,
+  ];
+}

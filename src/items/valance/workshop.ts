@@ -1,0 +1,187 @@
+import { line, type Point, polyline } from "../../drawing/paths.ts";
+import type { Dimension, Drawing, Shape } from "../../drawing/shape.ts";
+import type { Length } from "../../units/length.ts";
+import { printLength } from "../../units/printLength.ts";
+import { stroke } from "../clothFace.ts";
+import type { DrawingContext } from "../itemDrawing.ts";
+import { valanceFront, valanceSeams } from "./elevation.ts";
+import type { ValanceMade } from "./pieces.ts";
+import type { ValancePlan } from "./plan.ts";
+import type { ValanceFields } from "./schema.ts";
+
+/** The front with its dimensions, and the heading from above. */
+export function valanceWorkshop(
+  fields: ValanceFields,
+  made: ValanceMade,
+  context: DrawingContext,
+): Drawing[] {
+  const { plan } = made;
+  if (plan === null) return [];
+  const p = (length: Length) => printLength(length, context.units);
+  return [front(fields, plan, p), fromAbove(plan, p)];
+}
+
+function front(fields: ValanceFields, plan: ValancePlan, p: (length: Length) => string): Drawing {
+  const { board, heading } = plan;
+  const width = board.length.toMm();
+  const height = board.depth.toMm();
+  const hem = plan.hem.dividedBy(2);
+  const shapes: Shape[] = [...valanceFront(plan)];
+  if (heading.heading !== "box-pleat")
+    shapes.push(stroke(line(0, heading.depth.toMm(), width, heading.depth.toMm()), "edge"));
+  shapes.push(stroke(line(0, height - hem.toMm(), width, height - hem.toMm()), "hidden"));
+  for (const seam of valanceSeams(plan)) shapes.push(stroke(line(seam, 0, seam, height), "seam"));
+  shapes.push(stroke(line(width / 2, -20, width / 2, height + 20), "centre"));
+  if (plan.lowestMotif && plan.cloth.repeat) {
+    const y = height - plan.lowestMotif.toMm();
+    shapes.push(stroke(line(-20, y, width + 20, y), "level"));
+  }
+  const dimensions: Dimension[] = [
+    {
+      axis: "horizontal",
+      from: 0,
+      to: width,
+      side: "bottom",
+      level: 1,
+      text: `${p(board.length)} front`,
+    },
+    {
+      axis: "vertical",
+      from: 0,
+      to: height,
+      side: "left",
+      level: 1,
+      text: `${p(board.depth)} deep`,
+    },
+    {
+      axis: "vertical",
+      from: height - hem.toMm(),
+      to: height,
+      side: "right",
+      level: 1,
+      text: p(hem),
+    },
+  ];
+  if (heading.heading !== "box-pleat")
+    dimensions.push({
+      axis: "vertical",
+      from: 0,
+      to: heading.depth.toMm(),
+      side: "right",
+      level: 1,
+      text: p(heading.depth),
+    });
+  if (heading.heading === "box-pleat") {
+    const box = width / heading.boxes;
+    dimensions.push({
+      axis: "horizontal",
+      from: 0,
+      to: box,
+      side: "top",
+      level: 1,
+      text: p(heading.box),
+    });
+  }
+  if (plan.lowestMotif && plan.cloth.repeat) {
+    dimensions.push({
+      axis: "vertical",
+      from: height - plan.lowestMotif.toMm(),
+      to: height,
+      side: "right",
+      level: 3,
+      text: p(plan.lowestMotif),
+    });
+  }
+  return {
+    widthMm: width,
+    heightMm: height,
+    shapes,
+    dimensions,
+    title: `${fields.valance}, front view`,
+    description: `Valance: ${dimensions.map((d) => d.text).join("; ")}.`,
+  };
+}
+
+function fromAbove(plan: ValancePlan, p: (length: Length) => string): Drawing {
+  const { board, heading } = plan;
+  const width = board.length.toMm();
+  const deep = board.returnEach.toMm();
+  const out = 34;
+  const beyond = 60;
+  const path: Point[] = deep > 0 ? [[0, 0]] : [];
+  path.push(...headingLine(plan, width, deep, out));
+  if (deep > 0) path.push([width, 0]);
+  const shapes: Shape[] = [
+    stroke(line(-beyond, 0, width + beyond, 0), "cut"),
+    { shape: "path", d: polyline(path), fill: null, pen: "edge" },
+    {
+      shape: "words",
+      x: 0,
+      y: deep + out,
+      dyPaper: 6,
+      text: "heading from above, wall at the top",
+      anchor: "start",
+    },
+  ];
+  if (deep > 8)
+    shapes.unshift({
+      shape: "path",
+      d: polyline(
+        [
+          [6, 0],
+          [6, deep - 6],
+          [width - 6, deep - 6],
+          [width - 6, 0],
+        ],
+        true,
+      ),
+      fill: { tone: "white" },
+      pen: "hidden",
+    });
+  return {
+    widthMm: width + 2 * beyond,
+    heightMm: deep + out + 130,
+    shapes: [{ shape: "group", x: beyond, children: shapes }],
+    dimensions:
+      deep > 0
+        ? [
+            {
+              axis: "vertical",
+              from: 0,
+              to: deep,
+              side: "left",
+              level: 1,
+              text: `${p(board.returnEach)} return`,
+            },
+          ]
+        : [],
+    title: "Heading from above",
+    description: `${heading.heading.replace("-", " ")}; the board stands ${p(board.returnEach)} out from the wall.`,
+  };
+}
+
+/** The front line: pleats laid as boxes, loops for pinch pleats, a close wave for tapes. */
+function headingLine(plan: ValancePlan, width: number, y: number, out: number): Point[] {
+  const { heading } = plan;
+  if (heading.heading === "box-pleat") {
+    const box = width / heading.boxes;
+    const lap = Math.min(box / 2, heading.takeUp.toMm() / 4);
+    const points: Point[] = [[0, y]];
+    for (let at = 0; at < heading.boxes; at += 1) {
+      const [from, to] = [at * box, (at + 1) * box];
+      // Behind each edge the cloth folds back under the box.
+      points.push([from + lap, y + 4], [from, y + 10], [to, y + 10], [to - lap, y + 4]);
+    }
+    points.push([width, y]);
+    return points;
+  }
+  const waves =
+    heading.heading === "pinch-pleat" ? heading.pleats : Math.max(8, Math.round(width / 40));
+  const deep = heading.heading === "pinch-pleat" ? out : out * 0.4;
+  const sharp = heading.heading === "pinch-pleat" ? 5 : 1;
+  const steps = waves * 16;
+  return Array.from({ length: steps + 1 }, (_, step): Point => {
+    const wave = (1 - Math.cos((2 * Math.PI * waves * step) / steps)) / 2;
+    return [(width * step) / steps, y + deep * wave ** sharp];
+  });
+}
