@@ -21,6 +21,8 @@ export interface Page {
   readonly pdf: boolean;
   /** Only this reaches the layout. `kind` names the layout file `layouts/documents/<kind>.njk`. */
   readonly model: { readonly kind: string } & Readonly<Record<string, unknown>>;
+  /** True where everything that it shows is written into the page itself, so that it can be sent by mail. */
+  readonly inOneFile?: boolean;
   /** Pictures that the page shows, to be written beside it. */
   readonly pictures: readonly PagePicture[];
 }

@@ -2,7 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { boardPage } from "./board/boardPage.ts";
 import type { Page } from "./page.ts";
 import type { ProjectData } from "./projectData.ts";
-import { proposalPage } from "./proposal/proposal.ts";
+import { proposalPages } from "./proposal/proposal.ts";
 import { sheetPages } from "./sheets/sheet.ts";
 import { findingsPage } from "./studio/findingsPage.ts";
 import { clientIndex, studioIndex } from "./studio/indexPages.ts";
@@ -12,7 +12,7 @@ import { ordersPage } from "./studio/orders.ts";
 export function pagesOfProject(data: ProjectData, warnings: readonly Diagnostic[]): Page[] {
   return [
     clientIndex(data),
-    proposalPage(data),
+    ...proposalPages(data),
     ...data.rooms.map((room) => boardPage(data, room)),
     ...sheetPages(data),
     ordersPage(data),

@@ -8,6 +8,7 @@ export const studioTree = (project: string): string => `studio/${project}`;
 export const boardPath = (project: string, room: string): string =>
   `${clientTree(project)}/${room}/index.html`;
 export const proposalPath = (project: string): string => `${clientTree(project)}/proposal.html`;
+export const mailPath = (project: string): string => `${clientTree(project)}/proposal-to-send.html`;
 export const clientIndexPath = (project: string): string => `${clientTree(project)}/index.html`;
 export const sheetPath = (maker: string, project: string, room: string): string =>
   `${makerTree(maker, project)}/${room}.html`;

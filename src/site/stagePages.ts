@@ -3,6 +3,7 @@ import { dirname, join } from "node:path";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Page } from "../documents/page.ts";
 import type { MakePictures, OutputFile } from "./computed.ts";
+import { writeInOneFile } from "./oneFile.ts";
 import { renderSite } from "./renderSite.ts";
 import { treeAssets } from "./treeAssets.ts";
 
@@ -57,6 +58,7 @@ export async function stageShared(
   const work = { contentDir, stagingDir, useCache, onProgress };
   const pictures = await options.makePictures(pages, work);
   const isMissing = (path: string): boolean => pictures.value?.failed.includes(path) ?? true;
+  for (const page of pages) if (page.inOneFile) await writeInOneFile(stagingDir, page.path);
   const failed = pages.filter((page) => page.pictures.some(({ path }) => isMissing(path)));
   return {
     files: all,

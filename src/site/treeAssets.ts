@@ -11,7 +11,7 @@ export const ASSETS = "assets";
 const SUBSETS = "cyrillic-ext|cyrillic|greek-ext|greek|latin-ext|latin|vietnamese";
 
 /**
- * The style sheets of the layouts and the fonts that they name, once for each tree that is handed over,
+ * The style sheets of the layouts, the fonts that they name and the scripts, once for each tree that is handed over,
  * so that each tree is complete in itself. Fonts come from the `@fontsource` packages: the sheet
  * names `fonts/<family>-<subset>-<weight>-<style>.woff2`. Throws for a font that no package has.
  */
@@ -20,7 +20,10 @@ export async function treeAssets(
   layoutsDir: string,
 ): Promise<readonly OutputFile[]> {
   const owners = new Map(pages.map((page) => [handoverRoot(page.path), page] as const));
-  const shared = await sharedFiles(join(layoutsDir, "css"));
+  const shared = [
+    ...(await sharedFiles(join(layoutsDir, "css"))),
+    ...(await scripts(join(layoutsDir, "js"))),
+  ];
   return [...owners]
     .filter(([root]) => root !== "")
     .flatMap(([root, { reader, project }]) =>
@@ -51,6 +54,14 @@ async function sharedFiles(folder: string): Promise<readonly SharedFile[]> {
     }
   }
   return [...sheets, ...[...fonts].map(([font, copyOf]) => ({ name: `fonts/${font}`, copyOf }))];
+}
+
+/** The scripts of the layouts: few and small, since every page can be read without. */
+async function scripts(folder: string): Promise<readonly SharedFile[]> {
+  const names = (await readdir(folder).catch(() => [] as string[])).sort();
+  return names
+    .filter((name) => name.endsWith(".js"))
+    .map((name) => ({ name, copyOf: join(folder, name) }));
 }
 
 function fontFile(name: string): string {

@@ -7,6 +7,7 @@ import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
 import { capital, type Language, listed, placesOf, roleWord } from "../words/phrases.ts";
+import { type CloseUp, closeUpOf } from "./closeUp.ts";
 import { type Cutting, type CuttingFill, cuttingsSvg } from "./cuttings.ts";
 import { CAPTION_MM, type Field, type HangPiece, type HungPiece } from "./hangPiece.ts";
 import { hangPinned, type PinFault } from "./hangPinned.ts";
@@ -21,6 +22,8 @@ export interface MixCaption {
   readonly name: string;
   readonly role: string;
   readonly place: string;
+  /** What opens on a screen where the piece is pressed; null without a photograph whose size is known. */
+  readonly closeUp: CloseUp | null;
 }
 
 export interface Mix {
@@ -209,6 +212,7 @@ export function mixOfRoom(
         ? spelled("where the colours come from", language)
         : roleWord((role as RoleOf).role, swatch.kind, isPaper),
       place: isAnchor ? "" : listed(placesOf(h.id, room, language)),
+      closeUp: closeUpOf(swatch, { ...h, x, y }, `${prefix}-look${captions.length}`, data, book),
     });
   }
   const upper = hung.filter((h) => h.row === "upper");

@@ -11,6 +11,7 @@ import { scaleWords } from "../words/phrases.ts";
 import { shadowOf, tileImages } from "./cuttings.ts";
 import { edgePath } from "./edges.ts";
 import { fillOf } from "./mix.ts";
+import { repeatWords } from "./repeatWords.ts";
 import { rulerSvg } from "./ruler.ts";
 import type { BoardSheet } from "./sheetGeometry.ts";
 
@@ -47,14 +48,6 @@ function rounded(mm: number, units: UnitSystem): string {
   const exact = Length.mm((Math.round(mm * 100) / 100).toString());
   if (units === "inches") return printLength(exact.nearest(Length.inches("0.25")), units);
   return printLength(exact.nearest(Length.mm(mm < 100 ? 1 : 5)), units);
-}
-
-function repeatWords(swatch: Swatch, units: UnitSystem): string {
-  const repeat = swatch.repeat;
-  if (!repeat || repeat.match === "free") return "nothing to match";
-  const size = printLength(Length.mm((Math.round(repeat.upMm * 1000) / 1000).toString()), units);
-  if (swatch.kind === "stripe") return `repeat ${size} across`;
-  return `repeat ${size}${repeat.match === "half-drop" ? ", half-drop" : ""}`;
 }
 
 /** The scale at which the largest motif and the widest repeat can both be shown whole. */

@@ -5,7 +5,7 @@ import { type Cutting, cuttingsSvg } from "../board/cuttings.ts";
 import { fillOf, INK, PAPER } from "../board/mix.ts";
 import { boardSheet } from "../board/sheetGeometry.ts";
 import type { Page } from "../page.ts";
-import { boardPath, clientIndexPath, clientTree, proposalPath } from "../paths.ts";
+import { boardPath, clientIndexPath, clientTree, mailPath, proposalPath } from "../paths.ts";
 import { pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
@@ -168,4 +168,20 @@ export function proposalPage(data: ProjectData): Page {
     model,
     pictures: book.pictures,
   };
+}
+
+/** The proposal in the client's tree, and the same in one file that opens from a letter's attachment. */
+export function proposalPages(data: ProjectData): Page[] {
+  const page = proposalPage(data);
+  return [
+    page,
+    {
+      ...page,
+      path: mailPath(data.project.id),
+      pdf: false,
+      inOneFile: true,
+      // The other documents are not sent with it.
+      model: { ...page.model, ways: [] },
+    },
+  ];
 }

@@ -4,6 +4,7 @@ import {
   boardPath,
   clientIndexPath,
   findingsPath,
+  mailPath,
   ordersPath,
   proposalPath,
   STUDIO_INDEX,
@@ -94,6 +95,10 @@ export function clientIndex(data: ProjectData): Page {
     studio: studio.fields.studio,
     links: [
       { href: wayTo(path, proposalPath(project.id)), text: "The proposal" },
+      {
+        href: wayTo(path, mailPath(project.id)),
+        text: "The proposal in one file, to send by mail",
+      },
       ...data.rooms.map((r) => ({
         href: wayTo(path, boardPath(project.id, r.record.id)),
         text: capital(r.record.fields.room),
