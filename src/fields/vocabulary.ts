@@ -17,6 +17,7 @@ export const VOCABULARY: readonly (readonly string[])[] = [
   ["lampshade", "lamp-shade"],
   ["wallpaper", "wallcovering"],
   ["armchair", "easy-chair", "upholstered-chair"],
+  ["seat-pad", "bench-pad", "squab"],
   ["sofa", "settee", "couch"],
   ["loveseat", "two-seater"],
   ["dining-chair", "side-chair"],

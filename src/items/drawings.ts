@@ -1,6 +1,7 @@
 import { blindDrawing } from "./blind/drawing.ts";
 import { curtainsDrawing } from "./curtains/drawing.ts";
 import { cushionDrawing } from "./cushion/drawing.ts";
+import { seatPadDrawing } from "./cushion/seatpad/drawing.ts";
 import type { ItemDrawing } from "./itemDrawing.ts";
 import { objectDrawing } from "./object/drawing.ts";
 import { paintDrawing } from "./paint/drawing.ts";
@@ -21,6 +22,7 @@ export const ITEM_DRAWINGS: readonly ItemDrawing[] = [
   pelmetDrawing as ItemDrawing,
   valanceDrawing as ItemDrawing,
   cushionDrawing as ItemDrawing,
+  seatPadDrawing as ItemDrawing,
   armchairDrawing as ItemDrawing,
   sofaDrawing as ItemDrawing,
   diningChairDrawing as ItemDrawing,

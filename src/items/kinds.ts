@@ -1,6 +1,7 @@
 import { blindKind } from "./blind/kind.ts";
 import { curtainsKind } from "./curtains/kind.ts";
 import { cushionKind } from "./cushion/kind.ts";
+import { seatPadKind } from "./cushion/seatpad/kind.ts";
 import type { ItemKind } from "./itemKind.ts";
 import { objectKind } from "./object/kind.ts";
 import { paintKind } from "./paint/kind.ts";
@@ -21,6 +22,7 @@ export const ITEM_KINDS: readonly ItemKind[] = [
   pelmetKind as ItemKind,
   valanceKind as ItemKind,
   cushionKind as ItemKind,
+  seatPadKind as ItemKind,
   armchairKind as ItemKind,
   sofaKind as ItemKind,
   diningChairKind as ItemKind,

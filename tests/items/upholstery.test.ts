@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { Made } from "../../src/items/itemKind.ts";
+import { joinPiece } from "../../src/items/joinPiece.ts";
 import { diningChairKind } from "../../src/items/upholstery/diningchair/kind.ts";
 import { dropInKind } from "../../src/items/upholstery/dropin/kind.ts";
 import { headboardKind } from "../../src/items/upholstery/headboard/kind.ts";
-import { joinPiece } from "../../src/items/upholstery/joinPiece.ts";
 import { ottomanKind } from "../../src/items/upholstery/ottoman/kind.ts";
 import { sofaKind } from "../../src/items/upholstery/sofa/kind.ts";
 import { Length } from "../../src/units/length.ts";

@@ -26,10 +26,16 @@ function named(item: ItemData, drawing: Drawing): Shape[] {
   return renameSurfaces(drawing.shapes, (surface) => `${item.record.id}/${surface}`);
 }
 
+/** Kinds that lie on the seat of what they are on, drawn as they are. */
+const LIES_ON_SEAT: ReadonlySet<string> = new Set(["seat-pad", "drop-in-seat"]);
+
+/** How far above a measured seat its cushions are drawn, since they stand behind its front edge. */
+const OWN_SEAT_ABOVE = 60;
+
 /** Height of the seat of what cushions lie on, from the floor. */
 function seatHeight(host: StandingItem): number {
   const own = (host.item.record.fields as { "seat-height"?: { toMm(): number } })["seat-height"];
-  return own ? own.toMm() + 60 : Math.min(460, host.height * 0.5);
+  return own ? own.toMm() + OWN_SEAT_ABOVE : Math.min(460, host.height * 0.5);
 }
 
 /** How long and flat a cushion must be to lie on a seat as its pad rather than stand on it. */
@@ -49,14 +55,34 @@ function cushionsOn(
   wallHeight: number,
 ): StandingItem[] {
   const isPad = (item: ItemData): boolean => {
+    if (LIES_ON_SEAT.has(item.kind.kind)) return true;
     const size = finishedOf(item);
     return (
       size !== null && size.width > host.width * PAD.ofHost && size.width > size.height * PAD.aspect
     );
   };
   const seat = seatHeight(host);
-  const padHeight = 90;
+  const lying = items.filter((item) => LIES_ON_SEAT.has(item.kind.kind));
+  const padHeight = Math.max(
+    lying.length > 0 ? 0 : 90,
+    ...lying.map((item) => elevationOf(item, context)?.heightMm ?? 0),
+  );
   const pads = items.filter(isPad).map((item): StandingItem => {
+    const drawn = LIES_ON_SEAT.has(item.kind.kind) ? elevationOf(item, context) : null;
+    if (drawn) {
+      const x = host.x + (host.width - drawn.widthMm) / 2;
+      // It lies on the seat itself; what stands on it stands on its top.
+      const y = wallHeight - seat + OWN_SEAT_ABOVE - drawn.heightMm;
+      return {
+        item,
+        x,
+        y,
+        width: drawn.widthMm,
+        height: drawn.heightMm,
+        front: host.front + 1,
+        shapes: [{ shape: "group", x, y, children: named(item, drawn) }],
+      };
+    }
     const width = Math.min(finishedOf(item)?.width ?? 0, host.width - 60);
     const x = host.x + (host.width - width) / 2;
     const y = wallHeight - seat - padHeight;
@@ -145,7 +171,7 @@ export function itemsAtWall(
     const on = room.items.filter(
       (i) =>
         room.plan.placements.get(i.record.id)?.on === host.item.record.id &&
-        i.kind.kind === "cushion",
+        (i.kind.kind === "cushion" || LIES_ON_SEAT.has(i.kind.kind)),
     );
     return on.length > 0 ? cushionsOn(host, on, context, wallHeight) : [];
   });

@@ -27,9 +27,12 @@ export function cushionHandbook(
 }
 
 function lengthOf(cut: ItemCut, facts: ClothFacts, usableWidth: Length): Length | null {
-  if (cut.across.how !== "motif-at" && cut.along.how !== "motif-at") {
+  if (cut.across.how !== "motif-at") {
+    // Parts of a join stand in rows too; where they must meet in register each takes whole repeats.
+    const length =
+      cut.along.how === "free" ? cut.height : wholeRepeats(cut.height, facts.repeat?.up ?? null);
     return handbookRows(
-      Array.from({ length: cut.count }, () => ({ width: cut.width, length: cut.height })),
+      Array.from({ length: cut.count }, () => ({ width: cut.width, length })),
       usableWidth,
     );
   }

@@ -5,9 +5,18 @@ import { printLength, printSize } from "../../units/printLength.ts";
 import { centredPlace } from "../centredMotif.ts";
 import { type EdgeWelt, edgeWelt, weltCut, weltWorking } from "../edgeWelt.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed, WorkingLine } from "../itemKind.ts";
+import { joinedCuts, joinPiece } from "../joinPiece.ts";
 import { cordNeed } from "../welt.ts";
 import { type Bolster, bolsterOf } from "./bolster.ts";
-import { type Boxing, boxingCuts, boxingOf } from "./boxing.ts";
+import {
+  type Boxing,
+  boxingCuts,
+  boxingFaults,
+  boxingOf,
+  type PlateEdges,
+  perimeterOf,
+  rectangleEdges,
+} from "./boxing.ts";
 import { type CushionForm, formFaults, formOf } from "./forms.ts";
 import { cushionHandbook } from "./handbook.ts";
 import type { CushionFields } from "./schema.ts";
@@ -42,9 +51,14 @@ export interface CushionMade extends Made {
  * Pieces and bought things of `count` like cushions. Knife edge: face and back are the finished size and two seams; an envelope
  * has two backs of (cut height + overlap) / 2; welt is the perimeter and a lap, cut from a bias square (root of length times
  * strip, and a share more) or from straight strips. A flange adds itself twice each way; a box has two plates and its boxing; a
- * bolster a body and two ends. Lengths exact; the welt's reserve and the cord are rounded up.
+ * bolster a body and two ends. `shape` tells the edges of a plate that is no rectangle: it is cut from the rectangle that holds it.
+ * Lengths exact; the welt's reserve and the cord are rounded up.
  */
-export function makeCushion(fields: CushionFields, context: ItemContext): CushionMade {
+export function makeCushion(
+  fields: CushionFields,
+  context: ItemContext,
+  shape?: PlateEdges,
+): CushionMade {
   const { units } = context;
   const p = (l: Length) => printLength(l, units);
   const diagnostics: Diagnostic[] = [];
@@ -81,12 +95,29 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
         : null,
   });
 
+  const plate = shape ?? rectangleEdges(outside[0], outside[1]);
   const stuffed = form === "knife" || form === "flange";
   const asked = fields.closure ?? "zip";
   const closure = asked === "envelope" && !stuffed ? "zip" : asked;
-  const boxing = form === "box" ? boxingOf(fields, context, seam, closure === "zip") : null;
+  const boxing = form === "box" ? boxingOf(fields, context, seam, closure === "zip", plate) : null;
+  if (boxing) diagnostics.push(...boxingFaults(boxing, fields, context));
   const backCloth = fields.back ?? fields.cloth;
-  const side = { context, finishedWidth: width, cut, seam: seam.plus(flange), railroad };
+  const turning = context.length("join-turning");
+  const partsOn = (id: string, size: readonly [Length, Length]) => {
+    const usable = context.cloth(id)?.usableWidth;
+    return usable && fields.join && !railroad && !bolster && size[0].isMoreThan(usable)
+      ? joinPiece(size[0], usable, turning, fields.join)
+      : null;
+  };
+  const side = {
+    context,
+    finishedWidth: width,
+    cut,
+    seam: seam.plus(flange),
+    railroad,
+    joined: fields.join !== undefined && !bolster && partsOn(fields.cloth, cut) !== null,
+    joinable: fields.join === undefined && !bolster,
+  };
   const face = sideCentring({
     ...side,
     cloth: fields.cloth,
@@ -96,6 +127,7 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
   });
   const back = sideCentring({
     ...side,
+    joined: partsOn(backCloth, cut) !== null,
     cloth: backCloth,
     asked: fields["back-motif"],
     key: "back-motif",
@@ -148,7 +180,7 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
     width: railroad ? size[1] : size[0],
     height: railroad ? size[0] : size[1],
   });
-  const cuts: ItemCut[] = [
+  const plain: ItemCut[] = [
     {
       piece: faceWord,
       surface: "face",
@@ -175,6 +207,21 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
           : faceBecause + sideways,
     },
   ];
+  const cuts = plain.flatMap((piece): ItemCut[] => {
+    const parts = partsOn(piece.cloth, [piece.width, piece.height]);
+    if (!parts) return [piece];
+    const centredHere = piece.surface === "face" ? face.centred : backCentred;
+    const series = `${fields.cushion}, ${piece.piece}`;
+    const whole = parts.find((x) => x.selvedge === null);
+    const strips = parts.filter((x) => x.selvedge !== null);
+    working.push({
+      what: `${faceName(piece.piece)}, joined`,
+      sum: `${p(piece.width)} on ${p(whole?.width ?? piece.width)} of cloth, ${parts.length - 1} ${parts.length === 2 ? "join" : "joins"} of 2 × ${p(turning)}`,
+      result: `${strips.length} ${strips.length === 1 ? "strip" : "strips"} of ${p(strips[0]?.width ?? piece.width)}`,
+      rounded: null,
+    });
+    return joinedCuts(parts, piece, context.cloth(piece.cloth), centredHere, series);
+  });
   if (bolster) {
     working.push({
       what: "Each of two ends",
@@ -190,7 +237,7 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
   }
   const materials: MaterialNeed[] = [];
 
-  const round = outside[0].plus(outside[1]).times(2);
+  const round = perimeterOf(plate);
   const edges = bolster?.edges ?? (form === "box" ? round.times(2) : round);
   const welt = edgeWelt(fields, context, seam, edges, form === "box" || bolster ? 2 : 1);
   if (welt) {
@@ -299,3 +346,5 @@ export function makeCushion(fields: CushionFields, context: ItemContext): Cushio
     filling,
   };
 }
+
+const faceName = (piece: string): string => piece.charAt(0).toUpperCase() + piece.slice(1);

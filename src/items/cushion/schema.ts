@@ -2,6 +2,7 @@ import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { lengthField, positiveLengthField, sizeField } from "../../fields/lengthField.ts";
 import { refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
+import { JOINS } from "../joinPiece.ts";
 
 export const CUSHION_FORMS = ["knife", "flange", "box", "bolster"] as const;
 
@@ -35,6 +36,10 @@ export const cushionSchema = z.strictObject({
     .meta({ description: "of a bolster; round where nothing is said" }),
   railroad: yesNoField().optional().meta({
     description: "yes: the cloth runs sideways, so that a long seat has no join",
+  }),
+  join: wordField(JOINS).optional().meta({
+    description:
+      "of a top wider than the cloth: a whole width in the middle and strips at both sides, or one strip at one side",
   }),
   edge: z
     .union([

@@ -30,6 +30,20 @@ function cutLines(made: CushionMade, units: DrawingContext["units"]): string[] {
   ];
 }
 
+/** Tops and bottoms wider than their cloth: their parts, and that the pattern runs on. */
+function joinLines(made: CushionMade, context: DrawingContext): string[] {
+  const wholes = made.cuts.filter((c) => c.surface !== "boxing" && c.across.how === "whole-width");
+  return wholes.map((whole) => {
+    const name = whole.piece.split(",")[0] as string;
+    const strips = made.cuts.filter(
+      (c) => c.surface === whole.surface && c.piece.startsWith(name) && c.piece.endsWith("strip"),
+    );
+    const size = strips[0] ? printLength(strips[0].width, context.units) : "";
+    const match = whole.along.how === "free" ? "" : ", matched at the selvedge";
+    return `${name.charAt(0).toUpperCase()}${name.slice(1)} joined: a whole width and ${strips.length === 1 ? "one strip" : "two strips"} of ${size}, turnings in${match}.`;
+  });
+}
+
 /** Words of a cushion on its maker's sheet. */
 export function cushionSheet(
   fields: CushionFields,
@@ -54,6 +68,7 @@ export function cushionSheet(
       heading: "Cut",
       lines: [
         ...cutLines(made, units),
+        ...joinLines(made, context),
         ...(made.railroad ? ["Cloth run sideways: the width lies along the bolt."] : []),
         `${p(made.seam)} seams are included.`,
       ],

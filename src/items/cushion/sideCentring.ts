@@ -18,6 +18,10 @@ export interface SideAsk {
   readonly seam: Length;
   /** The cloth is run sideways: nothing is centred, and the height must fit across. */
   readonly railroad: boolean;
+  /** It is joined where it is wider than its cloth. */
+  readonly joined: boolean;
+  /** It could be joined: a flat top, not a bolster nor a split back. */
+  readonly joinable: boolean;
 }
 
 /** Whether a side of a cushion has a motif in its middle; reports a cloth on which it cannot be, naming what would work. */
@@ -63,6 +67,7 @@ export function sideCentring(ask: SideAsk): {
   }
   const usable = cloth.usableWidth;
   if (!usable) return { centred, diagnostics: [] };
+  if (ask.joined && cut[0].isMoreThan(usable)) return { centred, diagnostics: [] };
   const turned = !centred && (cloth.mayTurn || ask.railroad) && !cut[1].isMoreThan(usable);
   const place = centred
     ? centredPlace(cloth, cut[0], cut[1])
@@ -77,6 +82,9 @@ export function sideCentring(ask: SideAsk): {
     centred && !cut[0].isMoreThan(usable) ? `write ${key}: as-it-falls` : null,
     !ask.railroad && !cut[1].isMoreThan(usable)
       ? "write railroad: yes to run the cloth sideways, if pattern and pile look right so"
+      : null,
+    ask.joinable && cut[0].isMoreThan(usable)
+      ? "write join: both-sides for a whole width in the middle and strips at the sides"
       : null,
     "choose a wider cloth",
   ].filter((way) => way !== null);

@@ -2,9 +2,9 @@ import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { centredPlace, hasMotif } from "../centredMotif.ts";
 import type { AcrossMatch, AlongMatch, ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
-import { selvedgeMatch } from "../selvedgeMatch.ts";
+import { type JoinedPart, joinedCuts, joinPiece } from "../joinPiece.ts";
 import type { CoverJob, PieceEntry } from "./job.ts";
-import { type JoinedPart, joinPiece } from "./joinPiece.ts";
+
 import { isColumn, isPaired, isSewn, type PieceName, pieceWords, tucksOf } from "./pieceTable.ts";
 
 /** One piece of one thing, as it is cut. */
@@ -131,31 +131,14 @@ export function coverCuts(piece: CoverPiece, job: CoverJob, context: ItemContext
         because: `${piece.because}; cloth sideways`,
       },
     ];
-  if (piece.parts) {
-    const shifts = facts ? selvedgeMatch(facts).shifts : false;
-    return piece.parts.map((part): ItemCut => {
-      const joined = shifts ? part.step % 2 : 0;
-      const along: AlongMatch = !matched
-        ? { how: "free" }
-        : piece.centred
-          ? { how: "motif-at", aboveFoot: piece.cut[1].dividedBy(2), joined }
-          : { how: "level", series, joined };
-      return {
-        ...common,
-        piece: `${words}, ${part.name}`,
-        width: part.width,
-        height: piece.cut[1],
-        mayTurn: false,
-        across:
-          part.selvedge === null
-            ? { how: "whole-width" }
-            : matched
-              ? { how: "selvedge", side: part.selvedge }
-              : { how: "free" },
-        along,
-      };
-    });
-  }
+  if (piece.parts)
+    return joinedCuts(
+      piece.parts,
+      { ...common, piece: words, width: piece.cut[0], height: piece.cut[1] },
+      facts,
+      piece.centred,
+      series,
+    );
   const across: AcrossMatch = piece.centred || piece.inColumn ? centre.across : { how: "free" };
   const along: AlongMatch = piece.centred
     ? centre.along

@@ -1,5 +1,6 @@
 import type { ItemContext } from "../itemKind.ts";
-import type { JoinWay, PieceEntry } from "./job.ts";
+import type { JoinWay } from "../joinPiece.ts";
+import type { PieceEntry } from "./job.ts";
 
 /**
  * Gives the pieces that are wider than their cloth their join: the way that is said, else the usual one; plain cloth that may lie

@@ -1,9 +1,6 @@
 import type { Length } from "../../units/length.ts";
+import type { JoinWay } from "../joinPiece.ts";
 import type { PieceName } from "./pieceTable.ts";
-
-/** How a piece wider than its cloth is joined. */
-export const JOINS = ["both-sides", "one-side"] as const;
-export type JoinWay = (typeof JOINS)[number];
 
 /** One piece to be covered, as it is written or as it follows from the overall size. */
 export interface PieceEntry {

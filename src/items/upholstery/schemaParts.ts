@@ -1,7 +1,8 @@
 import { z } from "zod";
 import { positiveLengthField, sizeField } from "../../fields/lengthField.ts";
 import { countField, refField, wordField, yesNoField } from "../../fields/plainFields.ts";
-import { JOINS, type PieceEntry } from "./job.ts";
+import { JOINS } from "../joinPiece.ts";
+import type { PieceEntry } from "./job.ts";
 import type { PieceName } from "./pieceTable.ts";
 
 /** The list of measured pieces, of the names that a kind has. */

@@ -1,6 +1,11 @@
-import type { Length } from "../../units/length.ts";
-import { planStrips } from "../joinStrips.ts";
-import type { JoinWay } from "./job.ts";
+import type { Length } from "../units/length.ts";
+import type { AlongMatch, ClothFacts, ItemCut } from "./itemKind.ts";
+import { planStrips } from "./joinStrips.ts";
+import { selvedgeMatch } from "./selvedgeMatch.ts";
+
+/** How a piece wider than its cloth is joined. */
+export const JOINS = ["both-sides", "one-side"] as const;
+export type JoinWay = (typeof JOINS)[number];
 
 /** One part of a joined piece, from left to right. */
 export interface JoinedPart {
@@ -50,4 +55,41 @@ export function joinPiece(
     ),
     { name: "right strip", width: strip, selvedge: "left", step: side + 1 },
   ];
+}
+
+/**
+ * The cuts of a joined piece: the whole width selvedge to selvedge, strips cut against the selvedge that joins, all in register, so
+ * that the pattern runs on across the joins. `centred` puts a motif's middle at half the height; else the parts are level with each
+ * other. Cloth without a match lies as it will.
+ */
+export function joinedCuts(
+  parts: readonly JoinedPart[],
+  cut: Omit<ItemCut, "across" | "along" | "mayTurn">,
+  facts: ClothFacts | null,
+  centred: boolean,
+  series: string,
+): ItemCut[] {
+  const matched = facts?.repeat != null && facts.repeat.match !== "free";
+  const shifts = facts ? selvedgeMatch(facts).shifts : false;
+  return parts.map((part): ItemCut => {
+    const joined = shifts ? part.step % 2 : 0;
+    const along: AlongMatch = !matched
+      ? { how: "free" }
+      : centred
+        ? { how: "motif-at", aboveFoot: cut.height.dividedBy(2), joined }
+        : { how: "level", series, joined };
+    return {
+      ...cut,
+      piece: `${cut.piece}, ${part.name}`,
+      width: part.width,
+      mayTurn: false,
+      across:
+        part.selvedge === null
+          ? { how: "whole-width" }
+          : matched
+            ? { how: "selvedge", side: part.selvedge }
+            : { how: "free" },
+      along,
+    };
+  });
 }
