@@ -122,6 +122,33 @@ function doorShapes(o: Opening, wallHeight: number): Shape[] {
   ];
 }
 
+/** A paper's borders along one face, drawn on the paper. */
+function borderShapes(
+  item: string,
+  room: RoomData,
+  x: number,
+  width: number,
+  height: number,
+): Shape[] {
+  const made = room.items.find((i) => i.record.id === item)?.made as {
+    readonly borders?: readonly {
+      readonly surface: string;
+      readonly foot: { toMm(): number };
+      readonly width: { toMm(): number };
+    }[];
+  };
+  return (made?.borders ?? []).map((border) => {
+    const high = border.width.toMm();
+    const y = height - border.foot.toMm() - high;
+    return {
+      shape: "path",
+      d: rect(x, y, width, high),
+      fill: { surface: `${item}/${border.surface}`, x, y: y + high / 2 },
+      pen: "dimension",
+    };
+  });
+}
+
 /** The wall itself: its colour, the paper on it, cornice, skirting, chimney breast, windows and doors. */
 export function wallShapes(wall: Wall, room: RoomData, height: number): Shape[] {
   const length = wall.length.toMm();
@@ -155,6 +182,7 @@ export function wallShapes(wall: Wall, room: RoomData, height: number): Shape[] 
         },
         pen: null,
       });
+      shapes.push(...borderShapes(cover.item, room, x, face.width.toMm(), height));
     }
   }
   if (breast) {

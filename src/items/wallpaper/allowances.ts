@@ -14,6 +14,24 @@ export const wallpaperAllowances = {
     usual: { inches: "1", centimetres: "1" },
     source: "tradesman's weblog, Wallpaper measuring and planning, 2009 (one spare)",
   },
+  "border-trim": {
+    is: "length",
+    description: "added to each stretch of border, for its two ends",
+    usual: { inches: '2"', centimetres: "5 cm" },
+    source: "common practice, no source",
+  },
+  "spare-border-rolls": {
+    is: "count",
+    description: "rolls of border ordered beyond what is hung, of the same batch",
+    usual: { inches: "1", centimetres: "1" },
+    source: "common practice, no source",
+  },
+  "skirting-height": {
+    is: "length",
+    description: "height of the skirting that a border stands on, where its height is not said",
+    usual: { inches: '6"', centimetres: "15 cm" },
+    source: "common practice, no source",
+  },
   "large-opening": {
     is: "length",
     description:

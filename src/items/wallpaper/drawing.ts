@@ -71,6 +71,34 @@ function runDrawing(
     shapes.push(...levels(made, seenLeft, seenRight, height, at));
   }
   for (const x of edges) shapes.push(stroke(line(x, 0, x, height), "seam"));
+  const bands: Dimension[] = [];
+  for (const border of made.borders) {
+    const foot = height - border.foot.toMm();
+    const head = foot - border.width.toMm();
+    shapes.push({
+      shape: "path",
+      d: rect(0, head, width, foot - head),
+      fill: { tone: "paper" },
+      pen: "outline",
+    });
+    shapes.push({
+      shape: "words",
+      x: width / 2,
+      y: (head + foot) / 2,
+      text: border.name,
+      anchor: "middle",
+      dyPaper: 1.2,
+    });
+    if (border.at !== "ceiling")
+      bands.push({
+        axis: "vertical",
+        from: foot,
+        to: height,
+        side: "left",
+        level: 1,
+        text: p(border.foot),
+      });
+  }
   for (const o of openings) {
     const left = Math.max(0, o.x);
     const right = Math.min(width, o.x + o.w);
@@ -91,7 +119,15 @@ function runDrawing(
   }
   const dimensions: Dimension[] = [
     { axis: "horizontal", from: 0, to: width, side: "bottom", level: 1, text: p(run.width) },
-    { axis: "vertical", from: 0, to: height, side: "left", level: 1, text: p(made.height) },
+    ...bands,
+    {
+      axis: "vertical",
+      from: 0,
+      to: height,
+      side: "left",
+      level: bands.length > 0 ? 2 : 1,
+      text: p(made.height),
+    },
   ];
   const one = edges[0] !== undefined && edges[1] !== undefined ? [edges[0], edges[1]] : null;
   if (one && made.rollWidth)

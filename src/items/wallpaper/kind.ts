@@ -17,7 +17,14 @@ export const wallpaperKind: ItemKind<WallpaperFields, WallpaperMade> = {
   phase: 2,
   zone: () => "wall",
   trade: "hanging",
-  cloths: (fields) => [{ surface: "paper", cloth: fields.cloth, keyPath: ["cloth"] }],
+  cloths: (fields) => [
+    { surface: "paper", cloth: fields.cloth, keyPath: ["cloth"] },
+    ...(fields.borders ?? []).map((border, n) => ({
+      surface: `border-${n}`,
+      cloth: border.cloth,
+      keyPath: ["borders", n, "cloth"],
+    })),
+  ],
   make: makeWallpaper,
   seen: wallpaperSeen,
 };

@@ -10,6 +10,7 @@ import type {
   WallRun,
   WorkingLine,
 } from "../itemKind.ts";
+import { type HungBorder, readBorders } from "./border.ts";
 import type { WallpaperFields } from "./schema.ts";
 import { rollsFor, type StripAsk, stripsOver, stripsPerRoll, stripsSaved } from "./strips.ts";
 
@@ -38,6 +39,7 @@ export interface WallpaperMade extends Made {
   readonly rollsHung: number | null;
   readonly rollsBest: number | null;
   readonly spare: number;
+  readonly borders: readonly HungBorder[];
   readonly areaMm2: number;
 }
 
@@ -194,6 +196,27 @@ export function makeWallpaper(fields: WallpaperFields, context: ItemContext): Wa
       "The half-drop is reckoned cut in turn from one roll; odd and even strips from two stocks of rolls may need fewer rolls.",
     );
 
+  // Walls hung as one are one stretch for a border too.
+  const borders = readBorders(
+    fields,
+    fields.on === "walls" ? [runs ?? []] : (runs ?? []).map((run) => [run]),
+    height,
+    context,
+  );
+  diagnostics.push(...borders.diagnostics);
+  working.push(...borders.working);
+  materials.push(...borders.materials);
+  questions.push(...borders.questions);
+  if (rollsHung !== null && rollsHung > 0)
+    materials.push({
+      what: "paste",
+      cloth: null,
+      amount: new Fraction(1),
+      unit: "piece",
+      text: `paste for ${rollsHung} rolls, of the kind that the paper's maker names${(fields.borders ?? []).length > 0 ? ", and border adhesive" : ""}`,
+      by: "maker",
+    });
+
   const areaMm2 = (runs ?? []).reduce((sum, run) => sum + netArea(run, height), 0);
   return {
     figures: {
@@ -204,6 +227,8 @@ export function makeWallpaper(fields: WallpaperFields, context: ItemContext): Wa
       rollsHung: rollsHung ?? 0,
       rollsBestStart: rollsBest ?? 0,
       spareRolls: spare,
+      borderRolls: borders.borders.reduce((n, b) => n + (b.rolls ?? 0) + b.spare, 0),
+      borderMm: borders.borders.reduce((n, b) => n + b.run.toMm(), 0),
       stripSpacingMm: perRoll?.spacing.toMm() ?? 0,
       cutLengthMm: cut.toMm(),
       areaM2: areaMm2 / 1e6,
@@ -237,6 +262,7 @@ export function makeWallpaper(fields: WallpaperFields, context: ItemContext): Wa
     rollsHung,
     rollsBest,
     spare,
+    borders: borders.borders,
     areaMm2,
   };
 

@@ -23,7 +23,28 @@ export const wallpaperSchema = z.strictObject({
   height: positiveLengthField()
     .optional()
     .meta({ description: "height to paper; the room's height where nothing is said" }),
-  "spare-rolls": countField(0, 20).optional(),
+  "spare-rolls": countField(0, 20)
+    .optional()
+    .meta({ description: "rolls beyond what is hung, for damage and mending" }),
+  borders: z
+    .array(
+      z.strictObject({
+        cloth: refField("a wallcovering").meta({ description: "the border's card, with its roll" }),
+        at: wordField(["ceiling", "rail", "skirting"], {
+          cornice: "ceiling",
+          "dado-rail": "rail",
+          "chair-rail": "rail",
+          dado: "rail",
+        }).meta({
+          description: "under the ceiling line, at a rail's height, or on the skirting (baseboard)",
+        }),
+        height: lengthField().optional().meta({
+          description: "from the floor to the border's lower edge; needed at a rail",
+        }),
+      }),
+    )
+    .optional()
+    .meta({ description: "borders hung over the paper, each all along the same walls" }),
   hanging: wordField(["in-turn", "two-stocks"]).optional().meta({
     description:
       "a half-drop cut in turn from one roll, or odd and even strips from two stocks of rolls",

@@ -55,6 +55,18 @@ export function wallpaperSheet(
           : []),
       ],
     },
+    ...made.borders.map((border) => ({
+      heading: `Border ${border.name}`,
+      lines: [
+        border.rolls === null
+          ? "Rolls not reckoned yet."
+          : `${border.rolls + border.spare} rolls, ${border.spare} of them spare, for ${p(border.run)}.`,
+        border.at === "ceiling"
+          ? `Under the ceiling line, ${p(border.width)} wide.`
+          : `Lower edge ${p(border.foot)} above the floor, ${p(border.width)} wide.`,
+        "Over the paper when it is dry; joins in register, where they are least seen.",
+      ],
+    })),
     {
       heading: "Hanging",
       lines: [
@@ -78,6 +90,7 @@ export function wallpaperSheet(
       "Long dash, two dots: join of two strips.",
       ...(repeat ? ["Dotted: level of the motif."] : []),
       "Numbers: strips in the order of hanging.",
+      ...(made.borders.length > 0 ? ["Double lines: border."] : []),
     ],
   };
 }
