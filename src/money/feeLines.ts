@@ -1,8 +1,9 @@
 import type Fraction from "fraction.js";
-import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import type { Amount } from "../fields/amountField.ts";
-import type { ProjectRecord } from "../records/records.ts";
+import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import type { Amount, Rate } from "../fields/amountField.ts";
+import type { ProjectRecord, StudioRecord } from "../records/records.ts";
 import { type Money, money, sumMoney, timesMoney } from "../units/money.ts";
+import { markupOf } from "./clothPrice.ts";
 import type { LineKind, PriceLine } from "./lines.ts";
 import { toMoney } from "./toMoney.ts";
 
@@ -14,7 +15,7 @@ const FEES = [
 ] as const;
 
 type Share = { readonly share: Fraction; readonly of?: "all" | "cloth" | "goods" | "making" };
-type Hours = { readonly hours: Fraction; readonly rate: Amount };
+type Hours = { readonly hours: Fraction; readonly rate?: Amount };
 type Fee = Amount | Hours | Share;
 
 const CLOTH: readonly LineKind[] = ["cloth", "wallcovering", "lining", "trim"];
@@ -27,18 +28,59 @@ function counts(line: PriceLine, of: Share["of"]): boolean {
   return true;
 }
 
+interface FeeContext {
+  readonly project: ProjectRecord;
+  readonly studio: StudioRecord;
+  readonly lines: readonly PriceLine[];
+  readonly currency: string;
+  readonly found: Diagnostic[];
+}
+
+interface FeeSum {
+  readonly sum: Money;
+  readonly open: boolean;
+  /** What the studio pays of it; null where a typed fee says nothing of that. */
+  readonly trade: Money | null;
+}
+
+/** The maker who fits, with an hourly rate: the first that the studio names, or null. */
+function fitterOf(studio: StudioRecord): { readonly maker: string; readonly rate: Rate } | null {
+  for (const [maker, card] of Object.entries(studio.fields.makers ?? {})) {
+    const rate = card.rates?.fitting;
+    if (rate?.per === "hour") return { maker, rate };
+  }
+  return null;
+}
+
+/** Hours of fitting without a rate: at the fitter's own rate and the studio's markup; without a fitter an error at their line. */
+function fittingHours(fee: Hours, { project, studio, currency, found }: FeeContext): FeeSum {
+  const fitter = fitterOf(studio);
+  if (fitter) {
+    const place = studio.place(["makers", fitter.maker, "rates", "fitting"]);
+    const trade = timesMoney(toMoney(fitter.rate, currency, place, found), fee.hours);
+    return { sum: timesMoney(trade, markupOf(studio, "fitting")), open: false, trade };
+  }
+  found.push(
+    diagnostic(
+      project.place(["fees", "fitting", "hours"]),
+      "fee-without-rate",
+      "The hours of fitting have no rate, and no maker in studio.md has one for fitting by the hour.",
+      {
+        expected: "rate: … beside the hours",
+        hint: "Write rate: … beside the hours, or give the fitter in studio.md rates: { fitting: … per hour }.",
+      },
+    ),
+  );
+  return { sum: money(0, currency), open: true, trade: null };
+}
+
 /** What a fee comes to: a sum, hours at a rate, or a share of the client's prices before tax, rounded to the nearest minor unit. */
-function feeOf(
-  fee: Fee,
-  key: (typeof FEES)[number][0],
-  project: ProjectRecord,
-  lines: readonly PriceLine[],
-  currency: string,
-  found: Diagnostic[],
-): { readonly sum: Money; readonly open: boolean } {
+function feeOf(fee: Fee, key: (typeof FEES)[number][0], context: FeeContext): FeeSum {
+  const { project, lines, currency, found } = context;
   if ("hours" in fee) {
+    if (!fee.rate) return fittingHours(fee, context);
     const rate = toMoney(fee.rate, currency, project.place(["fees", key, "rate"]), found);
-    return { sum: timesMoney(rate, fee.hours), open: false };
+    return { sum: timesMoney(rate, fee.hours), open: false, trade: null };
   }
   if ("share" in fee) {
     const base = lines.filter((l) => counts(l, fee.of));
@@ -47,17 +89,19 @@ function feeOf(
       currency,
     );
     // A share of what is not priced yet is not known yet either.
-    return { sum: timesMoney(sum, fee.share), open: base.some((l) => l.open) };
+    return { sum: timesMoney(sum, fee.share), open: base.some((l) => l.open), trade: null };
   }
-  return { sum: toMoney(fee, currency, project.place(["fees", key]), found), open: false };
+  const sum = toMoney(fee, currency, project.place(["fees", key]), found);
+  return { sum, open: false, trade: null };
 }
 
 /**
  * The project's fees as services, fixed, by the hour or as a share of the other lines. A fee is the studio's own work, so its trade
- * price is nothing, but for fitting, which it pays.
+ * price is nothing, but for fitting, which it pays: as it is charged, or, where only the hours are said, at the fitter's own rate.
  */
 export function feeLines(
   project: ProjectRecord,
+  studio: StudioRecord,
   lines: readonly PriceLine[],
   currency: string,
   found: Diagnostic[],
@@ -66,7 +110,8 @@ export function feeLines(
   return FEES.flatMap(([key, label]): PriceLine[] => {
     const fee = fees?.[key];
     if (!fee) return [];
-    const { sum: client, open } = feeOf(fee, key, project, lines, currency, found);
+    const context = { project, studio, lines, currency, found };
+    const { sum: client, open, trade } = feeOf(fee, key, context);
     return [
       {
         room: null,
@@ -76,7 +121,7 @@ export function feeLines(
         cloth: null,
         maker: null,
         phase: null,
-        trade: key === "fitting" ? client : money(0, currency),
+        trade: key === "fitting" ? (trade ?? client) : money(0, currency),
         client,
         taxKind: "services",
         open,

@@ -137,7 +137,7 @@ export function projectMoney(input: MoneyInput): ProjectMoney {
     ...clothLines(input, currency, found),
     ...itemLines(input, currency, found),
   ];
-  const priced = [...bought, ...feeLines(project, bought, currency, found)];
+  const priced = [...bought, ...feeLines(project, studio, bought, currency, found)];
   const rates = taxRates(studio);
   const taxes = taxOnLines(priced, rates, currency);
   const taxed = priced.map((line, at): TaxedLine => ({ ...line, tax: taxes[at] as Money }));

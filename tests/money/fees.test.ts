@@ -29,6 +29,34 @@ test("a fee is a sum, hours at a rate, or a share of what is sold", () => {
   expect(fee("{ share: 10 %, of: making }")).toEqual([450]);
 });
 
+test("hours of fitting alone are paid at the fitter's own rate and charged with the markup on fitting", () => {
+  const studio = (rate: string) =>
+    `${STUDIO_INCHES}\nmarkup: { fitting: 1.15 }\nmakers: { lowe: { name: Lowe, makes: [fitting], rates: { fitting: ${rate} } } }`;
+  const fitted = (rate: string, words = "{ hours: 9.5 }") =>
+    pricedOf({
+      studio: studio(rate),
+      project: `${PROJECT}\nfees: { fitting: ${words} }`,
+      cloths: { plain: PLAIN },
+      rooms: { den: ROOM },
+    }).money;
+  const line = (money: ReturnType<typeof fitted>) => money.lines.find((l) => l.what === "fee");
+  // 9.5 x 48 = 456.00; x 1.15 = 524.40.
+  expect(line(fitted("48 per hour"))).toMatchObject({
+    trade: { minor: 45_600n },
+    client: { minor: 52_440n },
+  });
+  expect(line(fitted("48 per hour", "{ hours: 9.5, rate: 60 }"))).toMatchObject({
+    trade: { minor: 57_000n },
+    client: { minor: 57_000n },
+  });
+  const none = fitted("48 per item");
+  expect(none.diagnostics.map((d) => [d.code, d.severity, d.line])).toContainEqual([
+    "fee-without-rate",
+    "error",
+    5,
+  ]);
+});
+
 test("a share is rounded to the nearest cent, halves up, and never taken of another fee", () => {
   // 1.1 % of 15.00 is 0.165.
   expect(fee("{ share: 1.1 %, of: cloth }")).toEqual([17]);

@@ -524,6 +524,11 @@ export const PLAIN: readonly {
   readonly value: unknown;
 }[] = [
   {
+    name: "a comma between quotation marks, inside { }",
+    yaml: `items: [{ cushion: "Seat, long", note: 'two, or three', cloth: velvet }]`,
+    value: { items: [{ cushion: "Seat, long", note: "two, or three", cloth: "velvet" }] },
+  },
+  {
     name: "notes behind values",
     yaml: "room: A  # a note\nheight: 8'   # floor to ceiling",
     value: {

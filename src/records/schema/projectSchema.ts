@@ -22,22 +22,31 @@ export const PROJECT_STATES = [
   "archived",
 ] as const;
 
+const hours = ratioField().meta({ description: "how many hours", examples: ["12.5"] });
+const hourly = amountField().meta({ description: "for an hour", examples: ["85"] });
+const shareOfSold = z.strictObject({
+  share: percentField().meta({
+    description: "a share of the client's prices",
+    examples: ["10 %"],
+  }),
+  of: wordField(["all", "cloth", "goods", "making"])
+    .optional()
+    .meta({ description: "of what; of all that is bought and made where nothing is said" }),
+});
+
 /** A fee: a sum, hours at a rate, or a share of what is sold. */
-const feeField = z.union([
+const feeField = z.union([amountField(), z.strictObject({ hours, rate: hourly }), shareOfSold]);
+
+/** The fee for fitting: where only the hours are said, the fitter's own rate is taken, with its markup. */
+const fittingFeeField = z.union([
   amountField(),
   z.strictObject({
-    hours: ratioField().meta({ description: "how many hours", examples: ["12.5"] }),
-    rate: amountField().meta({ description: "for an hour", examples: ["85"] }),
-  }),
-  z.strictObject({
-    share: percentField().meta({
-      description: "a share of the client's prices",
-      examples: ["10 %"],
+    hours,
+    rate: hourly.optional().meta({
+      description: "for an hour; without it the fitter's own rate and the markup on fitting",
     }),
-    of: wordField(["all", "cloth", "goods", "making"])
-      .optional()
-      .meta({ description: "of what; of all that is bought and made where nothing is said" }),
   }),
+  shareOfSold,
 ]);
 
 /** The project's card: the client, what was agreed, what was paid and what arrived. */
@@ -69,7 +78,7 @@ export const projectSchema = z.strictObject({
       design: feeField.optional().meta({ description: "for the scheme", examples: ["900"] }),
       survey: feeField.optional().meta({ description: "for the visit and the measures" }),
       management: feeField.optional().meta({ description: "for ordering and oversight" }),
-      fitting: feeField.optional().meta({ description: "for fitting" }),
+      fitting: fittingFeeField.optional().meta({ description: "for fitting" }),
     })
     .optional()
     .meta({ description: "the studio's own fees: each a sum, hours at a rate, or a share" }),

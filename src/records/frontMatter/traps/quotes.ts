@@ -7,6 +7,9 @@ const MEASURE = /^["']\s*[\d¼½¾⅛⅜⅝⅞⅓⅔][\d\s./¼½¾⅛⅜⅝⅞�
 const CLIPPED = /^'(tis|twas|cause|til|n|em|\d0s)\b/i;
 const NEXT_KEY = /^\s*(- +)*[\p{L}][\p{L}\p{N}_-]*:(\s|$)|^\s*- /u;
 
+/** A key of another entry between the marks: the quotation ran past its own. */
+const KEY_WITHIN = /[,{[]\s*[\p{L}][\p{L}\p{N}_-]*:\s/u;
+
 function closed(text: string, mark: string): boolean {
   if (text.length < 2 || !text.endsWith(mark)) return false;
   if (mark === "'") return (text.length - text.replace(/'/g, "").length) % 2 === 0;
@@ -106,8 +109,14 @@ export const quotes: TrapFinder = ({ all, lines }) => {
     if (rows.length > 1) continue;
     const next = nextOnLine(all, at);
     const extent = valueExtent(all, at, line);
-    if (next && piece.depth > 0 && extent.to < piece.column + piece.text.length) {
-      // It is closed by a mark of another entry, as an inch mark behind the next comma.
+    const ends = next !== null && ["colon", "comma", "close"].includes(next.kind);
+    if (
+      next &&
+      piece.depth > 0 &&
+      extent.to < piece.column + piece.text.length &&
+      (!ends || KEY_WITHIN.test(piece.text))
+    ) {
+      // It is closed by a mark of another entry, as an inch mark behind the next comma; a comma between words is only a comma.
       out.push(unbalanced(all, at, line));
       continue;
     }
