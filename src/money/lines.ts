@@ -38,4 +38,6 @@ export interface PriceLine {
 
 export interface TaxedLine extends PriceLine {
   readonly tax: Money;
+  /** True while the client has still to choose how its item is made: it is reckoned as drawn, and not ordered. */
+  readonly unchosen: boolean;
 }

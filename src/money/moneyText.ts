@@ -33,7 +33,9 @@ export function moneyText(
     print(l.trade),
     print(l.client),
     print(l.tax),
-    l.open ? "price to come" : "",
+    [l.open ? "price to come" : "", l.unchosen ? "not chosen yet" : ""]
+      .filter((w) => w !== "")
+      .join("; "),
   ]);
   const head = ["Item", "What", "Trade", "Client", "Tax", ""];
   const widths = head.map((h, at) =>
@@ -50,6 +52,10 @@ export function moneyText(
   out.push(
     `Trade ${print(totals.trade)}; client ${print(totals.client)}; tax ${print(totals.tax)}${all.taxIncluded ? " (included)" : ""}; total ${print(totals.total)}.`,
   );
+  if (totals.unchosen.minor !== 0n)
+    out.push(
+      `Of it ${print(totals.unchosen)} is for what the client has not chosen yet, as it is drawn; nothing of that is ordered.`,
+    );
   if (totals.budget && totals.remaining)
     out.push(
       `Budget ${print(totals.budget)}; ${totals.remaining.minor >= 0n ? `${print(totals.remaining)} left` : `${print({ ...totals.remaining, minor: -totals.remaining.minor })} over`}.`,

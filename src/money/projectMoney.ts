@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import type { StudioRecord } from "../records/records.ts";
+import { isOpen } from "../records/itemOptions.ts";
+import type { ProjectRecord, StudioRecord } from "../records/records.ts";
 import {
   addMoney,
   type Money,
@@ -26,6 +27,8 @@ export interface Totals {
   readonly tax: Money;
   /** What the client pays: client prices and the tax that comes on top. */
   readonly total: Money;
+  /** How much of the total is for items that the client has not chosen about yet. */
+  readonly unchosen: Money;
   readonly budget: Money | null;
   readonly remaining: Money | null;
 }
@@ -51,6 +54,15 @@ export interface ProjectMoney {
   /** Cloths that have a bolt's price: cut against whole bolts. */
   readonly bolts: readonly ClothBolt[];
   readonly diagnostics: readonly Diagnostic[];
+}
+
+/** The items whose options are all open, as `room/item`. */
+export function unchosenItems(project: ProjectRecord): ReadonlySet<string> {
+  return new Set(
+    project.rooms.flatMap((room) =>
+      room.items.filter(isOpen).map((item) => `${room.id}/${item.id}`),
+    ),
+  );
 }
 
 /** The tax rates that the studio states; none where it states none. */
@@ -81,6 +93,7 @@ export function totalsOf(
     currency,
   );
   const total = included ? client : addMoney(client, tax);
+  const waiting = lines.filter((l) => l.unchosen);
   return {
     trade: sumMoney(
       lines.map((l) => l.trade),
@@ -89,6 +102,10 @@ export function totalsOf(
     client,
     tax,
     total,
+    unchosen: sumMoney(
+      waiting.map((l) => (included ? l.client : addMoney(l.client, l.tax))),
+      currency,
+    ),
     budget,
     remaining: budget ? subtractMoney(budget, total) : null,
   };
@@ -120,6 +137,7 @@ function reserveLine(
       taxKind: "none",
       open: false,
       tax: zero,
+      unchosen: false,
     },
   ];
 }
@@ -140,7 +158,14 @@ export function projectMoney(input: MoneyInput): ProjectMoney {
   const priced = [...bought, ...feeLines(project, studio, bought, currency, found)];
   const rates = taxRates(studio);
   const taxes = taxOnLines(priced, rates, currency);
-  const taxed = priced.map((line, at): TaxedLine => ({ ...line, tax: taxes[at] as Money }));
+  const waiting = unchosenItems(project);
+  const taxed = priced.map(
+    (line, at): TaxedLine => ({
+      ...line,
+      tax: taxes[at] as Money,
+      unchosen: waiting.has(`${line.room}/${line.item}`),
+    }),
+  );
   const lines = [...taxed, ...reserveLine(studio, taxed, rates.included, currency)];
   const roomBudgets = project.rooms.map((room) =>
     room.fields.budget

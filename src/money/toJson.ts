@@ -10,6 +10,7 @@ function totals(t: Totals) {
     client: minor(t.client),
     tax: minor(t.tax),
     total: minor(t.total),
+    unchosen: minor(t.unchosen),
     budget: minor(t.budget),
     remaining: minor(t.remaining),
   };
@@ -40,6 +41,7 @@ export function moneyJson(
       client: minor(l.client),
       tax: minor(l.tax),
       open: l.open,
+      unchosen: l.unchosen,
     })),
     totals: totals(shown ?? all.totals),
     rooms: all.rooms.map((r) => ({ room: r.room, ...totals(r.totals) })),

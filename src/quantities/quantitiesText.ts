@@ -9,6 +9,7 @@ import type {
   ProjectQuantities,
   UsedDefault,
 } from "./quantityTypes.ts";
+import { clothWaitsFor, isUnchosen } from "./unchosen.ts";
 
 /** The quantities as text: what to buy, then each cloth and each item with a working that can be followed with a pencil. */
 export function quantitiesText(quantities: ProjectQuantities, units: UnitSystem): string {
@@ -19,13 +20,16 @@ export function quantitiesText(quantities: ProjectQuantities, units: UnitSystem)
     quantities.room === null
       ? []
       : ["Cloth is planned and bought for the whole project; the pieces listed are this room's."];
+  const waits = (items: readonly string[]): string =>
+    items.length > 0 ? `; NOT TO BE ORDERED until the client has chosen: ${items.join(", ")}` : "";
   const bought = [
     ...cloths.map(
       (each) =>
-        `  ${each.buy.text}  ${each.facts.name}${forMaker(each.maker)}${each.clientsOwn ? " (the client's own)" : ""}`,
+        `  ${each.buy.text}  ${each.facts.name}${forMaker(each.maker)}${each.clientsOwn ? " (the client's own)" : ""}${waits(clothWaitsFor(quantities, each.cloth).map((u) => u.item))}`,
     ),
     ...materials.map(
-      (each) => `  ${each.text}${each.cloth ? `  ${each.what}` : ""} (${each.item})`,
+      (each) =>
+        `  ${each.text}${each.cloth ? `  ${each.what}` : ""} (${each.item})${waits(isUnchosen(quantities, each.room, each.item) ? [each.item] : [])}`,
     ),
   ];
   return [

@@ -1,6 +1,7 @@
 import type Fraction from "fraction.js";
 import type { Length } from "../units/length.ts";
 import type { ClothPlan, ClothQuantity, ProjectQuantities, UsedDefault } from "./quantityTypes.ts";
+import { clothWaitsFor, isUnchosen } from "./unchosen.ts";
 
 /** A plain value for `JSON.stringify`: lengths in millimetres under keys that end in Mm. */
 export type Json =
@@ -16,14 +17,19 @@ export function quantitiesJson(quantities: ProjectQuantities): Json {
   return {
     project: quantities.project,
     room: quantities.room,
-    cloths: quantities.cloths.map(clothJson),
+    cloths: quantities.cloths.map((each) => clothJson(each, quantities)),
     materials: quantities.materials.map((each) => ({
       room: each.room,
       item: each.item,
       what: each.what,
       cloth: each.cloth,
       by: each.by,
-      buy: { amount: number(each.amount), unit: each.unit, text: each.text },
+      buy: {
+        amount: number(each.amount),
+        unit: each.unit,
+        text: each.text,
+        waits: isUnchosen(quantities, each.room, each.item) ? [`${each.room}/${each.item}`] : [],
+      },
     })),
     items: quantities.items.map((each) => ({
       room: each.room,
@@ -40,7 +46,7 @@ export function quantitiesJson(quantities: ProjectQuantities): Json {
   };
 }
 
-function clothJson(each: ClothQuantity): Json {
+function clothJson(each: ClothQuantity, quantities: ProjectQuantities): Json {
   return {
     cloth: each.cloth,
     maker: each.maker,
@@ -60,6 +66,7 @@ function clothJson(each: ClothQuantity): Json {
       unit: each.buy.unit,
       text: each.buy.text,
       lengthMm: mm(each.buy.length),
+      waits: clothWaitsFor(quantities, each.cloth).map((u) => `${u.room}/${u.item}`),
     },
     handbookMm: each.handbook === null ? null : mm(each.handbook),
     handbook: each.handbookWords,

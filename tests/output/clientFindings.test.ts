@@ -66,6 +66,16 @@ test("a client reads what works, and of the rest only what is published, without
     for (const f of findings.filter((o) => o.code === code)) expect(words).toContain(f.message);
 });
 
+test("a client who chooses reads what an option costs and what becomes of the room, not what the studio is to look at then", async () => {
+  const words = await wordsOf("client/");
+  expect(words).toContain("In the check of the stove chair");
+  expect(words).toMatch(/\$[\d.,]+ finished\./);
+  const studio = await wordsOf("studio/");
+  const changed = [...studio.matchAll(/(?:New|Now|Gone): [^\n]+/g)].map((m) => m[0]);
+  expect(changed.length).toBeGreaterThan(0);
+  for (const said of changed) expect(words).not.toContain(said);
+});
+
 test("a maker reads none of them", async () => {
   const words = await wordsOf("makers/");
   for (const f of findings) expect(words).not.toContain(f.message);

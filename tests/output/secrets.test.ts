@@ -14,6 +14,10 @@ import { type Built, buildStudio } from "./demo.ts";
 const ROOT = resolve(import.meta.dirname, "../..");
 const CONTENT = join(ROOT, "content");
 
+/** A supplier whom the client may know, and that supplier's account, which nobody may; one of whom nothing was said. */
+const DISCLOSED = { name: "Zwtsupplieropen", account: "Zwtopenaccount" } as const;
+const UNSAID = "Zwtsupplierunsaid";
+
 /** Words and sums planted where only the studio may look; each is found nowhere else. */
 const STUDIO_ONLY = {
   studioPrivate: "Zwtstudioprivate",
@@ -86,6 +90,8 @@ makers:
   frame: { name: Frame and Daughter, makes: [armchair], rates: { armchair: ${REPLACED_RATE} per item } }
 suppliers:
   hidden: { name: ${s.supplier}, disclose: no, account: ${s.account}, email: ${s.supplierMail}@mill.example }
+  open: { name: ${DISCLOSED.name}, disclose: yes, account: ${DISCLOSED.account} }
+  unsaid: { name: ${UNSAID} }
 private: ${s.studioPrivate}
 ---
 `,
@@ -103,7 +109,7 @@ private: ${s.studioPrivate}
     join(dir, "cloths/plain.md"),
     cloth(
       "Plain",
-      'kind: plain\ncolours:\n  - { colour: "#8a7a66" }\nprice: { trade: 10, per: yard }\n',
+      'kind: plain\ncolours:\n  - { colour: "#8a7a66" }\nsupplier: open\nprice: { trade: 10, per: yard }\n',
     ),
   );
   await writeFile(
@@ -240,6 +246,20 @@ test.each(MAKERS)(
       expect(holds(text, secret), what).toBe(false);
   },
 );
+
+test("a client reads who the supplier is only where the studio discloses it; a maker never", async () => {
+  for (const folder of CLIENTS) {
+    const text = await tree(folder);
+    expect(holds(text, DISCLOSED.name), folder).toBe(true);
+    expect(holds(text, DISCLOSED.account), folder).toBe(false);
+    expect(holds(text, UNSAID), folder).toBe(false);
+  }
+  for (const folder of MAKERS) {
+    const text = await tree(folder);
+    for (const secret of [...Object.values(DISCLOSED), UNSAID])
+      expect(holds(text, secret), folder).toBe(false);
+  }
+});
 
 test.each(CLIENTS)("%s holds no maker's rate and no adverse finding", async (folder) => {
   const text = await tree(folder);

@@ -74,7 +74,11 @@ export function itemRows(
           several && room
             ? [within, room.record.fields.room.toLowerCase()].filter((w) => w !== "").join("; ")
             : within,
-        buys: marked(includes.length > 0 ? listed(includes) : ""),
+        buys: marked(
+          [listed(includes), own.some((l) => l.unchosen) ? "yours to choose" : ""]
+            .filter((w) => w !== "")
+            .join("; "),
+        ),
         sum: own.some((l) => l.open)
           ? `${print(payable(own, data.money.taxIncluded, data.money.currency))} *`
           : print(payable(own, data.money.taxIncluded, data.money.currency)),

@@ -93,7 +93,7 @@ export function optionBlocks(data: ProjectData, book: PictureBook, prefix: strin
   const say = wordsIn(language);
   const print = (sum: Money): string => printMoney(sum, language, true);
   return data.choices
-    .filter((choice) => choice.open && choice.options.length > 1)
+    .filter((choice) => choice.open && choice.options.length > 0)
     .map((choice, at): OptionBlock => {
       const room = data.rooms.find((each) => each.record.id === choice.room);
       const item = room?.items.find((each) => each.record.id === choice.item);

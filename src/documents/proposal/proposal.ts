@@ -17,6 +17,7 @@ import { joined, runningWords } from "../words/pageStyle.ts";
 import { capital } from "../words/phrases.ts";
 import { budgetOf } from "./budget.ts";
 import { optionBlocks } from "./options.ts";
+import { sourcesOf } from "./sources.ts";
 import { stepRows } from "./steps.ts";
 
 export interface Cover {
@@ -139,6 +140,7 @@ export function proposalPage(data: ProjectData): Page {
       "Colours on screens and paper are approximations. Please judge every cloth from its sample, in the room, by day and by lamp, before you sign.",
       fields.language,
     ),
+    sources: sourcesOf(data),
     terms: fields.terms ?? [],
     hold: hold ? `These prices hold until ${dateInWords(hold, fields.language)}.` : "",
     fitting: project.fields.fitting

@@ -1,4 +1,5 @@
 import { clothPrice, unitsBought } from "../../money/clothPrice.ts";
+import { clothWaitsFor, isUnchosen } from "../../quantities/unchosen.ts";
 import { printMoney, timesMoney } from "../../units/money.ts";
 import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
@@ -8,6 +9,47 @@ import { wayTo } from "../ways.ts";
 import { dateInWords } from "../words/dates.ts";
 import { marked } from "../words/marks.ts";
 import { runningWords } from "../words/pageStyle.ts";
+import { listed } from "../words/phrases.ts";
+
+/** How a cloth is ordered that is bought by the bolt. */
+function boltCountWords(count: number, first: boolean): string {
+  if (!first) return "from the same bolt:";
+  return count === 1 ? "1 whole bolt;" : `${count} whole bolts;`;
+}
+
+/** Hardware and objects that are bought ready: one row for each, with its supplier and what the studio pays. */
+function piecesOf(data: ProjectData) {
+  const { language, suppliers } = data.studio.fields;
+  const name = (key: string | undefined): string =>
+    key ? (suppliers?.[key]?.name ?? key) : "no supplier named";
+  const lines = data.money.lines.filter((l) => l.what === "hardware" || l.what === "object");
+  return lines.flatMap((line) => {
+    const item = data.rooms
+      .find((r) => r.record.id === line.room)
+      ?.items.find((i) => i.record.id === line.item);
+    const fields = item?.record.fields as
+      | {
+          readonly object?: string;
+          readonly count?: number;
+          readonly hardware?: readonly { what: string; supplier?: string; count?: number }[];
+        }
+      | undefined;
+    const card = fields?.object ? data.records.objects.get(fields.object) : undefined;
+    const piece = fields?.hardware?.find((h) => h.what === line.label);
+    return line.room && line.item
+      ? [
+          {
+            room: line.room,
+            item: line.item,
+            what: line.label,
+            count: String((line.what === "object" ? fields?.count : piece?.count) ?? 1),
+            supplier: name(line.what === "object" ? card?.fields.supplier : piece?.supplier),
+            sum: line.open ? "price to come" : printMoney(line.trade, language),
+          },
+        ]
+      : [];
+  });
+}
 
 /** The order list of a project, by supplier: for the studio alone, with trade prices and the suppliers' own numbers. */
 export function ordersPage(data: ProjectData): Page {
@@ -15,17 +57,19 @@ export function ordersPage(data: ProjectData): Page {
   const language = studio.fields.language;
   const currency = studio.fields.currency;
   const path = ordersPath(project.id);
-  const open = new Set(
-    data.choices.filter((choice) => choice.open).map((c) => `${c.room}/${c.item}`),
-  );
-  const waits = (uses: readonly { readonly room: string; readonly item: string }[]): string => {
-    const waiting = uses.filter((u) => open.has(`${u.room}/${u.item}`)).length;
-    if (waiting === 0) return "";
-    return waiting === uses.length
-      ? "Not to be ordered: the client has not chosen yet."
-      : "Wait: a part of it is for an item that the client has not chosen yet.";
-  };
-  const rows = data.quantities.cloths.map((c) => {
+  const waits = (titles: readonly string[]): string =>
+    titles.length === 0
+      ? ""
+      : `Not to be ordered yet: the client has still to choose about ${listed([...new Set(titles)])}.`;
+  const titleOf = (room: string, item: string): string =>
+    data.rooms.find((r) => r.record.id === room)?.items.find((i) => i.record.id === item)?.record
+      .title ?? item;
+  const waitOf = (m: { readonly room: string; readonly item: string }): string[] =>
+    isUnchosen(data.quantities, m.room, m.item) ? [titleOf(m.room, m.item)] : [];
+  const rows = data.quantities.cloths.map((c, at) => {
+    // Whole bolts serve all makers of a cloth together: they stand in its first row.
+    const bolt = data.money.bolts.find((b) => b.taken && b.cloth === c.cloth);
+    const first = data.quantities.cloths.findIndex((o) => o.cloth === c.cloth) === at;
     const card = records.cloths.get(c.cloth);
     const price = card ? clothPrice(card, studio, currency, []) : null;
     const units = price
@@ -35,13 +79,21 @@ export function ordersPage(data: ProjectData): Page {
     const sample = card?.fields.sample;
     return {
       supplier: card?.fields.supplier ?? "",
-      wait: waits(c.uses),
+      wait: waits(clothWaitsFor(data.quantities, c.cloth).map((u) => u.title)),
       name: c.facts.name,
       reference: card?.fields.reference ?? "",
-      buy: marked(c.buy.text),
+      buy: marked(
+        bolt ? `${boltCountWords(bolt.boltCount, first)} ${c.buy.text} of it` : c.buy.text,
+      ),
       maker: c.maker ? (studio.fields.makers?.[c.maker]?.name ?? c.maker) : "",
       price: price ? `${printMoney(price.trade, language)} a ${price.per}` : "price to come",
-      sum: sum ? printMoney(sum, language) : "",
+      sum: bolt
+        ? first
+          ? printMoney(bolt.bolts, language)
+          : ""
+        : sum
+          ? printMoney(sum, language)
+          : "",
       dated: card?.fields.price?.on ? dateInWords(card.fields.price.on, language) : "",
       sample: sample?.approved
         ? "approved"
@@ -64,7 +116,7 @@ export function ordersPage(data: ProjectData): Page {
         : null;
       return {
         supplier: card?.fields.supplier ?? "",
-        wait: waits([m]),
+        wait: waits(waitOf(m)),
         name: card?.fields.cloth ?? (m.cloth as string),
         reference: card?.fields.reference ?? "",
         buy: marked(m.text),
@@ -105,9 +157,13 @@ export function ordersPage(data: ProjectData): Page {
     materials: others.map((m) => ({
       what: m.what,
       text: marked(m.text),
-      item:
-        data.rooms.find((r) => r.record.id === m.room)?.items.find((i) => i.record.id === m.item)
-          ?.record.title ?? m.item,
+      item: titleOf(m.room, m.item),
+      wait: waits(waitOf(m)),
+    })),
+    pieces: piecesOf(data).map((p) => ({
+      ...p,
+      wait: waits(waitOf(p)),
+      item: titleOf(p.room, p.item),
     })),
     deliver: project.fields.delivery ?? studio.fields.address ?? "",
     ways: [
