@@ -5,6 +5,7 @@ import { seatPadDrawing } from "./cushion/seatpad/drawing.ts";
 import type { ItemDrawing } from "./itemDrawing.ts";
 import { objectDrawing } from "./object/drawing.ts";
 import { paintDrawing } from "./paint/drawing.ts";
+import { panelledWallDrawing } from "./panelledwall/drawing.ts";
 import { pelmetDrawing } from "./pelmet/drawing.ts";
 import { armchairDrawing } from "./upholstery/armchair/drawing.ts";
 import { diningChairDrawing } from "./upholstery/diningchair/drawing.ts";
@@ -30,6 +31,7 @@ export const ITEM_DRAWINGS: readonly ItemDrawing[] = [
   ottomanDrawing as ItemDrawing,
   headboardDrawing as ItemDrawing,
   wallpaperDrawing as ItemDrawing,
+  panelledWallDrawing as ItemDrawing,
   paintDrawing as ItemDrawing,
   objectDrawing as ItemDrawing,
 ];

@@ -5,6 +5,7 @@ import { seatPadKind } from "./cushion/seatpad/kind.ts";
 import type { ItemKind } from "./itemKind.ts";
 import { objectKind } from "./object/kind.ts";
 import { paintKind } from "./paint/kind.ts";
+import { panelledWallKind } from "./panelledwall/kind.ts";
 import { pelmetKind } from "./pelmet/kind.ts";
 import { armchairKind } from "./upholstery/armchair/kind.ts";
 import { diningChairKind } from "./upholstery/diningchair/kind.ts";
@@ -30,6 +31,7 @@ export const ITEM_KINDS: readonly ItemKind[] = [
   ottomanKind as ItemKind,
   headboardKind as ItemKind,
   wallpaperKind as ItemKind,
+  panelledWallKind as ItemKind,
   paintKind as ItemKind,
   objectKind as ItemKind,
 ];

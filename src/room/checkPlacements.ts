@@ -139,6 +139,8 @@ function together(a: ItemRecord, b: ItemRecord, placed: PlacedRoom): boolean {
     return gapOf(floorRect(one.floorBox), floorRect(two.floorBox)) < -OVERLAP_MM;
   }
   if (one.how === "wall" && two.how === "wall" && one.wallBox && two.wallBox) {
+    // What hangs or stands before panelling is not in its place.
+    if ((a.kind === "panelled-wall") !== (b.kind === "panelled-wall")) return false;
     return (
       one.wallBox.wall === two.wallBox.wall &&
       gapOf(wallRect(one.wallBox), wallRect(two.wallBox)) < -OVERLAP_MM

@@ -153,7 +153,7 @@ function labelsOf(
     seen.add(item.record.id);
     const uses = item.kind
       .cloths(item.record.fields as never)
-      .filter((u) => ["face", "cover", "paper"].includes(u.surface));
+      .filter((u) => ["face", "cover", "paper", "panel"].includes(u.surface));
     const names = [
       ...new Set(
         uses

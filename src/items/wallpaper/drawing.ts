@@ -81,14 +81,16 @@ function runDrawing(
       fill: { tone: "paper" },
       pen: "outline",
     });
-    shapes.push({
-      shape: "words",
-      x: width / 2,
-      y: (head + foot) / 2,
-      text: border.name,
-      anchor: "middle",
-      dyPaper: 1.2,
-    });
+    // A narrow border has no room for its name: the words column gives it with its height.
+    if (foot - head >= 200)
+      shapes.push({
+        shape: "words",
+        x: width / 2,
+        y: (head + foot) / 2,
+        text: border.name,
+        anchor: "middle",
+        dyPaper: 1.2,
+      });
     if (border.at !== "ceiling")
       bands.push({
         axis: "vertical",

@@ -61,7 +61,7 @@ export function openFront(
       (d): Shape => ({ shape: "path", d, fill: { tone: "wood-dark" }, pen: "edge" }),
     ),
     ...both(rect(backLeft, panelFoot, post * 0.8, c.seatTop - panelFoot + 6)),
-    ...wood(crest),
+    ...wood(c.padBack ? crest : crest + bareBack(panel)),
     ...(c.padBack
       ? face(
           roundedRect(panel.x, panel.y, panel.w, panel.h, 22),
@@ -69,7 +69,7 @@ export function openFront(
           PADDED,
           "edge",
         )
-      : bareBack(panel)),
+      : []),
     ...(welted && c.padBack
       ? [
           {
@@ -108,16 +108,17 @@ export function openFront(
   ];
 }
 
-/** A back without cloth: three openings beside two splats, seen through to the wall. */
-function bareBack(panel: { x: number; y: number; w: number; h: number }): Shape[] {
+/** Openings of a back without cloth, three beside two splats; run the other way, so that the wall is seen through them. */
+function bareBack(panel: { x: number; y: number; w: number; h: number }): string {
   const splat = panel.w * 0.12;
   const gap = (panel.w - 2 * splat) / 3;
-  return [0, 1, 2].map((at) => ({
-    shape: "path",
-    d: roundedRect(panel.x + at * (gap + splat), panel.y + 6, gap, panel.h - 12, 14),
-    fill: { tone: "white" },
-    pen: "edge",
-  }));
+  return [0, 1, 2]
+    .map((at) => {
+      const x = panel.x + at * (gap + splat);
+      const [top, foot] = [panel.y + 6, panel.y + panel.h - 6];
+      return `M${f(x)} ${f(top)}V${f(foot)}H${f(x + gap)}V${f(top)}Z`;
+    })
+    .join("");
 }
 
 /** The same chair from its left side, its front to the left. */
