@@ -55,6 +55,7 @@ export function jsonSchema(card: CardName, items: ItemTable): JsonSchema {
       delete json.ref;
       delete json.words;
       delete json.money;
+      delete json.either;
       if (examples && !json.examples) json.examples = examples;
       if (description && !json.description) json.description = description;
       asTyped(json, words);

@@ -13,6 +13,8 @@ export interface FieldSchema {
   /** What a reference names: "a cloth". */
   readonly ref?: string;
   readonly money?: boolean;
+  /** Keys of which each item of a list has one: an example needs an item for each. */
+  readonly either?: readonly string[];
 }
 
 /** What is filled in: a value, or the values of an object's own fields. */
@@ -45,17 +47,32 @@ export function fieldLines(schema: FieldSchema, filling: Filling): readonly stri
   });
 }
 
-/** The lines of one item of a list, every field as an example: `- curtains: Bay` and what belongs to it. */
+/**
+ * The lines of one item of a list, every field as an example: `- curtains: Bay` and what belongs to it. Where an item has one of several
+ * keys, an item for each.
+ */
 export function itemLines(schema: FieldSchema): readonly string[] {
+  const { either } = schema;
+  if (either) return either.flatMap((key) => itemLines(withOne(schema, key, either)));
   const lines = Object.entries(schema.properties ?? {}).flatMap(([key, field]) =>
     example(key, field),
   );
   return lines.map((line, at) => (at === 0 ? `- ${line}` : `  ${line}`));
 }
 
+/** The schema of an item with one of the keys that exclude each other. */
+function withOne(schema: FieldSchema, key: string, either: readonly string[]): FieldSchema {
+  const own = Object.entries(schema.properties ?? {}).filter(
+    ([name]) => name === key || !either.includes(name),
+  );
+  return { ...schema, either: undefined, properties: Object.fromEntries(own) };
+}
+
 /** A field as an example, with all that can stand below it. */
 function example(key: string, field: FieldSchema): readonly string[] {
   const chosen = field.anyOf?.[0] ? { ...field.anyOf[0], description: field.description } : field;
+  // What has no field of its own, as the allowances of a kind that has none, would stand empty.
+  if (chosen.properties && Object.keys(chosen.properties).length === 0) return [];
   if (chosen.properties) return [noted(`${key}:`, field), ...below(fieldsOf(chosen))];
   if (typeof chosen.additionalProperties === "object" && chosen.type === "object") {
     const name = NAMES[key] ?? "name";

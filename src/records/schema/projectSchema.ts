@@ -100,21 +100,24 @@ export const projectSchema = z.strictObject({
     .meta({ description: "what the client is asked to decide" }),
   instalments: z
     .array(
-      z.strictObject({
-        deposit: instalmentField()
-          .optional()
-          .meta({ description: "paid first: a share, a sum or rest", examples: ["50%"] }),
-        interim: instalmentField()
-          .optional()
-          .meta({ description: "paid between: a share, a sum or rest", examples: ["25%"] }),
-        balance: instalmentField()
-          .optional()
-          .meta({ description: "paid last: a share, a sum or rest", examples: ["rest"] }),
-        due: textField().meta({
-          description: "approval, order, fitting, or a date",
-          examples: ["approval"],
-        }),
-      }),
+      z
+        .strictObject({
+          deposit: instalmentField()
+            .optional()
+            .meta({ description: "paid first: a share, a sum or rest", examples: ["50%"] }),
+          interim: instalmentField()
+            .optional()
+            .meta({ description: "paid between: a share, a sum or rest", examples: ["25%"] }),
+          balance: instalmentField()
+            .optional()
+            .meta({ description: "paid last: a share, a sum or rest", examples: ["rest"] }),
+          due: textField().meta({
+            description: "approval, order, fitting, or a date",
+            examples: ["approval"],
+          }),
+        })
+        // One of them in each part; a starting file shows a part for each.
+        .meta({ either: ["deposit", "interim", "balance"] }),
     )
     .optional()
     .meta({

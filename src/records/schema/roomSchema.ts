@@ -92,7 +92,6 @@ export const roomSchema = z.strictObject({
         .meta({ description: "boards, tiles, carpet", examples: ["oak boards"] }),
       colour: colourField().meta({
         description: "its colour as one sees it from the door; in quotes",
-        examples: ['"#a37b4f"'],
       }),
     })
     .optional()
