@@ -7,7 +7,7 @@ import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup, marked } from "../words/marks.ts";
-import { scaleWords } from "../words/phrases.ts";
+import { listed, scaleWords } from "../words/phrases.ts";
 import { shadowOf, tileImages } from "./cuttings.ts";
 import { edgePath } from "./edges.ts";
 import { fillOf } from "./mix.ts";
@@ -36,11 +36,15 @@ export interface ScalePage {
   readonly captions: readonly ScaleCaption[];
   readonly rows: readonly DistanceRow[];
   readonly distanceX: number;
-  readonly note: { readonly plain: string; readonly close: string } | null;
+  readonly note: { readonly plain: string; readonly close: Markup; readonly door: string } | null;
   readonly noteY: number;
 }
 
-const DISTANCES_M = [1, 2, 4, 8];
+/** Distances at which each cloth is shown, in metres: doubling steps, whole numbers in the studio's own unit. */
+const DISTANCES_M: Readonly<Record<UnitSystem, readonly number[]>> = {
+  inches: [3, 6, 12, 24].map((feet) => feet * 0.3048),
+  centimetres: [1, 2, 4, 8],
+};
 const PATCH = 15;
 const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
 
@@ -148,19 +152,23 @@ function spokenOf(room: RoomData): ReadonlySet<string> {
 }
 
 /** The words beside the ladder: what is right in it, and what is not only where that is published. */
-function ladderNote(room: RoomData): ScalePage["note"] {
+function ladderNote(room: RoomData, units: UnitSystem): ScalePage["note"] {
   const { steps } = room.scheme.ladder;
-  if (steps.length === 0) return null;
-  const row = "The motifs, largest to smallest, at the same size.";
+  const door = fromDoor(room, units);
+  const note = (plain: string, close = ""): ScalePage["note"] => ({
+    plain,
+    close: marked(close),
+    door,
+  });
+  if (steps.length === 0) return door ? note("") : null;
+  const row = "The motifs, largest to smallest, at the same scale.";
   const rule = "Each should be clearly smaller than the one before";
   const close = closeRungs(room)[0];
   if (!close) {
     const least = Math.min(...steps.map((s) => s.ratio));
-    return { plain: `${row} ${rule}; here every step is ×${least.toFixed(1)} or more.`, close: "" };
+    return note(`${row} ${rule}; here every step is ×${least.toFixed(1)} or more.`);
   }
-  return isPublished(room)
-    ? { plain: `${row} ${rule}.`, close: close.message }
-    : { plain: row, close: "" };
+  return isPublished(room) ? note(`${row} ${rule}.`, close.message) : note(row);
 }
 
 function ladderSvg(
@@ -214,14 +222,21 @@ function ladderSvg(
   return `<path d="M${r(from)} ${r(base)}H${r(x + mugWidth + 2)}" stroke="#23282e" stroke-width=".25"/>${out}`;
 }
 
-function patchesSvg(swatch: Swatch, x: number, y: number, book: PictureBook, id: string): string {
+function patchesSvg(
+  swatch: Swatch,
+  x: number,
+  y: number,
+  book: PictureBook,
+  id: string,
+  units: UnitSystem,
+): string {
   let out = "";
-  for (const [at, metres] of DISTANCES_M.entries()) {
+  for (const [at, metres] of DISTANCES_M[units].entries()) {
     const px = x + at * (PATCH + 1.4);
     const scale = metres / 0.5;
     const box = `<rect x="${r(px)}" y="${r(y)}" width="${PATCH}" height="${PATCH}"`;
     const gone = swatch.readsPlainFromM !== null && metres >= swatch.readsPlainFromM;
-    const near = gone ? null : metres <= 2 ? nearPatch(swatch, scale, book) : null;
+    const near = gone ? null : metres <= 2.1 ? nearPatch(swatch, scale, book) : null;
     const tile = gone || near ? null : book.tile(swatch, scale <= 8 ? 5 : 8);
     if (near)
       out += `<image href="${escapeHtml(near)}" x="${r(px)}" y="${r(y)}" width="${PATCH}" height="${PATCH}" preserveAspectRatio="xMidYMid slice"/>`;
@@ -259,13 +274,35 @@ function nearPatch(swatch: Swatch, scale: number, book: PictureBook): string | n
 function plainFrom(swatch: Swatch, units: UnitSystem): string {
   if (isPlain(swatch)) return "a plain at any distance";
   const m = swatch.readsPlainFromM;
-  if (m === null) return "";
-  const far = m > 12;
-  const shown =
-    units === "inches"
-      ? `${Math.round(Math.min(m, 12) / 0.3048)} ft`
-      : `${Math.round(Math.min(m, 12))} m`;
-  return `plain from ${far ? "beyond " : ""}${shown}`;
+  const far = m === null || m > FAR_M;
+  const shown = distance(far ? FAR_M : m, units);
+  return far ? `a pattern beyond ${shown}` : `a plain from ${shown}`;
+}
+
+/** Further than this nobody looks at a cloth in a room. */
+const FAR_M = 12;
+
+function distance(m: number, units: UnitSystem): string {
+  return units === "inches" ? `${Math.round(m / 0.3048)}\u202fft` : `${Math.round(m)}\u202fm`;
+}
+
+/** What each cloth is from the door, in a sentence; empty where no distance from the door is known. */
+function fromDoor(room: RoomData, units: UnitSystem): string {
+  const seen = room.scheme.views.filter((v) => v.doorM !== null);
+  const held = seen.filter((v) => !v.plainFromDoor);
+  const gone = seen.filter((v) => v.plainFromDoor);
+  const far = Math.max(...seen.map((v) => v.doorM ?? 0));
+  if (seen.length === 0) return "";
+  const holds =
+    held.length > 0
+      ? `${listed(held.map((v) => v.name))} ${held.length > 1 ? "read as patterns" : "reads as a pattern"}`
+      : "";
+  const plain =
+    gone.length > 0
+      ? `${listed(gone.map((v) => v.name))} ${gone.length > 1 ? "are plains" : "is a plain"}`
+      : "";
+  const body = [holds, plain].filter((t) => t !== "").join(", ");
+  return `From the door, up to ${distance(far, units)} away, ${body}.`;
 }
 
 /** The scale page of a room: every pattern as a length at one true scale, the ladder of motifs, and how each reads across the room. */
@@ -310,12 +347,14 @@ export function scalePageOf(
     lengths.map((l, at) => lengthSvg(l, top, lengthMm, scale, book, `${prefix}-s${at}`)).join("") +
     rulerSvg("in", "right", end + 3, top, lengthMm, scale) +
     shown
-      .map((s, at) => patchesSvg(s, distanceX, top + at * pitch, book, `${prefix}-p${at}`))
+      .map((s, at) => patchesSvg(s, distanceX, top + at * pitch, book, `${prefix}-p${at}`, units))
       .join("") +
-    DISTANCES_M.map(
-      (m, at) =>
-        `<text class="drawn" x="${r(distanceX + at * (PATCH + 1.4))}" y="${r(top - 2)}" font-size="3.5">${units === "inches" ? `${Math.round(m / 0.3048)}\u202fft` : `${m}\u202fm`}</text>`,
-    ).join("") +
+    DISTANCES_M[units]
+      .map(
+        (m, at) =>
+          `<text class="drawn" x="${r(distanceX + at * (PATCH + 1.4))}" y="${r(top - 2)}" font-size="3.5">${distance(m, units)}</text>`,
+      )
+      .join("") +
     ladderSvg(
       room.scheme.ladder,
       data.swatches,
@@ -345,7 +384,7 @@ export function scalePageOf(
     })),
     rows,
     distanceX,
-    note: ladderNote(room),
+    note: ladderNote(room, units),
     noteY: Math.max(base - 24, (rows.at(-1)?.y ?? top) + 25),
   };
 }

@@ -1,5 +1,6 @@
+import { line } from "../../drawing/paths.ts";
 import { renderDrawing } from "../../drawing/renderDrawing.ts";
-import type { Dimension, Drawing } from "../../drawing/shape.ts";
+import type { Dimension, Drawing, Shape } from "../../drawing/shape.ts";
 import type { Wall } from "../../room/walls.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
@@ -11,7 +12,8 @@ import type { Markup } from "../words/marks.ts";
 import { itemPhrase, type Language, listed } from "../words/phrases.ts";
 import { roomBindings } from "./bindings.ts";
 import { type LeaderLabel, placeLeaders } from "./leaders.ts";
-import { itemsAtWall, type StandingItem } from "./placeItems.ts";
+import { freeRow, itemsAtWall, type StandingItem } from "./placeItems.ts";
+import { BETWEEN_MM, scaleOf, spaceOn, viewsBySheet } from "./sheetsOfViews.ts";
 import { wallFrame, wallShapes } from "./wallShapes.ts";
 
 export interface ElevationPage {
@@ -26,10 +28,6 @@ export interface ElevationPage {
   }[];
 }
 
-const SCALES: Readonly<Record<UnitSystem, readonly number[]>> = {
-  inches: [12, 16, 20, 24, 32, 48],
-  centimetres: [10, 15, 20, 25, 30, 50],
-};
 const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
 
 /** A computed measure of a drawing as an exact length: drawings are in whole tenths of a millimetre. */
@@ -109,6 +107,23 @@ function dimensionsOf(
   return out;
 }
 
+/** The width of each piece of a row, above it. */
+function widthsOf(items: readonly StandingItem[], units: UnitSystem): Dimension[] {
+  return items
+    .filter((i) => i.item.kind.kind !== "cushion")
+    .map((i) => ({
+      axis: "horizontal",
+      from: i.x,
+      to: i.x + i.width,
+      side: "top",
+      level: 1,
+      text:
+        units === "inches"
+          ? printLength(asLength(i.width).nearest(Length.inches("0.5")), units)
+          : printLength(asLength(i.width).nearest(Length.mm(10)), units).replace(/\u202fcm$/, ""),
+    }));
+}
+
 /** The rendered drawing as an SVG that nests in a page-sized one, at a place on the sheet. */
 function nested(svg: string, x: number, y: number, width: number, height: number): string {
   return svg
@@ -124,8 +139,15 @@ function scaleWords(scale: number, units: UnitSystem): string {
     return scale === 12
       ? "one inch to the foot"
       : `one inch to ${["", "one foot", "two feet", "three feet", "four feet"][scale / 12]}`;
-  return `one to ${scale}`;
+  return PARTS[scale] ?? `one to ${scale}`;
 }
+
+const PARTS: Readonly<Record<number, string>> = {
+  10: "one tenth",
+  15: "one fifteenth",
+  16: "one sixteenth",
+  20: "one twentieth",
+};
 
 function bar(x: number, y: number, scale: number, units: UnitSystem): string {
   const step = units === "inches" ? 304.8 / scale : 500 / scale;
@@ -170,7 +192,11 @@ function labelsOf(
     const curtains = item.kind.kind === "curtains";
     const left = curtains ? x + width * 0.05 : x;
     const right = curtains ? x + width * 0.12 : x + width;
-    const foot = item.kind.kind === "blind" ? y + height * 0.45 : y + height;
+    // A chair's back is all cloth, where its foot may be open; a cushion on it would hide the back.
+    const chair =
+      item.kind.kind === "armchair" &&
+      !items.some((i) => i !== standing && i.y < y + height * 0.5 && i.front > standing.front);
+    const foot = item.kind.kind === "blind" || chair ? y + height * 0.45 : y + height;
     return [
       {
         id: item.record.id,
@@ -233,35 +259,53 @@ export function isShown(room: RoomData, wall: Wall): boolean {
   return hung || papered;
 }
 
-/** One wall drawn to scale with its cloths, dimensions above and names below; null where the room has no height. */
-export function elevationPage(
+/** What is drawn from the front on a sheet: a wall, or the row of what stands free. */
+interface View {
+  readonly name: string;
+  readonly wall: Wall | null;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly items: readonly StandingItem[];
+}
+
+interface DrawnView {
+  readonly svg: string;
+  readonly labels: ElevationPage["labels"];
+}
+
+/** One view at its place on the sheet, with its cloths, dimensions above and names below. */
+function drawnView(
   data: ProjectData,
   room: RoomData,
-  wall: Wall,
-  sheet: BoardSheet,
+  view: View,
+  scale: number,
+  at: { readonly x: number; readonly foot: number; readonly right: number },
   book: PictureBook,
   prefix: string,
-): ElevationPage | null {
-  const wallHeight = room.plan.height?.toMm();
-  if (!wallHeight) return null;
+): DrawnView {
   const { units } = data.studio.fields;
   const language = data.studio.fields.language as Language;
-  const length = wall.length.toMm();
-  const items = itemsAtWall(room, wall.name, wallHeight, lookUpsOf(data));
-  const top = sheet.margin.top + 46;
-  const across = sheet.width - sheet.margin.left - sheet.margin.right - 22;
-  const down = sheet.height - top - sheet.margin.bottom - 30;
-  const scale = SCALES[units].find((s) => length / s <= across && wallHeight / s <= down) ?? 60;
+  const { wall, widthMm, heightMm, items } = view;
+  const floor: Shape = {
+    shape: "path",
+    d: line(-150, heightMm, widthMm + 150, heightMm),
+    fill: null,
+    pen: "cut",
+  };
   const drawing: Drawing = {
-    widthMm: length,
-    heightMm: wallHeight,
-    shapes: [
-      ...wallShapes(wall, room, wallHeight),
-      ...items.flatMap((i) => i.shapes),
-      wallFrame(length, wallHeight),
-    ],
-    dimensions: dimensionsOf(wall, wallHeight, items, units),
-    title: `The ${wall.name} wall of ${room.record.fields.room}`,
+    widthMm,
+    heightMm,
+    shapes: wall
+      ? [
+          ...wallShapes(wall, room, heightMm),
+          ...items.flatMap((i) => i.shapes),
+          wallFrame(widthMm, heightMm),
+        ]
+      : [...items.flatMap((i) => i.shapes), floor],
+    dimensions: wall ? dimensionsOf(wall, heightMm, items, units) : widthsOf(items, units),
+    title: wall
+      ? `The ${wall.name} wall of ${room.record.fields.room}`
+      : `What stands free in ${room.record.fields.room}`,
     description:
       items.map((i) => `${itemPhrase(i.item, language)} ${i.item.record.title}`).join("; ") ||
       "an empty wall",
@@ -273,43 +317,76 @@ export function elevationPage(
     dimensions: true,
     idPrefix: prefix,
   });
-  const x = (sheet.width - length / scale) / 2;
-  const paperHeight = wallHeight / scale;
-  const y = top + Math.max(0, (down - paperHeight) * 0.6);
+  const y = at.foot - heightMm / scale;
+  const papers = wall ? paperLabels(data, room, wall, heightMm, language) : [];
   const leaders = placeLeaders(
-    [...paperLabels(data, room, wall, wallHeight, language), ...labelsOf(data, items, language)],
+    [...papers, ...labelsOf(data, items, language)],
     1 / scale,
-    x,
+    at.x,
     y,
-    y + paperHeight + 6,
-    sheet.width - sheet.margin.right,
+    at.foot + 6,
+    at.right,
   );
-  const body =
-    nested(
-      rendered.svg,
-      x - rendered.insetMm.left,
-      y - rendered.insetMm.top,
-      rendered.widthMm,
-      rendered.heightMm,
-    ) +
-    leaders.svg +
-    bar(
-      sheet.width - sheet.margin.right - (units === "inches" ? 4 * 304.8 : 2000) / scale,
-      sheet.margin.top + 14,
-      scale,
-      units,
-    );
   return {
-    title: `The ${wall.name} wall`,
-    standfirst: `Drawn at ${scaleWords(scale, units)}. Each pattern is at the same scale as the furniture.`,
-    svg: {
-      html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" xmlns="http://www.w3.org/2000/svg">${body}</svg>`,
-    },
-    labels: leaders.labels.map((l) => ({ ...l, name: l.name, words: l.words })),
+    svg:
+      nested(
+        rendered.svg,
+        at.x - rendered.insetMm.left,
+        y - rendered.insetMm.top,
+        rendered.widthMm,
+        rendered.heightMm,
+      ) + leaders.svg,
+    labels: leaders.labels,
   };
 }
 
-/** The elevations of a room, in the order of its walls. */
+/** The views of a sheet, drawn to one scale on one floor line. */
+function elevationPage(
+  data: ProjectData,
+  room: RoomData,
+  views: readonly View[],
+  sheet: BoardSheet,
+  book: PictureBook,
+  prefix: string,
+): ElevationPage {
+  const { units } = data.studio.fields;
+  const { top, down } = spaceOn(sheet);
+  const scale = scaleOf(views, sheet, units) ?? 60;
+  const paperHeight = Math.max(...views.map((v) => v.heightMm)) / scale;
+  const foot = top + paperHeight + Math.max(0, (down - paperHeight) * 0.6);
+  const whole =
+    views.reduce((sum, v) => sum + v.widthMm / scale, 0) + BETWEEN_MM * (views.length - 1);
+  let x = (sheet.width - whole) / 2;
+  const drawn = views.map((view, at) => {
+    const from = x;
+    x += view.widthMm / scale + BETWEEN_MM;
+    const right = at < views.length - 1 ? x - 6 : sheet.width - sheet.margin.right;
+    return drawnView(data, room, view, scale, { x: from, foot, right }, book, `${prefix}${at}`);
+  });
+  const scaleBar = bar(
+    sheet.width - sheet.margin.right - (units === "inches" ? 4 * 304.8 : 2000) / scale,
+    sheet.margin.top + 14,
+    scale,
+    units,
+  );
+  return {
+    title: titleOf(views),
+    standfirst: `Drawn at ${scaleWords(scale, units)}. Each pattern is at the same scale as the furniture.`,
+    svg: {
+      html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" xmlns="http://www.w3.org/2000/svg">${drawn.map((d) => d.svg).join("")}${scaleBar}</svg>`,
+    },
+    labels: drawn.flatMap((d) => d.labels),
+  };
+}
+
+function titleOf(views: readonly View[]): string {
+  const names = views.flatMap((v) => (v.wall ? [v.wall.name] : []));
+  if (names.length === 0) return "Standing in the room";
+  const walls = `The ${listed(names)} ${names.length > 1 ? "walls" : "wall"}`;
+  return names.length < views.length ? `${walls}, and standing free` : walls;
+}
+
+/** The elevations of a room in the order of its walls, two on a sheet where both fit, and what stands free; none without a height. */
 export function elevationPages(
   data: ProjectData,
   room: RoomData,
@@ -317,7 +394,24 @@ export function elevationPages(
   book: PictureBook,
   prefix: string,
 ): ElevationPage[] {
-  return (room.plan.walls ?? [])
+  const wallHeight = room.plan.height?.toMm();
+  if (!wallHeight) return [];
+  const context = lookUpsOf(data);
+  const { units } = data.studio.fields;
+  const walls = (room.plan.walls ?? [])
     .filter((w) => isShown(room, w))
-    .flatMap((wall, at) => elevationPage(data, room, wall, sheet, book, `${prefix}-w${at}`) ?? []);
+    .map(
+      (wall): View => ({
+        name: wall.name,
+        wall,
+        widthMm: wall.length.toMm(),
+        heightMm: wallHeight,
+        items: itemsAtWall(room, wall.name, wallHeight, context),
+      }),
+    );
+  const row = freeRow(room, context);
+  const free: View | null = row && { name: "", wall: null, ...row };
+  return viewsBySheet(walls, free, sheet, units).map((views, at) =>
+    elevationPage(data, room, views, sheet, book, `${prefix}-w${at}`),
+  );
 }

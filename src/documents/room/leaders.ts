@@ -20,15 +20,76 @@ export interface PlacedLeaders {
   }[];
 }
 
-/** Width that a label takes on paper, and the step to a second line of labels. */
-const LABEL_MM = 27;
+/** The least width that a label takes on paper, its letters, and the step to a further line of labels. */
+const LABEL_MM = 18;
+const LETTER_MM = 1.95;
 const STEP_MM = 12;
+const ROWS = 3;
+/** Two leaders nearer than this read as one. */
+const APART_MM = 3;
 const r = (n: number): string => (Math.round(n * 100) / 100).toString();
+
+interface Standing {
+  readonly px: number;
+  readonly end: number;
+  readonly row: number;
+}
+
+/** True where a label with its leader at `px` in `row` meets no other: text clear of text, and no leader through a text. */
+function isClear(px: number, end: number, row: number, all: readonly Standing[]): boolean {
+  return all.every((o) => {
+    const overlap = px < o.end && o.px < end;
+    if (o.row === row) return !overlap;
+    if (Math.abs(px - o.px) < APART_MM) return false;
+    // The lower one's leader runs past the upper one's text.
+    return o.row < row ? px < o.px || px > o.end : o.px < px || o.px > end;
+  });
+}
+
+/** Places on a thing for its dot, the nearest to its middle first. */
+function candidates(wish: number, from: number, to: number): number[] {
+  const out = [wish];
+  for (let step = 1; wish - step >= from || wish + step <= to; step++) {
+    if (wish + step <= to) out.push(wish + step);
+    if (wish - step >= from) out.push(wish - step);
+  }
+  return out;
+}
+
+interface Arranged {
+  readonly standing: ReadonlyMap<LeaderLabel, Standing>;
+  /** How badly: rows used, ways moved, and above all labels that found no clear place. */
+  readonly cost: number;
+}
+
+/** Places labels one after another, each as well as those before it allow. */
+function arrange(
+  order: readonly LeaderLabel[],
+  spanOf: (label: LeaderLabel) => { from: number; to: number; wish: number; width: number },
+): Arranged {
+  const standing = new Map<LeaderLabel, Standing>();
+  let cost = 0;
+  for (const label of order) {
+    const { from, to, wish, width } = spanOf(label);
+    const done = [...standing.values()];
+    const places = candidates(wish, from, to);
+    let found: Standing | null = null;
+    for (let row = 0; row < ROWS && !found; row++) {
+      const px = places.find((p) => isClear(p, p + width, row, done));
+      if (px !== undefined) found = { px, end: px + width, row };
+    }
+    const set = found ?? { px: wish, end: wish + width, row: ROWS - 1 };
+    standing.set(label, set);
+    cost += (found ? 0 : 10_000) + set.row * 60 + Math.abs(set.px - wish);
+  }
+  return { standing, cost };
+}
 
 /**
  * Leaders from things on a wall to their names below the floor: a white dot on the cloth, a vertical line under-laid with white, the
- * label left-aligned to it. Dots move sideways within their things until labels have room; what still has none goes a line lower.
- * `scale` is paper over real; (x, y) is the wall's upper left corner on paper.
+ * label left-aligned to it. Dots move sideways within their things until labels have room and no leader runs through a name; what
+ * still has none goes a line lower. Several orders are tried, the best is kept. `scale` is paper over real; (x, y) is the wall's
+ * upper left corner on paper.
  */
 export function placeLeaders(
   all: readonly LeaderLabel[],
@@ -38,21 +99,34 @@ export function placeLeaders(
   below: number,
   rightEdge: number,
 ): PlacedLeaders {
-  const sorted = [...all].sort(
+  const spanOf = (label: LeaderLabel) => {
+    const width = Math.max(
+      LABEL_MM,
+      Math.max(label.name.length * 1.1, label.words.length) * LETTER_MM + 3,
+    );
+    const from = x + label.left * scale + 1.5;
+    const to = Math.max(from, Math.min(rightEdge - width, x + label.right * scale - 1.5));
+    const wish = Math.min(to, Math.max(from, x + ((label.left + label.right) / 2) * scale));
+    return { from, to, wish, width };
+  };
+  const byPlace = [...all].sort(
     (a, b) => a.left + a.right - (b.left + b.right) || (a.id < b.id ? -1 : 1),
   );
-  const ends = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  const wide = (l: LeaderLabel): number => l.right - l.left;
+  const orders = [
+    byPlace,
+    [...byPlace].reverse(),
+    [...byPlace].sort((a, b) => wide(a) - wide(b)),
+    [...byPlace].sort((a, b) => a.right - b.right),
+    [...byPlace].sort((a, b) => b.left - a.left),
+  ];
+  const best = orders
+    .map((order) => arrange(order, spanOf))
+    .reduce((a, b) => (b.cost < a.cost - 1e-9 ? b : a));
   let svg = "";
   const labels: { x: number; y: number; name: string; words: string }[] = [];
-  for (const label of sorted) {
-    const from = x + label.left * scale + 1.5;
-    const to = Math.max(from, Math.min(rightEdge - LABEL_MM, x + label.right * scale - 1.5));
-    const wish = Math.min(to, Math.max(from, x + ((label.left + label.right) / 2) * scale));
-    const fits = (end: number): boolean => Math.max(wish, end) <= to;
-    let row = ends.findIndex(fits);
-    if (row < 0) row = ends.indexOf(Math.min(...ends));
-    const px = Math.max(wish, Math.min(to, ends[row] as number));
-    ends[row] = px + Math.max(LABEL_MM, Math.max(label.name.length, label.words.length) * 1.9);
+  for (const label of byPlace) {
+    const { px, row } = best.standing.get(label) as Standing;
     const tall = (label.foot - label.top) * scale;
     const py = y + label.foot * scale - Math.min(tall * 0.3, 14);
     const ly = below + row * STEP_MM;

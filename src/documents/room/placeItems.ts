@@ -177,3 +177,59 @@ export function itemsAtWall(
   });
   return [...out, ...lying].sort((a, b) => a.front - b.front || a.x - b.x);
 }
+
+/** What stands free in the room, in a row from the front. */
+export interface FreeRow {
+  readonly items: readonly StandingItem[];
+  readonly widthMm: number;
+  readonly heightMm: number;
+}
+
+/** Between two pieces of a row, and between copies of one. */
+const APART = 420;
+const COPIES_APART = 160;
+const MOST_COPIES = 3;
+
+/**
+ * Pieces with cloth that stand free on the floor and so before no wall, from west to east, each as often as it is there (at most three
+ * times), with what lies on them; null where there is none. `x` and `y` count from the row's upper left corner.
+ */
+export function freeRow(room: RoomData, context: DrawingContext): FreeRow | null {
+  const lyingOn = (id: string): ItemData[] =>
+    room.items.filter(
+      (i) => room.plan.placements.get(i.record.id)?.on === id && i.kind.kind === "cushion",
+    );
+  const free = room.items.flatMap((item) => {
+    const placed = room.plan.placements.get(item.record.id);
+    const box = placed?.floorBox;
+    const isSoft = item.kind.kind !== "object" || lyingOn(item.record.id).length > 0;
+    if (!box || placed?.wallBox || box.flat || !isSoft) return [];
+    const drawing = elevationOf(item, context);
+    return drawing ? [{ item, drawing, west: box.west.toMm() }] : [];
+  });
+  if (free.length === 0) return null;
+  free.sort((a, b) => a.west - b.west || (a.item.record.id < b.item.record.id ? -1 : 1));
+  const heightMm = Math.max(...free.map((f) => f.drawing.heightMm)) + 60;
+  let x = 0;
+  const items = free.flatMap(({ item, drawing }, at): StandingItem[] => {
+    const count = (item.record.fields as { count?: number }).count ?? 1;
+    const y = heightMm - drawing.heightMm;
+    if (at > 0) x += APART;
+    return Array.from({ length: Math.min(count, MOST_COPIES) }, (_, n): StandingItem[] => {
+      if (n > 0) x += COPIES_APART;
+      const host: StandingItem = {
+        item,
+        x,
+        y,
+        width: drawing.widthMm,
+        height: drawing.heightMm,
+        front: at * 10,
+        shapes: [{ shape: "group", x, y, children: named(item, drawing) }],
+      };
+      x += drawing.widthMm;
+      const on = n === 0 ? lyingOn(item.record.id) : [];
+      return [host, ...(on.length > 0 ? cushionsOn(host, on, context, heightMm) : [])];
+    }).flat();
+  });
+  return { items, widthMm: x, heightMm };
+}

@@ -1,13 +1,23 @@
 import { line, rect, roundedRect } from "../../drawing/paths.ts";
-import type { Shape } from "../../drawing/shape.ts";
+import type { Fill, Shape } from "../../drawing/shape.ts";
 import type { Opening, Wall } from "../../room/walls.ts";
 import type { RoomData } from "../projectData.ts";
 
 const SKIRTING = 140;
 const CORNICE = 90;
 
+/** What woodwork is painted with, where the room's file says so; else white. */
+function woodworkOf(room: RoomData): Fill {
+  for (const item of room.items) {
+    const fields = item.record.fields as { on?: unknown; colour?: string };
+    if (item.record.kind === "paint" && fields.on === "woodwork" && fields.colour)
+      return { hex: fields.colour };
+  }
+  return { tone: "white" };
+}
+
 /** A window as it is seen from inside: frame, two sashes with bars, pale glass, a stroke of light on two panes. */
-function windowShapes(o: Opening, wallHeight: number): Shape[] {
+function windowShapes(o: Opening, wallHeight: number, wood: Fill): Shape[] {
   const x = o.fromLeft.toMm();
   const w = o.width.toMm();
   const h = o.height.toMm();
@@ -44,13 +54,13 @@ function windowShapes(o: Opening, wallHeight: number): Shape[] {
     {
       shape: "path",
       d: rect(x - 60, y - 60, w + 120, h + 60),
-      fill: { tone: "white" },
+      fill: wood,
       pen: "edge",
     },
     {
       shape: "path",
       d: rect(x, y, w, h),
-      fill: { tone: "white" },
+      fill: wood,
       pen: "edge",
     },
     {
@@ -63,7 +73,7 @@ function windowShapes(o: Opening, wallHeight: number): Shape[] {
     {
       shape: "path",
       d: rect(gx, gy + gh / 2 - 20, gw, 40),
-      fill: { tone: "white" },
+      fill: wood,
       pen: "dimension",
     },
     glint(gx + pane * 0.5, gy + gh * 0.13),
@@ -71,14 +81,14 @@ function windowShapes(o: Opening, wallHeight: number): Shape[] {
     {
       shape: "path",
       d: rect(x - 90, y + h, w + 180, 32),
-      fill: { tone: "white" },
+      fill: wood,
       pen: "edge",
     },
   ];
 }
 
 /** A panelled door with its casing. */
-function doorShapes(o: Opening, wallHeight: number): Shape[] {
+function doorShapes(o: Opening, wallHeight: number, wood: Fill): Shape[] {
   const x = o.fromLeft.toMm();
   const w = o.width.toMm();
   const h = o.height.toMm();
@@ -103,13 +113,13 @@ function doorShapes(o: Opening, wallHeight: number): Shape[] {
     {
       shape: "path",
       d: rect(x - 80, y - 80, w + 160, h + 80),
-      fill: { tone: "white" },
+      fill: wood,
       pen: "edge",
     },
     {
       shape: "path",
       d: rect(x, y, w, h),
-      fill: { tone: "white" },
+      fill: wood,
       pen: "edge",
     },
     ...panels,
@@ -152,6 +162,7 @@ function borderShapes(
 /** The wall itself: its colour, the paper on it, cornice, skirting, chimney breast, windows and doors. */
 export function wallShapes(wall: Wall, room: RoomData, height: number): Shape[] {
   const length = wall.length.toMm();
+  const wood = woodworkOf(room);
   const shapes: Shape[] = [
     {
       shape: "path",
@@ -220,7 +231,7 @@ export function wallShapes(wall: Wall, room: RoomData, height: number): Shape[] 
     {
       shape: "path",
       d: rect(0, height - SKIRTING, length, SKIRTING),
-      fill: { tone: "white" },
+      fill: wood,
       pen: "dimension",
     },
     {
@@ -231,7 +242,9 @@ export function wallShapes(wall: Wall, room: RoomData, height: number): Shape[] 
     },
   );
   for (const o of wall.openings)
-    shapes.push(...(o.what === "window" ? windowShapes(o, height) : doorShapes(o, height)));
+    shapes.push(
+      ...(o.what === "window" ? windowShapes(o, height, wood) : doorShapes(o, height, wood)),
+    );
   return shapes;
 }
 
