@@ -1,4 +1,5 @@
 import Fraction from "fraction.js";
+import type { Grains } from "../cutplan/piece.ts";
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothFacts, WorkingLine } from "../items/itemKind.ts";
 import { isOpen } from "../records/itemOptions.ts";
@@ -18,6 +19,7 @@ import { maxLengthOf, notForCutting, planOfCloth } from "./planOfCloth.ts";
 import { planOnArrival } from "./planOnArrival.ts";
 import { problemDiagnostic } from "./problemWords.ts";
 import type { ClothQuantity, Estimate } from "./quantityTypes.ts";
+import { releaseOf } from "./release.ts";
 
 export interface ClothContext {
   readonly records: Pick<Records, "cloths">;
@@ -26,6 +28,8 @@ export interface ClothContext {
   readonly cloth: (id: string) => ClothFacts | null;
   /** True where more than one maker cuts from this cloth: then a receipt must say whose it is. */
   readonly shared: (cloth: string) => boolean;
+  /** The same group with its items worked out anew on the cloth as it came. */
+  readonly remade: (group: ClothGroup, facts: ClothFacts) => ClothGroup;
 }
 
 export interface FoundQuantity {
@@ -47,20 +51,25 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
   const card = context.records.cloths.get(group.cloth) ?? null;
   const cloth = plannedCloth(facts, facts.usableWidth, grainsDown(facts.usableWidth));
   const vertical = cloth.pattern?.vertical ?? 0;
-  const maxLength = maxLengthOf(card?.fields.price?.bolt?.length ?? null, vertical);
+  const bolt = card?.fields.price?.bolt?.length ?? null;
+  const repeatOverBolt = repeatLongerThanBolt(card, group, cloth, bolt, units);
+  // Said once at the card; the pieces are planned as on an endless length.
+  const maxLength = repeatOverBolt.length > 0 ? null : maxLengthOf(bolt, vertical);
   const ordered = planGroup({ cloth, cuts: group.cuts, maxLength });
   const arrival = planOnArrival(group, facts, context, project);
   const used = arrival.plan ?? ordered;
   const usedCloth = arrival.cloth ?? cloth;
   const rooms = roomsOf(group, project);
   const why = notForCutting(
-    arrival.plan !== null,
+    arrival.plan ? "planned" : arrival.came ? "too little" : "no",
     rooms,
     group.estimates.length > 0,
     used.problems.length,
     group.users.filter(({ item }) => isOpen(item.record)).map(({ item }) => item.record.title),
   );
-  const plan = planOfCloth(used, usedCloth, why);
+  const unreleased = planOfCloth(used, usedCloth, why, group);
+  const release = releaseOf(unreleased, arrival.receipts, facts.name, project);
+  const plan = { ...unreleased, released: release.released };
   const spare = spareOf(used, usedCloth);
   const orderedLength = lengthOfGrains(ordered.run?.plan.length ?? 0);
   const need = Length.sum([
@@ -91,7 +100,12 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
   };
   return {
     quantity,
-    diagnostics: [...problems(group, ordered, facts, units), ...arrival.diagnostics],
+    diagnostics: [
+      ...repeatOverBolt,
+      ...problems(group, ordered, facts, units, maxLength),
+      ...arrival.diagnostics,
+      ...release.diagnostics,
+    ],
   };
 }
 
@@ -121,19 +135,53 @@ function spareOf(group: GroupPlan, cloth: PlannedCloth): Length {
   return inRegister ? lengthOfGrains(vertical * lengths) : Length.zero;
 }
 
+/** No length holds one whole repeat: nothing that lies in register can be promised. */
+function repeatLongerThanBolt(
+  card: ClothRecord | null,
+  group: ClothGroup,
+  cloth: PlannedCloth,
+  bolt: Length | null,
+  units: UnitSystem,
+): Diagnostic[] {
+  const repeat = cloth.pattern && cloth.pattern.vertical > 0 ? cloth.repeatUp : null;
+  if (!card || !bolt || !repeat || repeat.isLessThan(bolt)) return [];
+  if (group.cuts.every((each) => each.cut.along.how === "free")) return [];
+  const p = (length: Length) => printLength(length, units);
+  return [
+    diagnostic(
+      card.place(["price", "bolt", "length"]),
+      "repeat-longer-than-bolt",
+      `The repeat of ${card.fields.cloth} is ${p(repeat)}, and a bolt ${p(bolt)}: no bolt is sure to hold one whole repeat, so nothing can be cut from it in register.`,
+      {
+        actual: p(bolt),
+        expected: `more than ${p(repeat)}`,
+        hint: `Correct the bolt's length or repeat: up on this card. If both are right, ask the supplier for longer lengths, or let the pattern fall as it will on the items that use it.`,
+      },
+    ),
+  ];
+}
+
 function problems(
   group: ClothGroup,
   plan: GroupPlan,
   facts: ClothFacts,
   units: UnitSystem,
+  maxLength: Grains | null,
 ): Diagnostic[] {
+  const bolt = maxLength === null ? null : lengthOfGrains(maxLength);
+  const said = new Set<string>();
   return plan.problems.flatMap((problem) => {
+    // One word for the pieces of an item that are alike in size and fault.
+    const { room, item, cut } = problem.from;
+    const key = [room, item, problem.reason, cut.width.mm.toFraction(), cut.height.mm.toFraction()];
+    if (said.has(key.join())) return [];
+    said.add(key.join());
     const user = group.users.find(
       (u) => u.room === problem.from.room && u.item.record.id === problem.from.item,
     );
     // The item's own arithmetic has said it better.
     if (!user || user.item.made.diagnostics.some((each) => each.severity === "error")) return [];
-    return [problemDiagnostic(problem, user.item, facts.name, units)];
+    return [problemDiagnostic(problem, user.item, facts.name, units, bolt)];
   });
 }
 

@@ -22,6 +22,8 @@ export interface GroupPlan {
   /** What the plan came to before the choices: null where there was nothing to choose. */
   readonly unchosen: Grains | null;
   readonly problems: readonly (PlanProblem & { readonly from: RoomCut })[];
+  /** Pieces for which the lengths at hand had no place left; empty where they hold all. */
+  readonly unplaced: readonly NamedPiece[];
 }
 
 export interface GroupPlanInput {
@@ -53,15 +55,17 @@ export function planGroup(input: GroupPlanInput): GroupPlan {
   const options = openChoices(cuts, input.cloth);
   const open = given === undefined && input.lengths === undefined && options.length > 0;
   const choices = open ? choose(input, cuts, options) : first;
-  const chosen = open ? runPlan(input, cuts, choices) : null;
+  const chosen = open ? runPlan(input, cuts, choices).run : null;
   const compared = chosen === null || chosen.pieces.size <= COMPARED_PIECES;
-  const base = compared ? runPlan(input, cuts, first) : null;
+  const plain = compared ? runPlan(input, cuts, first) : null;
+  const base = plain?.run ?? null;
   const better = chosen !== null && (base === null || chosen.plan.length < base.plan.length);
   return {
     run: better ? chosen : base,
     choices: better ? choices : first,
     unchosen: open && base ? base.plan.length : null,
     problems: [...problems.values()],
+    unplaced: chosen === null ? (plain?.unplaced ?? []) : [],
   };
 }
 
@@ -105,11 +109,17 @@ export interface Run {
   readonly pieces: ReadonlyMap<string, NamedPiece>;
 }
 
-/** Null where the pieces find no place: on lengths at hand, or with a rectangle that this cloth cannot hold. */
-function runPlan(input: GroupPlanInput, cuts: readonly RoomCut[], choices: Choices): Run | null {
+/** No run where pieces find no place: on lengths at hand, or with a rectangle that this cloth cannot hold. */
+function runPlan(
+  input: GroupPlanInput,
+  cuts: readonly RoomCut[],
+  choices: Choices,
+): { readonly run: Run | null; readonly unplaced: readonly NamedPiece[] } {
   const named = cuts.flatMap((cut) => piecesOf(cut, input.cloth, choices));
   const plan = planCuts(planInput(input, named));
-  return plan.ok ? { plan, pieces: new Map(named.map((each) => [each.piece.id, each])) } : null;
+  const pieces = new Map(named.map((each) => [each.piece.id, each]));
+  if (plan.ok) return { run: { plan, pieces }, unplaced: [] };
+  return { run: null, unplaced: plan.problems.flatMap((each) => pieces.get(each.pieceId) ?? []) };
 }
 
 /** One thing that is open: how to set it, and the settings worth trying beside the first. */

@@ -5,19 +5,21 @@ import type { Length } from "../units/length.ts";
 import { mod, type NamedPiece, type PlannedCloth, seriesKey } from "./cutPieces.ts";
 import { grainsUp, lengthOfGrains } from "./grains.ts";
 import type { GroupPlan, Run } from "./planGroup.ts";
+import { planNumber } from "./planNumber.ts";
 import type { ClothPlan, LevelPieces, PlannedPiece } from "./quantityTypes.ts";
 
 /** Turns the planner's grains into exact lengths, with the names of what is cut. */
 export function planOfCloth(
-  group: GroupPlan,
+  group: Pick<GroupPlan, "run" | "choices" | "unchosen">,
   cloth: PlannedCloth,
   notForCutting: readonly string[],
+  names: { readonly cloth: string; readonly maker: string | null },
 ): ClothPlan {
   const { run, unchosen } = group;
   const plan = run?.plan ?? null;
   const vertical = cloth.pattern?.vertical ?? 0;
   const saved = plan && unchosen !== null && unchosen > plan.length ? unchosen - plan.length : null;
-  return {
+  const made: Omit<ClothPlan, "number"> = {
     length: lengthOfGrains(plan?.length ?? 0),
     lowerBound: lengthOfGrains(plan?.lowerBound ?? 0),
     start: lengthOfGrains(plan?.start ?? 0),
@@ -40,11 +42,18 @@ export function planOfCloth(
     saved: saved === null ? null : lengthOfGrains(saved),
     chose: choseOf(group),
     levels: levelsOf(group, run, vertical),
+    released: null,
   };
+  const widthMm = cloth.usableWidth.mm.toFraction();
+  return { ...made, number: planNumber(made, { ...names, widthMm }) };
 }
 
 /** Where the first motif stands above the foot of each series of level pieces, as the plan has it. */
-function levelsOf(group: GroupPlan, run: Run | null, vertical: Grains): LevelPieces[] {
+function levelsOf(
+  group: Pick<GroupPlan, "choices">,
+  run: Run | null,
+  vertical: Grains,
+): LevelPieces[] {
   if (!run || vertical === 0) return [];
   const inRegister = [...run.pieces.values()].filter(
     (each) => each.piece.along.rule === "register",
@@ -63,7 +72,7 @@ function levelsOf(group: GroupPlan, run: Run | null, vertical: Grains): LevelPie
   });
 }
 
-function choseOf(group: GroupPlan): ClothPlan["chose"] {
+function choseOf(group: Pick<GroupPlan, "choices">): ClothPlan["chose"] {
   return [
     ...(group.choices.phases.size > 0 ? (["pattern-point"] as const) : []),
     ...(group.choices.instead.size > 0 ? (["welt-shape"] as const) : []),
@@ -115,14 +124,15 @@ function ownColumn(
 
 /** Why a plan is not for cutting yet, each a sentence. */
 export function notForCutting(
-  received: boolean,
+  received: "planned" | "too little" | "no",
   rooms: readonly RoomRecord[],
   estimated: boolean,
   leftOut: number,
   unchosen: readonly string[],
 ): string[] {
   return [
-    ...(received ? [] : ["The cloth has not been received and checked."]),
+    ...(received === "no" ? ["The cloth has not been received and checked."] : []),
+    ...(received === "too little" ? ["What was received does not hold these pieces."] : []),
     ...rooms
       .filter((room) => !room.fields.measured?.checked)
       .map((room) => `The measures of ${room.fields.room} have not been checked on site.`),

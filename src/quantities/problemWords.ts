@@ -1,6 +1,7 @@
 import type { PlanProblem } from "../cutplan/plan.ts";
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { FurnishedItem } from "../room/furnishRoom.ts";
+import type { Length } from "../units/length.ts";
 import { printLength, type UnitSystem } from "../units/printLength.ts";
 import type { RoomCut } from "./cutPieces.ts";
 import { lengthOfGrains } from "./grains.ts";
@@ -11,6 +12,7 @@ export function problemDiagnostic(
   item: FurnishedItem,
   clothName: string,
   units: UnitSystem,
+  longest: Length | null,
 ): Diagnostic {
   const { cut } = problem.from;
   const key = item.kind
@@ -32,7 +34,7 @@ export function problemDiagnostic(
         `${left} is wider than ${clothName} lets it be.`,
         {
           expected,
-          hint: "Choose a wider cloth, make the piece smaller, or give it as two pieces with a join.",
+          hint: `${widest ? `Make it ${widest} wide or less as cut` : "Make the piece smaller"}, give it as two pieces with a join at a named place, ${cut.mayTurn ? "" : "run the cloth sideways if pattern and pile look right so, "}or choose a wider cloth.`,
         },
       );
     case "motif-cannot-be-centred":
@@ -42,7 +44,7 @@ export function problemDiagnostic(
         `${left} finds no whole motif on ${clothName} to stand where it should.`,
         {
           expected,
-          hint: "Make it smaller, let the pattern fall as it will, or correct from-selvedge on the cloth's card.",
+          hint: `${widest ? `Make it ${widest} wide or less as cut` : "Make it smaller"}, let the pattern fall as it will, choose a cloth with its motif nearer the middle, or correct from-selvedge on the cloth's card.`,
         },
       );
     case "longer-than-length":
@@ -51,7 +53,8 @@ export function problemDiagnostic(
         "piece-longer-than-bolt",
         `${left} is longer than a single length of ${clothName}, once a repeat is lost at its beginning.`,
         {
-          hint: "Correct the bolt's length on the cloth's card, or give the piece as two with a join.",
+          expected: longest ? `at most ${printLength(longest, units)} long as cut` : null,
+          hint: `Make it shorter${longest ? ` (${printLength(longest, units)} as cut would do)` : ""}, give it as two with a join at a named place, choose a cloth with longer bolts, or correct the bolt's length on the cloth's card.`,
         },
       );
     default:

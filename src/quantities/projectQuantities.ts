@@ -1,9 +1,10 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { ClothFacts } from "../items/itemKind.ts";
 import type { ProjectRecord, Records } from "../records/records.ts";
-import { type AnyKind, furnishRoom } from "../room/furnishRoom.ts";
+import { type AnyKind, type FurnishedRoom, furnishRoom } from "../room/furnishRoom.ts";
 import type { LookUps } from "../room/lookUps.ts";
 import { boughtOf, staysAsItIs } from "./boughtOf.ts";
-import { clothGroups } from "./clothGroups.ts";
+import { type ClothGroup, clothGroups } from "./clothGroups.ts";
 import { clothQuantity } from "./clothQuantity.ts";
 import { itemDefaults } from "./defaultsUsed.ts";
 import type {
@@ -12,6 +13,8 @@ import type {
   ProjectQuantities,
   RoomMaterial,
 } from "./quantityTypes.ts";
+import { sameMeasures } from "./receiptsFor.ts";
+import { roomsInTwoLots } from "./roomsInTwoLots.ts";
 
 /**
  * What a project needs: every item worked out in its room, and the pieces that one maker cuts from one cloth planned together over
@@ -29,8 +32,16 @@ export function projectQuantities(
   const cloths: ClothQuantity[] = [];
   const groups = clothGroups(rooms);
   const shared = (cloth: string) => groups.filter((each) => each.cloth === cloth).length > 1;
+  const remade = (group: ClothGroup, facts: ClothFacts): ClothGroup => {
+    const cloth = (id: string) => (id === group.cloth ? facts : lookUps.cloth(id));
+    const anew = project.rooms.map((room) =>
+      furnishRoom(records, room, kinds, { ...lookUps, cloth }),
+    );
+    const same = (each: ClothGroup) => each.cloth === group.cloth && each.maker === group.maker;
+    return clothGroups(anew).find(same) ?? group;
+  };
   for (const group of groups) {
-    const context = { records, project, units, cloth: lookUps.cloth, shared };
+    const context = { records, project, units, cloth: lookUps.cloth, shared, remade };
     const found = clothQuantity(group, context);
     if (found.quantity) cloths.push(found.quantity);
     diagnostics.push(...found.diagnostics);
@@ -58,11 +69,33 @@ export function projectQuantities(
     project: project.id,
     room: null,
     rooms,
+    asArrived: asArrived(records, project, kinds, lookUps, rooms, cloths),
     cloths,
     materials,
     items,
-    diagnostics: once(diagnostics),
+    diagnostics: once([...diagnostics, ...roomsInTwoLots(project, rooms, cloths)]),
   };
+}
+
+/** The rooms with the items worked out on what arrived, where that is narrower or repeats otherwise than the cards say. */
+function asArrived(
+  records: Records,
+  project: ProjectRecord,
+  kinds: readonly AnyKind[],
+  lookUps: LookUps,
+  rooms: readonly FurnishedRoom[],
+  cloths: readonly ClothQuantity[],
+): readonly FurnishedRoom[] {
+  const came = new Map(
+    cloths.filter((each) => each.lot !== null).map((each) => [each.cloth, each.facts]),
+  );
+  const differs = [...came].some(([id, facts]) => {
+    const card = lookUps.cloth(id);
+    return card !== null && !sameMeasures(card, facts);
+  });
+  if (!differs) return rooms;
+  const cloth = (id: string) => came.get(id) ?? lookUps.cloth(id);
+  return project.rooms.map((room) => furnishRoom(records, room, kinds, { ...lookUps, cloth }));
 }
 
 /**
@@ -77,6 +110,7 @@ export function roomQuantities(whole: ProjectQuantities, room: string): ProjectQ
     project: whole.project,
     room,
     rooms: whole.rooms.filter((each) => each.plan.room.id === room),
+    asArrived: whole.asArrived.filter((each) => each.plan.room.id === room),
     cloths: whole.cloths
       .filter((each) => ofRoom(each.uses).length > 0)
       .map((each) => ({

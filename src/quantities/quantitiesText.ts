@@ -61,7 +61,16 @@ function clothLines(each: ClothQuantity, units: UnitSystem): string[] {
     lines.push(`  ESTIMATE ${estimate.item}: ${estimate.text}`);
   lines.push(...defaults(each.defaultsUsed.filter((used) => used.room === null)));
   if (plan.pieces.length > 0) {
-    lines.push(plan.forCutting ? "  CUTTING PLAN" : "  CUTTING PLAN: NOT FOR CUTTING");
+    const { released, number } = plan;
+    lines.push(
+      released
+        ? `  CUTTING PLAN ${number}: released to cut by ${released.by}, ${released.on}`
+        : `  CUTTING PLAN ${number}: NOT FOR CUTTING`,
+    );
+    if (plan.forCutting && !released)
+      lines.push(
+        `    All is checked. To release it, add to its receipt in project.md: released: { by: your name, on: the day, plan: ${number} }`,
+      );
     lines.push(...plan.notForCutting.map((why) => `    ${why}`));
     const many = plan.lengths.length > 1;
     for (const piece of plan.pieces) {

@@ -27,6 +27,12 @@ export interface PlannedPiece {
   readonly because: string;
 }
 
+/** Who released a plan for cutting, and when (ISO date). */
+export interface Release {
+  readonly by: string;
+  readonly on: string;
+}
+
 export interface ClothPlan {
   readonly length: Length;
   readonly lowerBound: Length;
@@ -34,7 +40,12 @@ export interface ClothPlan {
   readonly start: Length;
   readonly starts: readonly Length[];
   readonly lengths: readonly Length[];
+  /** Nothing stands against it; the sheet says so only once the studio has released it too. */
   readonly forCutting: boolean;
+  /** Who released it for cutting, and when; null until then, and where the release no longer holds. */
+  readonly released: Release | null;
+  /** A short number that changes with the plan. */
+  readonly number: string;
   /** Why it is not for cutting, each a full sentence; empty where it is. */
   readonly notForCutting: readonly string[];
   readonly pattern: {
@@ -132,6 +143,8 @@ export interface ProjectQuantities {
   /** The room that it was filtered to, or null. */
   readonly room: string | null;
   readonly rooms: readonly FurnishedRoom[];
+  /** The same rooms, their items worked out on the cloths as they came: what makers work to. */
+  readonly asArrived: readonly FurnishedRoom[];
   readonly cloths: readonly ClothQuantity[];
   readonly materials: readonly RoomMaterial[];
   readonly items: readonly ItemQuantity[];

@@ -3,8 +3,8 @@ import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothFacts } from "../items/itemKind.ts";
 import type { ProjectRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
-import type { PlannedCloth } from "./cutPieces.ts";
-import { grainsDown, grainsUp } from "./grains.ts";
+import { mod, type PlannedCloth } from "./cutPieces.ts";
+import { grainsDown, grainsNearest, grainsUp } from "./grains.ts";
 
 type Receipt = NonNullable<ProjectRecord["fields"]["receipts"]>[number];
 
@@ -95,23 +95,60 @@ export function factsOnArrival(
   };
 }
 
+/** True where a cloth came as wide, and with the repeat, that its card says. */
+export function sameMeasures(card: ClothFacts, came: ClothFacts): boolean {
+  const same = (a: Length | null, b: Length | null) => (a && b ? a.equals(b) : a === b);
+  return (
+    same(card.usableWidth, came.usableWidth) &&
+    same(card.repeat?.up ?? null, came.repeat?.up ?? null)
+  );
+}
+
 /**
- * The lengths at hand for the planner. Where the pattern begins on a length is not written down, so just under a repeat may be lost
- * before the point where cutting starts: each length is that much shorter, and a flaw that much longer downwards.
+ * The lengths at hand for the planner. Where `first-motif` says where the pattern begins, the whole length is there, from its cut
+ * end. Where it does not, just under a repeat may be lost before the point where cutting starts: each length is that much shorter,
+ * and a flaw that much longer downwards. A flaw's edges go outwards.
  */
 export function lengthsAtHand(lot: ArrivedLot, cloth: PlannedCloth, start: number): LengthAtHand[] {
   const vertical = cloth.pattern?.vertical ?? 0;
-  return lot.receipts.map(({ receipt }) => ({
-    length: Math.max(0, grainsDown(receipt.length) - vertical),
-    start,
-    flaws: (receipt.flaws ?? []).map((flaw) => {
-      const from = Math.max(0, grainsDown(flaw.from) - vertical);
-      return {
-        x: 0,
-        y: from,
-        width: cloth.usableWidthG,
-        height: grainsUp(flaw.from.plus(flaw.length)) - from,
-      };
-    }),
-  }));
+  return lot.receipts.map(({ receipt }) => {
+    const motif = receipt["first-motif"];
+    const known = motif !== undefined && vertical > 0;
+    const lost = known ? 0 : vertical;
+    return {
+      length: Math.max(0, grainsDown(receipt.length) - lost),
+      // The pattern's origin is a motif's middle.
+      start: known ? mod(-grainsNearest(motif), vertical) : start,
+      flaws: (receipt.flaws ?? []).map((flaw) => {
+        const from = Math.max(0, grainsDown(flaw.from) - lost);
+        const left = flaw["from-left"] ?? Length.zero;
+        const x = Math.min(grainsDown(left), cloth.usableWidthG);
+        const right = flaw.width ? grainsUp(left.plus(flaw.width)) : cloth.usableWidthG;
+        return {
+          x,
+          y: from,
+          width: Math.max(0, Math.min(right, cloth.usableWidthG) - x),
+          height: grainsUp(flaw.from.plus(flaw.length)) - from,
+        };
+      }),
+    };
+  });
+}
+
+/** What is free between flaws that reach from selvedge to selvedge: in all, and the longest run. */
+export function clearOf(lot: ArrivedLot): { readonly all: Length; readonly longest: Length } {
+  const runs = lot.receipts.flatMap(({ receipt }) => {
+    const across = (receipt.flaws ?? [])
+      .filter((flaw) => !flaw["from-left"] && !flaw.width)
+      .sort((a, b) => a.from.compare(b.from));
+    const free: Length[] = [];
+    let from = Length.zero;
+    for (const flaw of across) {
+      if (flaw.from.isMoreThan(from)) free.push(Length.min(flaw.from, receipt.length).minus(from));
+      const end = flaw.from.plus(flaw.length);
+      if (end.isMoreThan(from)) from = Length.min(end, receipt.length);
+    }
+    return [...free, receipt.length.minus(from)];
+  });
+  return { all: Length.sum(runs), longest: Length.max(...runs) };
 }

@@ -84,6 +84,8 @@ export function planJson(plan: ClothPlan): Json {
     startsMm: plan.starts.map(mm),
     forCutting: plan.forCutting,
     notForCutting: [...plan.notForCutting],
+    released: plan.released && { ...plan.released },
+    number: plan.number,
     pattern: plan.pattern && {
       horizontalMm: plan.pattern.horizontal && mm(plan.pattern.horizontal),
       verticalMm: mm(plan.pattern.vertical),

@@ -128,6 +128,24 @@ function startWords(cloth: ClothQuantity, units: UnitSystem): string {
     : `Begin cutting ${printLength(start, units)} above a motif’s middle.`;
 }
 
+/** What still stands before cutting; empty once the plan is released. */
+function openReasons({ plan }: ClothQuantity): readonly string[] {
+  if (plan.released || plan.notForCutting.length > 0) return plan.notForCutting;
+  return ["All is checked; the studio has still to release this plan."];
+}
+
+function releasedWords({ plan }: ClothQuantity, language: Language): string {
+  if (!plan.released) return "";
+  return `Released to cut by ${plan.released.by}, ${dateInWords(plan.released.on, language)}.`;
+}
+
+/** The items as the maker makes them: worked out on the cloth that came, where it came otherwise than its card says. */
+function madeOnArrival(data: ProjectData, room: RoomData, item: ItemData): ItemData {
+  const rooms = data.quantities.asArrived.find((r) => r.plan.room.id === room.record.id);
+  const made = rooms?.items.find((i) => i.record.id === item.record.id)?.made;
+  return made ? { ...item, made } : item;
+}
+
 function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: string) {
   const units = data.studio.fields.units;
   const rooms = new Set(cloth.plan.pieces.map((p) => p.room));
@@ -148,7 +166,9 @@ function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: string) {
     start: marked(startWords(cloth, units)),
     rows: cutRows(cloth, units, rooms.size > 1, data),
     lot: cloth.lot ?? "not yet received",
-    notForCutting: cloth.plan.notForCutting,
+    number: cloth.plan.number,
+    notForCutting: openReasons(cloth),
+    released: releasedWords(cloth, data.studio.fields.language),
     estimates: cloth.estimates.map((e) => marked(e.text)),
   };
 }
@@ -190,7 +210,9 @@ function objectName(data: ProjectData, item: ItemData): string {
 
 /** The specification sheet of one maker for one room, or null where the room gives that maker nothing to make. */
 export function sheetPage(data: ProjectData, room: RoomData, maker: string): Page | null {
-  const items = room.items.filter((i) => i.maker === maker && isWork(i));
+  const items = room.items
+    .filter((i) => i.maker === maker && isWork(i))
+    .map((i) => madeOnArrival(data, room, i));
   if (items.length === 0) return null;
   const { project, studio } = data;
   const fields = studio.fields;
@@ -207,14 +229,16 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
         c.estimates.some((e) => e.room === room.record.id)),
   );
   const notChecked = !room.record.fields.measured?.checked;
-  const reasons = [...new Set(cloths.flatMap((c) => c.plan.notForCutting))];
+  const reasons = [...new Set(cloths.flatMap(openReasons))];
+  const releases = [...new Set(cloths.map((c) => releasedWords(c, language)).filter(Boolean))];
+  const released = reasons.length === 0 ? releases.join(" ") : "";
   const sheetCount = items.length;
   const model = {
     kind: "sheet",
     style: runningWords(
       `${project.fields.project}, ${roomName.toLowerCase()}`,
       `${card.name}, ${issueWords(data)}`,
-      reasons.length > 0 ? "NOT FOR CUTTING" : "",
+      reasons.length > 0 ? "NOT FOR CUTTING" : released ? "Released to cut" : "",
     ),
     letter: fields.paper === "a3" ? "a4-page" : "letter-page",
     maker: card.name,
@@ -231,6 +255,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
       ? `Measured by ${room.record.fields.measured.by}, ${dateInWords(room.record.fields.measured.on, language)}${notChecked ? "; not yet check-measured" : `; check-measured ${dateInWords(room.record.fields.measured.checked as string, language)}`}.`
       : "Not yet measured.",
     reasons,
+    released,
     items: items.map((item, at) => {
       const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
       const sheet = entry?.sheet(item.record.fields as never, item.made as never, context);

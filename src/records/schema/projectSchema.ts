@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { amountField } from "../../fields/amountField.ts";
 import { instalmentField } from "../../fields/instalmentField.ts";
-import { positiveLengthField } from "../../fields/lengthField.ts";
+import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
 import {
   dateField,
   listField,
@@ -186,6 +186,13 @@ export const projectSchema = z.strictObject({
         repeat: positiveLengthField()
           .optional()
           .meta({ description: "its repeat along the length as measured", examples: [`25 1/4"`] }),
+        "first-motif": lengthField()
+          .optional()
+          .meta({
+            description:
+              "from its cut end up to the middle of the first motif of the column nearest the left selvedge; without it a repeat is kept back, since the pattern may begin anywhere",
+            examples: [`9 1/2"`],
+          }),
         on: dateField().optional().meta({ description: "when it came" }),
         flaws: z
           .array(
@@ -198,6 +205,13 @@ export const projectSchema = z.strictObject({
                 description: "how long the flaw is",
                 examples: [`6"`],
               }),
+              "from-left": lengthField().optional().meta({
+                description:
+                  "from the left selvedge to the flaw; it reaches from selvedge to selvedge where nothing is said",
+              }),
+              width: positiveLengthField().optional().meta({
+                description: "how wide it is; to the right selvedge where nothing is said",
+              }),
               what: textField()
                 .optional()
                 .meta({ description: "what is wrong", examples: ["slub"] }),
@@ -205,6 +219,24 @@ export const projectSchema = z.strictObject({
           )
           .optional()
           .meta({ description: "what must be cut around" }),
+        released: z
+          .strictObject({
+            by: textField().meta({ description: "who looked at the plan and released it" }),
+            on: dateField().meta({ description: "when" }),
+            plan: textField()
+              .optional()
+              .meta({
+                description:
+                  "the plan's number, as printed on the sheet: a plan that has changed since is not released",
+                examples: ["4KQ7-2B"],
+              }),
+          })
+          .optional()
+          .meta({
+            description:
+              "the studio's word that this cloth may be cut by its plan; until then the sheet says NOT FOR CUTTING",
+            examples: ["{ by: Ada Wren, on: 2026-12-01, plan: 4KQ7-2B }"],
+          }),
       }),
     )
     .optional()
