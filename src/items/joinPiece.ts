@@ -1,3 +1,4 @@
+import Fraction from "fraction.js";
 import type { Length } from "../units/length.ts";
 import type { AlongMatch, ClothFacts, ItemCut } from "./itemKind.ts";
 import { planStrips } from "./joinStrips.ts";
@@ -58,6 +59,30 @@ export function joinPiece(
 }
 
 /**
+ * What stands in the middle of a whole width: a motif (to a twentieth of the repeat across) or the gap between two, and whether that
+ * column of a half-drop hangs half a repeat off the one that the card names.
+ */
+export function middleOfWidth(facts: ClothFacts | null): {
+  readonly motif: boolean;
+  readonly shift: 0 | 1;
+} {
+  const across = facts?.repeat?.across ?? null;
+  if (!facts?.usableWidth || !across) return { motif: true, shift: 0 };
+  const first = facts.repeat?.fromSelvedge ?? across.dividedBy(2);
+  const columns = facts.usableWidth.dividedBy(2).minus(first).over(across);
+  const nearest = columns.add(new Fraction(1, 2)).floor();
+  const motif = columns.sub(nearest).abs().compare(new Fraction(1, 20)) <= 0;
+  const odd = nearest.mod(2).compare(0) !== 0;
+  return { motif, shift: facts.repeat?.match === "half-drop" && odd ? 1 : 0 };
+}
+
+/** Said of a joined piece that was to have its motif in the middle, where a gap stands in the middle of the width; null where none does. */
+export function gapQuestion(facts: ClothFacts | null, words: string): string | null {
+  if (!facts || middleOfWidth(facts).motif) return null;
+  return `On ${facts.name} no motif stands in the middle of the width, so the joined ${words} has the gap between two there: is that so wished?`;
+}
+
+/**
  * The cuts of a joined piece: the whole width selvedge to selvedge, strips cut against the selvedge that joins, all in register, so
  * that the pattern runs on across the joins. `centred` puts a motif's middle at half the height; else the parts are level with each
  * other. Cloth without a match lies as it will.
@@ -71,8 +96,9 @@ export function joinedCuts(
 ): ItemCut[] {
   const matched = facts?.repeat != null && facts.repeat.match !== "free";
   const shifts = facts ? selvedgeMatch(facts).shifts : false;
+  const middle = centred ? middleOfWidth(facts).shift : 0;
   return parts.map((part): ItemCut => {
-    const joined = shifts ? part.step % 2 : 0;
+    const joined = (middle + (shifts ? part.step : 0)) % 2;
     const along: AlongMatch = !matched
       ? { how: "free" }
       : centred

@@ -165,9 +165,17 @@ test("joined pattern meets at the selvedge: strips on half-drop cloth begin half
     { how: "whole-width" },
     { how: "selvedge", side: "left" },
   ]);
+  // Columns at 9, 27 and 45 in: the middle one hangs half a repeat off the first, so the whole width is the one that is shifted.
   expect(made.cuts.map((c) => c.along)).toEqual(
-    [1, 0, 1].map((joined) => ({ how: "motif-at", aboveFoot: Length.inches(15), joined })),
+    [0, 1, 0].map((joined) => ({ how: "motif-at", aboveFoot: Length.inches(15), joined })),
   );
+  // Fern has its columns at 13 1/2 and 40 1/2 in: a gap stands in the middle of its width.
+  const gap = make("sofa", {
+    cloth: "fern",
+    pieces: [{ piece: "inside-back", size: '74" x 26"', centred: "yes", join: "both-sides" }],
+  });
+  expect(gap.questions.join(" ")).toContain("no motif stands in the middle");
+  expect(made.questions.join(" ")).not.toContain("no motif stands");
   const level = make("sofa", {
     cloth: "fern",
     pieces: [{ piece: "outside-back", size: '80" x 26"', join: "both-sides" }],

@@ -5,7 +5,7 @@ import { printLength, printSize } from "../../units/printLength.ts";
 import { centredPlace } from "../centredMotif.ts";
 import { type EdgeWelt, edgeWelt, weltCut, weltWorking } from "../edgeWelt.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed, WorkingLine } from "../itemKind.ts";
-import { joinedCuts, joinPiece } from "../joinPiece.ts";
+import { gapQuestion, joinedCuts, joinPiece } from "../joinPiece.ts";
 import { cordNeed } from "../welt.ts";
 import { type Bolster, bolsterOf } from "./bolster.ts";
 import {
@@ -211,6 +211,8 @@ export function makeCushion(
     const parts = partsOn(piece.cloth, [piece.width, piece.height]);
     if (!parts) return [piece];
     const centredHere = piece.surface === "face" ? face.centred : backCentred;
+    const gap = centredHere ? gapQuestion(context.cloth(piece.cloth), piece.piece) : null;
+    if (gap) questions.push(gap);
     const series = `${fields.cushion}, ${piece.piece}`;
     const whole = parts.find((x) => x.selvedge === null);
     const strips = parts.filter((x) => x.selvedge !== null);

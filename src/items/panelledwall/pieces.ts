@@ -13,7 +13,7 @@ import type {
   WallRun,
   WorkingLine,
 } from "../itemKind.ts";
-import { type JoinedPart, joinedCuts, joinPiece } from "../joinPiece.ts";
+import { gapQuestion, type JoinedPart, joinedCuts, joinPiece } from "../joinPiece.ts";
 import { layPanels, type Panel } from "./layout.ts";
 import { type MouldingNeed, mouldingNeed } from "./moulding.ts";
 import type { PanelledWallFields } from "./schema.ts";
@@ -314,6 +314,8 @@ export function makePanelledWall(
         questions.push(
           `The ${name} is wider than its cloth and nothing is said of joins: a whole width in the middle and equal strips at the sides are taken.`,
         );
+      const gap = parts && centred ? gapQuestion(facts, name) : null;
+      if (gap) questions.push(gap);
       const base = {
         piece: name,
         surface: "panel",

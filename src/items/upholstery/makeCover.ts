@@ -2,6 +2,7 @@ import Fraction from "fraction.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { printCloth, printLength } from "../../units/printLength.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed, WorkingLine } from "../itemKind.ts";
+import { gapQuestion } from "../joinPiece.ts";
 import { cordNeed } from "../welt.ts";
 import { type CoverPiece, coverCuts, coverPiece } from "./coverPiece.ts";
 import { type CoverWelt, coverWelt, weltCut, weltWorking } from "./coverWelt.ts";
@@ -114,6 +115,11 @@ export function makeCover(job: CoverJob, ask: RangeAsk | null, context: ItemCont
     questions.push(`The ${job.thing}'s pieces are not measured: the cloth is only an estimate.`);
   }
   for (const piece of pieces) {
+    const gap =
+      piece.parts && piece.centred
+        ? gapQuestion(context.cloth(piece.cloth), pieceWords(piece.piece))
+        : null;
+    if (gap) questions.push(gap);
     if (piece.parts && context.cloth(piece.cloth)?.nap)
       questions.push(
         `Where may the joins of the ${pieceWords(piece.piece)} show? Pile shows a seam.`,

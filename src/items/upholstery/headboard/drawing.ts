@@ -131,8 +131,9 @@ function workshop(
     let at = mid - main.cut[0].toMm() / 2;
     for (const [n, part] of main.parts.slice(0, -1).entries()) {
       at += part.width.toMm() - turning * (n === 0 ? 1 : 2);
-      if (at > 0 && at < s.width)
-        seams.push(stroke(line(at, s.rise * 0.6 + s.inset, at, s.height), "seam"));
+      const x = mid + (at - mid) / made.takeUp;
+      if (x > 0 && x < s.width)
+        seams.push(stroke(line(x, s.rise * 0.6 + s.inset, x, s.height), "seam"));
     }
     if (wholes.length === 0) seams.length = 0;
   }

@@ -14,6 +14,8 @@ export interface HeadboardMade extends CoverMade {
   readonly border: Length | null;
   /** How far an arched head rises above its ends; zero of a straight one. */
   readonly rise: Length;
+  /** Cloth over finished width on the face: more than one under deep buttons. For drawing the joins. */
+  readonly takeUp: number;
 }
 
 /**
@@ -118,8 +120,7 @@ export function makeHeadboard(fields: HeadboardFields, context: ItemContext): He
       ...(rough
         ? []
         : [
-            sized("board", made.count, [width, height], units),
-            sized("foam for the face", made.count, [width, height], units),
+            sized("board, and foam for its face,", made.count, [width, height], units),
             sized(
               "wadding",
               made.count,
@@ -146,5 +147,9 @@ export function makeHeadboard(fields: HeadboardFields, context: ItemContext): He
     size,
     border,
     rise,
+    takeUp:
+      fields.buttoning === "deep" && fields.buttons !== undefined
+        ? context.ratio("buttoning").valueOf()
+        : 1,
   };
 }
