@@ -10,7 +10,7 @@ export const blindSchema = z.strictObject({
   type: wordField(["roman", "hobbled"], { "soft-fold": "hobbled" }).optional().meta({
     description: "hobbled: its folds stay when it is let down; roman where nothing is said",
   }),
-  cloth: refField("a cloth"),
+  cloth: refField("a cloth").meta({ description: "the cloth of its face" }),
   mount: wordField(["inside", "outside"]).optional().meta({
     description:
       "inside the recess, or outside it; inside where nothing is said and the window has a recess",
@@ -21,12 +21,18 @@ export const blindSchema = z.strictObject({
   drop: positiveLengthField()
     .optional()
     .meta({ description: "finished drop; else from the window" }),
-  lining: refField("a lining").optional(),
-  interlining: refField("an interlining").optional(),
+  lining: refField("a lining")
+    .optional()
+    .meta({ description: "its lining; unlined where nothing is said" }),
+  interlining: refField("an interlining")
+    .optional()
+    .meta({ description: "a layer between face and lining; none where nothing is said" }),
   operation: wordField(["cordless", "cord", "chain", "motor"])
     .optional()
     .meta({ description: "cordless where nothing is said" }),
-  side: wordField(["left", "right"]).optional(),
+  side: wordField(["left", "right"]).optional().meta({
+    description: "on which side the cord, chain or motor is, as one looks at it from inside",
+  }),
 });
 
 export type BlindFields = z.output<typeof blindSchema>;

@@ -24,8 +24,10 @@ export const HEADINGS = [
 export const curtainsSchema = z.strictObject({
   curtains: textField().meta({ description: "their title, for example the window's name" }),
   ...itemBase,
-  cloth: refField("a cloth"),
-  mount: wordField(["inside", "outside"]).optional(),
+  cloth: refField("a cloth").meta({ description: "the cloth of their face" }),
+  mount: wordField(["inside", "outside"])
+    .optional()
+    .meta({ description: "inside the recess, or outside it; outside where nothing is said" }),
   pole: positiveLengthField().optional().meta({
     description:
       "length of the pole or track between its finials or ends; else the opening and what stands beyond it at each side",
@@ -49,16 +51,23 @@ export const curtainsSchema = z.strictObject({
     "tab-top": "tab",
     "rod-pocket": "slot",
     wave: "s-fold",
+  }).meta({ description: "how the top is made" }),
+  fullness: ratioField().optional().meta({
+    description:
+      "flat width over the width to be covered; the usual one of its heading where nothing is said",
   }),
-  fullness: ratioField().optional(),
   pleats: countField(2, 500)
     .optional()
     .meta({ description: "pinch or goblet pleats of one curtain; else by the widest space" }),
   panels: wordField(["pair", "single", "single-left", "single-right"])
     .optional()
     .meta({ description: "a pair where nothing is said" }),
-  lining: refField("a lining").optional(),
-  interlining: refField("an interlining").optional(),
+  lining: refField("a lining")
+    .optional()
+    .meta({ description: "its lining; unlined where nothing is said" }),
+  interlining: refField("an interlining")
+    .optional()
+    .meta({ description: "a layer between face and lining; none where nothing is said" }),
   "half-widths": yesNoField()
     .optional()
     .meta({ description: "no: whole widths only; a pair may else have half widths" }),
@@ -67,13 +76,24 @@ export const curtainsSchema = z.strictObject({
     .meta({ description: "yes: the cloth runs sideways, so that the widths need no joins" }),
   edge: z
     .strictObject({
-      trim: refField("a trim").optional(),
-      where: wordField(["leading", "all-round", "hem"]).optional(),
+      trim: refField("a trim").optional().meta({ description: "the trim's card" }),
+      where: wordField(["leading", "all-round", "hem"]).optional().meta({
+        description:
+          "along the leading edges, all round, or along the hem; the leading edges where nothing is said",
+      }),
     })
-    .optional(),
-  hem: lengthField().optional(),
-  "heading-turn": lengthField().optional(),
-  return: lengthField().optional(),
+    .optional()
+    .meta({ description: "a trim sewn to the edges" }),
+  hem: lengthField().optional().meta({
+    description:
+      "cloth turned up for the hem, both turns together, in place of the maker's or studio's allowance",
+  }),
+  "heading-turn": lengthField()
+    .optional()
+    .meta({ description: "cloth turned down for the heading, in place of the allowance" }),
+  return: lengthField()
+    .optional()
+    .meta({ description: "from the front of the pole or track back to the wall, at each end" }),
   overlap: lengthField()
     .optional()
     .meta({ description: "how far the two curtains cross in the middle, in all" }),

@@ -10,7 +10,7 @@ export const CUSHION_FORMS = ["knife", "flange", "box", "bolster"] as const;
 export const cushionSchema = z.strictObject({
   cushion: textField().meta({ description: "its title" }),
   ...itemBase,
-  cloth: refField("a cloth"),
+  cloth: refField("a cloth").meta({ description: "the cloth of its face" }),
   back: refField("a cloth")
     .optional()
     .meta({ description: "the back's cloth; the same where nothing is said" }),
@@ -45,9 +45,11 @@ export const cushionSchema = z.strictObject({
     .union([
       wordField(["knife"]),
       z.strictObject({
-        welt: refField("a cloth"),
-        cord: lengthField().optional(),
-        cut: wordField(["bias", "straight"]).optional(),
+        welt: refField("a cloth").meta({ description: "the cloth that covers the cord" }),
+        cord: lengthField().optional().meta({ description: "thickness of the cord" }),
+        cut: wordField(["bias", "straight"])
+          .optional()
+          .meta({ description: "on the bias, or straight; bias where nothing is said" }),
       }),
     ])
     .optional()
@@ -59,8 +61,12 @@ export const cushionSchema = z.strictObject({
     description:
       "as it falls where nothing is said: a back that is seldom seen takes less cloth so",
   }),
-  filling: wordField(["feather", "fibre", "foam"]).optional(),
-  closure: wordField(["zip", "envelope", "sewn"]).optional(),
+  filling: wordField(["feather", "fibre", "foam"])
+    .optional()
+    .meta({ description: "what it is filled with" }),
+  closure: wordField(["zip", "envelope", "sewn"])
+    .optional()
+    .meta({ description: "how it opens; a zip where nothing is said" }),
 });
 
 export type CushionFields = z.output<typeof cushionSchema>;

@@ -16,11 +16,15 @@ import { coverageField, tinField } from "./fields.ts";
 export const paintSchema = z.strictObject({
   paint: textField().meta({ description: "its title" }),
   ...itemBase,
-  on: z.union([wordField(["walls", "ceiling", "woodwork"]), listField(refField("a wall"))]),
-  colour: colourField(),
+  on: z.union([wordField(["walls", "ceiling", "woodwork"]), listField(refField("a wall"))]).meta({
+    description: "what is painted: all walls, the ceiling, the woodwork, or a list of walls",
+  }),
+  colour: colourField().meta({ description: "the colour as a screen shows it; in quotes" }),
   name: textField().optional().meta({ description: "what you call the colour" }),
-  finish: textField().optional(),
-  coats: countField(1, 6).optional(),
+  finish: textField().optional().meta({ description: "its sheen, in the maker's words" }),
+  coats: countField(1, 6)
+    .optional()
+    .meta({ description: "how many coats; the studio's usual number where nothing is said" }),
   coverage: coverageField()
     .optional()
     .meta({ description: "the tin's own: 12 m2/l or 400 sq ft/gal" }),
@@ -33,7 +37,9 @@ export const paintSchema = z.strictObject({
   skirting: positiveLengthField()
     .optional()
     .meta({ description: "height of the baseboard, for woodwork" }),
-  surface: wordField(["smooth", "rough", "bare"]).optional(),
+  surface: wordField(["smooth", "rough", "bare"])
+    .optional()
+    .meta({ description: "what it is painted on; a rough or bare wall takes more" }),
 });
 
 export type PaintFields = z.output<typeof paintSchema>;

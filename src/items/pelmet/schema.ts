@@ -13,7 +13,7 @@ import {
 export const pelmetSchema = z.strictObject({
   pelmet: textField().meta({ description: "its title" }),
   ...itemBase,
-  cloth: refField("a cloth"),
+  cloth: refField("a cloth").meta({ description: "the cloth of its front" }),
   mount: wordField(["inside", "outside"])
     .optional()
     .meta({ description: "between the walls of the recess, or outside it, where nothing is said" }),
@@ -56,7 +56,9 @@ export const pelmetSchema = z.strictObject({
   padding: refField("an interlining")
     .optional()
     .meta({ description: "soft layer between stiffening and cloth" }),
-  lining: refField("a lining").optional(),
+  lining: refField("a lining")
+    .optional()
+    .meta({ description: "its lining; unlined where nothing is said" }),
   railroad: yesNoField()
     .optional()
     .meta({ description: "yes: the cloth runs sideways, so that it needs no joins" }),

@@ -9,7 +9,7 @@ export const VALANCE_HEADINGS = ["gathered", "pencil-pleat", "pinch-pleat", "box
 export const valanceSchema = z.strictObject({
   valance: textField().meta({ description: "its title" }),
   ...itemBase,
-  cloth: refField("a cloth"),
+  cloth: refField("a cloth").meta({ description: "the cloth of its face" }),
   mount: wordField(["inside", "outside"])
     .optional()
     .meta({ description: "between the walls of the recess, or outside it, where nothing is said" }),
@@ -35,12 +35,16 @@ export const valanceSchema = z.strictObject({
     pinch: "pinch-pleat",
     box: "box-pleat",
     "box-pleats": "box-pleat",
-  }),
+  }).meta({ description: "how its top is made" }),
   fullness: ratioField()
     .optional()
     .meta({ description: "flat cloth for each length of board; else the heading's usual one" }),
-  lining: refField("a lining").optional(),
-  interlining: refField("an interlining").optional(),
+  lining: refField("a lining")
+    .optional()
+    .meta({ description: "its lining; unlined where nothing is said" }),
+  interlining: refField("an interlining")
+    .optional()
+    .meta({ description: "a layer between face and lining; none where nothing is said" }),
   "lowest-motif": lengthField().optional().meta({
     description: "from the finished lower edge up to the middle of the lowest whole motif",
   }),

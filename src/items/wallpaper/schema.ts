@@ -12,10 +12,16 @@ export const wallpaperSchema = z.strictObject({
     .union([
       wordField(["walls"]),
       z.strictObject({
-        wall: refField("a wall"),
-        "from-left": lengthField().optional(),
-        width: positiveLengthField().optional(),
-        breast: wordField(["face", "face-and-sides"]).optional(),
+        wall: refField("a wall").meta({ description: "the wall" }),
+        "from-left": lengthField().optional().meta({
+          description: "from the wall's left end, seen from inside, to the left edge of the part",
+        }),
+        width: positiveLengthField()
+          .optional()
+          .meta({ description: "width of the part; the whole wall where nothing is said" }),
+        breast: wordField(["face", "face-and-sides"])
+          .optional()
+          .meta({ description: "the wall's chimney breast alone: its face, or its sides too" }),
       }),
       listField(refField("a wall")),
     ])
