@@ -28,6 +28,31 @@ export function drawFolds(folds: Folds, pencase: Pencase): string {
   return parts.join("");
 }
 
+/** How much of its width the cloth still has at a height: drawn in smoothly to its waist, and opening again a little below it. */
+function shareAt(folds: Folds, y: number): number {
+  const { waist } = folds;
+  if (!waist) return 1;
+  const least = Math.min(1, waist.width / folds.width);
+  const above = Math.max(0, (y - folds.y) / (waist.y - folds.y));
+  if (y <= waist.y) return 1 - (1 - least) * above ** 2.2;
+  const below = (y - waist.y) / (folds.y + folds.height - waist.y);
+  return least + (1 - least) * 0.62 * Math.sin((Math.min(1, below * 1.25) * Math.PI) / 2);
+}
+
+/** A place on the hanging cloth once it is drawn in about its middle. */
+function drawnIn(folds: Folds, x: number, y: number): Point {
+  const middle = folds.x + folds.width / 2;
+  return [middle + (x - middle) * shareAt(folds, y), y];
+}
+
+/** Points down one side, as many as its curve needs. */
+function side(folds: Folds, x: number, from: number, to: number): Point[] {
+  if (!folds.waist) return [[x, to]];
+  return Array.from({ length: 28 }, (_, at) =>
+    drawnIn(folds, x, from + ((to - from) * (at + 1)) / 28),
+  );
+}
+
 /** The cloth's edge: three straight sides, and a foot that waves with the folds. */
 function outlineOf(folds: Folds, cloth: FoldedCloth, pencase: Pencase): string {
   const { x, y, width, height, hem } = folds;
@@ -37,23 +62,29 @@ function outlineOf(folds: Folds, cloth: FoldedCloth, pencase: Pencase): string {
     [x + width, y],
   ];
   if (hem === "straight") {
-    points.push([x + width, foot], [x, foot]);
+    points.push(...side(folds, x + width, y, foot), drawnIn(folds, x, foot));
+    if (folds.waist) points.push(...side(folds, x, foot, y));
     return polyline(points, true);
   }
   // It never dips under the given foot: cloth that clears the floor must be seen to clear it.
   const wave = pencase.paper(WAVE_MM);
   const middle = foot - wave;
+  if (folds.waist) points.push(...side(folds, x + width, y, middle - wave));
   for (let fold = cloth.edges.length - 2; fold >= 0; fold -= 1) {
     const left = cloth.edges[fold] as number;
     const pitch = (cloth.edges[fold + 1] as number) - left;
     for (let step = 12; step >= 1; step -= 1) {
-      points.push([
-        left + (pitch * step) / 12,
-        middle - wave * Math.cos((2 * Math.PI * step) / 12),
-      ]);
+      points.push(
+        drawnIn(
+          folds,
+          left + (pitch * step) / 12,
+          middle - wave * Math.cos((2 * Math.PI * step) / 12),
+        ),
+      );
     }
   }
-  points.push([x, middle - wave]);
+  points.push(drawnIn(folds, x, middle - wave));
+  if (folds.waist) points.push(...side(folds, x, middle - wave, y));
   return polyline(points, true);
 }
 
@@ -129,6 +160,12 @@ function creases(folds: Folds, cloth: FoldedCloth, pencase: Pencase): string {
   const room = foot - head;
   const lines = cloth.edges.slice(1, -1).map((x, at) => {
     const short = Math.min(room * 0.4, pencase.paper(4 + 22 * unevenness(at + 31)));
+    if (folds.waist) {
+      const fall = foot - short - head;
+      return polyline(
+        Array.from({ length: 25 }, (_, step) => drawnIn(folds, x, head + (fall * step) / 24)),
+      );
+    }
     return `M${figure(x)} ${figure(head)}V${figure(foot - short)}`;
   });
   return lines.length > 0

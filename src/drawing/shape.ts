@@ -65,6 +65,8 @@ export type Shape =
       readonly originX: number;
       readonly originY: number;
       readonly hem: "wavy" | "straight";
+      /** Where a tie-back holds it: the folds draw in to this width about their middle. */
+      readonly waist?: { readonly y: number; readonly width: number };
       /** Hairlines falling from the valleys, as from a pleated heading; false where another heading draws its own. */
       readonly creases?: boolean;
     }

@@ -27,6 +27,11 @@ export function boughtLength(
   };
 }
 
+/** Bought by the piece, its noun in the right number: `1 foot ring, 14″`, `2 foot rings, 14″`. */
+export function boughtEach(noun: string, rest: string, count: number): MaterialNeed {
+  return boughtPieces(`${noun}${count === 1 ? "" : "s"}${rest}`, count);
+}
+
 /** Bought by the piece. */
 export function boughtPieces(
   what: string,

@@ -5,6 +5,8 @@ export const CAUTION_CODES = [
   "lead-paint",
   "heavy-hanging",
   "small-parts",
+  "lamp-heat",
+  "way-out",
 ] as const;
 export type CautionCode = (typeof CAUTION_CODES)[number];
 
@@ -52,6 +54,16 @@ const COMMON: Readonly<
     text: "Small parts: choking hazard for young children. Sew hem weights into closed pockets, never loose, and free of lead; leave weights, buttons and beads out where small children can reach them.",
     source: "common practice, no source",
   },
+  "lamp-heat": {
+    word: "Heat of the lamp.",
+    text: "A lamp can scorch or light the cloth round it. Keep every part of the shade as far from the lamp as the lamp's and the fitting's makers state, never pass the wattage that they allow, and write that figure on the shade. A lamp that stays cool is the safer choice. Fittings and flex are for a licensed electrician.",
+    source: "common practice, no source",
+  },
+  "way-out": {
+    word: "Way out.",
+    text: "A curtain at a door must not hide it, catch in it or trail where people walk. Ask whether the door is a way out in a fire before a curtain is hung there.",
+    source: "common practice, no source",
+  },
 };
 
 /** What one kind of item adds, before the deference. */
@@ -71,6 +83,10 @@ const MORE: Readonly<Partial<Record<CautionCode, Readonly<Record<string, string 
       "Cloth stretched on a wall is a wall lining: in many places it has rules of its own, and in rooms open to the public always.",
     cushion:
       "In some countries scatter cushions and their fillings fall under the furniture rules.",
+  },
+  cords: {
+    tieback:
+      "A tie-back is a loop too: let it be unhooked at both ends, and keep it away from cots and beds.",
   },
   "lead-paint": {
     wallpaper: "Stripping old paper disturbs the paint beneath it.",

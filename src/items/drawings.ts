@@ -3,10 +3,12 @@ import { curtainsDrawing } from "./curtains/drawing.ts";
 import { cushionDrawing } from "./cushion/drawing.ts";
 import { seatPadDrawing } from "./cushion/seatpad/drawing.ts";
 import type { ItemDrawing } from "./itemDrawing.ts";
+import { lampshadeDrawing } from "./lampshade/drawing.ts";
 import { objectDrawing } from "./object/drawing.ts";
 import { paintDrawing } from "./paint/drawing.ts";
 import { panelledWallDrawing } from "./panelledwall/drawing.ts";
 import { pelmetDrawing } from "./pelmet/drawing.ts";
+import { tiebackDrawing } from "./tieback/drawing.ts";
 import { armchairDrawing } from "./upholstery/armchair/drawing.ts";
 import { diningChairDrawing } from "./upholstery/diningchair/drawing.ts";
 import { dropInDrawing } from "./upholstery/dropin/drawing.ts";
@@ -20,6 +22,8 @@ import { wallpaperDrawing } from "./wallpaper/drawing.ts";
 export const ITEM_DRAWINGS: readonly ItemDrawing[] = [
   curtainsDrawing as ItemDrawing,
   blindDrawing as ItemDrawing,
+  tiebackDrawing as ItemDrawing,
+  lampshadeDrawing as ItemDrawing,
   pelmetDrawing as ItemDrawing,
   valanceDrawing as ItemDrawing,
   cushionDrawing as ItemDrawing,

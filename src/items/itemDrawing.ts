@@ -8,6 +8,8 @@ export interface DrawingContext {
   readonly language: "en-US" | "en-GB";
   readonly cloth: (id: string) => ClothFacts | null;
   readonly object: (id: string) => ObjectFacts | null;
+  /** How other items of the room change its look: a lamp whose shade is an item of its own, curtains that tie-backs hold. */
+  readonly look?: { readonly bare?: boolean; readonly heldAboveFloorMm?: number };
 }
 
 /** One heading of the words column of a specification sheet, with its short lines. */

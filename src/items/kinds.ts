@@ -3,10 +3,12 @@ import { curtainsKind } from "./curtains/kind.ts";
 import { cushionKind } from "./cushion/kind.ts";
 import { seatPadKind } from "./cushion/seatpad/kind.ts";
 import type { ItemKind } from "./itemKind.ts";
+import { lampshadeKind } from "./lampshade/kind.ts";
 import { objectKind } from "./object/kind.ts";
 import { paintKind } from "./paint/kind.ts";
 import { panelledWallKind } from "./panelledwall/kind.ts";
 import { pelmetKind } from "./pelmet/kind.ts";
+import { tiebackKind } from "./tieback/kind.ts";
 import { armchairKind } from "./upholstery/armchair/kind.ts";
 import { diningChairKind } from "./upholstery/diningchair/kind.ts";
 import { dropInKind } from "./upholstery/dropin/kind.ts";
@@ -20,6 +22,8 @@ import { wallpaperKind } from "./wallpaper/kind.ts";
 export const ITEM_KINDS: readonly ItemKind[] = [
   curtainsKind as ItemKind,
   blindKind as ItemKind,
+  tiebackKind as ItemKind,
+  lampshadeKind as ItemKind,
   pelmetKind as ItemKind,
   valanceKind as ItemKind,
   cushionKind as ItemKind,

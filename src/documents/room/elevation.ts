@@ -35,6 +35,9 @@ function asLength(mm: number): Length {
   return Length.mm((Math.round(mm * 10) / 10).toString());
 }
 
+/** What lies on another item has no dimension of its own. */
+const WORN: ReadonlySet<string> = new Set(["cushion", "tieback", "lampshade"]);
+
 /** Chains above the wall: what hangs and stands there from left to right, then the whole; its height at the right. */
 function dimensionsOf(
   wall: Wall,
@@ -43,7 +46,7 @@ function dimensionsOf(
   units: UnitSystem,
 ): Dimension[] {
   const length = wall.length.toMm();
-  const main = items.filter((i) => i.item.kind.kind !== "cushion" && i.width > 200);
+  const main = items.filter((i) => !WORN.has(i.item.kind.kind) && i.width > 200);
   const taken: { from: number; to: number }[] = [];
   for (const item of [...main].sort((a, b) => b.width - a.width)) {
     const box = {
@@ -196,7 +199,10 @@ function labelsOf(
     const chair =
       item.kind.kind === "armchair" &&
       !items.some((i) => i !== standing && i.y < y + height * 0.5 && i.front > standing.front);
-    const foot = item.kind.kind === "blind" || chair ? y + height * 0.45 : y + height;
+    const foot =
+      chair || ["blind", "pelmet", "valance"].includes(item.kind.kind)
+        ? y + height * 0.45
+        : y + height;
     return [
       {
         id: item.record.id,

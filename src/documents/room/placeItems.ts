@@ -4,6 +4,7 @@ import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { ITEM_DRAWINGS } from "../../items/drawings.ts";
 import type { DrawingContext } from "../../items/itemDrawing.ts";
 import type { ItemData, RoomData } from "../projectData.ts";
+import { itemsOn, lookOf, tiebacksRound } from "./hangOn.ts";
 
 /** An item where it stands before a wall, in millimetres from the wall's upper left corner as seen from inside. */
 export interface StandingItem {
@@ -140,6 +141,77 @@ function cushionsOn(
   return [...pads, ...standing];
 }
 
+/** Lamps and other small objects on a table or chest: side by side from its left quarter. */
+function standingOn(room: RoomData, host: StandingItem, context: DrawingContext): StandingItem[] {
+  if (host.item.kind.kind !== "object") return [];
+  let x = host.x + host.width * 0.12;
+  return itemsOn(room, host.item, "object").flatMap((item): StandingItem[] => {
+    const look = lookOf(room, item);
+    const drawing = elevationOf(item, look ? { ...context, look } : context);
+    if (!drawing || drawing.widthMm > host.width) return [];
+    const y = host.y - drawing.heightMm;
+    const at = x;
+    x += drawing.widthMm * 1.2;
+    return [
+      {
+        item,
+        x: at,
+        y,
+        width: drawing.widthMm,
+        height: drawing.heightMm,
+        front: host.front + 0.5,
+        shapes: [{ shape: "group", x: at, y, children: named(item, drawing) }],
+      },
+    ];
+  });
+}
+
+/** What an item wears: curtains their tie-backs, a lamp its shade, whose top is the lamp's. */
+function hangingOn(
+  room: RoomData,
+  host: StandingItem,
+  context: DrawingContext,
+  wallHeight: number,
+): StandingItem[] {
+  if (host.item.kind.kind === "curtains") {
+    return itemsOn(room, host.item, "tieback").flatMap((item) =>
+      tiebacksRound(host.item, item, host.x, context).map(({ drawing, x, headAboveFloor }) => ({
+        item,
+        x,
+        y: wallHeight - headAboveFloor,
+        width: drawing.widthMm,
+        height: drawing.heightMm,
+        front: host.front + 0.5,
+        shapes: [
+          {
+            shape: "group" as const,
+            x,
+            y: wallHeight - headAboveFloor,
+            children: named(item, drawing),
+          },
+        ],
+      })),
+    );
+  }
+  if (host.item.kind.kind !== "object") return [];
+  return itemsOn(room, host.item, "lampshade").flatMap((item): StandingItem[] => {
+    const drawing = elevationOf(item, context);
+    if (!drawing) return [];
+    const x = host.x + (host.width - drawing.widthMm) / 2;
+    return [
+      {
+        item,
+        x,
+        y: host.y,
+        width: drawing.widthMm,
+        height: drawing.heightMm,
+        front: host.front + 0.6,
+        shapes: [{ shape: "group", x, y: host.y, children: named(item, drawing) }],
+      },
+    ];
+  });
+}
+
 /** Everything that stands before or hangs on one wall, far ones first, cushions on their hosts. */
 export function itemsAtWall(
   room: RoomData,
@@ -151,7 +223,8 @@ export function itemsAtWall(
   for (const item of room.items) {
     const box = room.plan.placements.get(item.record.id)?.wallBox;
     if (!box || box.wall !== wall) continue;
-    const drawing = elevationOf(item, context);
+    const look = lookOf(room, item);
+    const drawing = elevationOf(item, look ? { ...context, look } : context);
     if (!drawing) continue;
     const width = box.width.toMm();
     // A drawing may be wider than its box (a pole's finials); its middle stands on the box's middle, its foot on the box's foot.
@@ -175,7 +248,10 @@ export function itemsAtWall(
     );
     return on.length > 0 ? cushionsOn(host, on, context, wallHeight) : [];
   });
-  return [...out, ...lying].sort((a, b) => a.front - b.front || a.x - b.x);
+  const standing = out.flatMap((host) => standingOn(room, host, context));
+  const lamps = [...out, ...standing];
+  const hung = lamps.flatMap((host) => hangingOn(room, host, context, wallHeight));
+  return [...out, ...lying, ...standing, ...hung].sort((a, b) => a.front - b.front || a.x - b.x);
 }
 
 /** What stands free in the room, in a row from the front. */

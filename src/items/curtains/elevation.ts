@@ -23,6 +23,25 @@ const SEEN_FULLNESS = 2.2;
 /** Narrower folds than this cannot be told apart on a board; fewer are drawn. */
 const LEAST_PITCH = 78;
 
+/** What a tie-back leaves of a stack's width (common practice, no source). */
+const HELD_SHARE = 0.6;
+
+/** The drawn-back stacks from the left edge of the elevation, and the width that a tie-back holds them in to; millimetres. */
+export function curtainStacks(
+  plan: CurtainsPlan,
+): readonly { readonly middle: number; readonly heldWidth: number }[] {
+  const frame = curtainsFrame(plan);
+  const stack = Math.min(
+    plan.stackEach.toMm(),
+    (frame.right - frame.left) / plan.coverage.curtains,
+  );
+  const middles =
+    plan.coverage.hangs === "pair"
+      ? [frame.left + stack / 2, frame.right - stack / 2]
+      : [plan.coverage.hangs === "left" ? frame.left + stack / 2 : frame.right - stack / 2];
+  return middles.map((middle) => ({ middle, heldWidth: stack * HELD_SHARE }));
+}
+
 /** Where things of the elevation lie, in millimetres from its upper left corner. */
 export interface CurtainsFrame {
   readonly left: number;
@@ -70,7 +89,9 @@ export function curtainsElevation(
     ? track(frame.left, frame.right, frame.poleY)
     : pole(frame.left, frame.right, frame.poleY);
   const shapes: Shape[] = [...hardware];
-  for (const left of lefts) shapes.push(...drawnBack(plan, frame, left, stack, inside));
+  const held = context.look?.heldAboveFloorMm;
+  const waistY = held === undefined ? null : frame.hemY + plan.hung.hemHeight.toMm() - held;
+  for (const left of lefts) shapes.push(...drawnBack(plan, frame, left, stack, inside, waistY));
   const drop = printLength(plan.hung.drop, context.units);
   const word = plan.coverage.curtains === 2 ? "A pair of curtains" : "One curtain";
   return {
@@ -89,6 +110,7 @@ function drawnBack(
   left: number,
   width: number,
   inside: boolean,
+  waistY: number | null,
 ): Shape[] {
   const { heading } = plan;
   const depth = heading.depth.toMm();
@@ -122,6 +144,9 @@ function drawnBack(
       originX: originX - plan.coverage.sideHem.toMm(),
       originY: frame.hemY - lowest,
       hem: "wavy",
+      ...(waistY !== null && waistY > frame.headY && waistY < frame.hemY
+        ? { waist: { y: waistY, width: width * HELD_SHARE } }
+        : {}),
     },
   ];
   const { edges } = foldCloth(left, width, flatWidth, folds);

@@ -50,7 +50,7 @@ function elevation(_: ObjectItemFields, made: ObjectMade, context: DrawingContex
   return {
     widthMm: look.width,
     heightMm: look.height,
-    shapes: FRONTS[facts.shape](look),
+    shapes: FRONTS[facts.shape](context.look?.bare ? { ...look, bare: true } : look),
     dimensions: [],
     title: facts.name,
     description: `${facts.name}, ${printSize(sizes, context.units)}${facts.shape === "rug" ? ", from its edge" : ", from the front"}.`,

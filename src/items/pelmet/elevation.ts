@@ -89,11 +89,13 @@ function frontShapes(fields: PelmetFields, plan: PelmetPlan): Shape[] {
 }
 
 /** How far the motif nearest the middle of a whole width stands from that middle. */
-function offMiddle(plan: PelmetPlan): number {
+export function offMiddle(plan: PelmetPlan): number {
   const across = plan.cloth.repeat?.across?.toMm();
   if (!across) return 0;
   const first = plan.cloth.repeat?.fromSelvedge?.toMm() ?? across / 2;
   const off = (first - plan.usableWidth.toMm() / 2) % across;
+  // Binary leftovers of an exact multiple are nothing.
+  if (Math.min(Math.abs(off), across - Math.abs(off)) < 1e-6) return 0;
   return off < 0 ? off + across : off;
 }
 

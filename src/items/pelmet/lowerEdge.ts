@@ -1,6 +1,7 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { arcMeasures, arcRadius } from "../arcs.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { Notes } from "../notes.ts";
 import type { PelmetFields } from "./schema.ts";
@@ -21,21 +22,6 @@ export interface LowerEdge {
   readonly runMm: number;
   /** Face of the front, square millimetres. */
   readonly areaMm2: number;
-}
-
-/** Radius of the arc over a chord with this height: (c² / 4 + s²) / (2 s), by Pythagoras. */
-export function arcRadius(chord: number, height: number): number {
-  return (chord * chord) / (8 * height) + height / 2;
-}
-
-/** Its length and the area between arc and chord. The arc is at most a half circle (height ≤ chord / 2). */
-export function arcMeasures(chord: number, height: number): { length: number; area: number } {
-  const radius = arcRadius(chord, height);
-  const angle = 2 * Math.asin(Math.min(1, chord / (2 * radius)));
-  return {
-    length: radius * angle,
-    area: (radius * radius * (angle - Math.sin(angle))) / 2,
-  };
 }
 
 /** The lower edge from what is written; null, with a diagnostic at its line, where it cannot be cut. */

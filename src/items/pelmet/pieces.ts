@@ -1,7 +1,7 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { boughtLength, boughtPieces } from "../boughtLength.ts";
+import { boughtEach, boughtLength } from "../boughtLength.ts";
 import { weltCut } from "../edgeWelt.ts";
 import type {
   AcrossMatch,
@@ -136,8 +136,9 @@ function materialsOf(fields: PelmetFields, plan: PelmetPlan, context: ItemContex
     );
     if (!board.returnEach.isZero())
       needs.push(
-        boughtPieces(
-          `pelmet boards of ${printSize([board.length, board.returnEach], units)}`,
+        boughtEach(
+          "pelmet board",
+          ` of ${printSize([board.length, board.returnEach], units)}`,
           count,
         ),
       );
@@ -150,19 +151,22 @@ function materialsOf(fields: PelmetFields, plan: PelmetPlan, context: ItemContex
     );
   } else {
     needs.push(
-      boughtPieces(
-        `thin boards of ${printSize([board.length, edge.deepest], units)}, fronts`,
+      boughtEach(
+        "thin board",
+        ` of ${printSize([board.length, edge.deepest], units)}, front`,
         count,
       ),
     );
     if (!board.returnEach.isZero())
       needs.push(
-        boughtPieces(
-          `thin boards of ${printSize([board.returnEach, edge.deepest], units)}, returns`,
+        boughtEach(
+          "thin board",
+          ` of ${printSize([board.returnEach, edge.deepest], units)}, return`,
           2 * count,
         ),
-        boughtPieces(
-          `boards of ${printSize([board.length, board.returnEach], units)}, tops`,
+        boughtEach(
+          "board",
+          ` of ${printSize([board.length, board.returnEach], units)}, top`,
           count,
         ),
       );

@@ -4,7 +4,7 @@ import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { stroke } from "../clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
-import { pelmetSeams } from "./elevation.ts";
+import { offMiddle, pelmetSeams } from "./elevation.ts";
 import { frontOutline } from "./outline.ts";
 import type { PelmetMade } from "./pieces.ts";
 import type { PelmetPlan } from "./plan.ts";
@@ -40,7 +40,7 @@ function front(fields: PelmetFields, plan: PelmetPlan, p: (length: Length) => st
   ];
   for (const seam of pelmetSeams(plan)) shapes.push(stroke(line(seam, 0, seam, height), "seam"));
   const { repeat } = plan.cloth;
-  if (plan.motifCentred || (repeat && plan.strips.joins > 0)) {
+  if (plan.motifCentred || (repeat?.across && plan.strips.joins > 0 && offMiddle(plan) === 0)) {
     shapes.push({ shape: "sign", sign: "lozenge", x: middle, y: edge.shortest.toMm() / 2 });
   }
   shapes.push({
@@ -147,15 +147,15 @@ function fromAbove(plan: PelmetPlan, p: (length: Length) => string): Drawing {
     {
       shape: "words",
       x: 0,
-      y: deep,
-      dyPaper: 6,
+      y: deep + 60,
+      dyPaper: 2,
       text: "board from above, wall at the top",
       anchor: "start",
     },
   ];
   return {
     widthMm: width + 2 * beyond,
-    heightMm: deep + 130,
+    heightMm: deep + 150,
     shapes: [{ shape: "group", x: beyond, children: shapes }],
     dimensions: [
       {

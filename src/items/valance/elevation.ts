@@ -147,10 +147,15 @@ export function valanceSeams(plan: ValancePlan): number[] {
   const join = plan.join.toMm();
   const first = strip.toMm() - join - plan.sideHem.toMm();
   const clear = plan.usableWidth.toMm() - 2 * join;
-  const share = plan.board.span.toMm() / plan.flat.toMm();
+  const back = plan.board.returnEach.toMm();
   const width = plan.board.length.toMm();
-  return Array.from(
-    { length: wholes + 1 },
-    (_, at) => (first + at * clear) * share - plan.board.returnEach.toMm(),
-  ).filter((x) => x > 0 && x < width);
+  const flatReturn = plan.heading.heading === "box-pleat" ? back : 0;
+  const share =
+    flatReturn > 0
+      ? width / (plan.flat.toMm() - 2 * back)
+      : plan.board.span.toMm() / plan.flat.toMm();
+  return Array.from({ length: wholes + 1 }, (_, at) => {
+    const x = first + at * clear;
+    return flatReturn > 0 ? (x - back) * share : x * share - back;
+  }).filter((x) => x > 0 && x < width);
 }

@@ -1,7 +1,7 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { boughtLength, boughtPieces } from "../boughtLength.ts";
+import { boughtEach, boughtLength } from "../boughtLength.ts";
 import type { AlongMatch, ItemContext, ItemCut, Made, MaterialNeed } from "../itemKind.ts";
 import { acrossCuts } from "../joinedAcross.ts";
 import { newNotes } from "../notes.ts";
@@ -121,10 +121,11 @@ function materialsOf(
       board.span.times(count),
       units,
     ),
-    boughtPieces(
+    boughtEach(
+      board.returnEach.isZero() ? "batten" : "board",
       board.returnEach.isZero()
-        ? `battens of ${printLength(board.length, units)}`
-        : `boards of ${printSize([board.length, board.returnEach], units)}`,
+        ? ` of ${printLength(board.length, units)}`
+        : ` of ${printSize([board.length, board.returnEach], units)}`,
       count,
     ),
   );

@@ -46,7 +46,7 @@ export interface ValancePlan {
 
 /**
  * "Size its widths like a curtain, measuring round the board including both ends" (The Encyclopaedia of Curtains, p. 116): flat =
- * span × fullness + side hems, a whole width in the middle. Null, with a diagnostic, where something essential is not known.
+ * span × fullness + side hems (box pleats: the front alone, the returns flat), a whole width in the middle. Null, with a diagnostic, where something essential is not known.
  */
 export function planValance(
   fields: ValanceFields,
@@ -110,13 +110,18 @@ export function planValance(
     );
     return null;
   }
-  const flat = board.span.times(fullness);
+  // Box pleats lie on the front alone; gathers and pinch pleats go round the ends as well.
+  const boxed = fields.heading === "box-pleat";
+  const returns = board.returnEach.times(2);
+  const flat = boxed ? board.length.times(fullness).plus(returns) : board.span.times(fullness);
   const cutWidth = flat.plus(sideHem.times(2));
   const cutHeight = board.depth.plus(hem).plus(headingTurn);
   notes.working.push(
     {
       what: "Flat width",
-      sum: `${p(board.span)} × ${fullness.toString()} fullness + 2 × ${p(sideHem)} side hems`,
+      sum: boxed
+        ? `${p(board.length)} front × ${fullness.toString()} fullness + ${p(returns)} returns, flat + 2 × ${p(sideHem)} side hems`
+        : `${p(board.span)} × ${fullness.toString()} fullness + 2 × ${p(sideHem)} side hems`,
       result: p(cutWidth),
       rounded: null,
     },

@@ -117,8 +117,8 @@ function fromAbove(plan: ValancePlan, p: (length: Length) => string): Drawing {
     {
       shape: "words",
       x: 0,
-      y: deep + out,
-      dyPaper: 6,
+      y: deep + out + 50,
+      dyPaper: 2,
       text: "heading from above, wall at the top",
       anchor: "start",
     },
@@ -140,7 +140,7 @@ function fromAbove(plan: ValancePlan, p: (length: Length) => string): Drawing {
     });
   return {
     widthMm: width + 2 * beyond,
-    heightMm: deep + out + 130,
+    heightMm: deep + out + 140,
     shapes: [{ shape: "group", x: beyond, children: shapes }],
     dimensions:
       deep > 0

@@ -10,10 +10,16 @@ export function drawLamp(look: Look): Shape[] {
   const { width: w, height: h } = look;
   const standing = h > 1000;
   const mid = w / 2;
-  const shadeHigh = standing ? Math.min(h * 0.2, w * 0.85) : Math.min(h * 0.46, w * 0.95);
+  // Without its own shade the neck goes on up into the one that it wears.
+  const shadeHigh = look.bare
+    ? h * (standing ? 0.12 : 0.22)
+    : standing
+      ? Math.min(h * 0.2, w * 0.85)
+      : Math.min(h * 0.46, w * 0.95);
   const head = w * 0.29;
   const shade = `M${f(mid - head)} 0H${f(mid + head)}L${f(w)} ${f(shadeHigh)}H0Z`;
   const foot: Shape[] = standing ? rod(look, mid, shadeHigh, h) : vase(look, mid, shadeHigh, h, w);
+  if (look.bare) return foot;
   return [
     ...foot,
     { shape: "path", d: shade, fill: colour(look, 0, "ceramic"), pen: null },

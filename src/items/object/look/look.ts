@@ -7,6 +7,8 @@ export interface Look {
   readonly height: number;
   readonly colours: readonly string[];
   readonly hasPhoto: boolean;
+  /** A lamp without its shade, which is an item of its own. */
+  readonly bare?: boolean;
 }
 
 export type Draw = (look: Look) => Shape[];

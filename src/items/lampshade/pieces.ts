@@ -1,0 +1,151 @@
+import Fraction from "fraction.js";
+import type { Length } from "../../units/length.ts";
+import { printLength, printSize } from "../../units/printLength.ts";
+import { boughtEach, boughtLength } from "../boughtLength.ts";
+import type { ItemContext, ItemCut, Made, MaterialNeed } from "../itemKind.ts";
+import { newNotes } from "../notes.ts";
+import { cutPanel } from "./development.ts";
+import { type LampshadePlan, mark, planLampshade } from "./plan.ts";
+import type { LampshadeFields } from "./schema.ts";
+
+export interface LampshadeMade extends Made {
+  readonly plan: LampshadePlan | null;
+}
+
+/** A hard lampshade: drum = way round + lap by height + turnings; cone and empire from the net of their frustum. */
+export function makeLampshade(fields: LampshadeFields, context: ItemContext): LampshadeMade {
+  const notes = newNotes();
+  const plan = planLampshade(fields, context, notes);
+  const shared = {
+    working: notes.working,
+    questions: notes.questions,
+    cautions: ["lamp-heat", "fire"],
+    estimate: null,
+    diagnostics: notes.diagnostics,
+    plan,
+  };
+  if (plan === null) {
+    return { figures: {}, cuts: [], materials: [], handbook: [], makingCounts: {}, ...shared };
+  }
+  return {
+    figures: figuresOf(plan),
+    cuts: [cutOf(plan, context)],
+    materials: materialsOf(fields, plan, context),
+    handbook: [{ cloth: plan.cloth.id, length: plan.handbook }],
+    makingCounts: { item: new Fraction(plan.count) },
+    ...shared,
+  };
+}
+
+function cutOf(plan: LampshadePlan, context: ItemContext): ItemCut {
+  const p = (length: Length) => printLength(length, context.units);
+  const { cloth, cutWidth, cutHeight, panels, net } = plan;
+  const name = panels > 1 ? "shade panel" : "shade";
+  const because = net
+    ? `net of the ${plan.form}, ${p(plan.lap)} lap and 2 × ${p(plan.turn)} turned included`
+    : `π × ${p(plan.foot)}${panels > 1 ? ` ÷ ${panels}` : ""} + ${p(plan.lap)} lap, by ${p(plan.height)} + 2 × ${p(plan.turn)} turned`;
+  const patterned = cloth.repeat !== null && cloth.repeat.match !== "free";
+  const shared = {
+    surface: "face",
+    cloth: cloth.id,
+    count: panels * plan.count,
+  };
+  if (plan.railroaded) {
+    return {
+      ...shared,
+      piece: `${name}, run sideways`,
+      width: cutHeight,
+      height: cutWidth,
+      mayTurn: false,
+      across: { how: "free" },
+      along: { how: "free" },
+      because: `${because}; cloth run sideways`,
+    };
+  }
+  // Panels side by side must meet level at their seams even where no motif is centred.
+  const level = patterned && panels > 1;
+  return {
+    ...shared,
+    piece: name,
+    width: cutWidth,
+    height: cutHeight,
+    // A quarter turn is for plain cloth; a net may lie either way on it too.
+    mayTurn: cloth.repeat === null && cloth.mayTurn,
+    across:
+      plan.motifCentred && cloth.repeat?.across
+        ? { how: "motif-at", fromLeft: plan.frontX }
+        : { how: "free" },
+    along:
+      patterned && (plan.motifCentred || level)
+        ? { how: "motif-at", aboveFoot: plan.frontAboveFoot, joined: 0 }
+        : { how: "free" },
+    because,
+  };
+}
+
+function materialsOf(
+  fields: LampshadeFields,
+  plan: LampshadePlan,
+  context: ItemContext,
+): MaterialNeed[] {
+  const { units } = context;
+  const p = (length: Length) => printLength(length, units);
+  const { count, panels } = plan;
+  const bare = backingSize(plan, context);
+  const round = plan.foot.plus(plan.top).times(new Fraction(22, 7));
+  const needs: MaterialNeed[] = [
+    boughtEach(
+      "piece",
+      ` of self-adhesive styrene, ${printSize(bare, units)}, flame-retardant grade`,
+      panels * count,
+    ),
+    boughtEach(
+      "top ring",
+      `, ${p(plan.top)}, ${plan.form === "drum" ? "" : "the smaller, "}${fields.fitting ? `with ${fields.fitting} fitting` : "fitting to be settled"}`,
+      count,
+    ),
+    boughtEach("foot ring", `, ${p(plan.foot)}`, count),
+    boughtLength(
+      "double-sided tape for rings and seam",
+      round.plus(plan.slant).times(count),
+      units,
+    ),
+  ];
+  if (fields.trim)
+    needs.push(
+      boughtLength("trim", round.times(count), units, { cloth: fields.trim, by: "studio" }),
+    );
+  return needs;
+}
+
+/** The backing is the bare net, without lap and turnings: the rectangle that holds it, up to what can be marked. */
+export function backingSize(
+  plan: LampshadePlan,
+  context: Pick<ItemContext, "units">,
+): [Length, Length] {
+  if (!plan.net) return [plan.cutWidth.minus(plan.lap), plan.height];
+  const bare = cutPanel(plan.net, plan.panels, 0, 0);
+  return [mark(bare.width, context), mark(bare.height, context)];
+}
+
+function figuresOf(plan: LampshadePlan): Record<string, number> {
+  const { net } = plan;
+  return {
+    lampshades: plan.count,
+    footMm: plan.foot.toMm(),
+    topMm: plan.top.toMm(),
+    heightMm: plan.height.toMm(),
+    panels: plan.panels,
+    cutWidthMm: plan.cutWidth.toMm(),
+    cutHeightMm: plan.cutHeight.toMm(),
+    ...(net
+      ? {
+          slantMm: net.slant,
+          innerRadiusMm: net.innerRadius,
+          outerRadiusMm: net.outerRadius,
+          angleDeg: net.angleDeg,
+        }
+      : {}),
+    sideAreaMm2: plan.areaMm2,
+  };
+}

@@ -1,0 +1,85 @@
+import { Length } from "../../units/length.ts";
+import { printLength, printSize } from "../../units/printLength.ts";
+import { clothLines } from "../clothLines.ts";
+import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
+import { backingSize, type LampshadeMade } from "./pieces.ts";
+import type { LampshadeFields } from "./schema.ts";
+
+const list = (parts: readonly (string | null | false | undefined)[]) =>
+  parts.filter(Boolean) as string[];
+
+/** The words beside a lampshade's drawing. No price, no client. */
+export function lampshadeSheet(
+  fields: LampshadeFields,
+  made: LampshadeMade,
+  context: DrawingContext,
+): ItemSheet {
+  const { plan } = made;
+  if (plan === null) return { groups: [], checks: [], signs: [] };
+  const p = (length: Length) => printLength(length, context.units);
+  const mm = (value: number) => p(Length.mm(value.toFixed(4)));
+  const blank = context.units === "inches" ? "\u2033" : "cm";
+  const { net, panels, count } = plan;
+  const groups: SheetGroup[] = [
+    { heading: "Cloth", lines: clothLines(plan.cloth.id, context) },
+    {
+      heading: "Finished",
+      lines: list([
+        `${count === 1 ? `One ${plan.form}` : `${count} of the form ${plan.form}`}: foot ring ${p(plan.foot)}${net ? `, top ring ${p(plan.top)}` : ""}, ${p(plan.height)} upright.`,
+        net && `Slant ${p(plan.slant)}.`,
+        fields.fitting && `Ring with ${fields.fitting} fitting.`,
+      ]),
+    },
+    {
+      heading: "Cut",
+      lines: list([
+        net
+          ? `${panels * count} from ${printSize([plan.cutWidth, plan.cutHeight], context.units)}, drawn from one point: radii ${mm(net.innerRadius)} and ${mm(net.outerRadius)}, ${(net.angleDeg / panels).toFixed(1)}°.`
+          : `${panels * count} of ${printSize([plan.cutWidth, plan.cutHeight], context.units)}.`,
+        `${p(plan.lap)} lap at one upright edge, ${p(plan.turn)} turned over each ring${net ? ", outside the radii" : ", included"}.`,
+        panels > 1 && `${panels} panels, seams evenly round the shade, one at the back.`,
+        plan.railroaded && "Cloth run sideways: its length goes round the shade.",
+      ]),
+    },
+    {
+      heading: "Backing",
+      lines: [
+        `Self-adhesive styrene, flame-retardant grade: the bare net without lap and turnings, ${panels * count} from ${printSize(backingSize(plan, context), context.units)}.`,
+      ],
+    },
+    {
+      heading: "Placing",
+      lines: list([
+        plan.motifCentred
+          ? "Motif half-way up, opposite the seam; its top up."
+          : plan.cloth.repeat && "As the pattern falls, its top up.",
+        net &&
+          plan.cloth.repeat &&
+          "Upright opposite the seam; it leans towards the seam on both sides.",
+      ]),
+    },
+    {
+      heading: "Edges",
+      lines: fields.trim
+        ? [`${context.cloth(fields.trim)?.name ?? fields.trim} round both rings.`]
+        : ["Turned over the rings."],
+    },
+    ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),
+  ];
+  return {
+    groups: groups.filter((group) => group.lines.length > 0),
+    checks: [
+      { text: "Cloth checked for flaws", blank: null },
+      { text: "Rings measured across, top", blank },
+      { text: "Rings measured across, foot", blank },
+      { text: "Seam upright and at the back", blank: null },
+      { text: "Greatest wattage written on the shade", blank: "W" },
+    ],
+    signs: list([
+      "Dashed: edge of the ring; outside it the cloth is turned over.",
+      "Long line with two dots: seam, the lap beside it.",
+      "Long and short: middle of the front. Arrow: up the cloth.",
+      plan.motifCentred && "Lozenge: middle of the motif.",
+    ]),
+  };
+}

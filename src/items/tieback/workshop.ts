@@ -1,0 +1,134 @@
+import { line } from "../../drawing/paths.ts";
+import type { Dimension, Drawing, Shape } from "../../drawing/shape.ts";
+import { Length } from "../../units/length.ts";
+import { printLength } from "../../units/printLength.ts";
+import { stroke } from "../clothFace.ts";
+import type { DrawingContext } from "../itemDrawing.ts";
+import type { TiebackMade } from "./pieces.ts";
+import type { TiebackFields } from "./schema.ts";
+import { flatOutline } from "./shape.ts";
+
+/** Laid flat: the finished line, the cut line outside it, rings, radii. */
+export function tiebackWorkshop(
+  fields: TiebackFields,
+  made: TiebackMade,
+  context: DrawingContext,
+): Drawing[] {
+  const { plan } = made;
+  if (plan === null) return [];
+  const p = (length: Length) => printLength(length, context.units);
+  const mm = (value: number) => p(Length.mm(value.toFixed(4)));
+  const seam = plan.seam.toMm();
+  const wide = plan.length.toMm();
+  const high = plan.height.toMm();
+  const end = plan.endDepth.toMm();
+  const sag = plan.sag.toMm();
+  const middle = wide / 2;
+  const children: Shape[] = [
+    { shape: "path", d: flatOutline(plan, seam), fill: { tone: "white" }, pen: "hidden" },
+    stroke(flatOutline(plan), "outline"),
+    stroke(line(middle, -seam - 8, middle, high + seam + 8), "centre"),
+    {
+      shape: "sign",
+      sign: "arrow",
+      x: wide * 0.22,
+      y: end / 2 + sag * 0.68 + (high - sag - end) * 0.2,
+      turnDeg: -90,
+    },
+  ];
+  // A ring at each end, half of it beyond the edge.
+  for (const x of [0, wide]) {
+    const r = Math.min(11, end * 0.3);
+    children.push({
+      shape: "path",
+      d: `M${x - r} ${end / 2}A${r} ${r} 0 0 1 ${x + r} ${end / 2}A${r} ${r} 0 0 1 ${x - r} ${end / 2}Z`,
+      fill: null,
+      pen: "edge",
+    });
+  }
+  if (plan.motifCentred) children.push({ shape: "sign", sign: "lozenge", x: middle, y: high / 2 });
+  const notes: Shape[] = [];
+  if (plan.upperRadiusMm !== null)
+    notes.push({
+      shape: "note",
+      x: wide * 0.6,
+      y: sag * 0.96,
+      dxPaper: 3,
+      dyPaper: -4,
+      text: `radius ${mm(plan.upperRadiusMm)}`,
+      end: "arrow",
+    });
+  if (plan.lowerRadiusMm !== null)
+    notes.push({
+      shape: "note",
+      x: wide * 0.74,
+      y: end + (high - end) * 0.77,
+      dxPaper: 7,
+      dyPaper: 8,
+      text: `radius ${mm(plan.lowerRadiusMm)}`,
+      end: "arrow",
+    });
+  const dimensions: Dimension[] = [
+    {
+      axis: "horizontal",
+      from: seam,
+      to: seam + wide,
+      side: "bottom",
+      level: 1,
+      text: `${p(plan.length)} end to end`,
+    },
+    {
+      axis: "horizontal",
+      from: 0,
+      to: wide + 2 * seam,
+      side: "bottom",
+      level: 2,
+      text: `${p(plan.cutWidth)} cut`,
+    },
+    {
+      axis: "vertical",
+      from: 0,
+      to: high + 2 * seam,
+      side: "right",
+      level: 1,
+      text: `${p(plan.cutHeight)} cut`,
+    },
+    {
+      axis: "vertical",
+      from: seam,
+      to: seam + end,
+      side: "left",
+      level: 1,
+      text: `${p(plan.endDepth)}`,
+    },
+  ];
+  if (sag > 0)
+    dimensions.push(
+      {
+        axis: "vertical",
+        from: seam,
+        to: seam + sag,
+        side: "left",
+        level: 2,
+        text: `${p(plan.sag)} sag`,
+      },
+      {
+        axis: "vertical",
+        from: seam + sag,
+        to: seam + high,
+        side: "left",
+        level: 2,
+        text: `${p(plan.depth)} middle`,
+      },
+    );
+  return [
+    {
+      widthMm: wide + 2 * seam,
+      heightMm: high + 2 * seam,
+      shapes: [{ shape: "group", x: seam, y: seam, children: [...children, ...notes] }],
+      dimensions,
+      title: `${fields.tieback}, laid flat`,
+      description: `Tie-back, ${plan.shape}: ${dimensions.map((d) => d.text).join("; ")}.`,
+    },
+  ];
+}
