@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { buttonCovers } from "../../src/items/buttonCovers.ts";
 import type { Made } from "../../src/items/itemKind.ts";
 import { joinPiece } from "../../src/items/joinPiece.ts";
 import { diningChairKind } from "../../src/items/upholstery/diningchair/kind.ts";
@@ -274,9 +275,40 @@ test("deep buttons take 15 % more each way (common practice, 10 to 15 %); each b
   const wrap = 2 * (2 + 1.75);
   expect(inUnit(made.cuts[0]?.width ?? Length.zero, "in")).toBeCloseTo(40 * 1.15 + wrap, 9);
   expect(inUnit(made.cuts[0]?.height ?? Length.zero, "in")).toBeCloseTo(30 * 1.15 + wrap, 9);
-  expect(made.cuts[1]).toMatchObject({ piece: "button cover", count: 9 });
+  expect(made.cuts[1]).toMatchObject({
+    piece: "9 button covers",
+    count: 1,
+    width: Length.inches(6),
+    height: Length.inches(6),
+  });
   expect(made.cautions).toEqual(["fire", "small-parts", "heavy-hanging"]);
   expect(make("headboard", { fixing: "bed" }).cautions).toEqual(["fire"]);
+});
+
+test("button covers are one piece that holds a square for each, however it is laid", () => {
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 1, max: 400 }),
+      fc.integer({ min: 20, max: 80 }),
+      (count, width) => {
+        const cut = buttonCovers({
+          count,
+          square: Length.cm(5),
+          cloth: "slub",
+          surface: "cover",
+          usableWidth: Length.cm(width),
+          nap: false,
+          units: "centimetres",
+        });
+        for (const way of [cut, ...(cut.instead ?? [])]) {
+          expect(way.width.isMoreThan(Length.cm(width))).toBe(false);
+          const squares = way.width.over(Length.cm(5)).mul(way.height.over(Length.cm(5)));
+          expect(squares.valueOf()).toBeGreaterThanOrEqual(count);
+        }
+      },
+    ),
+    { numRuns: 100 },
+  );
 });
 
 test("a bordered headboard: panel and strips, sewn, are the board again; an arched strip holds its curve", () => {

@@ -1,6 +1,7 @@
 import Fraction from "fraction.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { printCloth, printLength } from "../../units/printLength.ts";
+import { buttonCovers } from "../buttonCovers.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed, WorkingLine } from "../itemKind.ts";
 import { gapQuestion } from "../joinPiece.ts";
 import { cordNeed } from "../welt.ts";
@@ -89,20 +90,18 @@ export function makeCover(job: CoverJob, ask: RangeAsk | null, context: ItemCont
       by: "maker",
     });
     if (!estimated) {
-      const square = context.length("button-square");
-      const nap = context.cloth(job.cloth)?.nap ?? false;
-      cuts.push({
-        piece: "button cover",
-        surface: "cover",
-        cloth: job.cloth,
-        width: square,
-        height: square,
-        count: all,
-        mayTurn: !nap,
-        across: { how: "free" },
-        along: { how: "free" },
-        because: `${printLength(square, units)} square for each button`,
-      });
+      const facts = context.cloth(job.cloth);
+      cuts.push(
+        buttonCovers({
+          count: all,
+          square: context.length("button-square"),
+          cloth: job.cloth,
+          surface: "cover",
+          usableWidth: facts?.usableWidth ?? null,
+          nap: facts?.nap ?? false,
+          units,
+        }),
+      );
     }
   }
   if (byType && ask) {

@@ -2,6 +2,7 @@ import Fraction from "fraction.js";
 import type { Length } from "../../../units/length.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
 import { boughtLength } from "../../boughtLength.ts";
+import { buttonCovers } from "../../buttonCovers.ts";
 import type { ItemContext, ItemCut, MaterialNeed, WorkingLine } from "../../itemKind.ts";
 import { cushionHandbook } from "../handbook.ts";
 import { type CushionMade, makeCushion } from "../pieces.ts";
@@ -84,10 +85,19 @@ export function makeSeatPad(fields: SeatPadFields, context: ItemContext): SeatPa
   }
   const buttons = fields.buttons ?? 0;
   if (buttons > 0) {
-    const square = context.length("button-square");
     // Tufting buttons hold each other through the pad: one above, one below.
     const n = buttons * 2 * base.count;
-    cuts.push(small("button cover", square, square, n, `${p(square)} square for each button`));
+    cuts.push(
+      buttonCovers({
+        count: n,
+        square: context.length("button-square"),
+        cloth: fields.cloth,
+        surface: "face",
+        usableWidth: context.cloth(fields.cloth)?.usableWidth ?? null,
+        nap,
+        units,
+      }),
+    );
     materials.push({
       what: "covered buttons",
       cloth: null,

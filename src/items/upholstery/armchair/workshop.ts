@@ -171,6 +171,8 @@ export function armchairWorkshop(
     stroke(line(-30, c.height, c.width + 30, c.height), "cut"),
     ...marks(made.pieces, frontSpots(c)),
   ];
+  // A low wide thing has no room for two heights side by side.
+  const low = c.width > c.height * 1.3;
   const frontSizes: Dimension[] = [
     {
       axis: "horizontal",
@@ -184,7 +186,7 @@ export function armchairWorkshop(
       axis: "vertical",
       from: c.seatTop,
       to: c.height,
-      side: "left",
+      side: low ? "right" : "left",
       level: 1,
       text: `${p(made.seatHeight)} ${fields["seat-height"] ? "seat" : "assumed"}`,
     },
@@ -193,7 +195,7 @@ export function armchairWorkshop(
       from: 0,
       to: c.height,
       side: "left",
-      level: 2,
+      level: low ? 1 : 2,
       text: `${p(made.size[2])} high`,
     },
   ];
