@@ -4,6 +4,10 @@ import { shrinkToSide } from "./shrink.ts";
 
 /** Longer side that the search is made at. */
 const SIDE = 160;
+/** The motif stands out from what surrounds it, in a window so many times its size. */
+const AROUND = 1.7;
+/** Oklab distance from the mean that counts half: a solid flower tells more than a few dark leaves. */
+const HALF = 0.12;
 
 /** Running mean over a square window of `radius`, along one axis. */
 function boxBlur(
@@ -47,8 +51,8 @@ function boxBlur(
 
 /**
  * The middle of the most telling motif, as parts of the picture's width and height: where, within a window of the motif's size that
- * lies wholly in the picture, the colours stand furthest from the picture's mean (Oklab, chroma counted twice). Null for a motif
- * that does not fit. It chooses a crop for a board; nothing is cut by it.
+ * lies wholly in the picture, most of it stands off the picture's mean colour (Oklab, chroma counted twice), more than what is
+ * around it does. Null for a motif that does not fit. It chooses a crop for a board; nothing is cut by it.
  */
 export function motifCentre(
   pixels: Pixels,
@@ -69,16 +73,19 @@ export function motifCentre(
     const dl = (lab[i * 3] as number) - (mean[0] as number);
     const da = 2 * ((lab[i * 3 + 1] as number) - (mean[1] as number));
     const db = 2 * ((lab[i * 3 + 2] as number) - (mean[2] as number));
-    stands[i] = Math.sqrt(dl * dl + da * da + db * db);
+    const away = dl * dl + da * da + db * db;
+    stands[i] = away / (away + HALF * HALF);
   }
   const inner = boxBlur(stands, width, height, radius);
+  const around = boxBlur(stands, width, height, Math.round(radius * AROUND));
   let best = -1;
   let at = -1;
   for (let y = radius; y < height - radius; y++) {
     for (let x = radius; x < width - radius; x++) {
       // Of equally telling places the one nearest to the middle, so that its neighbours show too.
       const away = Math.hypot(x / width - 0.5, y / height - 0.5);
-      const worth = (inner[y * width + x] as number) * (1 - 0.25 * away);
+      const own = inner[y * width + x] as number;
+      const worth = (2 * own - (around[y * width + x] as number)) * (1 - 0.25 * away);
       if (worth > best) {
         best = worth;
         at = y * width + x;

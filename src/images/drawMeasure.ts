@@ -1,176 +1,222 @@
-import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
-import { createRequire } from "node:module";
-import { tmpdir } from "node:os";
-import { dirname, join } from "node:path";
 import sharp, { type OverlayOptions } from "sharp";
 import type { ClothMeasure } from "../cloth/clothMeasure.ts";
 import type { ClothView } from "../cloth/clothView.ts";
+import type { Rectangle } from "../cloth/pixels.ts";
 import { measuredLength } from "../swatches/measureText.ts";
 import type { UnitSystem } from "../units/printLength.ts";
+import { keyOf } from "./drawKey.ts";
+import { LetterCase } from "./drawLetters.ts";
+import { rulerTicks } from "./drawRuler.ts";
+import { colourSpots, type Spot } from "./drawSpots.ts";
 import { latticeLines } from "./latticeLines.ts";
-import { plainFont } from "./plainFont.ts";
 import { writeAtomically } from "./writeAtomically.ts";
 
-const INK = "#1f1c18";
 const PAPER = "#faf7f0";
-/** Margins, chips and letters of the key below the picture, in pixels. */
-const MARGIN = 24;
-const ROW = 44;
-const CHIP = 64;
-const FONT = join(
-  dirname(createRequire(import.meta.url).resolve("@fontsource/alegreya-sans/package.json")),
-  "files",
-  "alegreya-sans-latin-400-normal.woff",
-);
+const INKS = { ink: "#23282e", second: "#5b6168", accent: "#9b3b24" } as const;
+const MARGIN = 56;
+/** Room for a ruler beside the picture, in pixels. */
+const RULER = 44;
+/** A small photograph is drawn larger, so that words can stand beside and on it. */
+const LEAST_PX = 900;
+const SPOT_PX = 34;
 
 /**
- * Writes a PNG of the photograph as it was measured (straightened, neutralised), with the lattice, one repeat and the motif drawn
- * over it, and below it the colours with their shares and what could not be told. Letters come from a font of our own, so that the
- * picture is the same on a machine without fonts.
+ * Writes a PNG of the photograph as it was measured (straightened, neutralised) between rulers, with the repeat and the motif drawn
+ * over it and each colour marked where it can be found again; below it the colours with their shares, what is known of the pattern,
+ * and what could not be told.
  */
 export async function drawMeasure(
+  title: string,
   view: ClothView,
   measure: ClothMeasure,
   units: UnitSystem,
   destination: string,
 ): Promise<void> {
-  const folder = await mkdtemp(join(tmpdir(), "roomcloth-letters-"));
-  try {
-    const fontfile = join(folder, "letters.ttf");
-    await writeFile(fontfile, plainFont(await readFile(FONT)));
-    await writeAtomically(destination, await pictureOf(view, measure, units, fontfile));
-  } finally {
-    await rm(folder, { recursive: true, force: true });
-  }
+  await LetterCase.use(async (letters) =>
+    writeAtomically(destination, await plate(title, view, measure, units, letters)),
+  );
 }
 
-async function pictureOf(
-  view: ClothView,
+async function plate(
+  title: string,
+  seen: ClothView,
   measure: ClothMeasure,
   units: UnitSystem,
-  fontfile: string,
+  letters: LetterCase,
 ): Promise<Buffer> {
+  const view = await enlarged(seen);
   const { width, height } = view.whole;
+  const overlays: OverlayOptions[] = [];
   const say = (mm: number) => measuredLength(mm, units);
-  const { svg, labels } = latticeLines(view, measure, say);
-  const overlays: OverlayOptions[] = [
-    {
-      input: Buffer.from(
-        `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" fill="none">${svg}</svg>`,
-      ),
-      left: 0,
-      top: 0,
-    },
-  ];
-  for (const { x, y, text } of labels) {
-    const letters = await lettersOf(text, 28, INK, PAPER, fontfile);
+  const left = MARGIN + RULER;
+  const head = await letters.set(title, {
+    sizePx: 40,
+    ink: INKS.ink,
+    face: "title",
+    mostPx: width,
+  });
+  overlays.push({ input: head.png, left, top: MARGIN - 12 });
+  const shows = await letters.set(
+    `shows ${say(measure.showsMm)} of cloth across its middle, ${say(measure.showsDownMm)} down`,
+    { sizePx: 24, ink: INKS.second, mostPx: width },
+  );
+  overlays.push({ input: shows.png, left, top: MARGIN + head.height - 2 });
+  const top = MARGIN + head.height + shows.height + 16 + RULER;
+  overlays.push(...(await rulers(view, units, letters, left, top)));
+  const picture = await annotated(view, measure, say, letters);
+  overlays.push({ input: picture, left, top });
+  const key = await keyOf(measure, width, units, letters, INKS);
+  const below = top + height + 30;
+  for (const each of key.overlays)
     overlays.push({
-      input: letters.png,
-      left: Math.round(Math.max(0, Math.min(width - letters.width, x))),
-      top: Math.round(Math.max(0, Math.min(height - letters.height, y))),
+      ...each,
+      left: left + (each.left as number),
+      top: below + (each.top as number),
     });
-  }
-  const key = await keyOf(measure, view, units, fontfile);
-  const { data } = view.whole;
-  const bytes = data instanceof Uint8Array ? data : Uint8Array.from(data, (v) => Math.round(v));
-  const top = await sharp(bytes, { raw: { width, height, channels: 3 } })
-    .composite(overlays.filter(({ input }) => input))
-    .png()
-    .toBuffer();
   return sharp({
-    create: { width, height: height + key.height, channels: 3, background: PAPER },
+    create: {
+      width: left + width + MARGIN,
+      height: below + key.height + MARGIN - 8,
+      channels: 3,
+      background: PAPER,
+    },
   })
-    .composite([
-      { input: top, left: 0, top: 0 },
-      ...key.overlays.map((each) => ({ ...each, top: (each.top as number) + height })),
-    ])
+    .composite(overlays)
     .png({ compressionLevel: 9 })
     .toBuffer();
 }
 
-/** The key: a ruler, the colours, and what she should look at. */
-async function keyOf(measure: ClothMeasure, view: ClothView, units: UnitSystem, fontfile: string) {
-  const { width } = view.whole;
-  const overlays: OverlayOptions[] = [];
-  const columns = width >= 900 ? 2 : 1;
-  const columnWidth = Math.floor((width - 2 * MARGIN) / columns);
-  let top = MARGIN;
-  const put = async (text: string, left: number, at: number, most: number) => {
-    const letters = await lettersOf(text, 26, INK, null, fontfile, most);
-    overlays.push({ input: letters.png, left, top: at });
-    return letters.height;
-  };
-  const ruler = rulerOf(view.mmPerPx, width, units);
-  overlays.push({ input: Buffer.from(ruler.svg), left: MARGIN, top });
-  await put(ruler.text, MARGIN + ruler.widthPx + 14, top - 6, width);
-  top += ROW;
-  const rows = Math.ceil(measure.colours.length / columns);
-  for (const [at, { hex, share, name }] of measure.colours.entries()) {
-    const left = MARGIN + Math.floor(at / rows) * columnWidth;
-    const y = top + (at % rows) * ROW;
-    const chip = `<svg xmlns="http://www.w3.org/2000/svg" width="${CHIP}" height="32"><rect x="0.5" y="0.5" width="${CHIP - 1}" height="31" fill="${hex}" stroke="${INK}"/></svg>`;
-    overlays.push({ input: Buffer.from(chip), left, top: y });
-    const percent = share < 0.01 ? "< 1" : String(Math.round(share * 100));
-    await put(`${percent} %  ${name}  ${hex}`, left + CHIP + 14, y + 2, columnWidth - CHIP - 20);
+/** The photograph with what was measured over it. */
+async function annotated(
+  view: ClothView,
+  measure: ClothMeasure,
+  say: (mm: number) => string,
+  letters: LetterCase,
+): Promise<Buffer> {
+  const { width, height } = view.whole;
+  const { svg, labels } = latticeLines(view, measure, say);
+  const taken: Rectangle[] = [];
+  const words: OverlayOptions[] = [];
+  for (const { x, y, text } of labels) {
+    const set = await letters.set(text, { sizePx: 25, ink: INKS.ink, ground: PAPER });
+    const box = clear(
+      {
+        x: Math.round(Math.max(4, Math.min(width - set.width - 4, x - set.width / 2))),
+        y: Math.round(Math.max(4, Math.min(height - set.height - 4, y - set.height / 2))),
+        width: set.width,
+        height: set.height,
+      },
+      taken,
+      height,
+    );
+    taken.push(box);
+    words.push({ input: set.png, left: box.x, top: box.y });
   }
-  top += rows * ROW + 8;
-  const kind = measure.pattern.kind?.replaceAll("-", " ") ?? "kind cannot be told";
-  const looks = measure.confirm.map(({ why }) => `Please look: ${why}`);
-  for (const text of [kind, ...looks]) {
-    top += (await put(text, MARGIN, top, width - 2 * MARGIN)) + 10;
+  const spots = colourSpots(view, measure.colours, taken, SPOT_PX * 1.6);
+  const marks = spots.map((spot, at) =>
+    spot ? ring(spot, measure.colours[at]?.hex ?? PAPER) : "",
+  );
+  const drawn = `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}" fill="none">${svg}${marks.join("")}<rect x="0.5" y="0.5" width="${width - 1}" height="${height - 1}" stroke="${INKS.ink}" stroke-opacity="0.6"/></svg>`;
+  const numbers: OverlayOptions[] = [];
+  for (const [at, spot] of spots.entries()) {
+    if (!spot) continue;
+    const dark = (measure.colours[at]?.lrv ?? 50) < 32;
+    const ink = dark ? "#ffffff" : INKS.ink;
+    const set = await letters.set(String(at + 1), { sizePx: 22, ink, face: "bold" });
+    const [x, y] = [spot.x - set.width / 2, spot.y - set.height / 2];
+    numbers.push({ input: set.png, left: Math.round(x), top: Math.round(y) });
   }
-  return { overlays, height: top + MARGIN };
-}
-
-/** A ruler of a round length, about a fifth of the picture. */
-function rulerOf(mmPerPx: number, width: number, units: UnitSystem) {
-  const unit = units === "inches" ? 25.4 : 10;
-  const fit = (0.2 * width * mmPerPx) / unit;
-  const steps = [0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500];
-  const count = steps.filter((n) => n <= fit).at(-1) ?? 0.5;
-  const widthPx = Math.max(4, Math.round((count * unit) / mmPerPx));
-  const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${widthPx}" height="20" fill="none" stroke="${INK}" stroke-width="3"><path d="M1.5 2V18M1.5 10H${widthPx - 1.5}M${widthPx - 1.5} 2V18"/></svg>`;
-  return { svg, widthPx, text: units === "inches" ? `${count} in` : `${count} cm` };
-}
-
-/** A line (or, with `most`, a paragraph) of text as a picture, on a ground of its own where one is given. */
-async function lettersOf(
-  text: string,
-  sizePx: number,
-  ink: string,
-  ground: string | null,
-  fontfile: string,
-  most?: number,
-) {
-  const safe = text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;");
-  const letters = sharp({
-    text: {
-      text: `<span foreground="${ink}">${safe}</span>`,
-      font: `Alegreya Sans ${sizePx}px`,
-      fontfile,
-      rgba: true,
-      dpi: 72,
-      ...(most ? { width: most, wrap: "word" as const } : {}),
-    },
-  });
-  const { data, info } = await letters.png().toBuffer({ resolveWithObject: true });
-  if (ground === null) return { png: data, width: info.width, height: info.height };
-  const pad = 6;
-  const png = await sharp(data)
-    .extend({
-      top: pad,
-      bottom: pad,
-      left: pad,
-      right: pad,
-      background: { ...rgb(ground), alpha: 0.9 },
-    })
-    .flatten({ background: ground })
+  return sharp(bytesOf(view.whole.data), { raw: { width, height, channels: 3 } })
+    .composite([{ input: Buffer.from(drawn), left: 0, top: 0 }, ...words, ...numbers])
     .png()
     .toBuffer();
-  return { png, width: info.width + 2 * pad, height: info.height + 2 * pad };
 }
 
-function rgb(hex: string) {
-  const [r = 0, g = 0, b = 0] = [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16));
-  return { r, g, b };
+/** A label moved down, or up, until it lies on no other. */
+function clear(box: Rectangle, taken: readonly Rectangle[], height: number): Rectangle {
+  const meets = (y: number) =>
+    taken.some(
+      (other) =>
+        box.x < other.x + other.width + 6 &&
+        other.x < box.x + box.width + 6 &&
+        y < other.y + other.height + 6 &&
+        other.y < y + box.height + 6,
+    );
+  for (let off = 0; off < height; off += 8) {
+    for (const y of [box.y + off, box.y - off]) {
+      if (y >= 4 && y + box.height <= height - 4 && !meets(y)) return { ...box, y };
+    }
+  }
+  return box;
+}
+
+function ring({ x, y }: Spot, hex: string): string {
+  const [cx, cy] = [x.toFixed(1), y.toFixed(1)];
+  return `<circle cx="${cx}" cy="${cy}" r="${SPOT_PX / 2 + 2}" fill="#fff" stroke="${INKS.ink}" stroke-opacity="0.7"/><circle cx="${cx}" cy="${cy}" r="${SPOT_PX / 2 - 1}" fill="${hex}"/>`;
+}
+
+/** Rulers above and to the left of the picture, from its upper left corner. */
+async function rulers(
+  view: ClothView,
+  units: UnitSystem,
+  letters: LetterCase,
+  left: number,
+  top: number,
+): Promise<OverlayOptions[]> {
+  const { width, height } = view.whole;
+  const overlays: OverlayOptions[] = [];
+  const parts: string[] = [];
+  const style = { sizePx: 18, ink: INKS.second };
+  const across = rulerTicks(width, view.mmPerPx, units);
+  for (const { px, number } of across.at) {
+    const x = left + px;
+    parts.push(`M${x.toFixed(1)} ${top - 6}v${number === null ? -7 : -14}`);
+    if (number === null) continue;
+    const text = number === 0 ? `0 ${across.unit}` : String(number);
+    const set = await letters.set(text, style);
+    const from = number === 0 ? x - 2 : x - set.width / 2;
+    overlays.push({ input: set.png, left: Math.round(from), top: top - 24 - set.height });
+  }
+  for (const { px, number } of rulerTicks(height, view.mmPerPx, units).at) {
+    const y = top + px;
+    parts.push(`M${left - 6} ${y.toFixed(1)}h${number === null ? -7 : -14}`);
+    if (number === null || number === 0) continue;
+    const set = await letters.set(String(number), style);
+    overlays.push({
+      input: set.png,
+      left: left - 26 - set.width,
+      top: Math.round(y - set.height / 2),
+    });
+  }
+  const size = `width="${left + width + MARGIN}" height="${top + height + 30}"`;
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" ${size}><path d="${parts.join("")}" stroke="${INKS.second}" stroke-width="1.5"/></svg>`;
+  return [{ input: Buffer.from(svg), left: 0, top: 0 }, ...overlays];
+}
+
+/** A small picture at a size that words can stand on. */
+async function enlarged(view: ClothView): Promise<ClothView> {
+  const { width, height, data } = view.whole;
+  const by = LEAST_PX / width;
+  if (by <= 1) return view;
+  const large = await sharp(bytesOf(data), { raw: { width, height, channels: 3 } })
+    .resize(LEAST_PX, Math.round(height * by), { kernel: "lanczos3" })
+    .raw()
+    .toBuffer({ resolveWithObject: true });
+  const { x, y, width: w, height: h } = view.part;
+  const whole = {
+    width: large.info.width,
+    height: large.info.height,
+    data: new Uint8Array(large.data),
+  };
+  const part = {
+    x: Math.round(x * by),
+    y: Math.round(y * by),
+    width: Math.min(whole.width - Math.round(x * by), Math.round(w * by)),
+    height: Math.min(whole.height - Math.round(y * by), Math.round(h * by)),
+  };
+  return { ...view, whole, part, mmPerPx: view.mmPerPx / by };
+}
+
+function bytesOf(data: Uint8Array | Float32Array): Uint8Array {
+  return data instanceof Uint8Array ? data : Uint8Array.from(data, (v) => Math.round(v));
 }

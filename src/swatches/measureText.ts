@@ -29,26 +29,43 @@ export function measureText(
     ...colours,
     `  from afar ${measure.average}`,
     "PATTERN",
-    ...patternLines(measure.pattern, say).map((line) => `  ${line}`),
+    ...patternFacts(measure.pattern, units).map(({ what, value }) => `  ${what}: ${value}`),
     ...(looks.length > 0 ? ["PLEASE LOOK", ...looks] : []),
   ].join("\n");
 }
 
-function patternLines(pattern: MeasuredPattern, say: (mm: number) => string): string[] {
+/** One thing that is known of a pattern, in words. */
+export interface PatternFact {
+  readonly what: string;
+  readonly value: string;
+}
+
+/** What a measurement says of a pattern, line by line. */
+export function patternFacts(pattern: MeasuredPattern, units: UnitSystem): PatternFact[] {
+  const say = (mm: number) => measuredLength(mm, units);
   const { kind, repeat, motifMm, directionDeg, contrast, busyness, readsPlainFromM } = pattern;
   const isPlain = kind === "plain" || kind === "textured-plain";
+  const fact = (what: string, value: string): PatternFact => ({ what, value });
   return [
-    `kind: ${kind === null ? "cannot be told" : kind.replaceAll("-", " ")}`,
-    ...(isPlain ? [] : [`repeat: ${repeatWords(repeat, say)}`]),
-    ...(motifMm === null
+    fact("kind", kind === null ? "cannot be told" : kind.replaceAll("-", " ")),
+    ...(isPlain ? [] : [fact("repeat", repeatWords(repeat, say))]),
+    ...(motifMm === null ? [] : [fact(MOTIF_WORDS[kind ?? ""] ?? "motif", say(motifMm))]),
+    ...(directionDeg === null ? [] : [fact("runs", runWords(directionDeg))]),
+    fact("contrast", `${contrast.toFixed(2)} (0 none, 1 black on white)`),
+    ...(busyness === null
       ? []
-      : [kind === "stripe" ? `width of a band: ${say(motifMm)}` : `motif: ${say(motifMm)}`]),
-    ...(directionDeg === null ? [] : [`runs: ${runWords(directionDeg)}`]),
-    `contrast: ${contrast.toFixed(2)}`,
-    ...(busyness === null ? [] : [`busyness: ${busyness.toFixed(2)} (0 a plain, 1 the most)`]),
-    ...(kind === "plain" ? [] : [distanceWords(pattern.patternToM, readsPlainFromM)]),
+      : [fact("busyness", `${busyness.toFixed(2)} (0 a plain, 1 the most)`)]),
+    ...(kind === "plain"
+      ? []
+      : [fact("reads", distanceWords(pattern.patternToM, readsPlainFromM))]),
   ];
 }
+
+/** What the motif's size is the size of. */
+const MOTIF_WORDS: Readonly<Record<string, string>> = {
+  stripe: "width of a band",
+  check: "side of a square",
+};
 
 function repeatWords(repeat: MeasuredRepeat | null, say: (mm: number) => string): string {
   if (repeat === null) return "cannot be told from this picture";
@@ -69,12 +86,12 @@ const AT_HAND_M = 0.3;
 
 function distanceWords(patternToM: number | null, plainFromM: number | null): string {
   const m = (metres: number) => `${metres.toFixed(metres < 10 ? 1 : 0)} m`;
-  if (plainFromM !== null && plainFromM < AT_HAND_M) return "reads as a plain";
+  if (plainFromM !== null && plainFromM < AT_HAND_M) return "as a plain";
   const quiet = patternToM !== null && patternToM < AT_HAND_M;
   const far = plainFromM === null ? "" : `as a plain from ${m(plainFromM)}`;
-  if (quiet) return far === "" ? "reads as a texture in any room" : `reads as a texture, ${far}`;
-  if (patternToM === null) return "reads as a pattern in any room";
-  return `reads as a pattern up to ${m(patternToM)}, ${far === "" ? "beyond it as a texture" : far}`;
+  if (quiet) return far === "" ? "as a texture in any room" : `as a texture, ${far}`;
+  if (patternToM === null) return "as a pattern in any room";
+  return `as a pattern up to ${m(patternToM)}, ${far === "" ? "beyond it as a texture" : far}`;
 }
 
 function runWords(degrees: number): string {

@@ -1,4 +1,4 @@
-import { resolve } from "node:path";
+import { basename, resolve } from "node:path";
 import type { ClothMeasure } from "../../cloth/clothMeasure.ts";
 import { clothView } from "../../cloth/clothView.ts";
 import { measureCloth } from "../../cloth/measureCloth.ts";
@@ -87,7 +87,7 @@ async function drawn(
   const wanted = measureOptions(options, scaleOf(read.value), place);
   const view = clothView(pixels, options.showsMm, wanted);
   if (view.value === null) return view.diagnostics;
-  await drawMeasure(view.value, measure, options.units, resolve(draw));
+  await drawMeasure(basename(photo), view.value, measure, options.units, resolve(draw));
   return [];
 }
 

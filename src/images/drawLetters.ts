@@ -1,0 +1,93 @@
+import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import sharp from "sharp";
+import { plainFont } from "./plainFont.ts";
+
+/** A line or paragraph as a picture. */
+export interface Letters {
+  readonly png: Buffer;
+  readonly width: number;
+  readonly height: number;
+}
+
+export interface LetterStyle {
+  readonly sizePx: number;
+  readonly ink: string;
+  readonly face?: keyof typeof FACES;
+  /** A ground of its own, so that it reads on cloth. */
+  readonly ground?: string;
+  /** Breaks lines at so many pixels. */
+  readonly mostPx?: number;
+}
+
+const FACES = {
+  text: { name: "Alegreya Sans", pack: "alegreya-sans", file: "alegreya-sans-latin-400-normal" },
+  bold: {
+    name: "Alegreya Sans Bold",
+    pack: "alegreya-sans",
+    file: "alegreya-sans-latin-700-normal",
+  },
+  title: { name: "EB Garamond", pack: "eb-garamond", file: "eb-garamond-latin-400-normal" },
+} as const;
+
+const PAD_X = 9;
+const PAD_Y = 5;
+
+/** Sets words into pictures, in the fonts of the pages: the same on a machine that has no fonts. */
+export class LetterCase {
+  private constructor(private readonly folder: string) {}
+
+  /** Opens a case, hands it over, and puts it away again. */
+  static async use<T>(work: (letters: LetterCase) => Promise<T>): Promise<T> {
+    const folder = await mkdtemp(join(tmpdir(), "roomcloth-letters-"));
+    try {
+      for (const { pack, file } of Object.values(FACES)) {
+        await writeFile(join(folder, `${file}.ttf`), plainFont(await readFile(woff(pack, file))));
+      }
+      return await work(new LetterCase(folder));
+    } finally {
+      await rm(folder, { recursive: true, force: true });
+    }
+  }
+
+  async set(text: string, style: LetterStyle): Promise<Letters> {
+    const { sizePx, ink, face = "text", ground, mostPx } = style;
+    const { name, file } = FACES[face];
+    const { data, info } = await sharp({
+      text: {
+        text: `<span foreground="${ink}" font_features="lnum">${marked(text)}</span>`,
+        font: `${name} ${sizePx}px`,
+        fontfile: join(this.folder, `${file}.ttf`),
+        rgba: true,
+        dpi: 72,
+        ...(mostPx === undefined ? {} : { width: Math.max(1, mostPx), wrap: "word" as const }),
+      },
+    })
+      .png()
+      .toBuffer({ resolveWithObject: true });
+    if (ground === undefined) return { png: data, width: info.width, height: info.height };
+    const [width, height] = [info.width + 2 * PAD_X, info.height + 2 * PAD_Y];
+    const plate = `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}"><rect width="${width}" height="${height}" rx="2" fill="${ground}" fill-opacity="0.94"/></svg>`;
+    const png = await sharp(Buffer.from(plate))
+      .composite([{ input: data, left: PAD_X, top: PAD_Y }])
+      .png()
+      .toBuffer();
+    return { png, width, height };
+  }
+}
+
+function woff(pack: string, file: string): string {
+  const home = createRequire(import.meta.url).resolve(`@fontsource/${pack}/package.json`);
+  return join(dirname(home), "files", `${file}.woff`);
+}
+
+/** Text for the setter: nothing of it is markup, and its fractions are built. */
+function marked(text: string): string {
+  const safe = text.replace(/&/g, "&amp;").replace(/</g, "&lt;").replace(/>/g, "&gt;");
+  return safe.replace(
+    /(?<![\d/])(\d{1,2}\/\d{1,2})(?![\d/])/g,
+    '<span font_features="lnum, frac">$1</span>',
+  );
+}
