@@ -12,6 +12,9 @@ test("every caution defers to local codes and licensed practice, and judges noth
     for (const kind of [
       "curtains",
       "blind",
+      "pelmet",
+      "lampshade",
+      "tieback",
       "cushion",
       "armchair",
       "wallpaper",
@@ -52,4 +55,10 @@ test("cords: cordless first, inner cords and loops (sa-08, sa-09, sa-10); small 
 
 test("heavy pieces: a competent fixer, never a rating (sa-13)", () => {
   expect(cautionFor("heavy-hanging", "object")?.text).toMatch(/competent fixer.*weight/);
+});
+
+test("heat belongs to lampshades, the way out to curtains at a door", () => {
+  expect(cautionFor("lamp-heat", "lampshade")?.text).toMatch(/wattage.*licensed electrician/);
+  expect(cautionFor("way-out", "curtains")?.text).toMatch(/door/);
+  expect(cautionFor("cords", "tieback")?.text).toContain("unhooked at both ends");
 });

@@ -7,7 +7,7 @@ import { refField, textField, wordField, yesNoField } from "../../fields/plainFi
 export const lampshadeSchema = z.strictObject({
   lampshade: textField().meta({ description: "its title" }),
   ...itemBase,
-  cloth: refField("a cloth"),
+  cloth: refField("a cloth").meta({ description: "the cloth of its face" }),
   form: wordField(["drum", "cone", "empire"]).optional().meta({
     description:
       "drum: upright sides, where nothing is said and no top is given; empire: sloping sides, the top about half the foot or more; cone: steeper, with a small top",

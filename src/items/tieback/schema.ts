@@ -7,7 +7,7 @@ import { refField, textField, wordField } from "../../fields/plainFields.ts";
 export const tiebackSchema = z.strictObject({
   tieback: textField().meta({ description: "its title" }),
   ...itemBase,
-  cloth: refField("a cloth"),
+  cloth: refField("a cloth").meta({ description: "the cloth of its face" }),
   back: refField("a cloth")
     .optional()
     .meta({ description: "the side to the wall; the same cloth where nothing is said" }),
@@ -30,7 +30,9 @@ export const tiebackSchema = z.strictObject({
   "hook-height": positiveLengthField()
     .optional()
     .meta({ description: "from the floor to its hook on the wall; about a third of the drop up" }),
-  interlining: refField("an interlining").optional(),
+  interlining: refField("an interlining")
+    .optional()
+    .meta({ description: "soft layer over the stiffening" }),
   motif: wordField(["centred", "as-it-falls"])
     .optional()
     .meta({ description: "centred where the cloth has a motif and nothing is said" }),
