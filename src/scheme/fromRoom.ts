@@ -45,6 +45,21 @@ function isThere(item: FurnishedItem, from: FromRoom): boolean {
   return fields.existing === true && item.zone !== "seat";
 }
 
+/** The objects of the room that are bought, each once, with the day of its price. */
+function objectPrices(from: FromRoom): SchemeInput["objectPrices"] {
+  const ids = new Set(
+    from.room.items.flatMap((item) => {
+      const { object } = commonFields(item.record);
+      return object && !isThere(item, from) ? [object] : [];
+    }),
+  );
+  return [...ids].flatMap((id) => {
+    const card = from.records.objects.get(id);
+    const price = card?.fields.price;
+    return card && price ? [{ id, name: card.fields.object, on: price.on ?? null }] : [];
+  });
+}
+
 /** Everything that the scheme looks at, out of a furnished room. */
 export function schemeInputOf(from: FromRoom): SchemeInput {
   const { room, records } = from;
@@ -84,6 +99,7 @@ export function schemeInputOf(from: FromRoom): SchemeInput {
       };
     }),
     sizes: sizesOf(room, titleOf),
+    objectPrices: objectPrices(from),
     language: from.language,
     units: records.studio?.fields.units ?? "inches",
     on: from.on,

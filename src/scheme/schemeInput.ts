@@ -89,6 +89,12 @@ export interface SchemeInput {
   readonly uses: readonly ClothUse[];
   readonly items: readonly ItemFacts[];
   readonly sizes: SizeFacts;
+  /** Objects that are bought at a price, with the day on which it was given; only that day is looked at. */
+  readonly objectPrices: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly on: string | null;
+  }[];
   readonly language: string;
   readonly units: UnitSystem;
   /** The day, ISO, from which the age of a price is reckoned. */

@@ -13,16 +13,21 @@ import { quantitiesText } from "../quantities/quantitiesText.ts";
 import { quantitiesJson } from "../quantities/toJson.ts";
 import { readRecords } from "../records/readRecords.ts";
 import { FINDING_CODES } from "../scheme/finding.ts";
+import { schemeJson } from "../scheme/toJson.ts";
 import type { Computed, FindingLine, Report } from "./computed.ts";
 import { readSwatches } from "./readSwatches.ts";
 import { ASSETS } from "./treeAssets.ts";
 import { projectData } from "./workOut.ts";
 
+const LEVELS = ["problem", "worth-a-look", "works"] as const;
+
+/** The findings room by room, what is to be mended first. */
 function findingLines(all: readonly ProjectData[]): FindingLine[] {
   return all.flatMap((p) =>
     p.rooms.flatMap((r) =>
-      r.scheme.findings.map(
-        ({ room, code, level, message, reason, evidence, accepted, pasteLine }) => ({
+      [...r.scheme.findings]
+        .sort((a, b) => LEVELS.indexOf(a.level) - LEVELS.indexOf(b.level))
+        .map(({ room, code, level, message, reason, evidence, accepted, pasteLine }) => ({
           room,
           code,
           level,
@@ -31,8 +36,7 @@ function findingLines(all: readonly ProjectData[]): FindingLine[] {
           evidence,
           accepted,
           pasteLine,
-        }),
-      ),
+        })),
     ),
   );
 }
@@ -141,6 +145,9 @@ export async function compute(
     rooms: records.projects.flatMap((p) => p.rooms.map((r) => `${p.id}/${r.id}`)),
     issueDates: new Map(all.map((d) => [d.project.id, d.dated])),
     findings: findingLines(all),
+    schemes: all.flatMap((d) =>
+      d.rooms.map((r) => schemeJson(`${d.project.id}/${r.record.id}`, r.scheme)),
+    ),
     quantities(target): Report | null {
       const found = find(target);
       if (!found) return null;

@@ -1,5 +1,6 @@
 import type { Checked, Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Page } from "../documents/page.ts";
+import type { SchemeJson } from "../scheme/toJson.ts";
 
 /** A file that is no page and goes into the output as it is: a style sheet, a font, a search index. */
 export interface OutputFile {
@@ -36,6 +37,8 @@ export interface Computed {
   readonly issueDates: ReadonlyMap<string, string>;
   /** As design says for `check --json`: plain objects. */
   readonly findings: readonly FindingLine[];
+  /** What was reckoned of every room's mix: shares, heights, walls, distances, phases. */
+  readonly schemes: readonly SchemeJson[];
   /** Reports on a project or a room (`project` or `project/room`); null where there is none. */
   quantities(target: string): Report | null;
   money(target: string): Report | null;

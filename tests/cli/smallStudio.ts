@@ -169,6 +169,7 @@ function compute(contentDir: string): Computed {
     studioBroken,
     rooms,
     issueDates: new Map(projects.map((project) => [project, "2026-10-02"])),
+    schemes: [],
     findings: rooms.map((room) => ({
       room,
       code: "rungs-close",

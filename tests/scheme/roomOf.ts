@@ -42,6 +42,7 @@ export interface MadeRoom {
   readonly uses?: readonly ClothUse[];
   readonly items?: readonly (Partial<ItemFacts> & { readonly item: string })[];
   readonly sizes?: SizeFacts;
+  readonly objectPrices?: SchemeInput["objectPrices"];
   readonly closed?: MadeRoom["seen"];
   /** The list `cloths` of the room file, where a role is fixed in it. */
   readonly listed?: readonly string[];
@@ -149,6 +150,7 @@ export function schemeOf(made: MadeRoom): RoomScheme {
         ...made.items?.find((i) => i.item === item),
       }),
     ),
+    objectPrices: made.objectPrices ?? [],
     sizes: made.sizes ?? { rugs: [], pictures: [] },
     language: made.language ?? "en-GB",
     units: made.units ?? "centimetres",

@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { schemeJson } from "../../src/scheme/toJson.ts";
 import { furnishedScheme } from "./furnished.ts";
 
 // What is seen, from a room's own measures; every area reckoned by hand beside its test.
@@ -157,6 +158,30 @@ test("from the door and from the seat: distances on the plan, and what then read
   });
   const near = furnishedScheme(ROOM(items), { rose: { readsPlainFromM: 8, average: RED } });
   expect(near.scheme.findings.map((f) => f.code)).not.toContain("main-reads-plain");
+});
+
+test("an object that is bought has a price with a date; what is the client's is not asked for one", () => {
+  const codes = (card: string) =>
+    furnishedScheme({
+      ...ROOM("  - object: bench\n    at: { wall: east, from-left: 1 m }\n"),
+      objects: { bench: `object: Bench\nshape: chest\nsize: 1 m x 40 cm x 45 cm\n${card}` },
+    }).scheme.findings.flatMap((f) => (f.code === "price-old" ? [f.message] : []));
+  expect(codes("price: { trade: 90 }")).toEqual(["The price of Bench has no date."]);
+  expect(codes("price: { trade: 90, on: 2026-11-01 }")).toEqual([]);
+  expect(codes("price: { trade: 90 }\nowner: client")).toEqual([]);
+});
+
+test("for machines: what is seen as plain numbers, the parts of each place a hundred", () => {
+  const { scheme } = furnishedScheme(ROOM(`${PAINT}${RUG}${CURTAINS}`));
+  const json = JSON.parse(JSON.stringify(schemeJson("test/den", scheme)));
+  expect(json.room).toBe("test/den");
+  for (const place of [...json.byZone, ...json.byWall].filter((p) => p.shares.length > 0))
+    expect(
+      place.shares.reduce((a: number, s: { hundredths: number }) => a + s.hundredths, 0),
+      place.place,
+    ).toBe(100);
+  expect(json.phases.map((p: { phase: number }) => p.phase)).toEqual([0, 2, 3]);
+  expect(json.knownShare).toBeCloseTo(scheme.knownShare, 12);
 });
 
 test("a rug that ends too near its table, and a picture that hangs too high, from where they stand", () => {

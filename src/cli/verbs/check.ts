@@ -27,7 +27,7 @@ function findingText(one: FindingLine): string {
 
 /** What is wrong with the content, and what the scheme finds. Findings never change the exit status; nothing is written. */
 export async function check(contentDir: string, wiring: Wiring): Promise<Outcome> {
-  const { diagnostics, findings } = await wiring.compute(contentDir, {
+  const { diagnostics, findings, schemes } = await wiring.compute(contentDir, {
     only: null,
     useCache: true,
   });
@@ -39,7 +39,7 @@ export async function check(contentDir: string, wiring: Wiring): Promise<Outcome
   ];
   return {
     exit: exitOf(diagnostics),
-    json: { diagnostics: diagnostics.map(diagnosticJson), findings },
+    json: { diagnostics: diagnostics.map(diagnosticJson), findings, rooms: schemes },
     text: [...findings.map(findingText), `${counts.join(", ")}.`].join("\n"),
     diagnostics,
   };

@@ -11,7 +11,7 @@ import { itemsAtWall } from "../room/placeItems.ts";
 import { wallFrame, wallShapes } from "../room/wallShapes.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
 import type { Markup } from "../words/marks.ts";
-import { capital, listed } from "../words/phrases.ts";
+import { capital, listed, roleWord } from "../words/phrases.ts";
 import type { Budget } from "./budget.ts";
 
 /** The room once a step is done. */
@@ -120,8 +120,13 @@ function pictureOf(
   };
 }
 
-/** What a step brings: the cloths that are seen with it for the first time, what is painted, and the colours that it is the first to carry. */
-function wordsOf(phase: SchemePhase, room: RoomData, say: ReturnType<typeof wordsIn>): string {
+/** What a step brings: the cloths that are seen with it for the first time and the roles that they fill, what is painted, and the colours that it is the first to carry. */
+function wordsOf(
+  phase: SchemePhase,
+  room: RoomData,
+  data: ProjectData,
+  say: ReturnType<typeof wordsIn>,
+): string {
   const painted = room.items.filter(
     (i) => i.record.kind === "paint" && phase.items.includes(i.record.id),
   );
@@ -129,8 +134,12 @@ function wordsOf(phase: SchemePhase, room: RoomData, say: ReturnType<typeof word
     const name = (i.record.fields as { name?: string }).name;
     return name ? say`${i.record.title} in ${name}.` : say`${i.record.title} painted.`;
   });
-  const cloths =
-    phase.newRoles.length > 0 ? say`${listed(phase.newRoles.map((n) => n.name))}.` : "";
+  const told = phase.newRoles.map(({ role, cloth, name }) => {
+    const paper = data.records.cloths.get(cloth)?.fields.roll !== undefined;
+    const word = roleWord(role, data.swatches.get(cloth)?.kind ?? null, paper);
+    return `${name} (${word.toLowerCase()})`;
+  });
+  const cloths = told.length > 0 ? `${listed(told)}.` : "";
   const colours = phase.newColours.length > 0 ? say`Carries ${listed(phase.newColours)}.` : "";
   return [cloths, ...paints, colours].filter((w) => w !== "").join(" ");
 }
@@ -166,7 +175,7 @@ export function stepRows(
             `${prefix}-${at}-${n}`,
             `${name} after this step`,
           ),
-          words: wordsOf(own, room, say),
+          words: wordsOf(own, room, data, say),
         },
       ];
     });

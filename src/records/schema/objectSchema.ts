@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { amountField } from "../../fields/amountField.ts";
 import { sizeField } from "../../fields/lengthField.ts";
-import { refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
+import { dateField, refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
 import { declaredColoursSchema, photoSchema } from "./shared.ts";
 
 /** What an object looks like when it is drawn. */
@@ -52,6 +52,7 @@ export const objectSchema = z.strictObject({
       client: amountField()
         .optional()
         .meta({ description: "what the client pays; else trade price times markup" }),
+      on: dateField().optional().meta({ description: "when the price was given" }),
     })
     .optional()
     .meta({ description: "what it costs, where it is bought" }),
