@@ -1,0 +1,56 @@
+import type { PatternKind } from "../../../src/cloth/clothMeasure.ts";
+import type { LightTile } from "../../cloths/ground/tile.ts";
+import { outsideDrawings } from "./outside.ts";
+import { ownDrawings } from "./own.ts";
+import { primitive, type Truth } from "./primitive.ts";
+import { type Drawing, rasterise } from "./tile.ts";
+
+/** Tuning is for trying limits; what is reported is held out: other tiles, other seeds. */
+export type Half = "tuning" | "held-out";
+
+/** A cloth whose truth is known. */
+export interface Subject {
+  readonly name: string;
+  readonly origin: "own" | "outside";
+  readonly tile: LightTile;
+  readonly truth: Truth;
+  readonly kind: PatternKind | "print" | null;
+  /** Millimetres of one pixel of the tile, where the drawing has a size of its own. */
+  readonly mmPerPx: number | null;
+}
+
+/** Drawings of every own tradition. */
+const OWN_EACH = 4;
+
+/** The drawings of one half, in a fixed order. */
+export function drawingsOf(half: Half): { drawing: Drawing; origin: "own" | "outside" }[] {
+  const outside = outsideDrawings().filter(({ name }) => halfOf(name) === half);
+  const own = ownDrawings(OWN_EACH, half === "tuning" ? 1 : 1001);
+  return [
+    ...outside.map((drawing) => ({ drawing, origin: "outside" as const })),
+    ...own.map((drawing) => ({ drawing, origin: "own" as const })),
+  ];
+}
+
+export async function subjectOf(drawing: Drawing, origin: "own" | "outside"): Promise<Subject> {
+  const tile = await rasterise(drawing);
+  const truth: Truth =
+    origin === "own" && ["irregular", "plain", "textured-plain"].includes(drawing.kind ?? "")
+      ? { form: "none" }
+      : primitive(tile);
+  return {
+    name: drawing.name,
+    origin,
+    tile,
+    truth,
+    kind: drawing.kind,
+    mmPerPx: origin === "own" ? drawing.width / tile.width : null,
+  };
+}
+
+/** Half of the outside tiles by their names (FNV-1a, its lowest bit but four), so that neither half has one maker's alone. */
+function halfOf(name: string): Half {
+  let hash = 2166136261;
+  for (const letter of name) hash = Math.imul(hash ^ letter.charCodeAt(0), 16777619) >>> 0;
+  return (hash >>> 4) % 2 === 0 ? "tuning" : "held-out";
+}
