@@ -2,7 +2,7 @@ import { renderDrawing } from "../../drawing/renderDrawing.ts";
 import type { Drawing } from "../../drawing/shape.ts";
 import type { Amount } from "../../fields/amountField.ts";
 import { ITEM_DRAWINGS } from "../../items/drawings.ts";
-import type { DrawingContext } from "../../items/itemDrawing.ts";
+import type { DrawingContext, SheetGroup } from "../../items/itemDrawing.ts";
 import { rateFor } from "../../money/itemLines.ts";
 import { toMoney } from "../../money/toMoney.ts";
 import type { ClothQuantity } from "../../quantities/quantityTypes.ts";
@@ -26,7 +26,7 @@ import { lookUpsOf } from "./lookUps.ts";
 const DRAWING_WIDTH = 118;
 const DRAWING_HEIGHT = 102;
 /** What stands below the views. */
-const BELOW_HEIGHT = 58;
+const BELOW_HEIGHT = 50;
 const SCALES = [1, 2, 2.5, 4, 5, 6, 8, 10, 12, 15, 16, 20, 24, 25, 30, 32, 36, 40, 48, 50];
 
 /** A drawing at the largest of the usual scales at which it and its dimensions fit the box. */
@@ -173,6 +173,17 @@ function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: string) {
   };
 }
 
+/** Where the words column is about as tall as the page, the boxes to tick keep to the drawings' column; else they stand across both. */
+const WORDS_TALL = 165;
+
+/** About how tall the words column will be, in millimetres: 32 letters to a line of 4.2 mm, and 6.6 for a heading. */
+function wordsHeight(groups: readonly SheetGroup[]): number {
+  return groups.reduce(
+    (sum, g) => sum + 6.6 + g.lines.reduce((n, l) => n + Math.ceil(l.length / 32) * 4.2, 0),
+    0,
+  );
+}
+
 /** What the maker is paid for an item: the charge agreed for it, else the maker's own rate. */
 function rateWords(data: ProjectData, maker: string, item: ItemData): string {
   const { currency, language } = data.studio.fields;
@@ -275,6 +286,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
           heading: g.heading,
           lines: g.lines.map(marked),
         })),
+        checksAcross: wordsHeight(sheet?.groups ?? []) < WORDS_TALL,
         signs: (sheet?.signs ?? []).join(" "),
         checks: (sheet?.checks ?? []).map((c) => ({
           text: marked(c.text),

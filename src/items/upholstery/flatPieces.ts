@@ -9,7 +9,7 @@ import type { CoverMade } from "./makeCover.ts";
 import { pieceWords } from "./pieceTable.ts";
 
 /** The box on a sheet that the pieces should fill, in millimetres of paper. */
-const PAPER = { width: 116, height: 54 };
+const PAPER = { width: 116, height: 46 };
 /** Room under and beside each piece, in millimetres of paper. */
 const GAP = 5;
 
