@@ -9,7 +9,8 @@ import type { Surroundings } from "./surroundings.ts";
 import { parseTarget } from "./target.ts";
 import { build } from "./verbs/build.ts";
 import { check } from "./verbs/check.ts";
-import { fits, remnantOf } from "./verbs/fits.ts";
+import { fits } from "./verbs/fits.ts";
+import { remnantOf, type TypedRemnant } from "./verbs/fitsOptions.ts";
 import { match } from "./verbs/match.ts";
 import { money } from "./verbs/money.ts";
 import { type Beginning, begin } from "./verbs/new.ts";
@@ -148,7 +149,14 @@ function commandLine(
     .argument("<cloth>", "the cloth's file name, without .md")
     .option("--length <length>", "how long the remnant is")
     .option("--width <length>", "how wide; as wide as the cloth where nothing is said")
-    .action((cloth: string, options: { length?: string; width?: string }, command: Command) =>
+    .option("--pieces <n>", "how many such pieces there are: 2 for a pair of curtains")
+    .option(
+      "--hole <place...>",
+      'a hole or stain: "12in, 30in, 2in x 3in" from the left edge, up, size',
+    )
+    .option("--seam <length...>", "a seam along it, by its distance from the left edge")
+    .option("--first-motif <length>", "from the lower end up to the middle of the first motif")
+    .action((cloth: string, options: TypedRemnant, command: Command) =>
       run(command, (contentDir) => fits(contentDir, cloth, remnantOf(options))),
     );
 

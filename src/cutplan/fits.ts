@@ -1,5 +1,6 @@
+import { fitsUsed } from "./fitsUsed.ts";
 import { mod } from "./modes.ts";
-import type { CutPiece, Grains } from "./piece.ts";
+import type { CutPiece, Flaw, Grains } from "./piece.ts";
 import type { Plan, PlanFailure, PlanInput, PlanProblem } from "./plan.ts";
 import { planCuts } from "./planCuts.ts";
 
@@ -9,11 +10,15 @@ export interface Remnant {
   readonly width: Grains;
   /** The pattern point at its cut end, from the pattern's origin; null: not known, and a repeat is kept in reserve. */
   readonly start: Grains | null;
+  /** How many such lengths there are; one where nothing is said. */
+  readonly count?: number;
+  /** Holes, stains and seams, from the left edge and the cut end of each length. */
+  readonly flaws?: readonly Flaw[];
 }
 
 export interface Fit {
   readonly fits: boolean;
-  /** The length that the pieces need on a cloth of this width, what is lost before the plan's start included. */
+  /** The length that the pieces need on a cloth of this width, what is lost before the plan's start included; of several, each. */
   readonly needed: Grains | null;
   /** How much the remnant is too short; 0 if it fits, null if no length would do. */
   readonly missing: Grains | null;
@@ -28,25 +33,50 @@ export interface Fit {
 /**
  * Whether a remnant holds all pieces. The answer comes from the length of one plan and not from a search for each remnant, so
  * that a longer remnant never holds less. `plan` is the plan already made for `input`, if there is one; a remnant narrower than
- * the cloth gets a plan of its own, of which only one selvedge is taken to be left: the better of the two.
+ * the cloth gets a plan of its own, of which only one selvedge is taken to be left: the better of the two. Of several
+ * lengths, or cloth with flaws, each is planned as it lies (see `fitsUsed`), and what is missing is missing from each length.
  */
 export function fits(input: PlanInput, plan: Plan | null, remnant: Remnant): Fit {
   const options = { ...input.options, maxLength: null, lengths: undefined };
   const whole = { ...input, options };
   if (remnant.width >= input.usableWidth) {
     const known = plan && plan.lengths.length <= 1 ? plan : planCuts(whole);
-    return known.ok ? fitOf(known, whole, remnant, "both") : none(known, "both");
+    if (!known.ok) return none(known, "both");
+    return isWhole(remnant)
+      ? fitOf(known, whole, remnant, "both")
+      : usedFit(whole, remnant, "both");
   }
   const cut = input.usableWidth - remnant.width;
-  const left = planCuts({ ...whole, usableWidth: remnant.width });
-  const moved = input.pieces.map((piece) => movedLeft(piece, cut));
-  const right = planCuts({ ...whole, usableWidth: remnant.width, pieces: moved });
-  const found = [
-    left.ok ? fitOf(left, whole, remnant, "left") : null,
-    right.ok ? fitOf(right, whole, remnant, "right") : null,
-  ].filter((fit) => fit !== null);
-  if (found.length === 0) return none(left as PlanFailure, "left");
-  return found.reduce((a, b) => ((b.needed as Grains) < (a.needed as Grains) ? b : a));
+  const kept = (["left", "right"] as const).map((keeps) => {
+    const pieces =
+      keeps === "left" ? input.pieces : input.pieces.map((piece) => movedLeft(piece, cut));
+    const own = { ...whole, usableWidth: remnant.width, pieces };
+    return { keeps, own, result: planCuts(own) };
+  });
+  const found = kept.flatMap(({ keeps, own, result }) => {
+    if (!result.ok) return [];
+    return [isWhole(remnant) ? fitOf(result, whole, remnant, keeps) : usedFit(own, remnant, keeps)];
+  });
+  if (found.length === 0) return none(kept[0]?.result as PlanFailure, "left");
+  const lack = (fit: Fit) => fit.needed ?? Number.POSITIVE_INFINITY;
+  return found.reduce((a, b) => (lack(b) < lack(a) ? b : a));
+}
+
+function isWhole({ count = 1, flaws = [] }: Remnant): boolean {
+  return count === 1 && flaws.length === 0;
+}
+
+function usedFit(input: PlanInput, remnant: Remnant, keeps: Fit["keeps"]): Fit {
+  const { length, start, count = 1, flaws = [] } = remnant;
+  const { plan, used, missing } = fitsUsed(input, { length, start, count, flaws });
+  return {
+    fits: missing === 0,
+    needed: used ?? (missing === null ? null : length + missing),
+    missing,
+    plan,
+    keeps,
+    problems: [],
+  };
 }
 
 function fitOf(plan: Plan, input: PlanInput, remnant: Remnant, keeps: Fit["keeps"]): Fit {

@@ -1,19 +1,23 @@
-import { fits } from "../cutplan/fits.ts";
-import type { Plan } from "../cutplan/plan.ts";
+import { type Fit, fits, type Remnant } from "../cutplan/fits.ts";
+import type { Flaw } from "../cutplan/piece.ts";
+import type { Plan, PlanInput } from "../cutplan/plan.ts";
 import type { ClothFacts } from "../items/itemKind.ts";
 import type { ProjectRecord, Records } from "../records/records.ts";
 import { type AnyKind, furnishRoom } from "../room/furnishRoom.ts";
 import type { LookUps } from "../room/lookUps.ts";
-import type { Length } from "../units/length.ts";
+import { Length } from "../units/length.ts";
 import { boughtOf } from "./boughtOf.ts";
 import {
   type Choices,
+  cutKey,
+  mod,
   type PlannedCloth,
   piecesOf,
   plannedCloth,
   type RoomCut,
 } from "./cutPieces.ts";
-import { grainsDown, lengthOfGrains } from "./grains.ts";
+import { grainsDown, grainsNearest, grainsUp, lengthOfGrains } from "./grains.ts";
+import { shortfallOf } from "./nearMiss.ts";
 import { planGroup } from "./planGroup.ts";
 import { planOfCloth } from "./planOfCloth.ts";
 import type { ClothPlan } from "./quantityTypes.ts";
@@ -23,6 +27,22 @@ export interface RemnantInHand {
   readonly length: Length;
   /** Null: as wide as the cloth. */
   readonly width: Length | null;
+  /** How many such pieces there are: two for a pair of curtains taken down. */
+  readonly count: number;
+  /** Holes, stains and worn places, from the left edge and the lower end. */
+  readonly holes: readonly Hole[];
+  /** Seams that run along it, each by its distance from the left edge. */
+  readonly seams: readonly Length[];
+  /** From the lower end up to the middle of the first motif; null where it is not known. */
+  readonly firstMotif: Length | null;
+}
+
+/** A place that no piece may touch. */
+export interface Hole {
+  readonly fromLeft: Length;
+  readonly up: Length;
+  readonly width: Length;
+  readonly height: Length;
 }
 
 /** What some items of one room need of the cloth. */
@@ -46,6 +66,15 @@ export interface Miss {
   readonly titles: readonly string[];
   readonly insteadOf: string | null;
   readonly missing: Length;
+  /** Which of its pieces is the first without room, and what would do. */
+  readonly shortfall: {
+    readonly holds: number;
+    readonly of: number;
+    readonly piece: string;
+    readonly missing: Length | null;
+    /** The motif so much lower (negative: higher) on that piece would do. */
+    readonly motifLower: Length | null;
+  };
 }
 
 export interface ClothFits {
@@ -66,9 +95,14 @@ interface Candidate {
 
 interface Tried {
   readonly candidates: readonly Candidate[];
-  readonly fit: ReturnType<typeof fits>;
+  readonly fit: Fit;
+  readonly input: PlanInput;
+  readonly remnant: Remnant;
   readonly choices: Choices;
 }
+
+/** What is lost on either side of a seam that is unpicked: its turnings and its needle holes; common practice, no source. */
+export const SEAM_EACH_SIDE = Length.mm(20);
 
 const NOT_FOR_CUTTING = "The remnant has not been measured and looked over for flaws.";
 
@@ -116,9 +150,56 @@ export function clothFits(
   return {
     width,
     makes,
-    nearestMiss: missed
-      ? { ...namesOf(missed.candidates), missing: lengthOfGrains(missed.fit.missing as number) }
-      : null,
+    nearestMiss: missed ? missOf(missed) : null,
+  };
+}
+
+function missOf(missed: Tried): Miss {
+  const { holds, of, piece, missing, shift } = shortfallOf(missed.input, missed.remnant);
+  const cuts = missed.candidates.flatMap((each) => each.cuts);
+  const from = cuts.find((cut) => piece.startsWith(`${cutKey(cut)}/`)) as RoomCut;
+  return {
+    ...namesOf(missed.candidates),
+    missing: lengthOfGrains(missed.fit.missing as number),
+    shortfall: {
+      holds,
+      of,
+      piece: from.cut.piece,
+      missing: missing === null ? null : lengthOfGrains(missing),
+      motifLower: shift === null ? null : lengthOfGrains(shift),
+    },
+  };
+}
+
+/** The remnant for the planner: lengths DOWN to the grain, places to be avoided UP. */
+function remnantInGrains(remnant: RemnantInHand, width: Length, cloth: PlannedCloth): Remnant {
+  const length = grainsDown(remnant.length);
+  const flaw = (left: Length, up: Length, right: Length, top: Length): Flaw => {
+    const [x, y] = [Math.max(0, grainsDown(left)), Math.max(0, grainsDown(up))];
+    return { x, y, width: grainsUp(right) - x, height: grainsUp(top) - y };
+  };
+  const vertical = cloth.pattern?.vertical ?? 0;
+  const first = remnant.firstMotif;
+  return {
+    length,
+    width: Math.min(grainsDown(width), cloth.usableWidthG),
+    // The pattern's origin is a motif's middle: a motif that stands `first` above the end lies at minus that point.
+    start: first === null || vertical === 0 ? null : mod(-grainsNearest(first), vertical),
+    count: remnant.count,
+    flaws: [
+      ...remnant.holes.map(({ fromLeft, up, width: w, height }) =>
+        flaw(fromLeft, up, fromLeft.plus(w), up.plus(height)),
+      ),
+      ...remnant.seams.map((at) =>
+        flaw(
+          at.minus(SEAM_EACH_SIDE),
+          Length.zero,
+          at.plus(SEAM_EACH_SIDE),
+          // The plan may try longer lengths: the seam runs on.
+          remnant.length.plus(Length.mm(50_000)),
+        ),
+      ),
+    ],
   };
 }
 
@@ -172,12 +253,8 @@ function tryOn(
   };
   // A plan that leaves pieces out is no plan of these items.
   const plan: Plan | null = group.problems.length === 0 ? (group.run?.plan ?? null) : null;
-  const fit = fits(input, plan, {
-    length: grainsDown(remnant.length),
-    width: Math.min(grainsDown(width), cloth.usableWidthG),
-    start: null,
-  });
-  return { candidates, fit, choices: group.choices };
+  const own = remnantInGrains(remnant, width, cloth);
+  return { candidates, fit: fits(input, plan, own), input, remnant: own, choices: group.choices };
 }
 
 function madeOf({ candidates, fit, choices }: Tried, cloth: PlannedCloth): Makes {

@@ -1,6 +1,12 @@
-import type { Length } from "../units/length.ts";
+import { Length } from "../units/length.ts";
 import { printLength, type UnitSystem } from "../units/printLength.ts";
-import type { ClothFits, Makes, Miss, RemnantInHand } from "./clothFits.ts";
+import {
+  type ClothFits,
+  type Makes,
+  type Miss,
+  type RemnantInHand,
+  SEAM_EACH_SIDE,
+} from "./clothFits.ts";
 import { clothText } from "./clothText.ts";
 import { type Json, planJson } from "./toJson.ts";
 
@@ -22,9 +28,15 @@ export function fitsJson(cloth: string, remnant: RemnantInHand, found: ClothFits
       keepsSelvedge: each.keeps,
       plan: planJson(each.plan),
     })),
+    count: remnant.count,
     nearestMiss: found.nearestMiss && {
       ...names(found.nearestMiss),
       missingMm: found.nearestMiss.missing.toMm(),
+      holdsPieces: found.nearestMiss.shortfall.holds,
+      ofPieces: found.nearestMiss.shortfall.of,
+      nextPiece: found.nearestMiss.shortfall.piece,
+      nextMissingMm: found.nearestMiss.shortfall.missing?.toMm() ?? null,
+      motifLowerMm: found.nearestMiss.shortfall.motifLower?.toMm() ?? null,
     },
   };
 }
@@ -42,22 +54,68 @@ export function fitsText(
   const instead = (each: Makes | Miss) =>
     each.insteadOf === null ? "" : ` (in place of ${each.insteadOf})`;
   return [
-    `${name}: a remnant of ${p(remnant.length)}, ${p(found.width)} wide`,
+    `${name}: ${remnant.count === 1 ? "a remnant" : `${remnant.count} lengths`} of ${p(remnant.length)}, ${p(found.width)} wide`,
+    ...leftOut(remnant, p),
     makes.length === 0 ? "It makes nothing that the rooms need." : "IT MAKES, each by itself",
     ...makes.flatMap((each) => [
-      `  ${where(each)}${instead(each)}: needs ${clothText(each.needed, units, "up")}${
+      `  ${where(each)}${instead(each)}: needs ${clothText(each.needed, units, "up")}${remnant.count > 1 ? " of a length" : ""}${
         each.keeps === "both" ? "" : `, with the ${each.keeps} selvedge kept`
       }`,
       ...each.plan.pieces.map(
         (piece) =>
-          `      ${p(piece.x)} from the left edge, ${p(piece.y)} up: ${p(piece.width)} × ${p(piece.height)}${piece.turned ? ", turned" : ""}  ${piece.piece}`,
+          `      ${remnant.count > 1 ? `length ${piece.length + 1}, ` : ""}${p(piece.x)} from the left edge, ${p(piece.y)} up: ${p(piece.width)} × ${p(piece.height)}${piece.turned ? ", turned" : ""}  ${piece.piece}`,
       ),
     ]),
     ...(nearestMiss
       ? [
-          `Nearest to fitting: ${where(nearestMiss)}${instead(nearestMiss)}: ${clothText(nearestMiss.missing, units, "up")} too short.`,
+          `Nearest to fitting: ${where(nearestMiss)}${instead(nearestMiss)}. ${missText(nearestMiss, remnant, units)}`,
+        ]
+      : []),
+    ...(makes.length > 0 && remnant.firstMotif === null && makes.some((m) => inRegister(m))
+      ? [
+          "Where the pattern begins is not known, so one repeat is kept in reserve: --first-motif, from the lower end up to the middle of the first motif, may give it back.",
         ]
       : []),
     "These plans are not for cutting: measure the remnant and look it over for flaws first.",
   ].join("\n");
+}
+
+function inRegister({ plan }: Makes): boolean {
+  return plan.pieces.some((piece) => (piece.register?.y ?? null) !== null);
+}
+
+/** What was kept clear of. */
+function leftOut({ holes, seams }: RemnantInHand, p: (length: Length) => string): string[] {
+  const each = [
+    ...holes.map(
+      (hole) =>
+        `${p(hole.width)} × ${p(hole.height)} at ${p(hole.fromLeft)} from the left edge, ${p(hole.up)} up`,
+    ),
+    ...seams.map(
+      (seam) =>
+        `the seam at ${p(seam)} from the left edge, with ${p(SEAM_EACH_SIDE)} on either side of it`,
+    ),
+  ];
+  return each.length === 0 ? [] : [`Kept clear of: ${each.join("; ")}.`];
+}
+
+/** How near it comes, in words: what can be cut, what the next piece lacks, and what would do. */
+function missText({ missing, shortfall }: Miss, remnant: RemnantInHand, units: UnitSystem): string {
+  // UP: what is missing must not be understated. To 1/8 inch, or to the millimetre.
+  const step = units === "inches" ? Length.inches(1).dividedBy(8) : Length.mm(1);
+  const p = (length: Length) => printLength(length.upTo(step), units);
+  const each = remnant.count > 1 ? ", each length" : "";
+  const { holds, of, piece, motifLower } = shortfall;
+  const parts = [`It is ${p(missing)} too short${each}.`];
+  if (holds > 0)
+    parts.push(
+      `It holds ${holds} of the ${of} pieces; ${shortfall.missing ? `for the next (${piece}) ${p(shortfall.missing)} are missing` : `the next (${piece}) finds no place`}.`,
+    );
+  if (motifLower)
+    parts.push(
+      motifLower.isNegative()
+        ? `With the motif ${p(Length.zero.minus(motifLower))} higher on it (${piece}) it would do.`
+        : `With the motif ${p(motifLower)} lower on it (${piece}) it would do.`,
+    );
+  return parts.join(" ");
 }

@@ -4,26 +4,7 @@ import { clothFits, type RemnantInHand } from "../../quantities/clothFits.ts";
 import { fitsJson, fitsText } from "../../quantities/fitsReport.ts";
 import { readLibrary } from "../../site/readLibrary.ts";
 import { clothFacts } from "../../swatches/clothFacts.ts";
-import type { Length } from "../../units/length.ts";
-import { parseLength } from "../../units/parseLength.ts";
 import { exitOf, type Outcome, UsageError } from "../outcome.ts";
-
-/** Reads the size of a remnant; throws a UsageError for what is no length. */
-export function remnantOf(typed: {
-  readonly length?: string;
-  readonly width?: string;
-}): RemnantInHand {
-  if (typed.length === undefined)
-    throw new UsageError('Say how long the remnant is: --length "1 3/4 yd", for example.');
-  const width = typed.width === undefined ? null : sizeOf(typed.width, "--width");
-  return { length: sizeOf(typed.length, "--length"), width };
-}
-
-function sizeOf(text: string, option: string): Length {
-  const read = parseLength(text);
-  if (read.ok && !read.length.isZero()) return read.length;
-  throw new UsageError(`"${text}" is no size: write ${option} "1 3/4 yd" or ${option} "80 cm".`);
-}
 
 /** What a remnant of a cloth can make of what the rooms need, with the plans that show it. */
 export async function fits(
