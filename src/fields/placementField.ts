@@ -10,7 +10,7 @@ export const COMPASS = ["north", "east", "south", "west"] as const;
  */
 export function placementField() {
   return z.union([
-    refField("a window").meta({ description: "a window, by its name" }),
+    refField("a window").meta({ description: "a window or a door, by its name" }),
     z.strictObject({
       wall: refField("a wall").meta({ description: "the wall that it stands against or hangs on" }),
       "from-left": lengthField()

@@ -24,6 +24,7 @@ export interface ClothFacts {
   readonly roll: { readonly width: Length; readonly length: Length } | null;
 }
 
+/** A window, or a door that something hangs at. */
 export interface WindowFacts {
   readonly name: string;
   readonly wall: string;
@@ -32,6 +33,8 @@ export interface WindowFacts {
   readonly sill: Length;
   readonly recess: Length | null;
   readonly fromLeft: Length;
+  /** True for a door opening, whose sill is the floor. */
+  readonly isDoor?: boolean;
 }
 
 /** What an item may know of an object's card: a rug, a picture, a stove. Unknown stays null. */

@@ -27,7 +27,7 @@ export function windowBox(fields: CommonFields, window: WindowFacts): WallBox {
 }
 
 function hemOf(fields: CommonFields, window: WindowFacts, head: Length): Length {
-  if (fields.to === "floor") return Length.zero;
+  if (fields.to === "floor" || window.isDoor) return Length.zero;
   if (fields.to === "sill") return window.sill;
   if (fields.to === "below-sill") return Length.max(Length.zero, window.sill.minus(BELOW_SILL));
   if (fields.drop === undefined) return window.sill;

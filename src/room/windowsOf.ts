@@ -1,13 +1,13 @@
 import type { WindowFacts } from "../items/itemKind.ts";
 import type { Wall } from "./walls.ts";
 
-/** The room's windows by name. Windows stand on their walls, so without walls there are none; of two of one name the first counts. */
+/** The room's windows and named doors by name: a curtain hangs at either. Windows stand on their walls, so without walls there are none; of two of one name the first counts. */
 export function windowsOf(walls: readonly Wall[]): ReadonlyMap<string, WindowFacts> {
   const windows = new Map<string, WindowFacts>();
   for (const wall of walls) {
     for (const opening of wall.openings) {
       const { what, name } = opening;
-      if (what !== "window" || name === null || windows.has(name)) continue;
+      if (name === null || windows.has(name)) continue;
       windows.set(name, {
         name,
         wall: wall.name,
@@ -16,6 +16,7 @@ export function windowsOf(walls: readonly Wall[]): ReadonlyMap<string, WindowFac
         sill: opening.foot,
         recess: opening.recess,
         fromLeft: opening.fromLeft,
+        ...(what === "door" ? { isDoor: true } : {}),
       });
     }
   }

@@ -49,7 +49,7 @@ export function cutsOf(plan: BlindPlan): ItemCut[] {
       return [
         {
           ...shared,
-          piece: layer.surface,
+          piece: layer.layer,
           width: layer.width,
           across: { how: "free" },
           mayTurn: layer.cloth.mayTurn,
@@ -58,20 +58,20 @@ export function cutsOf(plan: BlindPlan): ItemCut[] {
     return [
       {
         ...shared,
-        piece: `${layer.surface}, left strip`,
+        piece: `${layer.layer}, left strip`,
         width: joined.strip,
         across: { how: "free" },
       },
       {
         ...shared,
-        piece: `${layer.surface}, whole width`,
+        piece: `${layer.layer}, whole width`,
         width: layer.cloth.usableWidth as Length,
         count: plan.count * joined.wholes,
         across: { how: "whole-width" },
       },
       {
         ...shared,
-        piece: `${layer.surface}, right strip`,
+        piece: `${layer.layer}, right strip`,
         width: joined.strip,
         across: { how: "free" },
       },

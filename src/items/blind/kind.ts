@@ -20,6 +20,9 @@ export const blindKind: ItemKind<BlindFields, BlindMade> = {
   cloths: (fields) => [
     { surface: "face", cloth: fields.cloth, keyPath: ["cloth"] },
     ...(fields.lining ? [{ surface: "lining", cloth: fields.lining, keyPath: ["lining"] }] : []),
+    ...(fields.blackout
+      ? [{ surface: "lining", cloth: fields.blackout, keyPath: ["blackout"] }]
+      : []),
     ...(fields.interlining
       ? [{ surface: "interlining", cloth: fields.interlining, keyPath: ["interlining"] }]
       : []),

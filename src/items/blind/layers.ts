@@ -8,6 +8,8 @@ import type { Sections } from "./sections.ts";
 
 /** A lining or interlining as it is cut. */
 export interface BlindLayer {
+  readonly layer: "lining" | "interlining" | "blackout";
+  /** A blackout counts among the linings wherever surfaces are told apart. */
   readonly surface: "lining" | "interlining";
   readonly cloth: ClothFacts;
   readonly width: Length;
@@ -15,9 +17,9 @@ export interface BlindLayer {
   readonly because: string;
 }
 
-/** A lining with its turnings and rod pockets, or an interlining of the finished size. */
+/** A lining with its turnings and rod pockets, or an interlining or a blackout of the finished size. */
 export function layerOf(
-  surface: "lining" | "interlining",
+  layer: BlindLayer["layer"],
   cloth: ClothFacts,
   size: BlindSize,
   sections: Sections,
@@ -26,8 +28,16 @@ export function layerOf(
   notes: Notes,
 ): BlindLayer {
   const p = (length: Length) => printLength(length, context.units);
-  if (surface === "interlining") {
-    return { surface, cloth, width: size.width, height: size.drop, because: "finished size" };
+  if (layer !== "lining") {
+    const surface = layer === "blackout" ? "lining" : layer;
+    return {
+      layer,
+      surface,
+      cloth,
+      width: size.width,
+      height: size.drop,
+      because: "finished size",
+    };
   }
   const inside = context.length("lining-in");
   const turn = context.length("lining-turn");
@@ -45,7 +55,7 @@ export function layerOf(
     },
     { what: "Lining, cut length", sum: because, result: p(height), rounded: null },
   );
-  return { surface, cloth, width, height, because };
+  return { layer, surface: "lining", cloth, width, height, because };
 }
 
 /** A lining is joined as the face is; on a card without a width it is taken to need no join. */

@@ -216,11 +216,11 @@ export function planBlind(
     );
 
   const layers: BlindLayer[] = [];
-  for (const surface of ["interlining", "lining"] as const) {
-    const id = fields[surface];
+  for (const each of ["interlining", "blackout", "lining"] as const) {
+    const id = fields[each];
     const facts = id ? context.cloth(id) : null;
     if (!facts) continue;
-    layers.push(layerOf(surface, facts, size, sections, top, context, notes));
+    layers.push(layerOf(each, facts, size, sections, top, context, notes));
   }
   return {
     size,

@@ -24,6 +24,9 @@ export const blindSchema = z.strictObject({
   lining: refField("a lining")
     .optional()
     .meta({ description: "its lining; unlined where nothing is said" }),
+  blackout: refField("a lining")
+    .optional()
+    .meta({ description: "a layer between face and lining that keeps out light" }),
   interlining: refField("an interlining")
     .optional()
     .meta({ description: "a layer between face and lining; none where nothing is said" }),

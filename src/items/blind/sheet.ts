@@ -58,7 +58,7 @@ export function blindSheet(
           ? ["Unlined."]
           : plan.layers.map(
               (layer) =>
-                `${layer.surface === "lining" ? "" : "Interlining: "}${layer.cloth.name}, cut ${printSize([layer.width, layer.height], context.units)}.`,
+                `${{ lining: "", blackout: "Blackout: ", interlining: "Interlining: " }[layer.layer]}${layer.cloth.name}, cut ${printSize([layer.width, layer.height], context.units)}.`,
             ),
     },
     {

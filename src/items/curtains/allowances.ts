@@ -105,6 +105,19 @@ export const curtainsAllowances = {
     usual: { inches: `1/2"`, centimetres: "1 cm" },
     source: `1/2 in: ${MODERN}; 1 cm ${PRACTICE}`,
   },
+  "door-clearance": {
+    is: "length",
+    description: "from the floor to the hem of a curtain at a door",
+    usual: { inches: `1"`, centimetres: "2 cm" },
+    source: `2 in: A Manual of Home-Making, Portieres (1919); 1 in, 2 cm ${PRACTICE}`,
+  },
+  "beyond-door": {
+    is: "length",
+    description:
+      "how far a portière rod runs past the door at each side, where its length is not given",
+    usual: { inches: `2"`, centimetres: "5 cm" },
+    source: PRACTICE,
+  },
   "sill-clearance": {
     is: "length",
     description: "from the sill to the hem of curtains that reach to the sill",

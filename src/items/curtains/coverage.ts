@@ -1,4 +1,5 @@
 import type Fraction from "fraction.js";
+import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
 import type { ItemContext } from "../itemKind.ts";
@@ -25,6 +26,50 @@ export interface Coverage {
 }
 
 /**
+ * What a door changes: one curtain that stacks at the hinges, on a fixed pole or on a rod that rises with the door. Elsewhere a pair
+ * where nothing is said.
+ */
+export function atDoor(
+  fields: CurtainsFields,
+  context: ItemContext,
+  notes: Notes,
+): {
+  readonly door: "fixed" | "rising" | null;
+  readonly panels: NonNullable<CurtainsFields["panels"]>;
+} {
+  const { window } = context;
+  if (!window?.isDoor) {
+    for (const key of ["door-rod", "door-hinge"] as const) {
+      if (fields[key] === undefined) continue;
+      notes.diagnostics.push(
+        diagnostic(
+          context.place([key]),
+          "curtains-at-no-door",
+          `${key} says nothing of curtains that hang at no door.`,
+          { severity: "warning", hint: "Take the line out, or write at: and the name of a door." },
+        ),
+      );
+    }
+    return { door: null, panels: fields.panels ?? "pair" };
+  }
+  const door = fields["door-rod"] ?? "fixed";
+  if (!fields["door-rod"])
+    notes.questions.push(
+      `Does the curtain at ${window.name} hang from a fixed pole or from a portière rod that rises with the door? A fixed pole is assumed.`,
+    );
+  notes.questions.push(
+    `Which way does ${window.name} open, and does the curtain clear its handle, its frame and what lies on the floor?`,
+  );
+  if (fields.panels) return { door, panels: fields.panels };
+  const hinge = fields["door-hinge"];
+  if (!hinge)
+    notes.questions.push(
+      `At which side are the hinges of ${window.name}? One curtain that stacks at the left is assumed.`,
+    );
+  return { door, panels: hinge === "right" ? "single-right" : "single-left" };
+}
+
+/**
  * Coverage = pole + 2 returns + overlap; flat = coverage × fullness + side hems, or with `returns-in-fullness` 0 the returns added
  * flat. Eyelets, tabs and slots run on the pole itself, s-folds on
  * a track, and curtains inside a recess between its walls: neither returns unless it is written.
@@ -37,11 +82,14 @@ export function coverageOf(
 ): Coverage {
   const { units } = context;
   const p = (length: Length) => printLength(length, units);
-  const panels = fields.panels ?? "pair";
+  const { door, panels } = atDoor(fields, context, notes);
   const curtains = panels === "pair" ? 2 : 1;
   const flush = ["eyelet", "tab", "slot", "s-fold"].includes(fields.heading);
   const returnEach =
-    fields.return ?? (flush || fields.mount === "inside" ? Length.zero : context.length("return"));
+    fields.return ??
+    (flush || fields.mount === "inside" || door === "rising"
+      ? Length.zero
+      : context.length("return"));
   const overlap =
     fields.overlap ?? (flush || curtains === 1 ? Length.zero : context.length("overlap"));
   if (!fields.return && !returnEach.isZero()) {

@@ -24,6 +24,8 @@ export function joinedPieces(widths: Fraction, side: "left" | "right"): JoinedPi
 
 export interface LayerCuts {
   readonly surface: string;
+  /** Its name on the plan where the surface does not say it. */
+  readonly layer?: string;
   readonly cloth: string;
   readonly widthsEach: Fraction;
   readonly usableWidth: Length;
@@ -41,7 +43,7 @@ export interface LayerCuts {
  */
 export function layerCuts(layer: LayerCuts): ItemCut[] {
   const cuts: ItemCut[] = [];
-  const prefix = layer.surface === "face" ? "" : `${layer.surface}, `;
+  const prefix = layer.surface === "face" ? "" : `${layer.layer ?? layer.surface}, `;
   for (const side of layer.sides) {
     const pieces = joinedPieces(layer.widthsEach, side);
     const curtain = layer.sides.length === 1 ? "curtain" : `${side} curtain`;

@@ -62,10 +62,10 @@ export function figuresOf(plan: CurtainsPlan): Record<string, number> {
   if (heading.heading === "pencil-pleat")
     Object.assign(figures, { tapeMm: heading.tape.toMm(), hooks: heading.hooks });
   for (const layer of plan.layers) {
-    figures[`${layer.surface}Widths`] = layer.widthsEach.mul(coverage.curtains).valueOf();
-    figures[`${layer.surface}CutLengthMm`] = layer.cutLength.toMm();
-    figures[`${layer.surface}WidthMm`] = layer.finishedWidth.toMm();
-    figures[`${layer.surface}LengthMm`] = layer.finishedLength.toMm();
+    figures[`${layer.layer}Widths`] = layer.widthsEach.mul(coverage.curtains).valueOf();
+    figures[`${layer.layer}CutLengthMm`] = layer.cutLength.toMm();
+    figures[`${layer.layer}WidthMm`] = layer.finishedWidth.toMm();
+    figures[`${layer.layer}LengthMm`] = layer.finishedLength.toMm();
   }
   return figures;
 }

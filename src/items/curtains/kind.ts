@@ -20,6 +20,9 @@ export const curtainsKind: ItemKind<CurtainsFields, CurtainsMade> = {
   cloths: (fields) => [
     { surface: "face", cloth: fields.cloth, keyPath: ["cloth"] },
     ...(fields.lining ? [{ surface: "lining", cloth: fields.lining, keyPath: ["lining"] }] : []),
+    ...(fields.blackout
+      ? [{ surface: "lining", cloth: fields.blackout, keyPath: ["blackout"] }]
+      : []),
     ...(fields.interlining
       ? [{ surface: "interlining", cloth: fields.interlining, keyPath: ["interlining"] }]
       : []),

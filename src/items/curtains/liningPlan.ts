@@ -6,8 +6,13 @@ import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import type { Notes } from "../notes.ts";
 import { leastWidths, widthsText } from "./widths.ts";
 
-/** A lining or interlining of one curtain. */
+/** What lies behind the face, from it to the glass. */
+export type Layer = "interlining" | "blackout" | "lining";
+
+/** A lining, a blackout or an interlining of one curtain. */
 export interface LayerPlan {
+  readonly layer: Layer;
+  /** A blackout counts among the linings wherever surfaces are told apart. */
   readonly surface: "lining" | "interlining";
   readonly cloth: ClothFacts;
   readonly usableWidth: Length;
@@ -19,7 +24,7 @@ export interface LayerPlan {
 }
 
 export interface LayerInput {
-  readonly surface: "lining" | "interlining";
+  readonly layer: Layer;
   readonly cloth: ClothFacts;
   readonly panelFlat: Length;
   readonly drop: Length;
@@ -29,16 +34,17 @@ export interface LayerInput {
 
 /**
  * A lining finishes in from each side and up from the hem; its widths are the least that reach its own flat width. Interlining lies
- * edge to edge inside the turnings: as wide as the panel and as long as the drop.
+ * edge to edge inside the turnings: as wide as the panel and as long as the drop. A blackout lies between the two, as large as the
+ * lining finishes, its raw edges loose but for the heading, which catches it (common practice, no source).
  */
 export function planLayer(input: LayerInput, context: ItemContext, notes: Notes): LayerPlan | null {
-  const { surface, cloth, panelFlat, drop, join } = input;
+  const { layer, cloth, panelFlat, drop, join } = input;
   const p = (length: Length) => printLength(length, context.units);
   const usableWidth = cloth.usableWidth;
   if (usableWidth === null) {
     notes.diagnostics.push(
       diagnostic(
-        context.place([surface]),
+        context.place([layer]),
         "cloth-without-width",
         `${cloth.name} has no width, so its widths cannot be counted.`,
         {
@@ -50,42 +56,48 @@ export function planLayer(input: LayerInput, context: ItemContext, notes: Notes)
     );
     return null;
   }
-  const lining = surface === "lining";
+  const within = layer !== "interlining";
+  const hemmed = layer === "lining";
   // Only what is used is asked for, since a default that was used is listed.
-  const allowance = (name: string) => (lining ? context.length(name) : Length.zero);
-  const inside = allowance("lining-in");
-  const up = allowance("lining-up");
-  const finishedWidth = lining ? panelFlat.minus(inside.times(2)) : panelFlat;
-  const finishedLength = lining ? drop.minus(up) : drop;
-  const turn = allowance("lining-side-turn");
-  const hem = allowance("lining-hem");
-  const heading = allowance("lining-heading");
-  const flat = lining ? finishedWidth.plus(turn.times(2)) : finishedWidth;
-  const cutLength = lining ? finishedLength.plus(hem).plus(heading) : finishedLength;
+  const allowance = (name: string, used: boolean) => (used ? context.length(name) : Length.zero);
+  const inside = allowance("lining-in", within);
+  const up = allowance("lining-up", within);
+  const finishedWidth = panelFlat.minus(inside.times(2));
+  const finishedLength = drop.minus(up);
+  const turn = allowance("lining-side-turn", hemmed);
+  const hem = allowance("lining-hem", hemmed);
+  const heading = allowance("lining-heading", within);
+  const flat = finishedWidth.plus(turn.times(2));
+  const cutLength = finishedLength.plus(hem).plus(heading);
   const widthsEach = leastWidths(flat, usableWidth, join, input.halves);
   if (widthsEach === null) return null;
-  const name = lining ? "Lining" : "Interlining";
-  const because = lining
-    ? `${p(finishedLength)} finished + ${p(hem)} hem + ${p(heading)} heading`
-    : `${p(drop)} drop`;
+  const name = { lining: "Lining", blackout: "Blackout", interlining: "Interlining" }[layer];
+  const because = {
+    lining: `${p(finishedLength)} finished + ${p(hem)} hem + ${p(heading)} heading`,
+    blackout: `${p(finishedLength)} finished, raw edges + ${p(heading)} heading`,
+    interlining: `${p(drop)} drop`,
+  }[layer];
   notes.working.push(
     {
       what: `${name}, widths a curtain`,
-      sum: lining
-        ? `(${p(panelFlat)} panel − 2 × ${p(inside)} + 2 × ${p(turn)} turnings) on ${p(usableWidth)}, ${p(join)} a join on each piece`
+      sum: within
+        ? `(${p(panelFlat)} panel − 2 × ${p(inside)}${hemmed ? ` + 2 × ${p(turn)} turnings` : ""}) on ${p(usableWidth)}, ${p(join)} a join on each piece`
         : `${p(panelFlat)} panel on ${p(usableWidth)}, ${p(join)} a join on each piece`,
       result: widthsText(widthsEach),
       rounded: input.halves ? "up to the half width" : "up to the whole width",
     },
     {
       what: `${name}, cut length`,
-      sum: lining ? `${p(drop)} drop − ${p(up)} + ${p(hem)} hem + ${p(heading)} heading` : because,
+      sum: within
+        ? `${p(drop)} drop − ${p(up)}${hemmed ? ` + ${p(hem)} hem` : ""} + ${p(heading)} heading`
+        : because,
       result: p(cutLength),
       rounded: null,
     },
   );
   return {
-    surface,
+    layer,
+    surface: layer === "interlining" ? "interlining" : "lining",
     cloth,
     usableWidth,
     widthsEach,

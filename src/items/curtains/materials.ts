@@ -10,6 +10,7 @@ export function curtainsMaterials(
   fields: CurtainsFields,
   plan: CurtainsPlan,
   units: UnitSystem,
+  isDoor = false,
 ): MaterialNeed[] {
   const { coverage, panel, heading, hung, count, widthsEach } = plan;
   const curtains = coverage.curtains * count;
@@ -44,6 +45,14 @@ export function curtainsMaterials(
       boughtPieces("eyelets", heading.eyelets * curtains),
     );
   }
+  if (fields["door-rod"] === "rising" && isDoor)
+    needs.push(
+      boughtPieces(
+        `rising portière rod of ${printLength(hung.pole, units)}, with its brackets for the door`,
+        count,
+        "studio",
+      ),
+    );
   // One in each lower corner and one at each seam.
   needs.push(boughtPieces("covered hem weights", (widthsEach.ceil().valueOf() + 1) * curtains));
   const trim = fields.edge?.trim;

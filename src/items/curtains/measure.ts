@@ -116,7 +116,8 @@ function poleLength(fields: CurtainsFields, context: ItemContext, notes: Notes):
     notes.questions.push(`How long is the track? ${p(pole)} is taken from the opening.`);
     return pole;
   }
-  const beyond = context.length("beyond-opening");
+  const rising = window.isDoor === true && fields["door-rod"] === "rising";
+  const beyond = context.length(rising ? "beyond-door" : "beyond-opening");
   const pole = window.width.plus(beyond.times(2));
   notes.working.push({
     what: "Pole",
@@ -187,7 +188,8 @@ function finishedDrop(
     }
     return fields.drop;
   }
-  if (!fields.to) {
+  const to = fields.to ?? (window?.isDoor ? "floor" : undefined);
+  if (!to) {
     notes.diagnostics.push(
       diagnostic(
         context.place([]),
@@ -201,17 +203,28 @@ function finishedDrop(
     );
     return null;
   }
-  if (height === null || (fields.to !== "floor" && !window)) {
+  if (window?.isDoor && to !== "floor") {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["to"]),
+        "door-without-sill",
+        `${window.name} is a door and has no sill.`,
+        { actual: to, expected: "floor", hint: "Write to: floor, or the drop itself." },
+      ),
+    );
+    return null;
+  }
+  if (height === null || (to !== "floor" && !window)) {
     notes.diagnostics.push(
       diagnostic(
         context.place(["to"]),
         "drop-cannot-be-found",
-        fields.to === "floor"
+        to === "floor"
           ? "The drop to the floor cannot be found, since neither a window nor the pole's height is known."
           : "The drop to the sill cannot be found, since these curtains hang at no window of this room.",
         {
-          actual: fields.to,
-          hint: `Write at: and the window's name, or ${fields.to === "floor" ? "pole-height, or " : ""}the drop itself.`,
+          actual: to,
+          hint: `Write at: and the window's name, or ${to === "floor" ? "pole-height, or " : ""}the drop itself.`,
         },
       ),
     );
@@ -225,15 +238,15 @@ function finishedDrop(
   const top = height.minus(headBelowPole);
   let foot: Length;
   let end: string;
-  if (fields.to === "floor") {
-    foot = context.length("floor-clearance");
+  if (to === "floor") {
+    foot = context.length(window?.isDoor ? "door-clearance" : "floor-clearance");
     end = `− ${p(foot)} floor clearance`;
   } else {
     const sill = (window as NonNullable<typeof window>).sill;
-    const to = fields.to === "sill";
-    const clearance = context.length(to ? "sill-clearance" : "below-sill");
-    foot = to ? sill.plus(clearance) : sill.minus(clearance);
-    end = `− ${printMeasured(sill, units)} sill ${to ? "−" : "+"} ${p(clearance)} ${to ? "clearance" : "below the sill"}`;
+    const atSill = to === "sill";
+    const clearance = context.length(atSill ? "sill-clearance" : "below-sill");
+    foot = atSill ? sill.plus(clearance) : sill.minus(clearance);
+    end = `− ${printMeasured(sill, units)} sill ${atSill ? "−" : "+"} ${p(clearance)} ${atSill ? "clearance" : "below the sill"}`;
   }
   if (foot.isNegative()) foot = context.length("floor-clearance");
   const drop = top.minus(foot);
@@ -244,7 +257,7 @@ function finishedDrop(
         "drop-is-nothing",
         "The pole stands no higher than where the hem should end.",
         {
-          actual: fields.to,
+          actual: to,
           hint: "Look at the pole's height and the window's sill.",
         },
       ),

@@ -27,7 +27,7 @@ export function makeCurtains(fields: CurtainsFields, context: ItemContext): Curt
   return {
     figures: figuresOf(plan),
     cuts,
-    materials: curtainsMaterials(fields, plan, context.units),
+    materials: curtainsMaterials(fields, plan, context.units, context.window?.isDoor),
     working: notes.working,
     handbook: handbookOf(plan),
     makingCounts: {
@@ -36,8 +36,12 @@ export function makeCurtains(fields: CurtainsFields, context: ItemContext): Curt
       drop: new Fraction(cutsEach * plan.count),
     },
     questions: notes.questions,
-    cautions:
-      plan.layers.length > 0 ? ["fire", "small-parts", "heavy-hanging"] : ["fire", "small-parts"],
+    cautions: [
+      "fire",
+      "small-parts",
+      ...(plan.layers.length > 0 ? ["heavy-hanging"] : []),
+      ...(context.window?.isDoor ? ["way-out"] : []),
+    ],
     estimate: null,
     diagnostics: notes.diagnostics,
     plan,

@@ -225,14 +225,18 @@ export function planCurtains(
   }
   if (cloth.nap) notes.questions.push(`Does the pile of ${cloth.name} run up or down the curtain?`);
 
+  if (fields.blackout && coverage.returnEach.isZero())
+    notes.questions.push(
+      "These curtains do not return to the wall: light passes at both sides of the blackout. Is that wanted?",
+    );
   const stack = fields["stack-back"] ?? hung.pole.times(context.ratio("stack"));
   const layers: LayerPlan[] = [];
-  for (const surface of ["interlining", "lining"] as const) {
-    const id = fields[surface];
+  for (const each of ["interlining", "blackout", "lining"] as const) {
+    const id = fields[each];
     const facts = id ? context.cloth(id) : null;
     if (!facts) continue;
     const layer = planLayer(
-      { surface, cloth: facts, panelFlat: flat, drop: hung.drop, join, halves },
+      { layer: each, cloth: facts, panelFlat: flat, drop: hung.drop, join, halves },
       context,
       notes,
     );

@@ -65,6 +65,9 @@ export const curtainsSchema = z.strictObject({
   lining: refField("a lining")
     .optional()
     .meta({ description: "its lining; unlined where nothing is said" }),
+  blackout: refField("a lining")
+    .optional()
+    .meta({ description: "a layer between face and lining that keeps out light" }),
   interlining: refField("an interlining")
     .optional()
     .meta({ description: "a layer between face and lining; none where nothing is said" }),
@@ -74,6 +77,13 @@ export const curtainsSchema = z.strictObject({
   railroad: yesNoField()
     .optional()
     .meta({ description: "yes: the cloth runs sideways, so that the widths need no joins" }),
+  "door-rod": wordField(["fixed", "rising"], { portiere: "rising" }).optional().meta({
+    description:
+      "at a door: a fixed pole over it, or a portière rod on the door itself that lifts the curtain as it opens",
+  }),
+  "door-hinge": wordField(["left", "right"]).optional().meta({
+    description: "at a door: the side of its hinges, seen from the room; the curtain stacks there",
+  }),
   edge: z
     .strictObject({
       trim: refField("a trim").optional().meta({ description: "the trim's card" }),

@@ -169,12 +169,14 @@ function liningLines(plan: CurtainsPlan, p: (length: Length) => string): string[
   if (plan.layers.length === 0) return ["Unlined."];
   return plan.layers.flatMap((layer) => {
     const widths = wholeText(layer.widthsEach.mul(plan.coverage.curtains).mul(plan.count));
-    const name = layer.surface === "lining" ? "" : "Interlining: ";
+    const name = { lining: "", blackout: "Blackout: ", interlining: "Interlining: " }[layer.layer];
     return [
       `${name}${layer.cloth.name}, ${p(layer.usableWidth)} wide: ${widths} at ${p(layer.cutLength)}.`,
-      layer.surface === "lining"
-        ? `Finishes ${p(layer.finishedWidth)} × ${p(layer.finishedLength)} a curtain.`
-        : "Edge to edge, inside the turnings; joins lapped.",
+      {
+        lining: `Finishes ${p(layer.finishedWidth)} × ${p(layer.finishedLength)} a curtain.`,
+        blackout: `${p(layer.finishedWidth)} × ${p(layer.finishedLength)} a curtain, raw edges; joins lapped. Held at the heading and sides only: every stitch through it lets light in.`,
+        interlining: "Edge to edge, inside the turnings; joins lapped, locked to the face.",
+      }[layer.layer],
     ];
   });
 }
@@ -215,7 +217,11 @@ function hardwareLines(
   const hooks = !("hooks" in plan.heading)
     ? null
     : `${plan.heading.hooks * plan.coverage.curtains * plan.count} hooks in all.`;
+  const rod = fields["door-rod"];
   return list([
+    rod === "rising" && "Portière rod on the door itself: it lifts the curtain as the door opens.",
+    rod === "fixed" && "Fixed pole over the door: the curtain is drawn back before it is opened.",
+    fields["door-hinge"] && `Hinges at the ${fields["door-hinge"]}: the curtain stacks there.`,
     `${fields.mount === "inside" ? "Track inside the recess" : plan.heading.heading === "s-fold" ? "Track" : "Pole"} ${pole}; each curtain stacks back to ${p(plan.stackEach)}.`,
     hooks,
     ...(fields.hardware ?? []).map(

@@ -16,6 +16,7 @@ export interface Known {
 }
 
 export interface RoomNames {
+  /** Windows, and doors that have a name. */
   readonly windows: readonly string[];
   /** The walls that can be named; null where the room has neither floor nor walls. */
   readonly walls: readonly string[] | null;

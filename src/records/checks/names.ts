@@ -23,17 +23,22 @@ function text({ node }: Named): string {
   return node.text.trim().normalize("NFC");
 }
 
-function twice(card: Card, names: readonly Named[], what: string): Diagnostic[] {
-  return names.flatMap((named, at) => {
-    const first = names.findIndex((other) => text(other) === text(named));
-    if (first === at) return [];
+function twice(
+  card: Card,
+  names: readonly Named[],
+  what: string,
+  among: readonly Named[] = names,
+): Diagnostic[] {
+  return names.flatMap((named) => {
+    const first = among.find((other) => text(other) === text(named)) as Named;
+    if (first.node === named.node) return [];
     return [
       complain(
         card,
         named.path,
         {
           code: `${what}-twice`,
-          message: `Another ${what} is called “${text(named)}” already, on line ${(names[first] as Named).node.spot.line}.`,
+          message: `Another ${what} is called “${text(named)}” already, on line ${first.node.spot.line}.`,
           actual: text(named),
           hint: "Give it another name.",
         },
@@ -54,6 +59,11 @@ export function roomNames(
   const windows = Array.from({ length: count }).flatMap((_, at) =>
     namesIn(card, ["walls", at, "windows"], "window"),
   );
+  // Curtains hang at doors too: a door is called by its name as a window is.
+  const doors = Array.from({ length: count }).flatMap((_, at) =>
+    namesIn(card, ["walls", at, "doors"], "door"),
+  );
+  const openings = [...windows, ...doors];
   const floor = nodeAt(card.root, ["floor"]) !== null;
   const standing = items.filter((item) => item.title !== "");
   const repeated = standing.flatMap((item, at) => {
@@ -72,13 +82,18 @@ export function roomNames(
   });
   return {
     names: {
-      windows: windows.map(text),
+      windows: openings.map(text),
       walls:
         floor || walls.length > 0
           ? [...new Set([...walls.map(text), ...(floor ? COMPASS : [])])]
           : null,
       items: items.map(({ id, entry, title, index }) => ({ id, kind: entry.kind, title, index })),
     },
-    diagnostics: [...twice(card, walls, "wall"), ...twice(card, windows, "window"), ...repeated],
+    diagnostics: [
+      ...twice(card, walls, "wall"),
+      ...twice(card, windows, "window"),
+      ...twice(card, doors, "opening", openings),
+      ...repeated,
+    ],
   };
 }
