@@ -1,5 +1,6 @@
 import { posix } from "node:path";
 import { PDFArray, PDFDict, PDFDocument, PDFHexString, PDFName, PDFString } from "@cantoo/pdf-lib";
+import { exactSheet } from "./exactSheet.ts";
 import { OUTPUT_ORIGIN, pathOf } from "./outputOrigin.ts";
 import { settleIds } from "./settleIds.ts";
 
@@ -18,7 +19,7 @@ const MAKER = "roomcloth";
 
 /**
  * Gives a printed PDF its title, language and date, names no program version, folder or file name, and
- * makes links to our other documents relative. Tags, outline, fonts and pictures stay as printed. The
+ * makes links to our other documents relative, and every page the exact size of its sheet. Tags, outline, fonts and pictures stay as printed. The
  * same bytes and facts give the same bytes.
  */
 export async function finishPdf(printed: Uint8Array, facts: PdfFacts): Promise<Uint8Array> {
@@ -41,6 +42,14 @@ export async function finishPdf(printed: Uint8Array, facts: PdfFacts): Promise<U
   });
   catalog.set(PDFName.of("Metadata"), context.register(xmp));
   for (const page of pdf.getPages()) {
+    const { width, height } = page.getMediaBox();
+    const sheet = exactSheet(width, height);
+    if (sheet) {
+      // The page is laid out from its upper left corner: what is a hair too much goes at the right and at the foot.
+      const box = [0, height - sheet.height, sheet.width, sheet.height] as const;
+      page.setMediaBox(...box);
+      page.setCropBox(...box);
+    }
     const annotations = page.node.lookupMaybe(PDFName.of("Annots"), PDFArray);
     for (let i = 0; i < (annotations?.size() ?? 0); i++) {
       finishLink(annotations?.lookupMaybe(i, PDFDict), facts.path);

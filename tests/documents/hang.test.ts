@@ -29,7 +29,7 @@ const others = fc.array(
     fc.double({ min: 0.005, max: 0.3, noNaN: true }),
     fc.constantFrom("print", "stripe", "geometric", "plain"),
   ),
-  { minLength: 1, maxLength: 10 },
+  { minLength: 1, maxLength: 11 },
 );
 
 const mixes = fc

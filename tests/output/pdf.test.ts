@@ -6,8 +6,8 @@ import { type Built, buildStudio } from "./demo.ts";
 
 // Read back by pdf.js, a reader that has no part in the making. Sheets: ANSI tabloid 17 x 11 in, letter 8.5 x 11 in, in points of 1/72 in.
 const SHEETS = { tabloid: [1224, 792], letter: [612, 792] } as const;
-/** The browser rounds a sheet to 1/300 in. */
-const TOLERANCE_PT = 0.5;
+/** A hundredth of a millimetre. */
+const TOLERANCE_PT = 0.03;
 
 let demo: Built;
 interface Read {

@@ -4,7 +4,7 @@ import { lightness, luminanceOfLightness } from "../../colour/luminance.ts";
 import { spelled } from "../../units/spelling.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import type { Markup } from "../words/marks.ts";
-import { capital, countWord } from "../words/phrases.ts";
+import { capital, countWord, shortened } from "../words/phrases.ts";
 import { GREY_PART, type Mix } from "./mix.ts";
 import type { BoardSheet } from "./sheetGeometry.ts";
 import { spreadLabels } from "./spreadLabels.ts";
@@ -129,14 +129,14 @@ export function greyPageOf(
       x: sheet.margin.left + c.x * GREY_PART,
       y: y + c.y * GREY_PART + 0.4,
       width: c.width * GREY_PART,
-      name: c.name,
+      name: shortened(c.name, Math.max(12, Math.floor((c.width * GREY_PART) / 1.1))),
     })),
     ink: mix.ink,
     scale: { html: scale },
     labelX: barX + 18,
     labels: values.map((v, at) => ({
       y: tops[at] as number,
-      name: v.name,
+      name: shortened(v.name, 30),
       value: Math.round(v.value),
     })),
     note: spelled(noteOf(values), language),

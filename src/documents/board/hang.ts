@@ -25,8 +25,8 @@ function rows(pieces: readonly HangPiece[]): {
   const rest = pieces
     .filter((p) => !anchor.includes(p) && !main.includes(p))
     .sort((a, b) => areaWeight(b) - areaWeight(a) || (a.id < b.id ? -1 : 1));
-  // Three stand on the datum, four where there are many; without an anchor a further cloth takes its place.
-  const wanted = pieces.length >= 11 ? 4 : 3;
+  // Three stand on the datum, four or five where there are many: a lower row of more than eight would be narrower than its captions.
+  const wanted = pieces.length >= 13 ? 5 : pieces.length >= 11 ? 4 : 3;
   const geometric = rest
     .filter((p) => p.role === "geometric" || p.role === "supporting")
     .sort(

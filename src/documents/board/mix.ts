@@ -20,6 +20,8 @@ export interface MixCaption {
   readonly y: number;
   readonly width: number;
   readonly name: string;
+  /** True where the name is so long for its width that it is set smaller. */
+  readonly small: boolean;
   readonly role: string;
   readonly place: string;
   /** What opens on a screen where the piece is pressed; null without a photograph whose size is known. */
@@ -47,6 +49,9 @@ export interface Mix {
   /** Places asked for in the room's file that could not be taken. */
   readonly pinFaults: readonly PinFault[];
 }
+
+/** About how wide a letter of a cloth's name runs, millimetres. */
+const NAME_LETTER_MM = 2.05;
 
 /** How large the grey board stands beside the true one. */
 export const GREY_PART = 0.74;
@@ -203,15 +208,22 @@ export function mixOfRoom(
       fill: "awaited" in inGrey ? { awaited: inGrey.awaited.map(greyOf) } : inGrey,
     });
     const next = hung.filter((o) => o.x > h.x && beside(o, h)).sort((a, b) => a.x - b.x)[0];
+    const width = Math.max(h.width + 4, next ? next.x - h.x - 2 : fieldWidth - x - 8);
+    const lines = Math.ceil((swatch.name.length * NAME_LETTER_MM) / width);
+    const place = isAnchor ? "" : listed(placesOf(h.id, room, language));
+    const kind = isAnchor
+      ? spelled("where the colours come from", language)
+      : roleWord((role as RoleOf).role, swatch.kind, isPaper);
+    const said = "awaited" in cutting.fill ? `${kind}, sample to come` : kind;
     captions.push({
       x,
       y: y + h.height + 2,
-      width: Math.max(h.width + 4, next ? next.x - h.x - 2 : fieldWidth - x - 8),
+      width,
       name: swatch.name,
-      role: isAnchor
-        ? spelled("where the colours come from", language)
-        : roleWord((role as RoleOf).role, swatch.kind, isPaper),
-      place: isAnchor ? "" : listed(placesOf(h.id, room, language)),
+      // A name of two lines or more leaves one line for the rest, so that the caption keeps to its channel.
+      small: lines > 2,
+      role: lines > 1 && place !== "" ? `${said}; ${place}` : said,
+      place: lines > 1 ? "" : place,
       closeUp: closeUpOf(swatch, { ...h, x, y }, `${prefix}-look${captions.length}`, data, book),
     });
   }

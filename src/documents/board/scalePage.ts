@@ -7,7 +7,7 @@ import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup, marked } from "../words/marks.ts";
-import { listed, scaleWords } from "../words/phrases.ts";
+import { listed, scaleWords, shortened } from "../words/phrases.ts";
 import { shadowOf, tileImages } from "./cuttings.ts";
 import { edgePath } from "./edges.ts";
 import { fillOf } from "./mix.ts";
@@ -339,7 +339,7 @@ export function scalePageOf(
   const pitch = shown.length > 7 ? 22.4 : 24;
   const rows = shown.map((s, at) => ({
     y: top + at * pitch,
-    name: s.name,
+    name: shortened(s.name, 18),
     words: plainFrom(s, units),
   }));
   const body =

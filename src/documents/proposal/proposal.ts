@@ -1,4 +1,5 @@
 import { readableInk } from "../../colour/contrast.ts";
+import type { Swatch } from "../../swatches/swatch.ts";
 import { spelled } from "../../units/spelling.ts";
 import { type Board, boardOf, issueWords } from "../board/board.ts";
 import { type Cutting, cuttingsSvg } from "../board/cuttings.ts";
@@ -37,13 +38,24 @@ export interface Cover {
   readonly studio: string;
 }
 
+/** True where a photograph shows a whole repeat both ways, so that a length can be made of it without a seam. */
+function showsWholeRepeat(swatch: Swatch | undefined): boolean {
+  const photo = swatch?.photo;
+  if (!swatch || !photo?.showsMm) return false;
+  const repeat = swatch.repeat;
+  const high = (photo.heightPx / photo.widthPx) * photo.showsMm;
+  return !repeat || (repeat.upMm <= high && (repeat.acrossMm ?? 0) <= photo.showsMm);
+}
+
 /** The main cloth of the first room as one uncropped length, full height, on its wall's colour; project, rooms, date, studio. */
 function coverOf(data: ProjectData, book: ReturnType<typeof pictureBook>): Cover {
   const sheet = boardSheet(data.studio.fields.paper);
   const room = data.rooms[0];
   // The leading cloth that has a photograph; bare paper is no cover.
   const roles = data.rooms.flatMap((r) => r.scheme.roles);
-  const main = roles.find((r) => data.swatches.get(r.cloth)?.photo?.showsMm);
+  const main =
+    roles.find((r) => showsWholeRepeat(data.swatches.get(r.cloth))) ??
+    roles.find((r) => data.swatches.get(r.cloth)?.photo?.showsMm);
   const swatch = main ? data.swatches.get(main.cloth) : undefined;
   const ground = room?.wallColour ?? PAPER;
   const width = sheet.width * 0.4;

@@ -9,7 +9,7 @@ import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
 import type { Markup } from "../words/marks.ts";
-import { itemPhrase, type Language, listed } from "../words/phrases.ts";
+import { capital, itemPhrase, type Language, listed, shortened } from "../words/phrases.ts";
 import { roomBindings } from "./bindings.ts";
 import { type LeaderLabel, placeLeaders } from "./leaders.ts";
 import { freeRow, itemsAtWall, type StandingItem } from "./placeItems.ts";
@@ -166,6 +166,9 @@ function bar(x: number, y: number, scale: number, units: UnitSystem): string {
   return out;
 }
 
+/** A name's letters on one line below a drawing; the board has it in full. */
+const MOST_LETTERS = 26;
+
 function labelsOf(
   data: ProjectData,
   items: readonly StandingItem[],
@@ -206,7 +209,7 @@ function labelsOf(
     return [
       {
         id: item.record.id,
-        name: object ?? listed(names),
+        name: shortened(object ?? listed(names), MOST_LETTERS),
         words: object ? "" : itemPhrase(item, language),
         left,
         right,
@@ -215,6 +218,32 @@ function labelsOf(
       },
     ];
   });
+}
+
+/** Where there are too many cushions to be named one by one, all of them share one label. */
+function groupedCushions(
+  labels: readonly LeaderLabel[],
+  items: readonly StandingItem[],
+  language: Language,
+): LeaderLabel[] {
+  const lying = items.filter((i) => i.item.kind.kind === "cushion");
+  const isLying = (l: LeaderLabel): boolean => lying.some((i) => i.item.record.id === l.id);
+  const theirs = labels.filter(isLying);
+  const one = lying[0];
+  if (!one || theirs.length < 3) return [...labels];
+  const names = [...new Set(theirs.map((l) => l.name))];
+  return [
+    ...labels.filter((l) => !isLying(l)),
+    {
+      id: one.item.record.id,
+      name: capital(one.item.kind.words[language].many),
+      words: `in ${listed(names)}`,
+      left: Math.min(...theirs.map((l) => l.left)),
+      right: Math.max(...theirs.map((l) => l.right)),
+      top: Math.min(...theirs.map((l) => l.top)),
+      foot: Math.max(...theirs.map((l) => l.foot)),
+    },
+  ];
 }
 
 /** Papers on a wall are named too, where the paper is not covered: just above the skirting at its left part. */
@@ -239,7 +268,7 @@ function paperLabels(
     return [
       {
         id: cover.item,
-        name: data.swatches.get(cloth)?.name ?? "",
+        name: shortened(data.swatches.get(cloth)?.name ?? "", MOST_LETTERS),
         words: itemPhrase(item, language),
         left: x,
         right: x + Math.min(400, face.width.toMm() * 0.25),
@@ -325,14 +354,11 @@ function drawnView(
   });
   const y = at.foot - heightMm / scale;
   const papers = wall ? paperLabels(data, room, wall, heightMm, language) : [];
-  const leaders = placeLeaders(
-    [...papers, ...labelsOf(data, items, language)],
-    1 / scale,
-    at.x,
-    y,
-    at.foot + 6,
-    at.right,
-  );
+  const labels = [...papers, ...labelsOf(data, items, language)];
+  const place = (all: readonly LeaderLabel[]) =>
+    placeLeaders(all, 1 / scale, at.x, y, at.foot + 6, at.right);
+  const each = place(labels);
+  const leaders = each.crowded ? place(groupedCushions(labels, items, language)) : each;
   return {
     svg:
       nested(

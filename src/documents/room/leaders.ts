@@ -11,6 +11,8 @@ export interface LeaderLabel {
 
 export interface PlacedLeaders {
   readonly svg: string;
+  /** True where a label found no place clear of the others. */
+  readonly crowded: boolean;
   /** Where each label stands on paper, its left edge on its leader. */
   readonly labels: readonly {
     readonly x: number;
@@ -24,6 +26,10 @@ export interface PlacedLeaders {
 const LABEL_MM = 18;
 const LETTER_MM = 1.95;
 const STEP_MM = 12;
+/** What a label without a clear place costs: more than any shift of all others. */
+const NO_PLACE = 10_000;
+/** A label breaks its words over several lines at this width. */
+const WIDEST_MM = 46;
 const ROWS = 3;
 /** Two leaders nearer than this read as one. */
 const APART_MM = 3;
@@ -80,7 +86,7 @@ function arrange(
     }
     const set = found ?? { px: wish, end: wish + width, row: ROWS - 1 };
     standing.set(label, set);
-    cost += (found ? 0 : 10_000) + set.row * 60 + Math.abs(set.px - wish);
+    cost += (found ? 0 : NO_PLACE) + set.row * 60 + Math.abs(set.px - wish);
   }
   return { standing, cost };
 }
@@ -100,10 +106,8 @@ export function placeLeaders(
   rightEdge: number,
 ): PlacedLeaders {
   const spanOf = (label: LeaderLabel) => {
-    const width = Math.max(
-      LABEL_MM,
-      Math.max(label.name.length * 1.1, label.words.length) * LETTER_MM + 3,
-    );
+    const letters = Math.max(label.name.length * 1.1, label.words.length);
+    const width = Math.min(WIDEST_MM, Math.max(LABEL_MM, letters * LETTER_MM + 3));
     const from = x + label.left * scale + 1.5;
     const to = Math.max(from, Math.min(rightEdge - width, x + label.right * scale - 1.5));
     const wish = Math.min(to, Math.max(from, x + ((label.left + label.right) / 2) * scale));
@@ -133,5 +137,5 @@ export function placeLeaders(
     svg += `<path d="M${r(px)} ${r(py)}V${r(ly + 3)}" stroke="#fff" stroke-opacity=".75" stroke-width=".7"/><path d="M${r(px)} ${r(py)}V${r(ly + 8)}" stroke="#23282e" stroke-width=".18"/><circle cx="${r(px)}" cy="${r(py)}" r=".75" fill="#fff" stroke="#23282e" stroke-width=".25"/>`;
     labels.push({ x: px + 1.2, y: ly, name: label.name, words: label.words });
   }
-  return { svg, labels };
+  return { svg, crowded: best.cost >= NO_PLACE, labels };
 }

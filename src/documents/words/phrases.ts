@@ -90,6 +90,13 @@ export function listed(words: readonly string[]): string {
     : `${words.slice(0, -1).join(", ")} and ${words.at(-1)}`;
 }
 
+/** A name that stands in full elsewhere on the same sheet or board, cut at a word where it is longer than `letters`. */
+export function shortened(name: string, letters: number): string {
+  if (name.length <= letters) return name;
+  const cut = name.slice(0, letters).replace(/\s+\S*$/, "");
+  return `${cut === "" ? name.slice(0, letters - 1) : cut}…`;
+}
+
 /** With a capital at its head. */
 export function capital(text: string): string {
   return text.charAt(0).toUpperCase() + text.slice(1);

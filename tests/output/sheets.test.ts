@@ -1,0 +1,169 @@
+import { readFile } from "node:fs/promises";
+import { join } from "node:path";
+import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { type BrowserSession, openSession } from "../../src/press/browserSession.ts";
+import { type FoundBrowser, findBrowser } from "../../src/press/findBrowser.ts";
+import { type Built, buildStudio } from "./demo.ts";
+import { type WorstStudio, worstStudio } from "./worstStudio.ts";
+
+let session: BrowserSession;
+const studios: WorstStudio[] = [];
+const built: Built[] = [];
+
+beforeAll(async () => {
+  const found = (await findBrowser()).value as FoundBrowser;
+  session = await openSession(found, {
+    timeoutMs: 60_000,
+    withoutSandbox: process.getuid?.() === 0,
+  });
+  built.push(await buildStudio(undefined, ["--no-pdf"]));
+  for (const [paper, units] of [
+    ["a3", "centimetres"],
+    ["tabloid", "inches"],
+  ] as const) {
+    const studio = await worstStudio(paper, units);
+    studios.push(studio);
+    built.push(await buildStudio(studio.content, paper === "a3" ? [] : ["--no-pdf"]));
+  }
+});
+afterAll(async () => {
+  await session?.close();
+  for (const one of built) await one.remove();
+  for (const one of studios) one.remove();
+});
+
+/** Runs in the page: text that leaves its sheet, and texts of different blocks that lie over each other by more than a hair. */
+const FAULTS = `(() => {
+  const faults = [];
+  const HAIR = 2;
+  for (const sheet of document.querySelectorAll(".sheet")) {
+    const paper = sheet.getBoundingClientRect();
+    const texts = [];
+    const walk = document.createTreeWalker(sheet, NodeFilter.SHOW_TEXT);
+    for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+      const parent = node.parentElement;
+      if (!node.data.trim() || parent.closest("title, desc, .look, .close-up, .skip")) continue;
+      const range = document.createRange();
+      range.selectNodeContents(node);
+      const block = parent.closest(".at, svg text") ?? parent;
+      for (const rect of range.getClientRects())
+        if (rect.width > 0) texts.push({ block, rect, words: node.data.trim().slice(0, 40) });
+    }
+    for (const { rect, words } of texts)
+      if (rect.left < paper.left - 1 || rect.right > paper.right + 1 || rect.top < paper.top - 1 || rect.bottom > paper.bottom + 1)
+        faults.push(sheet.getAttribute("aria-label") + ": leaves the sheet: " + words);
+    // A line's box is higher than its letters: it gives way by a quarter above and below.
+    const letters = texts.map(({ block, rect, words }) => ({
+      block, words, left: rect.left, right: rect.right,
+      top: rect.top + rect.height / 4, bottom: rect.bottom - rect.height / 4,
+    }));
+    letters.forEach((a, at) => {
+      for (const b of letters.slice(at + 1)) {
+        if (a.block === b.block) continue;
+        const over = Math.min(a.right, b.right) - Math.max(a.left, b.left);
+        const down = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
+        if (over > HAIR && down > HAIR / 2)
+          faults.push(sheet.getAttribute("aria-label") + ": " + a.words + " lies over " + b.words);
+      }
+    });
+  }
+  return faults;
+})()`;
+
+test("no text of a sheet leaves it or lies over another, on the demo and on the worst inputs, on A3 and on tabloid", async () => {
+  const page = await session.browser.newPage();
+  await page.setViewport({ width: 1680, height: 1100 });
+  await page.emulateMediaType("print");
+  const faults: string[] = [];
+  let sheets = 0;
+  for (const studio of built) {
+    // A proposal holds the sheets of all its rooms.
+    const boards = studio.files.filter((f) => /^client\/.*\/proposal\.html$/.test(f));
+    for (const name of boards) {
+      await page.goto(`file://${join(studio.out, name)}`);
+      sheets += Number(await page.evaluate("document.querySelectorAll('.sheet').length"));
+      faults.push(...((await page.evaluate(FAULTS)) as string[]));
+    }
+  }
+  await page.close();
+  expect([...new Set(faults)]).toEqual([]);
+  expect(sheets).toBeGreaterThan(45);
+}, 120_000);
+
+test("the check itself sees a caption that lies over another, and one that leaves its sheet", async () => {
+  const page = await session.browser.newPage();
+  await page.setViewport({ width: 1680, height: 1100 });
+  await page.emulateMediaType("print");
+  const demo = built[0] as Built;
+  await page.goto(`file://${join(demo.out, "client/gannet-house/study/index.html")}`);
+  expect(await page.evaluate(FAULTS)).toEqual([]);
+  await page.evaluate(
+    "{ const [a, b] = document.querySelectorAll('.caption'); a.style.cssText = b.style.cssText; }",
+  );
+  expect((await page.evaluate(FAULTS)) as string[]).not.toEqual([]);
+  await page.reload();
+  await page.evaluate("document.querySelector('.caption').style.setProperty('--x', 425)");
+  expect(((await page.evaluate(FAULTS)) as string[]).join()).toContain("leaves the sheet");
+  await page.close();
+});
+
+/** A3 420 x 297 and A4 210 x 297 mm (ISO 216), in points of 1/72 in; to a hundredth of a millimetre. */
+const PT = 72 / 25.4;
+const SHEETS = [
+  [420 * PT, 297 * PT],
+  [210 * PT, 297 * PT],
+] as const;
+const HUNDREDTH = 0.01 * PT;
+
+test("a studio on A3 prints on exact A3 and A4, no page blank, no heading alone at a foot, all links with their words", async () => {
+  const a3 = built[1] as Built;
+  const names = a3.files.filter((f) => f.endsWith(".pdf"));
+  expect(names.length).toBeGreaterThan(8);
+  const seen = new Set<number>();
+  for (const name of names) {
+    const pdf = await getDocument({
+      data: new Uint8Array(await readFile(join(a3.out, name))),
+      verbosity: 0,
+    }).promise;
+    for (let at = 1; at <= pdf.numPages; at++) {
+      const page = await pdf.getPage(at);
+      const where = `${name}, page ${at}`;
+      const [left = 0, foot = 0, right = 0, top = 0] = page.view;
+      const [w, h] = [right - left, top - foot];
+      const sheet = SHEETS.findIndex(
+        ([width, height]) => Math.abs(w - width) < HUNDREDTH && Math.abs(h - height) < HUNDREDTH,
+      );
+      expect(sheet, `${where}: ${w} x ${h}`).toBeGreaterThanOrEqual(0);
+      seen.add(sheet);
+      const { items } = await page.getTextContent();
+      const text = items.map((one) => ("str" in one ? one.str : "")).join("");
+      expect(text.replace(/\s/g, "").length, where).toBeGreaterThan(3);
+      expect(lastRole(await page.getStructTree()), where).not.toMatch(/^H\d?$/);
+      for (const link of (await page.getAnnotations()).filter((one) => one.subtype === "Link"))
+        expect(String(link.contentsObj?.str ?? ""), where).not.toBe("");
+    }
+    await pdf.loadingTask.destroy();
+  }
+  expect(seen).toEqual(new Set([0, 1]));
+}, 120_000);
+
+interface Node {
+  readonly role?: string;
+  readonly children?: readonly Node[];
+}
+
+/** The role of the last element with content on a page: of a heading alone at its foot, the heading's. */
+function lastRole(tree: unknown): string {
+  let node = tree as Node;
+  let role = "";
+  while (node?.children?.length) {
+    role = node.role ?? role;
+    const last = node.children.at(-1) as Node;
+    if (!last.children) break;
+    node = last;
+    role = node.role ?? role;
+    if (/^H\d?$/.test(role)) return role;
+  }
+  return role;
+}
