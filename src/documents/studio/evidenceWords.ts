@@ -5,7 +5,7 @@ import { spelled, wordsIn } from "../../units/spelling.ts";
 
 /** What the numbers of a finding are called; a key that stands here not is printed as its own words. */
 const NAMES: Readonly<Record<string, string>> = {
-  distance: "CIEDE2000 to the nearest of the palette",
+  distance: "from the palette (CIEDE2000)",
   knownFrom: "known from",
   motifMm: "motif",
   otherMotifMm: "other motif",
@@ -54,7 +54,7 @@ export function evidenceWords(finding: Finding, units: UnitSystem, language: str
     if (/Mm$/.test(key)) return printLength(Length.mm(Math.round(value)), units);
     if (/M$/.test(key) || finding.code === "reads-plain") return say`${value.toFixed(1)} metres`;
     if (SHARES.test(key)) return `${Math.round(value * 1000) / 10} %`;
-    return String(Math.round(value * 100) / 100);
+    return String(Math.round(value * 10) / 10);
   };
   return Object.entries(finding.evidence)
     .filter(([key, value]) => value !== "" && !SAID.has(key))
