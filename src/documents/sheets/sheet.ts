@@ -15,6 +15,7 @@ import { sheetPath } from "../paths.ts";
 import type { ItemData, ProjectData, RoomData } from "../projectData.ts";
 import { cautionsOf } from "../words/cautions.ts";
 import { dateInWords } from "../words/dates.ts";
+import { inVocabulary } from "../words/inVocabulary.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import { runningWords } from "../words/pageStyle.ts";
 import { capital, itemPhrase, type Language, listed } from "../words/phrases.ts";
@@ -300,7 +301,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
         cut: cuts,
         materials: item.made.materials.map((m) => ({
           what: m.what,
-          text: marked(m.text),
+          text: marked(inVocabulary(m.text, language)),
           by: m.by === "studio" ? "supplied by the studio" : "from your stock",
         })),
       };

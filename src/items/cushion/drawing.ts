@@ -146,15 +146,17 @@ function workshop(fields: CushionFields, made: CushionMade, context: DrawingCont
       stroke(line(-12, ch / 2, cw + 12, ch / 2), "centre"),
     );
     shapes.push({ shape: "sign", sign: "lozenge", x: cw / 2, y: ch / 2 });
-    shapes.push({
-      shape: "note",
-      x: cw / 2 + w * 0.04,
-      y: ch / 2 - h * 0.04,
-      dxPaper: 5,
-      dyPaper: -9,
-      text: context.language === "en-US" ? "motif\ncentered" : "motif\ncentred",
-      end: "arrow",
-    });
+    // Two drawings side by side are small: there the lozenge alone says it, as the signs explain.
+    if (made.backs === 1)
+      shapes.push({
+        shape: "note",
+        x: cw / 2 + w * 0.04,
+        y: ch / 2 - h * 0.04,
+        dxPaper: 5,
+        dyPaper: -9,
+        text: context.language === "en-US" ? "motif\ncentered" : "motif\ncentred",
+        end: "arrow",
+      });
   } else {
     shapes.push({
       shape: "words",

@@ -117,15 +117,19 @@ function workshop(fields: SeatPadFields, made: SeatPadMade, context: DrawingCont
           stroke(line(cw / 2, -12, cw / 2, cd + 12), "centre"),
           stroke(line(-12, cd / 2, cw + 12, cd / 2), "centre"),
           { shape: "sign", sign: "lozenge", x: cw / 2, y: cd / 2 } as const,
-          {
-            shape: "note",
-            x: cw / 2 + 10,
-            y: cd / 2 - 10,
-            dxPaper: 6,
-            dyPaper: -8,
-            text: context.language === "en-US" ? "motif\ncentered" : "motif\ncentred",
-            end: "arrow",
-          } as const,
+          ...(made.buttons > 0
+            ? []
+            : [
+                {
+                  shape: "note",
+                  x: cw / 2 + 10,
+                  y: cd / 2 - 10,
+                  dxPaper: 6,
+                  dyPaper: -8,
+                  text: context.language === "en-US" ? "motif\ncentered" : "motif\ncentred",
+                  end: "arrow",
+                } as const,
+              ]),
         ]
       : [
           {
