@@ -110,20 +110,29 @@ export function hobbledFolds(plan: BlindPlan, foot: number): Shape[] {
   for (let fold = folds - 1; fold >= 0; fold -= 1) {
     const top = fold === 0 ? 0 : head + fold * high - soft;
     const low = head + (fold + 1) * high;
-    const d = roundedRect(0, top, width, low - top, soft);
+    // The first hangs from the headrail: square at its head, and no line between the two.
+    const d =
+      fold === 0 ? squareHeaded(width, low, soft) : roundedRect(0, top, width, low - top, soft);
     const y = motifTop(plan) - fold * hidden;
     shapes.push(
       { shape: "path", d, fill: { surface: "face", x: width / 2, y }, pen: "edge" },
       { shape: "shading", d, light: 0.28, dark: 0.34, direction: "down" },
     );
   }
-  // The head is square: the headrail stands in it.
-  const rail = rect(0, 0, width, Math.max(head, soft));
-  shapes.push({
-    shape: "path",
-    d: rail,
-    fill: { surface: "face", x: width / 2, y: motifTop(plan) },
-    pen: "edge",
-  });
+  // Where the headrail ends the cloth begins to belly: a hairline, and the light of the first fold under it.
+  if (head > 0) {
+    const rail = rect(0, 0, width, head);
+    shapes.push(
+      { shape: "shading", d: rail, light: 0.05, dark: 0.14, direction: "down" },
+      { shape: "path", d: line(width * 0.012, head, width * 0.988, head), fill: null, pen: "fold" },
+    );
+  }
   return shapes;
+}
+
+/** A fold with square upper and round lower corners. */
+function squareHeaded(width: number, low: number, soft: number): string {
+  const f = (n: number) => n.toFixed(2);
+  const corner = (x: number, y: number) => `A${f(soft)} ${f(soft)} 0 0 1 ${f(x)} ${f(y)}`;
+  return `M0 0H${f(width)}V${f(low - soft)}${corner(width - soft, low)}H${f(soft)}${corner(0, low - soft)}Z`;
 }

@@ -1,3 +1,4 @@
+import { centredPlace } from "../centredMotif.ts";
 import type { AlongMatch, ItemCut } from "../itemKind.ts";
 import { layerCuts } from "./faceCuts.ts";
 import type { CurtainsPlan } from "./plan.ts";
@@ -63,11 +64,21 @@ function tabCuts(plan: CurtainsPlan): ItemCut[] {
       height: heading.stripLength,
       count: heading.tabs * coverage.curtains * count,
       mayTurn: cloth.mayTurn,
-      across: { how: "free" },
-      along: { how: "free" },
+      ...tabPlace(plan),
       because: "over the pole and back, folded double along its length, with its turnings",
     },
   ];
+}
+
+/** Tabs that are all alike have the motif in the middle of what is seen: half-way across the strip, half-way up its front. */
+function tabPlace(plan: CurtainsPlan): Pick<ItemCut, "across" | "along"> {
+  const { heading, cloth } = plan;
+  if (heading.heading !== "tab" || !plan.tabsAlike)
+    return { across: { how: "free" }, along: { how: "free" } };
+  const { across, along } = centredPlace(cloth, heading.stripWidth, heading.stripLength);
+  if (along.how !== "motif-at") return { across, along };
+  const aboveFoot = plan.join.plus(plan.hung.headBelowPole.dividedBy(2));
+  return { across, along: { ...along, aboveFoot } };
 }
 
 /** A motif at its height above the cut's foot, which lies the whole hem allowance below the finished hem. */

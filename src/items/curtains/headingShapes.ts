@@ -1,3 +1,4 @@
+import { unevenness } from "../../drawing/foldGeometry.ts";
 import { circle, cubic, ellipse, line, rect } from "../../drawing/paths.ts";
 import type { Shape } from "../../drawing/shape.ts";
 
@@ -142,4 +143,48 @@ export function track(left: number, right: number, y: number): Shape[] {
 /** The front half of a ring about the pole. */
 export function ring(x: number, poleY: number): Shape {
   return { shape: "path", d: ellipse(x, poleY, RING.rx, RING.ry), fill: null, pen: "edge" };
+}
+
+/**
+ * Creases that fall from a heading, each its own way: from every place two, of which one soon ends, leaning a little towards the
+ * hem. `pitch` is the distance between two places; repeatable, since a drawing must not change by itself.
+ */
+export function fallingFolds(
+  places: readonly number[],
+  pitch: number,
+  top: number,
+  foot: number,
+): Shape {
+  const fall = foot - top;
+  const one = (x: number, lean: number, reach: number) =>
+    cubic(
+      [x, top],
+      [x + lean * 0.2, top + fall * reach * 0.4],
+      [x + lean, top + fall * reach * 0.6],
+      [x + lean * 1.1, top + fall * reach],
+    );
+  const lines = places.flatMap((x, at) => {
+    const [a, b, c] = [unevenness(at * 3 + 5), unevenness(at * 3 + 6), unevenness(at * 3 + 7)];
+    const long = one(x + pitch * 0.06 * (a - 0.5), pitch * 0.22 * (b - 0.5), 0.72 + 0.24 * c);
+    const aside = (at % 2 === 0 ? 1 : -1) * pitch * (0.1 + 0.08 * b);
+    const short = one(x + aside * 0.6, aside, 0.16 + 0.3 * a);
+    return c > 0.18 ? [long, short] : [long];
+  });
+  return { shape: "path", d: lines.join(""), fill: null, pen: "fold" };
+}
+
+/** The heading between two tabs hangs a little: one shallow curve from tab to tab. */
+export function swags(
+  places: readonly number[],
+  tabWidth: number,
+  headY: number,
+  deep: number,
+): Shape {
+  const d = places.slice(1).map((to, at) => {
+    const from = (places[at] as number) + tabWidth / 2;
+    const end = to - tabWidth / 2;
+    const low = headY + deep * (0.7 + 0.6 * unevenness(at + 3));
+    return `M${from.toFixed(2)} ${headY.toFixed(2)}Q${((from + end) / 2).toFixed(2)} ${(2 * low - headY).toFixed(2)} ${end.toFixed(2)} ${headY.toFixed(2)}`;
+  });
+  return { shape: "path", d: d.join(""), fill: null, pen: "dimension" };
 }

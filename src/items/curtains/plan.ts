@@ -2,6 +2,7 @@ import Fraction from "fraction.js";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { centredAcross, centredPlace, hasMotif, wholeRepeats } from "../centredMotif.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import type { Notes } from "../notes.ts";
 import { type HandbookCut, handbookCut, selvedgeMatch } from "../selvedgeMatch.ts";
@@ -29,6 +30,8 @@ export interface CurtainsPlan {
   readonly heading: HeadingPlan;
   /** Cut off at the return side of each curtain after joining: an s-fold is exactly as wide as its carriers ask. */
   readonly trimmed: Length;
+  /** Tabs with the same part of the pattern in their middle. */
+  readonly tabsAlike: boolean;
   readonly cut: PlainCut;
   readonly handbook: HandbookCut;
   /** True where neighbouring widths hang half a repeat lower. */
@@ -188,14 +191,15 @@ export function planCurtains(
       ),
     );
   }
+  const tabsAlike = areTabsAlike(fields, heading, cloth, context, notes);
   const tabRows =
     heading.heading === "tab"
-      ? tabsLength(heading, coverage.curtains * count, usableWidth)
+      ? tabsLength(heading, coverage.curtains * count, usableWidth, tabsAlike ? cloth : null)
       : Length.zero;
   if (!tabRows.isZero()) {
     notes.working.push({
       what: "By the handbook, tabs in rows",
-      sum: `${p(heading.heading === "tab" ? heading.stripLength : tabRows)} a row across ${p(usableWidth)}`,
+      sum: `${p(heading.heading === "tab" ? heading.stripLength : tabRows)} a row across ${p(usableWidth)}${tabsAlike ? ", each with a motif in its middle" : ""}`,
       result: p(tabRows),
       rounded: "up to whole rows",
     });
@@ -253,6 +257,7 @@ export function planCurtains(
     railroaded,
     panel,
     heading,
+    tabsAlike,
     trimmed: joinedFlat.minus(flat),
     cut,
     handbook: { ...handbook, total: handbook.total.plus(tabRows) },
@@ -265,8 +270,57 @@ export function planCurtains(
   };
 }
 
-/** The length of rows that hold every tab side by side across the cloth; rows go up. */
-function tabsLength(heading: TabHeading, curtains: number, usableWidth: Length): Length {
-  const across = Math.max(1, usableWidth.over(heading.stripWidth).floor().valueOf());
-  return heading.stripLength.times(Math.ceil((heading.tabs * curtains) / across));
+/** Whether tabs are cut alike; asked where the cloth has a pattern and nothing is said, refused where no motif has room. */
+function areTabsAlike(
+  fields: CurtainsFields,
+  heading: HeadingPlan,
+  cloth: ClothFacts,
+  context: ItemContext,
+  notes: Notes,
+): boolean {
+  const said = fields["tab-match"];
+  if (heading.heading !== "tab") {
+    if (said)
+      notes.diagnostics.push(
+        diagnostic(context.place(["tab-match"]), "tabs-of-no-tab", "This heading has no tabs.", {
+          severity: "warning",
+          hint: "Take the line out, or write heading: tab.",
+        }),
+      );
+    return false;
+  }
+  if (!hasMotif(cloth)) return false;
+  if (!said)
+    notes.questions.push(
+      `Are the tabs of ${cloth.name} to be all alike, a motif in the middle of each? As the pattern falls is assumed, which takes less cloth.`,
+    );
+  if (said !== "alike") return false;
+  const place = centredPlace(cloth, heading.stripWidth, heading.stripLength);
+  if (place.fits) return true;
+  notes.diagnostics.push(
+    diagnostic(
+      context.place(["tab-match"]),
+      "tab-motif-no-room",
+      `No motif of ${cloth.name} can stand in the middle of a strip ${printLength(heading.stripWidth, context.units)} wide.`,
+      {
+        actual: said,
+        hint: "Write tab-match: as-it-falls, or make the tabs narrower (allowance tab-width).",
+      },
+    ),
+  );
+  return false;
+}
+
+/** The length of rows that hold every tab side by side across the cloth; rows go up, alike ones to whole repeats. */
+function tabsLength(
+  heading: TabHeading,
+  curtains: number,
+  usableWidth: Length,
+  alike: ClothFacts | null,
+): Length {
+  const across = alike
+    ? Math.max(1, centredAcross(alike, heading.stripWidth))
+    : Math.max(1, usableWidth.over(heading.stripWidth).floor().valueOf());
+  const up = alike?.repeat && alike.repeat.match !== "free" ? alike.repeat.up : null;
+  return wholeRepeats(heading.stripLength, up).times(Math.ceil((heading.tabs * curtains) / across));
 }

@@ -77,6 +77,10 @@ export const curtainsSchema = z.strictObject({
   railroad: yesNoField()
     .optional()
     .meta({ description: "yes: the cloth runs sideways, so that the widths need no joins" }),
+  "tab-match": wordField(["alike", "as-it-falls"]).optional().meta({
+    description:
+      "tabs of patterned cloth: all alike with a motif or stripe in their middle, or as the pattern falls, which takes less; as it falls where nothing is said",
+  }),
   "door-rod": wordField(["fixed", "rising"], { portiere: "rising" }).optional().meta({
     description:
       "at a door: a fixed pole over it, or a portière rod on the door itself that lifts the curtain as it opens",

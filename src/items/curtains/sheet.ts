@@ -146,6 +146,11 @@ function headingLines(plan: CurtainsPlan, p: (length: Length) => string): string
     return [
       `Tabs ${p(heading.tabWidth)} wide: ${heading.tabs} a curtain, ${p(heading.spacing)} between centres, one at each edge.`,
       `Cut each ${p(heading.stripWidth)} × ${p(heading.stripLength)}, folded double; the heading's top hangs ${p(plan.hung.headBelowPole)} under the pole's middle.`,
+      ...(plan.tabsAlike
+        ? ["All tabs alike: motif in the middle of each, half-way up its front."]
+        : plan.cloth.repeat
+          ? ["Tabs as the pattern falls."]
+          : []),
     ];
   }
   if (heading.heading === "slot") {

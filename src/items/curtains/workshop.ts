@@ -6,7 +6,16 @@ import { pencilPleats, pinchPleat } from "../pleatShapes.ts";
 import { type CurtainsFrame, curtainsFrame } from "./elevation.ts";
 import { flatView } from "./flatView.ts";
 import { headingInPlan } from "./headingInPlan.ts";
-import { goblet, pole, ring, slotGathers, tab, track } from "./headingShapes.ts";
+import {
+  fallingFolds,
+  goblet,
+  pole,
+  ring,
+  slotGathers,
+  swags,
+  tab,
+  track,
+} from "./headingShapes.ts";
 import type { CurtainsMade } from "./pieces.ts";
 import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
@@ -211,6 +220,8 @@ function panel(
       originX: 0,
       originY: hemY,
       hem: "wavy",
+      // Goblets and tabs let the cloth fall each its own way; elsewhere the folds stand as even as the tape holds them.
+      creases: heading.heading !== "goblet" && heading.heading !== "tab",
     },
     // An s-fold's tape is sewn behind and only shows as a hidden line.
     {
@@ -242,6 +253,11 @@ function panel(
   } else if (heading.heading === "goblet") {
     const front = plan.panel.face.toMm();
     const end = heading.end.toMm();
+    const places = Array.from(
+      { length: heading.pleats },
+      (_, at) => from + ((end + heading.space.toMm() * at) * width) / front,
+    );
+    shapes.push(fallingFolds(places, width / heading.pleats, headY + depth, hemY));
     for (let at = 0; at < heading.pleats; at += 1) {
       const x = from + ((end + heading.space.toMm() * at) * width) / front;
       shapes.push(...goblet(x, headY, depth, Math.min(36, (width / heading.pleats) * 0.3)));
@@ -249,6 +265,15 @@ function panel(
     }
   } else if (heading.heading === "tab") {
     const wide = Math.min(heading.tabWidth.toMm(), (width / heading.tabs) * 0.6);
+    const places = Array.from(
+      { length: heading.tabs },
+      (_, at) => from + wide / 2 + ((width - wide) * at) / (heading.tabs - 1),
+    );
+    const pitch = (width - wide) / (heading.tabs - 1);
+    shapes.push(
+      swags(places, wide, headY, Math.min(10, pitch * 0.07)),
+      fallingFolds(places.slice(1, -1), pitch, headY + 14, hemY),
+    );
     for (let at = 0; at < heading.tabs; at += 1) {
       const x = from + wide / 2 + ((width - wide) * at) / (heading.tabs - 1);
       shapes.push(...tab(x, wide, headY, poleY, { x, y: hemY }));

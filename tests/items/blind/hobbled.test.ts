@@ -37,11 +37,10 @@ test("the folds of a hobbled blind each step on by the cloth that they hide", ()
   const faces = drawing.shapes.flatMap((shape: Shape) =>
     shape.shape === "path" && shape.fill && "surface" in shape.fill ? [shape.fill.y] : [],
   );
-  // Drawn from the foot up, the headrail last and in step with the first fold.
+  // Drawn from the foot up; the first fold hangs from the headrail and covers it.
   expect(faces.length).toBeGreaterThan(2);
-  for (let at = 1; at < faces.length - 1; at += 1)
+  for (let at = 1; at < faces.length; at += 1)
     expect((faces[at] as number) - (faces[at - 1] as number)).toBeCloseTo(section * 0.5, 6);
-  expect(faces.at(-1)).toBe(faces.at(-2));
   for (const shape of drawing.shapes) {
     if (shape.shape !== "path") continue;
     const box = boundsOf(shape.d);

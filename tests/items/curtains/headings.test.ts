@@ -99,3 +99,56 @@ test.each([
   const lines = sheet.groups.find((group) => group.heading === "Heading")?.lines ?? [];
   expect(lines[0]).toMatch(words);
 });
+
+test("tabs of patterned cloth: as the pattern falls, and asked; or alike, each with a motif in its middle", () => {
+  const print = {
+    ...PLAIN,
+    repeat: {
+      up: length(`6"`),
+      across: length(`6"`),
+      match: "straight" as const,
+      fromSelvedge: length(`3"`),
+    },
+  };
+  const tabs = (raw: Record<string, unknown>, cloth = print) => {
+    const fields = fieldsOf(curtainsSchema, {
+      curtains: "Bay",
+      cloth: "linen",
+      pole: `96"`,
+      drop: `92"`,
+      heading: "tab",
+      ...raw,
+    });
+    const allowances = { "tab-width": `2"`, join: `1/2"`, "tab-drop": `3"` };
+    return makeCurtains(
+      fields,
+      hangingContext(curtainsAllowances, { cloths: [cloth], allowances }),
+    );
+  };
+  const falls = tabs({});
+  expect(falls.questions.join(" ")).toContain("all alike, a motif in the middle of each");
+  expect(falls.cuts.find((cut) => cut.piece === "tab")?.across.how).toBe("free");
+  const alike = tabs({ "tab-match": "alike" });
+  const cut = alike.cuts.find((each) => each.piece === "tab");
+  // Half-way across the strip; half-way up the front: a turning and half of the 3 in that are seen.
+  expect(cut?.across.how === "motif-at" && inUnit(cut.across.fromLeft, "in")).toBe(2.5);
+  expect(cut?.along.how === "motif-at" && inUnit(cut.along.aboveFoot, "in")).toBe(2);
+  expect(alike.questions.join(" ")).not.toContain("all alike");
+  // Nine motifs stand across 54, each row is two repeats of 6.
+  const count = cut?.count ?? 0;
+  const rows = Math.ceil(count / 9) * 12;
+  const drops = (falls.handbook[0] && inUnit(falls.handbook[0].length, "in")) ?? 0;
+  const strips = Math.ceil(count / 10);
+  const strip = cut ? inUnit(cut.height, "in") : 0;
+  expect(alike.handbook[0] && inUnit(alike.handbook[0].length, "in")).toBeCloseTo(
+    drops - strips * strip + rows,
+    9,
+  );
+  const wide = {
+    ...print,
+    repeat: { ...print.repeat, across: length(`53"`), fromSelvedge: length(`1"`) },
+  };
+  expect(tabs({ "tab-match": "alike" }, wide).diagnostics.map((d) => d.code)).toEqual([
+    "tab-motif-no-room",
+  ]);
+});
