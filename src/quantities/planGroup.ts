@@ -24,6 +24,8 @@ export interface GroupPlan {
   readonly problems: readonly (PlanProblem & { readonly from: RoomCut })[];
   /** Pieces for which the lengths at hand had no place left; empty where they hold all. */
   readonly unplaced: readonly NamedPiece[];
+  /** The lengths planned on, where they have arrived. */
+  readonly atHand: readonly LengthAtHand[];
 }
 
 export interface GroupPlanInput {
@@ -65,6 +67,7 @@ export function planGroup(input: GroupPlanInput): GroupPlan {
     choices: better ? choices : first,
     unchosen: open && base ? base.plan.length : null,
     problems: [...problems.values()],
+    atHand: input.lengths ?? [],
     unplaced: chosen === null ? (plain?.unplaced ?? []) : [],
   };
 }

@@ -10,7 +10,7 @@ import type { ClothPlan, LevelPieces, PlannedPiece } from "./quantityTypes.ts";
 
 /** Turns the planner's grains into exact lengths, with the names of what is cut. */
 export function planOfCloth(
-  group: Pick<GroupPlan, "run" | "choices" | "unchosen">,
+  group: Pick<GroupPlan, "run" | "choices" | "unchosen"> & Partial<Pick<GroupPlan, "atHand">>,
   cloth: PlannedCloth,
   notForCutting: readonly string[],
   names: { readonly cloth: string; readonly maker: string | null },
@@ -43,6 +43,15 @@ export function planOfCloth(
     chose: choseOf(group),
     levels: levelsOf(group, run, vertical),
     released: null,
+    flaws: (group.atHand ?? []).flatMap(({ flaws }, length) =>
+      flaws.map(({ x, y, width, height }) => ({
+        length,
+        x: lengthOfGrains(x),
+        y: lengthOfGrains(y),
+        width: lengthOfGrains(width),
+        height: lengthOfGrains(height),
+      })),
+    ),
   };
   const widthMm = cloth.usableWidth.mm.toFraction();
   return { ...made, number: planNumber(made, { ...names, widthMm }) };

@@ -55,6 +55,14 @@ export interface ClothPlan {
     readonly motifX: Length;
   } | null;
   readonly pieces: readonly PlannedPiece[];
+  /** Parts of the lengths that came which nothing is cut from, where a flaw lies or, its start unknown, may lie. */
+  readonly flaws: readonly {
+    readonly length: number;
+    readonly x: Length;
+    readonly y: Length;
+    readonly width: Length;
+    readonly height: Length;
+  }[];
   /** Straight cuts from selvedge to selvedge that no piece crosses. */
   readonly crossCuts: readonly { readonly length: number; readonly y: Length }[];
   /** The same pieces item by item, in register; null on cloth that has arrived. */

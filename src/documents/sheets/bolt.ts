@@ -1,57 +1,227 @@
 import { builtText, textWidthMm } from "../../drawing/words.ts";
-import type { ClothQuantity } from "../../quantities/quantityTypes.ts";
+import type { ClothQuantity, PlannedPiece } from "../../quantities/quantityTypes.ts";
 import { Length } from "../../units/length.ts";
-import type { UnitSystem } from "../../units/printLength.ts";
-import { printLength } from "../../units/printLength.ts";
+import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
+import { ROW_MM, type Row, rowsOf, scaleOf } from "./boltScale.ts";
+import { type OffCut, offCutsOf } from "./offCuts.ts";
 
-/** One stretch of the cloth that is drawn as a row, in millimetres of the real thing along the length. */
-interface Row {
-  readonly length: number;
-  readonly from: number;
-  readonly to: number;
+const r = (n: number): string => (Math.round(n * 100) / 100).toString();
+/** Running dimensions stand upright, so they need this much room from one to the next. */
+const STEP = 3.9;
+/** Room for the running dimensions below a row. */
+const BELOW = 13;
+const SIDE = 14;
+/** From line to line of a label. */
+const LINE = 4.2;
+/** Off-cuts with a shorter side than this go with the shreds. */
+const LEAST_OFF_CUT = Length.mm(100);
+
+interface Sheet {
+  readonly cloth: ClothQuantity;
+  readonly scale: number;
+  readonly width: number;
+  readonly high: number;
+  readonly units: UnitSystem;
+  readonly numberOf: ReadonlyMap<string, number>;
+  readonly offCuts: readonly OffCut[];
+  /** With feet and tops in millimetres, worked out once: a plan may have thousands. */
+  readonly pieces: readonly {
+    readonly piece: PlannedPiece;
+    readonly length: number;
+    readonly from: number;
+    readonly to: number;
+  }[];
 }
 
-const PAGE_MM = 168;
-const r = (n: number): string => (Math.round(n * 100) / 100).toString();
-
-/** Rows that end at a straight cut where there is one, else at the page's edge; a long cloth wraps. */
-function rowsOf(cloth: ClothQuantity, perRow: number): Row[] {
-  return cloth.plan.lengths.flatMap((whole, index): Row[] => {
-    const end = whole.toMm();
-    const cuts = cloth.plan.crossCuts.filter((c) => c.length === index).map((c) => c.y.toMm());
-    const feet = cloth.plan.pieces
-      .filter((p) => p.length === index)
-      .flatMap((p) => [p.y.toMm(), p.y.plus(p.height).toMm()]);
-    const rows: Row[] = [];
-    let from = 0;
-    while (end - from > perRow + 1) {
-      const limit = from + perRow;
-      const good = cuts.filter((c) => c > from + perRow * 0.25 && c <= limit);
-      const second = feet.filter((c) => c > from + perRow * 0.25 && c <= limit);
-      const to =
-        good.length > 0 ? Math.max(...good) : second.length > 0 ? Math.max(...second) : limit;
-      rows.push({ length: index, from, to });
-      from = to;
-    }
-    rows.push({ length: index, from, to: end });
-    return rows;
+/**
+ * The cutting plan of one cloth, black on white, one drawing a row so that a long cloth can run over pages: face up, the pattern
+ * pointing right, the left selvedge at the top and the cloth's start at the left; waste hatched, flaws crossed, motifs printed
+ * through. Distances run from one datum each way: the start of the length, and the left selvedge.
+ */
+export function boltRows(
+  cloth: ClothQuantity,
+  numberOf: ReadonlyMap<string, number>,
+  units: UnitSystem,
+  prefix: string,
+): Markup[] {
+  const scale = scaleOf(cloth);
+  const width = cloth.usableWidth.toMm();
+  const offCuts = offCutsOf(cloth.plan, cloth.usableWidth, LEAST_OFF_CUT);
+  const pieces = cloth.plan.pieces.map((piece) => ({
+    piece,
+    length: piece.length,
+    from: piece.y.toMm(),
+    to: piece.y.plus(piece.height).toMm(),
+  }));
+  const sheet = { cloth, scale, width, high: width / scale, units, numberOf, offCuts, pieces };
+  const rows = rowsOf(cloth, scale);
+  return rows.map((row, at) => {
+    const id = `${prefix}-r${at}`;
+    const first = row.from === 0;
+    const y0 = first ? 5.4 : 2;
+    const height = y0 + sheet.high + BELOW;
+    const here = piecesIn(sheet, row);
+    const said = here.map((p) => `${numberOf.get(p.id)}: ${p.piece}`).join("; ");
+    const whole = ROW_MM + SIDE;
+    return {
+      html: `<svg xmlns="http://www.w3.org/2000/svg" class="drawn" width="${whole}mm" height="${r(height)}mm" viewBox="-1 0 ${whole} ${r(height)}" role="img" aria-labelledby="${id}-t ${id}-d" font-family="'Alegreya Sans',sans-serif"><title id="${id}-t">Cutting plan, one to ${scale}${rows.length > 1 ? `, part ${at + 1} of ${rows.length}` : ""}</title><desc id="${id}-d">${escapeHtml(said)}</desc>${rowDrawing(sheet, row, y0, id)}</svg>`,
+    };
   });
 }
 
-/** The scale: as large as lets the cloth's width stand about 30 mm high, from a few round ones. */
-function scaleOf(cloth: ClothQuantity): number {
-  const width = cloth.usableWidth.toMm();
-  return [20, 25, 30, 40, 50, 60].find((s) => width / s <= 34.5) ?? 80;
+/** How long the drawing is on paper at most, millimetres. */
+export function boltWidth(cloth: ClothQuantity): number {
+  const scale = scaleOf(cloth);
+  return Math.max(0, ...rowsOf(cloth, scale).map((row) => (row.to - row.from) / scale));
 }
 
-function lozenges(cloth: ClothQuantity, row: Row, scale: number, y0: number): string {
+/** The scale of the plan, for the words above it. */
+export function boltScale(cloth: ClothQuantity): number {
+  return scaleOf(cloth);
+}
+
+/** `15 1/4″ × 54″ (3)`, the largest first: what is left over whole. */
+export function offCutWords(cloth: ClothQuantity, units: UnitSystem): string[] {
+  const counts = new Map<string, { area: number; count: number }>();
+  for (const { width, height } of offCutsOf(cloth.plan, cloth.usableWidth, LEAST_OFF_CUT)) {
+    const text = `${printLength(width, units)} × ${printLength(height, units)}`;
+    const same = counts.get(text);
+    if (same) same.count++;
+    else counts.set(text, { area: width.toMm() * height.toMm(), count: 1 });
+  }
+  return [...counts]
+    .sort((a, b) => b[1].area - a[1].area)
+    .map(([text, { count }]) => (count > 1 ? `${text} (${count})` : text));
+}
+
+function piecesIn({ pieces }: Sheet, row: Row): PlannedPiece[] {
+  return pieces
+    .filter((p) => p.length === row.length && p.from < row.to - 0.5 && p.to > row.from + 0.5)
+    .map((p) => p.piece);
+}
+
+function rowDrawing(sheet: Sheet, row: Row, y0: number, id: string): string {
+  const { scale, high } = sheet;
+  const long = (row.to - row.from) / scale;
+  let hatch = "";
+  for (let x = -high; x < long; x += 2) hatch += `M${r(x)} ${r(y0 + high)}l${r(high)} ${r(-high)}`;
+  const ground = `<clipPath id="${id}"><rect x="0" y="${r(y0)}" width="${r(long)}" height="${r(high)}"/></clipPath><path d="${hatch}" clip-path="url(#${id})" stroke="#000" stroke-width=".13" fill="none"/>`;
+  const edges = `<path d="M0 ${r(y0)}H${r(long)}M0 ${r(y0 + high)}H${r(long)}" stroke="#000" stroke-width=".5"/><path d="M0 ${r(y0 - 1)}v${r(high + 2)}M${r(long)} ${r(y0 - 1)}v${r(high + 2)}" stroke="#000" stroke-width=".35"/>`;
+  const { shapes, labels } = pieceShapes(sheet, row, y0);
+  return (
+    ground +
+    flawShapes(sheet, row, y0, id) +
+    shapes +
+    lozenges(sheet, row, y0) +
+    offCutLabels(sheet, row, y0) +
+    labels +
+    edges +
+    runningDimensions(sheet, row, y0) +
+    (row.from === 0 ? startWords(sheet, row, long, y0) : "")
+  );
+}
+
+function pieceShapes(sheet: Sheet, row: Row, y0: number): { shapes: string; labels: string } {
+  const { scale, numberOf } = sheet;
+  const long = (row.to - row.from) / scale;
+  let shapes = "";
+  let labels = "";
+  for (const p of piecesIn(sheet, row)) {
+    const x = Math.max(0, (p.y.toMm() - row.from) / scale);
+    const x2 = Math.min(long, (p.y.plus(p.height).toMm() - row.from) / scale);
+    const w = x2 - x;
+    const h = p.width.toMm() / scale;
+    const y = y0 + p.x.toMm() / scale;
+    shapes += `<rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${r(h)}" fill="#fff" stroke="#000" stroke-width=".35"/>`;
+    const number = String(numberOf.get(p.id) ?? "");
+    const lines = linesOf(`${number} ${p.piece}`, w - 4);
+    const named = lines !== null && h >= lines.length * LINE + 1.5;
+    const shown = named ? lines : [number];
+    const arrow = !p.turned && w > 16 && h > shown.length * LINE + 5.5;
+    const block = shown.length * LINE + (arrow ? 4 : 0);
+    const top = y + Math.max(0.4, (h - block) / 2);
+    shown.forEach((line, i) => {
+      const tw = textWidthMm(line) * 1.12;
+      const cx = x + (named ? 2.5 : Math.max(0.6, w / 2 - tw / 2));
+      labels += `<rect x="${r(cx - 0.5)}" y="${r(top + i * LINE)}" width="${r(tw + 1)}" height="${LINE}" fill="#fff"/><text x="${r(cx)}" y="${r(top + i * LINE + 3.2)}" font-size="3.5" font-weight="700">${escapeHtml(line)}</text>`;
+    });
+    if (arrow) {
+      const ay = top + shown.length * LINE + 2;
+      labels += `<rect x="${r(x + 2)}" y="${r(ay - 1.4)}" width="13" height="2.8" fill="#fff"/><path d="M${r(x + 3)} ${r(ay)}h9" stroke="#000" stroke-width=".25"/><path d="M${r(x + 14)} ${r(ay)}l-2.6 -.7v1.4z"/>`;
+    }
+    if (p.turned && w > 11 && h > 8)
+      labels += `<text x="${r(x + 1)}" y="${r(y + h - 1)}" font-size="3.2">turned</text>`;
+  }
+  return { shapes, labels };
+}
+
+/** A label in at most three lines of the width, broken at spaces; null where it does not fit so. */
+function linesOf(text: string, width: number): string[] | null {
+  const lines: string[] = [];
+  for (const word of text.split(" ")) {
+    const last = lines.at(-1);
+    const longer = last === undefined ? word : `${last} ${word}`;
+    if (textWidthMm(longer) * 1.12 <= width && last !== undefined) lines[lines.length - 1] = longer;
+    else lines.push(word);
+    if (textWidthMm(lines.at(-1) as string) * 1.12 > width) return null;
+  }
+  return lines.length <= 3 ? lines : null;
+}
+
+/** What nothing is cut from: crossed both ways, so that it is not taken for waste. */
+function flawShapes({ cloth, scale }: Sheet, row: Row, y0: number, id: string): string {
+  let out = "";
+  for (const flaw of cloth.plan.flaws) {
+    if (flaw.length !== row.length) continue;
+    const from = Math.max(row.from, flaw.y.toMm());
+    const to = Math.min(row.to, flaw.y.plus(flaw.height).toMm());
+    if (to <= from) continue;
+    const x = (from - row.from) / scale;
+    const w = Math.max(0.8, (to - from) / scale);
+    const y = y0 + flaw.x.toMm() / scale;
+    const h = flaw.width.toMm() / scale;
+    let cross = "";
+    for (let at = -h; at < w; at += 1.6)
+      cross += `M${r(x + at)} ${r(y)}l${r(h)} ${r(h)}M${r(x + at)} ${r(y + h)}l${r(h)} ${r(-h)}`;
+    const clip = `${id}-f${r(x)}-${r(y)}`.replaceAll(".", "_");
+    out += `<clipPath id="${clip}"><rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${r(h)}"/></clipPath><path d="${cross}" clip-path="url(#${clip})" stroke="#000" stroke-width=".2" fill="none"/><rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${r(h)}" fill="none" stroke="#000" stroke-width=".5"/>`;
+    if (w > 11 && h > 6) out += label("flaw", x + w / 2, y + h / 2);
+  }
+  return out;
+}
+
+/** A word on white in the middle of a field. */
+function label(text: string, cx: number, cy: number, upright = false): string {
+  const w = textWidthMm(text, 3.2) * 1.05;
+  const turn = upright ? ` transform="rotate(-90 ${r(cx)} ${r(cy)})"` : "";
+  return `<g${turn}><rect x="${r(cx - w / 2 - 0.5)}" y="${r(cy - 2)}" width="${r(w + 1)}" height="4" fill="#fff"/><text x="${r(cx)}" y="${r(cy + 1.1)}" text-anchor="middle" font-size="3.2">${builtText(text)}</text></g>`;
+}
+
+function offCutLabels({ offCuts, scale, units }: Sheet, row: Row, y0: number): string {
+  let out = "";
+  for (const cut of offCuts) {
+    if (cut.length !== row.length) continue;
+    const middle = cut.y.toMm() + cut.height.toMm() / 2;
+    if (middle < row.from || middle >= row.to) continue;
+    const text = `${printLength(cut.width, units)} × ${printLength(cut.height, units)}`;
+    const w = cut.height.toMm() / scale;
+    const h = cut.width.toMm() / scale;
+    const tw = textWidthMm(text, 3.2) * 1.05 + 1.6;
+    const cx = (middle - row.from) / scale;
+    const cy = y0 + (cut.x.toMm() + cut.width.toMm() / 2) / scale;
+    if (w >= tw && h >= 4.6) out += label(text, cx, cy);
+    else if (h >= tw && w >= 4.6) out += label(text, cx, cy, true);
+  }
+  return out;
+}
+
+function lozenges({ cloth, scale, width }: Sheet, row: Row, y0: number): string {
   const pattern = cloth.plan.pattern;
   const h = pattern?.horizontal?.toMm();
   if (!pattern || !h) return "";
   const v = pattern.vertical.toMm();
   if (v / scale < 4 || h / scale < 4) return "";
-  const width = cloth.usableWidth.toMm();
   const start = (cloth.plan.starts[row.length] ?? cloth.plan.start).toMm();
   let d = "";
   const first = Math.floor((0 - pattern.motifX.toMm()) / h);
@@ -63,91 +233,58 @@ function lozenges(cloth: ClothQuantity, row: Row, scale: number, y0: number): st
       const y = m * v + shift - start;
       if (y > row.to) break;
       if (y < row.from) continue;
-      const px = (y - row.from) / scale;
-      const py = y0 + (width - x) / scale;
-      d += `M${r(px - 1.5)} ${r(py)}l1.5 -1.1l1.5 1.1l-1.5 1.1z`;
+      d += `M${r((y - row.from) / scale - 1.5)} ${r(y0 + x / scale)}l1.5 -1.1l1.5 1.1l-1.5 1.1z`;
     }
   }
   return `<path d="${d}" fill="#fff" stroke="#000" stroke-width=".2"/>`;
 }
 
-function dimension(x1: number, x2: number, y: number, text: string): string {
-  const width = textWidthMm(text);
-  const inside = x2 - x1 > width + 8;
-  const arrows = `M${r(x1)} ${r(y)}H${r(x2)}`;
-  const heads = `M${r(x1)} ${r(y)}l2.6 -.5v1zM${r(x2)} ${r(y)}l-2.6 -.5v1z`;
-  const tx = inside ? (x1 + x2) / 2 : x2 + 2;
-  return `<path d="${arrows}M${r(x1)} ${r(y - 3)}v4.5M${r(x2)} ${r(y - 3)}v4.5" stroke="#000" stroke-width=".18" fill="none"/><path d="${heads}" fill="#000"/><text x="${r(tx)}" y="${r(inside ? y - 1 : y + 1.2)}" text-anchor="${inside ? "middle" : "start"}" font-size="3.5">${builtText(text)}</text>`;
+/** The values to be written at their places, leaving out what would run into the one before; both ends are always written. */
+function spaced(all: readonly Length[], at: (length: Length) => number): Length[] {
+  const sorted = [...all].sort((a, b) => a.compare(b));
+  const last = sorted.at(-1);
+  const kept: Length[] = [];
+  for (const each of sorted) {
+    const before = kept.at(-1);
+    if (before && at(each) - at(before) < STEP) continue;
+    if (last && each !== last && at(last) - at(each) < STEP) continue;
+    kept.push(each);
+  }
+  return kept;
 }
 
-/**
- * The cutting plan of one cloth, black on white, one drawing a row so that a long cloth can run over pages: selvedges at top and
- * foot, the start at the left, waste hatched, motifs printed through.
- */
-export function boltRows(
-  cloth: ClothQuantity,
-  numberOf: ReadonlyMap<string, number>,
-  units: UnitSystem,
-  prefix: string,
-): Markup[] {
-  const scale = scaleOf(cloth);
-  const rows = rowsOf(cloth, PAGE_MM * scale);
-  const width = cloth.usableWidth.toMm();
-  const high = width / scale;
-  return rows.map((row, at) => {
-    const y0 = 2;
-    let out = "";
-    const long = (row.to - row.from) / scale;
-    const id = `${prefix}-r${at}`;
-    let hatch = "";
-    for (let x = -high; x < long; x += 2)
-      hatch += `M${r(x)} ${r(y0 + high)}l${r(high)} ${r(-high)}`;
-    out += `<clipPath id="${id}"><rect x="0" y="${r(y0)}" width="${r(long)}" height="${r(high)}"/></clipPath><path d="${hatch}" clip-path="url(#${id})" stroke="#000" stroke-width=".13" fill="none"/>`;
-    const here = cloth.plan.pieces.filter(
-      (p) =>
-        p.length === row.length &&
-        p.y.toMm() < row.to - 0.5 &&
-        p.y.plus(p.height).toMm() > row.from + 0.5,
-    );
-    let labels = "";
-    for (const p of here) {
-      const x = Math.max(0, (p.y.toMm() - row.from) / scale);
-      const x2 = Math.min(long, (p.y.plus(p.height).toMm() - row.from) / scale);
-      const w = x2 - x;
-      const h = p.width.toMm() / scale;
-      const y = y0 + (width - p.x.toMm() - p.width.toMm()) / scale;
-      out += `<rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${r(h)}" fill="#fff" stroke="#000" stroke-width=".35"/>`;
-      const number = String(numberOf.get(p.id) ?? "");
-      const name = `${number} ${p.piece}`;
-      const fits = textWidthMm(name) * 1.1 < w - 3 && h > 5;
-      const shown = fits ? name : number;
-      const tw = textWidthMm(shown) * 1.12;
-      const cx = x + (fits ? 2.5 : Math.max(0.6, w / 2 - tw / 2));
-      const cy = y + Math.min(h - 1.4, Math.max(4, h / 2 + 1.2));
-      labels += `<rect x="${r(cx - 0.5)}" y="${r(cy - 3.3)}" width="${r(tw + 1)}" height="4.4" fill="#fff"/><text x="${r(cx)}" y="${r(cy)}" font-size="3.5" font-weight="700">${escapeHtml(shown)}</text>`;
-      if (h > 10 && w > 16 && !p.turned)
-        labels += `<path d="M${r(x + 3)} ${r(cy + 3.4)}h9" stroke="#000" stroke-width=".25"/><path d="M${r(x + 14)} ${r(cy + 3.4)}l-2.6 -.7v1.4z"/>`;
-      if (p.turned)
-        labels += `<text x="${r(x + 1)}" y="${r(y + h - 1)}" font-size="3.2">turned</text>`;
-    }
-    out += lozenges(cloth, row, scale, y0) + labels;
-    out += `<path d="M0 ${r(y0)}H${r(long)}M0 ${r(y0 + high)}H${r(long)}" stroke="#000" stroke-width=".5"/><path d="M0 ${r(y0 - 1)}v${r(high + 2)}M${r(long)} ${r(y0 - 1)}v${r(high + 2)}" stroke="#000" stroke-width=".35"/>`;
-    const end = Length.mm(Math.round(row.to * 160).toString()).dividedBy(160);
-    const from = Length.mm(Math.round(row.from * 160).toString()).dividedBy(160);
-    const words =
-      row.from === 0
-        ? `${printLength(end, units)}${cloth.plan.lengths.length > 1 ? `, length ${row.length + 1}` : ""}`
-        : `${printLength(from, units)} to ${printLength(end, units)} from the start`;
-    out += dimension(0, long, y0 + high + 5.6, words);
-    const height = y0 + high + 8;
-    const said = here.map((p) => `${numberOf.get(p.id)}: ${p.piece}`).join("; ");
-    return {
-      html: `<svg xmlns="http://www.w3.org/2000/svg" class="drawn" width="${PAGE_MM + 2}mm" height="${r(height)}mm" viewBox="-1 0 ${PAGE_MM + 2} ${r(height)}" role="img" aria-labelledby="${id}-t ${id}-d" font-family="'Alegreya Sans',sans-serif"><title id="${id}-t">Cutting plan, one to ${scale}${rows.length > 1 ? `, part ${at + 1} of ${rows.length}` : ""}</title><desc id="${id}-d">${escapeHtml(said)}</desc>${out}</svg>`,
-    };
-  });
+/** Distances of every edge along, from the start of the length, below the row; and across, from the left selvedge, beside it. */
+function runningDimensions(sheet: Sheet, row: Row, y0: number): string {
+  const { scale, high, units, cloth } = sheet;
+  const long = (row.to - row.from) / scale;
+  const here = piecesIn(sheet, row);
+  const grains = (mm: number) => Length.mm(Math.round(mm * 160)).dividedBy(160);
+  const along = (length: Length) => (length.toMm() - row.from) / scale;
+  const inRow = (length: Length) => along(length) > -0.01 && along(length) < long + 0.01;
+  const feet = here.flatMap((p) => [p.y, p.y.plus(p.height)]).filter(inRow);
+  const foot = y0 + high;
+  let out = "";
+  let ticks = "";
+  for (const each of spaced([grains(row.from), ...feet, grains(row.to)], along)) {
+    const x = along(each);
+    ticks += `M${r(x)} ${r(foot + 0.4)}v2`;
+    out += `<text transform="translate(${r(x + 1.1)} ${r(foot + 2.9)}) rotate(-90)" text-anchor="end" font-size="3.2">${builtText(printLength(each, units))}</text>`;
+  }
+  const across = (length: Length) => length.toMm() / scale;
+  const sides = here.flatMap((p) => [p.x, p.x.plus(p.width)]);
+  for (const each of spaced([Length.zero, ...sides, cloth.usableWidth], across)) {
+    const y = y0 + across(each);
+    ticks += `M${r(long + 0.6)} ${r(y)}h2`;
+    out += `<text x="${r(long + 3)}" y="${r(y + 1.1)}" font-size="3.2">${builtText(printLength(each, units))}</text>`;
+  }
+  return `<path d="${ticks}" stroke="#000" stroke-width=".2" fill="none"/>${out}`;
 }
 
-/** The scale of the plan, for the words above it. */
-export function boltScale(cloth: ClothQuantity): number {
-  return scaleOf(cloth);
+function startWords({ cloth }: Sheet, row: Row, long: number, y0: number): string {
+  const which = cloth.plan.lengths.length > 1 ? ` of length ${row.length + 1}` : "";
+  const words = `start${which}`;
+  const end = textWidthMm(words, 3.2) + 0.5;
+  const selvedge = "left selvedge";
+  const right = Math.max(long, end + 12 + textWidthMm(selvedge, 3.2));
+  return `<text x="0" y="${r(y0 - 1.6)}" font-size="3.2">${escapeHtml(words)}</text><path d="M${r(end)} ${r(y0 - 2.7)}h5" stroke="#000" stroke-width=".25"/><path d="M${r(end + 7.4)} ${r(y0 - 2.7)}l-2.6 -.7v1.4z"/><text x="${r(right)}" y="${r(y0 - 1.6)}" text-anchor="end" font-size="3.2">${selvedge}</text>`;
 }

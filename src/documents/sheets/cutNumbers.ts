@@ -26,19 +26,7 @@ function numberWords(numbers: readonly number[]): string {
   return numbers.length > 2 && run ? `${first} to ${numbers.at(-1)}` : numbers.join(", ");
 }
 
-/** What all the names begin with, at a comma: `left curtain, width 1 of 3` and `left curtain, width 2 of 3` are `left curtain`. */
-function commonName(names: readonly string[]): string {
-  const parts = names.map((n) => n.split(", "));
-  const first = parts[0] as string[];
-  const same = first.filter(
-    (word, at) =>
-      parts.every((p) => p[at] === word) &&
-      first.slice(0, at).every((w, i) => parts.every((p) => p[i] === w)),
-  );
-  return same.length > 0 ? same.join(", ") : first.join(", ");
-}
-
-/** Pieces of one item, surface, size and register together; the plan tells by number which is which. */
+/** Pieces of one name, item, surface, size and register together: which is which is said here even where the plan is too small for names. */
 export function cutGroups(cloth: ClothQuantity): CutGroup[] {
   const numbers = cutNumbers(cloth);
   const groups = new Map<string, PlannedPiece[]>();
@@ -47,6 +35,7 @@ export function cutGroups(cloth: ClothQuantity): CutGroup[] {
       p.room,
       p.item,
       p.surface,
+      p.piece,
       p.width.mm.toFraction(),
       p.height.mm.toFraction(),
       p.register?.x?.mm.toFraction() ?? "",
@@ -57,7 +46,7 @@ export function cutGroups(cloth: ClothQuantity): CutGroup[] {
   }
   return [...groups.values()].map((pieces) => ({
     numbers: numberWords(pieces.map((p) => numbers.get(p.id) as number)),
-    words: commonName(pieces.map((p) => p.piece)),
+    words: (pieces[0] as PlannedPiece).piece,
     pieces,
   }));
 }

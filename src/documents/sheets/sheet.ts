@@ -19,7 +19,7 @@ import { inVocabulary } from "../words/inVocabulary.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import { runningWords } from "../words/pageStyle.ts";
 import { capital, itemPhrase, type Language, listed } from "../words/phrases.ts";
-import { boltRows, boltScale } from "./bolt.ts";
+import { boltRows, boltScale, boltWidth, offCutWords } from "./bolt.ts";
 import { cutGroups, cutNumbers } from "./cutNumbers.ts";
 import { lookUpsOf } from "./lookUps.ts";
 
@@ -68,9 +68,9 @@ function drawings(
   // With pieces laid flat below them the views are smaller, so that an item keeps to its page.
   const below = views.length < all.length;
   const heights = (at: number): number => {
-    if (beside) return below ? 80 : 96;
+    if (beside) return below ? 72 : 92;
     if (at > 0) return below ? 34 : 40;
-    return views.length === 1 ? DRAWING_HEIGHT : below ? 64 : 86;
+    return views.length === 1 ? DRAWING_HEIGHT : below ? 56 : 66;
   };
   // Drawings that stand side by side share one scale, the smaller one's.
   const scales = views.map((d, at) => workshopDrawing(d, "", width, heights(at)).scale);
@@ -147,6 +147,25 @@ function madeOnArrival(data: ProjectData, room: RoomData, item: ItemData): ItemD
   return made ? { ...item, made } : item;
 }
 
+/** What is to come, or that the plan is made on what came. */
+function suppliedWords({ lot, buy, spare }: ClothQuantity, units: UnitSystem): string {
+  if (lot !== null) return " of what came";
+  const start = spare.isZero()
+    ? ""
+    : `, which holds ${printLength(spare, units)} for where the pattern begins`;
+  return `; ${buy.text} to be supplied${start}`;
+}
+
+/** A plan this short on paper has its words beside it. */
+const SHORT_MM = 62;
+const MOST_OFF_CUTS = 8;
+
+function offCutSentence(cuts: readonly string[]): string {
+  if (cuts.length === 0) return "No off-cut is worth keeping.";
+  const more = cuts.length > MOST_OFF_CUTS ? ` and ${cuts.length - MOST_OFF_CUTS} sizes more` : "";
+  return `Off-cuts to keep, width × length: ${cuts.slice(0, MOST_OFF_CUTS).join(", ")}${more}.`;
+}
+
 function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: string) {
   const units = data.studio.fields.units;
   const rooms = new Set(cloth.plan.pieces.map((p) => p.room));
@@ -158,11 +177,13 @@ function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: string) {
   return {
     name: cloth.facts.name,
     head: marked(
-      `${printLength(cloth.usableWidth, units)} between the selvedges. ${repeat} Drawn one to ${boltScale(cloth)}; the cloth starts at the left, arrows point up the pattern, hatching is waste.${motifs}`,
+      `${printLength(cloth.usableWidth, units)} between the selvedges. ${repeat} Drawn one to ${boltScale(cloth)}, face up; arrows point up the pattern, hatching is waste.${motifs} Distances run from the start and from the left selvedge.`,
     ),
     parts: boltRows(cloth, cutNumbers(cloth), units, prefix),
+    short: boltWidth(cloth) <= SHORT_MM,
+    offCuts: marked(offCutSentence(offCutWords(cloth, units))),
     used: marked(
-      `${printLength(cloth.plan.length, units)} used${cloth.plan.lengths.length > 1 ? ` in ${cloth.plan.lengths.length} lengths` : ""}; ${cloth.buy.text} to be supplied${cloth.spare.isZero() ? "" : `, which holds ${printLength(cloth.spare, units)} for where the pattern begins`}. No plan can need less than ${printLength(cloth.plan.lowerBound, units)}.`,
+      `${printLength(cloth.plan.length, units)} used${cloth.plan.lengths.length > 1 ? ` in ${cloth.plan.lengths.length} lengths` : ""}${suppliedWords(cloth, units)}. No plan can need less than ${printLength(cloth.plan.lowerBound, units)}.`,
     ),
     start: marked(startWords(cloth, units)),
     rows: cutRows(cloth, units, rooms.size > 1, data),
@@ -250,6 +271,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
     style: runningWords(
       `${project.fields.project}, ${roomName.toLowerCase()}`,
       `${card.name}, ${issueWords(data)}`,
+      "",
       reasons.length > 0 ? "NOT FOR CUTTING" : released ? "Released to cut" : "",
     ),
     letter: fields.paper === "a3" ? "a4-page" : "letter-page",
@@ -319,7 +341,11 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
       }))
       .filter((d) => d.rows.length > 0),
     cautions: cautionsOf(items, language),
-    cloths: cloths.map((c, at) => clothBlock(data, c, `cloth${at}`)),
+    cloths: cloths.map((c, at) => {
+      const block = clothBlock(data, c, `cloth${at}`);
+      if (!block.released || reasons.length === 0) return block;
+      return { ...block, released: `${block.released} Wait: not every cloth of this sheet is.` };
+    }),
     ways: [],
   };
   return {

@@ -1,0 +1,121 @@
+import { expect, test } from "vitest";
+import { boltRows, offCutWords } from "../../src/documents/sheets/bolt.ts";
+import { ROW_MM, rowsOf, scaleOf } from "../../src/documents/sheets/boltScale.ts";
+import { cutGroups, cutNumbers } from "../../src/documents/sheets/cutNumbers.ts";
+import { offCutsOf } from "../../src/documents/sheets/offCuts.ts";
+import type { ClothQuantity } from "../../src/quantities/quantityTypes.ts";
+import { Length } from "../../src/units/length.ts";
+import { PROJECT, quantitiesOf } from "../quantities/studioOf.ts";
+
+// What a drawn plan must say; common practice, no source.
+const curtains = (pole: number, drop: number) =>
+  `  - curtains: Bay\n    cloth: fern\n    pole: ${pole} cm\n    drop: ${drop} cm\n    heading: pencil-pleat\n    half-widths: yes\n`;
+const cushions = (count: number, size: number) =>
+  `  - cushion: Seat ${size}\n    cloth: fern\n    count: ${count}\n    size: ${size} cm x ${size} cm\n`;
+const clothOf = (items: string, project = PROJECT): ClothQuantity =>
+  quantitiesOf({
+    project,
+    cloths: {
+      fern: `cloth: Fern\nwidth: 137 cm\nrepeat: { up: 64 cm, across: 68.5 cm, match: straight }`,
+    },
+    rooms: {
+      a: `room: A\nmeasured: { by: studio, on: 2026-10-02, checked: 2026-10-20 }\nitems:\n${items}`,
+    },
+  }).cloths[0] as ClothQuantity;
+const ROOMS = [
+  curtains(240, 230),
+  curtains(400, 295) + cushions(4, 50),
+  cushions(7, 45) + cushions(3, 60),
+  cushions(1, 40),
+];
+const LEAST = Length.mm(100);
+
+test.each(ROOMS)("off-cuts lie in the cloth, clear of pieces, flaws and each other", (items) => {
+  const flaws = `${PROJECT}\nreceipts: [{ cloth: fern, lot: A, length: 60 m, flaws: [{ from: 2 m, length: 10 cm, from-left: 30 cm, width: 10 cm }] }]`;
+  for (const cloth of [clothOf(items), clothOf(items, flaws)]) {
+    const cuts = offCutsOf(cloth.plan, cloth.usableWidth, LEAST);
+    const all = [...cuts, ...cloth.plan.pieces, ...cloth.plan.flaws];
+    cuts.forEach((cut, i) => {
+      expect(cut.width.isLessThan(LEAST)).toBe(false);
+      expect(cut.height.isLessThan(LEAST)).toBe(false);
+      expect(cut.x.plus(cut.width).isMoreThan(cloth.usableWidth)).toBe(false);
+      expect(cut.y.plus(cut.height).isMoreThan(cloth.plan.lengths[cut.length] as Length)).toBe(
+        false,
+      );
+      all.forEach((other, j) => {
+        if (i === j || other.length !== cut.length) return;
+        const apart =
+          !other.x.plus(other.width).isMoreThan(cut.x) ||
+          !cut.x.plus(cut.width).isMoreThan(other.x) ||
+          !other.y.plus(other.height).isMoreThan(cut.y) ||
+          !cut.y.plus(cut.height).isMoreThan(other.y);
+        expect(apart).toBe(true);
+      });
+    });
+    expect(offCutWords(cloth, "centimetres").length > 0).toBe(cuts.length > 0);
+  }
+});
+
+test("a full width of waste between two drops is one off-cut, with its size", () => {
+  // Each drop begins at the same point of the pattern: whole repeats of 64 cm less the cut length are left after each but the last.
+  const cloth = clothOf(curtains(240, 230));
+  const height = cloth.plan.pieces[0]?.height ?? Length.zero;
+  const left = height.upTo(Length.cm(64)).minus(height);
+  const cuts = offCutsOf(cloth.plan, cloth.usableWidth, Length.mm(1));
+  const full = cuts.filter((cut) => cut.width.equals(cloth.usableWidth));
+  expect(full.length).toBeGreaterThan(0);
+  for (const cut of full) expect(cut.height.toMm()).toBeCloseTo(left.toMm(), 6);
+});
+
+test.each(ROOMS)(
+  "rows cover the cloth once, fit the page, and none begins out of turn",
+  (items) => {
+    const cloth = clothOf(items);
+    const scale = scaleOf(cloth);
+    const rows = rowsOf(cloth, scale);
+    for (const [index, length] of cloth.plan.lengths.entries()) {
+      const own = rows.filter((row) => row.length === index);
+      expect(own[0]?.from).toBe(0);
+      expect(own.at(-1)?.to).toBeCloseTo(length.toMm(), 6);
+      own.slice(1).forEach((row, i) => {
+        expect(row.from).toBe(own[i]?.to);
+      });
+    }
+    for (const row of rows) expect((row.to - row.from) / scale).toBeLessThanOrEqual(ROW_MM + 0.1);
+    expect(cloth.usableWidth.toMm() / scale).toBeGreaterThan(17);
+  },
+);
+
+test("the plan is drawn face up: with the pattern pointing right the left selvedge is at the top", () => {
+  const cloth = clothOf(curtains(240, 230) + cushions(2, 50));
+  const scale = scaleOf(cloth);
+  const rows = rowsOf(cloth, scale);
+  const drawn = boltRows(cloth, cutNumbers(cloth), "centimetres", "t").map((each) => each.html);
+  const text = drawn.join("");
+  expect(text).toContain(">left selvedge<");
+  expect(text).toContain(">start<");
+  // Every piece of one row stands in the drawing at its distances from start and left selvedge.
+  for (const p of cloth.plan.pieces) {
+    const at = rows.findIndex(
+      (row) => p.y.toMm() >= row.from - 0.01 && p.y.plus(p.height).toMm() <= row.to + 0.01,
+    );
+    if (at < 0) continue;
+    const row = rows[at] as (typeof rows)[number];
+    const round = (n: number) => (Math.round(n * 100) / 100).toString();
+    const y0 = row.from === 0 ? 5.4 : 2;
+    expect(drawn[at]).toContain(
+      `<rect x="${round((p.y.toMm() - row.from) / scale)}" y="${round(y0 + p.x.toMm() / scale)}" width="${round(p.height.toMm() / scale)}"`,
+    );
+  }
+});
+
+test("every piece is in the cut list once, by name; numbers run in the order of the cloth", () => {
+  for (const items of ROOMS) {
+    const cloth = clothOf(items);
+    const groups = cutGroups(cloth);
+    expect(groups.flatMap((each) => each.pieces)).toHaveLength(cloth.plan.pieces.length);
+    for (const { words, pieces } of groups) for (const p of pieces) expect(p.piece).toBe(words);
+    const numbers = cutNumbers(cloth);
+    expect([...numbers.values()]).toEqual(cloth.plan.pieces.map((_, i) => i + 1));
+  }
+});
