@@ -1,6 +1,7 @@
 import { polyline, rect } from "../../drawing/paths.ts";
 import { renameSurfaces } from "../../drawing/renameSurfaces.ts";
 import type { Shape } from "../../drawing/shape.ts";
+import type { CurtainsMade } from "../../items/curtains/pieces.ts";
 import { ITEM_DRAWINGS } from "../../items/drawings.ts";
 import type { DrawingContext } from "../../items/itemDrawing.ts";
 import { DIRECTION, type Wall } from "../../room/walls.ts";
@@ -107,10 +108,21 @@ function wallSection(wall: Wall): Shape[] {
   return shapes;
 }
 
+/** Where curtains stack; a pair at both ends. */
+function hangsOf(item: RoomData["items"][number]): "pair" | "left" | "right" {
+  return (item.made as CurtainsMade).plan?.coverage.hangs ?? "pair";
+}
+
 /** Curtains seen from above: a small wave before the window. */
-function curtainWave(wall: Wall, from: number, width: number): Shape[] {
+function curtainWave(
+  wall: Wall,
+  from: number,
+  width: number,
+  hangs: "pair" | "left" | "right",
+): Shape[] {
   const part = width * 0.2;
-  return [from, from + width - part].map((start): Shape => {
+  const starts = { left: [from], right: [from + width - part], pair: [from, from + width - part] };
+  return starts[hangs].map((start): Shape => {
     const steps = 40;
     const points = Array.from({ length: steps + 1 }, (_, i) =>
       onWall(wall, start + (part * i) / steps, -70 + 32 * Math.sin((i / steps) * Math.PI * 10)),
@@ -189,7 +201,8 @@ export function floorPlanShapes(
     const box =
       item.kind.kind === "curtains" ? room.plan.placements.get(item.record.id)?.wallBox : null;
     const wall = box ? walls.find((w) => w.name === box.wall) : undefined;
-    if (box && wall) shapes.push(...curtainWave(wall, box.left.toMm(), box.width.toMm()));
+    if (box && wall)
+      shapes.push(...curtainWave(wall, box.left.toMm(), box.width.toMm(), hangsOf(item)));
     const out = item.made.figures.projectionMm;
     const over = out ? room.plan.placements.get(item.record.id)?.wallBox : null;
     const behind = over ? walls.find((w) => w.name === over.wall) : undefined;

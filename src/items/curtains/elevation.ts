@@ -169,7 +169,10 @@ function drawnBack(
     const middle = (from + to) / 2;
     if (heading.heading === "tab") {
       const wide = Math.min(heading.tabWidth.toMm(), (to - from) * 0.6);
-      const origin = { x: middle, y: frame.hemY - lowest };
+      // Alike, a motif stands in each; else each strip came from its own place across the cloth.
+      const across = plan.tabsAlike ? 0 : fold * heading.stripWidth.toMm();
+      const high = plan.tabsAlike ? (frame.headY + frame.poleY) / 2 : frame.hemY - lowest;
+      const origin = { x: middle + across, y: high };
       shapes.push(...tab(middle, wide, frame.headY, frame.poleY, origin));
       continue;
     }
