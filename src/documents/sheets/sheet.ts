@@ -315,7 +315,9 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
           text: marked(c.text),
           blank: c.blank,
         })),
-        questions: [...openWords(item), ...item.made.questions].map(marked),
+        questions: [...openWords(item), ...item.made.questions].map((q) =>
+          marked(inVocabulary(q, language)),
+        ),
         estimate: item.made.estimate ?? "",
         cautions: listed(
           cautionsOf([item], language).map((c) => c.word.replace(/\.$/, "").toLowerCase()),
