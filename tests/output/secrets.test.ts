@@ -332,7 +332,7 @@ test("the client's total is on the client's proposal and on no maker's sheet; th
     }
   }
   expect(await tree("studio")).toContain(totalsOf("quillon").trade);
-});
+}, 180_000);
 
 test("the search unpacks a deflated stream, with either line end", () => {
   for (const end of ["\n", "\r\n"]) {
