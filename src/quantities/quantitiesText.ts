@@ -39,7 +39,11 @@ export function quantitiesText(quantities: ProjectQuantities, units: UnitSystem)
     "TO BUY",
     ...(bought.length > 0 ? bought : ["  Nothing yet."]),
     ...cloths.flatMap((each) => ["", ...clothLines(each, units)]),
-    ...items.flatMap((each) => ["", ...itemLines(each)]),
+    ...items.flatMap((each) => {
+      const lines = itemLines(each);
+      // What stays as it is has nothing to be worked out.
+      return lines.length > 1 ? ["", ...lines] : [];
+    }),
   ].join("\n");
 }
 
@@ -104,14 +108,14 @@ function planLines({ plan }: ClothQuantity, units: UnitSystem): string[] {
   if (plan.chose.includes("welt-shape")) {
     lines.push(`  The shape of the cloth for welt was chosen for the shortest plan${saves}.`);
   }
-  for (const level of plan.levels) {
+  const levels = plan.levels.map((level) => {
     const who = level.items.join(", ");
-    lines.push(
-      level.motifAboveFoot === null
-        ? `  ${who}: the pieces are level with each other; any point of the pattern serves as well.`
-        : `  ${who}: a motif's middle stands ${p(level.motifAboveFoot)} above each piece's cut foot.`,
-    );
-  }
+    return level.motifAboveFoot === null
+      ? `  ${who}: the pieces are level with each other; any point of the pattern serves as well.`
+      : `  ${who}: a motif's middle stands ${p(level.motifAboveFoot)} above the cut foot of what need only be level.`;
+  });
+  // Two series of an item that stand alike are said once.
+  lines.push(...new Set(levels));
   const { pattern } = plan;
   const fixed = plan.levels.every((level) => level.motifAboveFoot !== null);
   if (pattern && fixed && plan.pieces.some((piece) => piece.register?.y)) {

@@ -70,11 +70,17 @@ const MOTIF_WORDS: Readonly<Record<string, string>> = {
 function repeatWords(repeat: MeasuredRepeat | null, say: (mm: number) => string): string {
   if (repeat === null) return "cannot be told from this picture";
   const { verticalMm, horizontalMm, match } = repeat;
+  const askew = match === "other" && repeat.lattice.length === 2;
   const ways = [
-    verticalMm === null ? null : `${say(verticalMm)} up`,
-    horizontalMm === null ? null : `${say(horizontalMm)} across`,
+    verticalMm === null || askew ? null : `${say(verticalMm)} up`,
+    horizontalMm === null || askew ? null : `${say(horizontalMm)} across`,
   ].filter((way) => way !== null);
   const [vector] = repeat.lattice;
+  // There is no way straight up that could be cut by: the shortest ways from a motif to the next are said.
+  if (askew) {
+    const both = repeat.lattice.map((v) => say(Math.hypot(...v)));
+    ways.push(`${both.join(" and ")} from a motif to the next`);
+  }
   if (ways.length === 0 && vector) ways.push(`${say(Math.hypot(...vector))} from band to band`);
   const sure = repeat.sure ? "" : "; NOT SURE, measure it on the cloth";
   const how = repeat.lattice.length === 1 ? "" : `, ${match === "other" ? "set askew" : match}`;

@@ -5,7 +5,15 @@ import { US_GALLON } from "../../units/volume.ts";
 import type { ItemContext, Made, MaterialNeed, WallRun, WorkingLine } from "../itemKind.ts";
 import { printArea, printCoverage, printVolume } from "./printAmount.ts";
 import type { PaintFields } from "./schema.ts";
-import { type Area, areaOf, type WoodworkArea, wallArea, woodworkArea } from "./surface.ts";
+import {
+  type Area,
+  areaOf,
+  doorWords,
+  openingWords,
+  type WoodworkArea,
+  wallArea,
+  woodworkArea,
+} from "./surface.ts";
 import { type TinCount, tinsFor } from "./tins.ts";
 import { parseCoverage, parseTin, SQUARE_FOOT, type Tin } from "./volume.ts";
 
@@ -158,19 +166,19 @@ export function makePaint(fields: PaintFields, context: ItemContext): PaintMade 
       working.push(
         {
           what: "Skirting",
-          sum: `${printLength(wood.skirtingLength, units)} less the doors × ${printLength(skirting, units)}`,
+          sum: `${printLength(wood.skirtingLength, units)}, the walls' faces less the doors with their casings, × ${printLength(skirting, units)}`,
           result: printArea(wood.skirting, units),
           rounded: null,
         },
         {
           what: "Casings, an estimate",
-          sum: `round doors and windows × ${printLength(casing, units)}`,
+          sum: `round ${openingWords(runs, units)}: three sides of a door, four of a window, × ${printLength(casing, units)}`,
           result: printArea(wood.casings, units),
           rounded: null,
         },
         {
           what: "Doors, room side, an estimate",
-          sum: "each opening's width × height",
+          sum: doorWords(runs, units),
           result: printArea(wood.doors, units),
           rounded: null,
         },
@@ -178,6 +186,14 @@ export function makePaint(fields: PaintFields, context: ItemContext): PaintMade 
       return wood.total;
     }
     const walls = wallArea(runs, context.length("small-opening"));
+    working.push({
+      what: "Wall faces",
+      sum: runs
+        .map((run) => `${printLength(run.width, units)} × ${printLength(run.height, units)}`)
+        .join(" + "),
+      result: printArea(walls.gross, units),
+      rounded: null,
+    });
     working.push({
       what: "Walls",
       sum: `${printArea(walls.gross, units)} − ${printArea(walls.openings, units)} openings${walls.keptIn ? `; ${walls.keptIn} small ${walls.keptIn === 1 ? "one" : "ones"} not taken off` : ""}`,

@@ -1,5 +1,6 @@
 import Fraction from "fraction.js";
 import { Length } from "../../units/length.ts";
+import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import type { WallRun } from "../itemKind.ts";
 
 /** Exact square millimetres. */
@@ -78,4 +79,23 @@ export function woodworkArea(
     doors: leaves,
     total: sumAreas([skirting, casings, leaves]),
   };
+}
+
+/** The openings that woodwork goes round, with their sizes: `a door of 36″ × 82″`. */
+export function openingWords(runs: readonly WallRun[], units: UnitSystem): string {
+  const all = runs.flatMap((r) => r.openings);
+  if (all.length === 0) return "nothing";
+  return all.map((o) => `a ${o.what} of ${size(o.width, o.height, units)}`).join(", ");
+}
+
+/** The doors' faces, summed: `36″ × 82″`. */
+export function doorWords(runs: readonly WallRun[], units: UnitSystem): string {
+  const doors = runs.flatMap((r) => r.openings).filter((o) => o.what === "door");
+  return doors.length === 0
+    ? "no door"
+    : doors.map((d) => size(d.width, d.height, units)).join(" + ");
+}
+
+function size(width: Length, height: Length, units: UnitSystem): string {
+  return `${printLength(width, units)} × ${printLength(height, units)}`;
 }
