@@ -1,4 +1,5 @@
-import { mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
+import { rmSync } from "node:fs";
+import { mkdtemp, readFile, writeFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import { tmpdir } from "node:os";
 import { dirname, join } from "node:path";
@@ -39,17 +40,22 @@ const PAD_Y = 5;
 export class LetterCase {
   private constructor(private readonly folder: string) {}
 
-  /** Opens a case, hands it over, and puts it away again. */
-  static async use<T>(work: (letters: LetterCase) => Promise<T>): Promise<T> {
+  /** The case of this process; its fonts lie in a temporary folder until the process ends. */
+  static open(): Promise<LetterCase> {
+    LetterCase.opened ??= LetterCase.unpack();
+    return LetterCase.opened;
+  }
+
+  // The setter remembers a font's file for as long as it runs: were it put away after each picture, the next would have no letters.
+  private static opened: Promise<LetterCase> | null = null;
+
+  private static async unpack(): Promise<LetterCase> {
     const folder = await mkdtemp(join(tmpdir(), "roomcloth-letters-"));
-    try {
-      for (const { pack, file } of Object.values(FACES)) {
-        await writeFile(join(folder, `${file}.ttf`), plainFont(await readFile(woff(pack, file))));
-      }
-      return await work(new LetterCase(folder));
-    } finally {
-      await rm(folder, { recursive: true, force: true });
+    process.once("exit", () => rmSync(folder, { recursive: true, force: true }));
+    for (const { pack, file } of Object.values(FACES)) {
+      await writeFile(join(folder, `${file}.ttf`), plainFont(await readFile(woff(pack, file))));
     }
+    return new LetterCase(folder);
   }
 
   async set(text: string, style: LetterStyle): Promise<Letters> {

@@ -32,9 +32,8 @@ export async function drawMeasure(
   units: UnitSystem,
   destination: string,
 ): Promise<void> {
-  await LetterCase.use(async (letters) =>
-    writeAtomically(destination, await plate(title, view, measure, units, letters)),
-  );
+  const picture = await plate(title, view, measure, units, await LetterCase.open());
+  await writeAtomically(destination, picture);
 }
 
 async function plate(
