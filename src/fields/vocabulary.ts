@@ -59,6 +59,12 @@ export const VOCABULARY: readonly (readonly string[])[] = [
   ["straight", "straight-match"],
   ["free", "free-match", "random", "random-match"],
   ["stack-back", "stackback"],
+  ["coverlet", "bedspread", "bedcover", "bed-cover", "counterpane"],
+  ["bed-skirt", "bed-valance", "valance-sheet", "dust-ruffle"],
+  ["runner", "bed-runner", "bed-scarf", "table-runner"],
+  ["tablecloth", "table-cloth"],
+  ["wadding", "batting"],
+  ["box-pleat", "box-pleats", "box-pleated"],
 ];
 
 const GROUPS: ReadonlyMap<string, readonly string[]> = new Map(

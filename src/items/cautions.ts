@@ -7,6 +7,8 @@ export const CAUTION_CODES = [
   "small-parts",
   "lamp-heat",
   "way-out",
+  "long-cloths",
+  "sleeping-infants",
 ] as const;
 export type CautionCode = (typeof CAUTION_CODES)[number];
 
@@ -64,12 +66,24 @@ const COMMON: Readonly<
     text: "A curtain at a door must not hide it, catch in it or trail where people walk. Ask whether the door is a way out in a fire before a curtain is hung there.",
     source: "common practice, no source",
   },
+  "long-cloths": {
+    word: "Long cloths.",
+    text: "A small child can pull a hanging cloth down with all that stands on it, and anyone can trip on cloth that lies on the floor. Where small children are, keep it short or clip it fast; leave no loose cord, tape or fringe that could go round a neck.",
+    source: "common practice, no source",
+  },
+  "sleeping-infants": {
+    word: "Sleeping infants.",
+    text: "Loose covers, throws, quilts and pillows do not belong where an infant sleeps; follow the safe-sleep advice of the local health service.",
+    source: "public health advice on safe sleep, from memory",
+  },
 };
 
-/** What one kind of item adds, before the deference. */
+const CANDLES =
+  "Candles and lamps near hanging cloth stand in holders that cannot tip, clear of every edge, and are never left alone.";
 const RE_COVERING =
   "Re-covering counts as making: ask the upholsterer to confirm in writing which rule applies, that it is met, and that the label is fixed where one is asked for.";
 
+/** What one kind of item adds, before the deference. */
 const MORE: Readonly<Partial<Record<CautionCode, Readonly<Record<string, string | undefined>>>>> = {
   fire: {
     armchair: RE_COVERING,
@@ -78,6 +92,11 @@ const MORE: Readonly<Partial<Record<CautionCode, Readonly<Record<string, string 
     "drop-in-seat": RE_COVERING,
     ottoman: RE_COVERING,
     headboard: RE_COVERING,
+    tablecloth: CANDLES,
+    "table-skirt": CANDLES,
+    runner: CANDLES,
+    throw: "Keep it off electric blankets and heaters, unless their makers allow it.",
+    coverlet: "Keep it off electric blankets and heaters, unless their makers allow it.",
     "seat-pad": "In some countries seat pads and their fillings fall under the furniture rules.",
     "panelled-wall":
       "Cloth stretched on a wall is a wall lining: in many places it has rules of its own, and in rooms open to the public always.",

@@ -1,4 +1,6 @@
+import { bedSkirtDrawing } from "./bedskirt/drawing.ts";
 import { blindDrawing } from "./blind/drawing.ts";
+import { coverletDrawing } from "./coverlet/drawing.ts";
 import { curtainsDrawing } from "./curtains/drawing.ts";
 import { cushionDrawing } from "./cushion/drawing.ts";
 import { seatPadDrawing } from "./cushion/seatpad/drawing.ts";
@@ -8,6 +10,10 @@ import { objectDrawing } from "./object/drawing.ts";
 import { paintDrawing } from "./paint/drawing.ts";
 import { panelledWallDrawing } from "./panelledwall/drawing.ts";
 import { pelmetDrawing } from "./pelmet/drawing.ts";
+import { runnerDrawing } from "./runner/drawing.ts";
+import { tableclothDrawing } from "./tablecloth/drawing.ts";
+import { tableSkirtDrawing } from "./tableskirt/drawing.ts";
+import { throwDrawing } from "./throw/drawing.ts";
 import { tiebackDrawing } from "./tieback/drawing.ts";
 import { armchairDrawing } from "./upholstery/armchair/drawing.ts";
 import { diningChairDrawing } from "./upholstery/diningchair/drawing.ts";
@@ -34,6 +40,12 @@ export const ITEM_DRAWINGS: readonly ItemDrawing[] = [
   dropInDrawing as ItemDrawing,
   ottomanDrawing as ItemDrawing,
   headboardDrawing as ItemDrawing,
+  coverletDrawing as ItemDrawing,
+  bedSkirtDrawing as ItemDrawing,
+  runnerDrawing as ItemDrawing,
+  throwDrawing as ItemDrawing,
+  tableclothDrawing as ItemDrawing,
+  tableSkirtDrawing as ItemDrawing,
   wallpaperDrawing as ItemDrawing,
   panelledWallDrawing as ItemDrawing,
   paintDrawing as ItemDrawing,

@@ -51,7 +51,12 @@ export interface ObjectFacts {
     | "stove"
     | "seat"
     | "mirror"
-    | "box";
+    | "box"
+    | "bed";
+  /** True where it is round from above: a round table. */
+  readonly round: boolean;
+  /** Of a bed, made up: width, length, and the height of its top above the floor. */
+  readonly mattress: readonly [Length, Length, Length] | null;
   /** What is seen of it from the front: width and height; a rug's depth is its second measure, its height null. */
   readonly width: Length | null;
   readonly depth: Length | null;
@@ -91,6 +96,8 @@ export interface ItemContext {
     readonly coverage: string | null;
     readonly tins: readonly string[] | null;
   } | null;
+  /** The object that it lies on or stands round, as its card has it; null where it has none. */
+  readonly host: ObjectFacts | null;
   /** The window that it hangs at, or null. */
   readonly window: WindowFacts | null;
   readonly roomHeight: Length | null;
@@ -230,6 +237,8 @@ export interface ItemKind<F = never, M extends Made = Made> {
   zone(fields: F, made?: M): HeightZone;
   /** Who makes it: the word looked for in a maker's `makes`. */
   readonly trade: string;
+  /** What it hides, in square millimetres, of the front of what it lies on. */
+  hides?(fields: F, made: M): number;
   /** Other words in a maker's `makes` that take this kind in: `upholsterer`, or a kind that the same hands make. */
   readonly alsoMadeAs?: readonly string[];
   /** Cards that it uses, by surface: cloth references to check and to show. */

@@ -1,4 +1,6 @@
+import { bedSkirtKind } from "./bedskirt/kind.ts";
 import { blindKind } from "./blind/kind.ts";
+import { coverletKind } from "./coverlet/kind.ts";
 import { curtainsKind } from "./curtains/kind.ts";
 import { cushionKind } from "./cushion/kind.ts";
 import { seatPadKind } from "./cushion/seatpad/kind.ts";
@@ -8,6 +10,10 @@ import { objectKind } from "./object/kind.ts";
 import { paintKind } from "./paint/kind.ts";
 import { panelledWallKind } from "./panelledwall/kind.ts";
 import { pelmetKind } from "./pelmet/kind.ts";
+import { runnerKind } from "./runner/kind.ts";
+import { tableclothKind } from "./tablecloth/kind.ts";
+import { tableSkirtKind } from "./tableskirt/kind.ts";
+import { throwKind } from "./throw/kind.ts";
 import { tiebackKind } from "./tieback/kind.ts";
 import { armchairKind } from "./upholstery/armchair/kind.ts";
 import { diningChairKind } from "./upholstery/diningchair/kind.ts";
@@ -34,6 +40,12 @@ export const ITEM_KINDS: readonly ItemKind[] = [
   dropInKind as ItemKind,
   ottomanKind as ItemKind,
   headboardKind as ItemKind,
+  coverletKind as ItemKind,
+  bedSkirtKind as ItemKind,
+  runnerKind as ItemKind,
+  throwKind as ItemKind,
+  tableclothKind as ItemKind,
+  tableSkirtKind as ItemKind,
   wallpaperKind as ItemKind,
   panelledWallKind as ItemKind,
   paintKind as ItemKind,

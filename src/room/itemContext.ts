@@ -3,6 +3,7 @@ import type { ClothFacts, ItemContext, ItemKind, ObjectFacts } from "../items/it
 import type { ItemRecord, StudioRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import { type AllowanceSources, lookUpAllowance, type UsedAllowance } from "./allowances.ts";
+import { commonFields } from "./commonFields.ts";
 import { type RoomPlan, runsFor } from "./roomPlan.ts";
 
 export interface ContextInput {
@@ -47,6 +48,7 @@ export function itemContext(input: ContextInput): RecordingContext {
     units,
     cloth: input.cloth,
     object: input.object,
+    host: hostOf(input),
     paint: studio?.fields.paint
       ? {
           coverage: studio.fields.paint.coverage ?? null,
@@ -75,4 +77,13 @@ export function itemContext(input: ContextInput): RecordingContext {
     place: item.place,
   };
   return { context, used: () => [...asked.values()] };
+}
+
+/** The card of the object that an item lies on: the item's own, where it is placed in the room, else the card that is named. */
+function hostOf({ item, plan, object }: ContextInput): ObjectFacts | null {
+  const on = plan.placements.get(item.id)?.on;
+  if (!on) return null;
+  const host = plan.room.items.find((each) => each.id === on);
+  const card = host ? commonFields(host).object : on;
+  return card === undefined ? null : object(card);
 }

@@ -27,6 +27,8 @@ export function objectFacts(
     weight: fields.weight ?? null,
     stays: fields.stays ?? false,
     owner: fields.owner ?? null,
+    round: fields.round ?? false,
+    mattress: (fields.mattress as [Length, Length, Length] | undefined) ?? null,
     hasPhoto: fields.photo !== undefined,
     colours: lookUps.objectColours(record.id),
   };

@@ -96,7 +96,20 @@ function areasOf(
     return [...elevations].flatMap(([wall, seen]) => surfaces(wall, (seen.get(id) ?? 0) / own));
   }
   const placement = room.plan.placements.get(id);
-  return surfaces(placement?.wall ?? null, placement ? seenShare(placement, elevations, floor) : 1);
+  const share = placement ? seenShare(placement, elevations, floor) : 1;
+  return surfaces(placement?.wall ?? null, share * bareShare(item, room));
+}
+
+/** Which share of an item is left bare by the covers and skirts that lie over it. */
+function bareShare(item: FurnishedItem, room: FurnishedRoom): number {
+  const own = item.seen.reduce((sum, surface) => sum + surface.areaMm2, 0);
+  const hidden = room.items
+    .filter((other) => room.plan.placements.get(other.record.id)?.on === item.record.id)
+    .reduce((sum, other) => {
+      const hides = other.kind.hides?.(other.record.fields as never, other.made as never) ?? 0;
+      return sum + hides;
+    }, 0);
+  return own > 0 ? Math.max(0, 1 - hidden / own) : 1;
 }
 
 /** Which share of an item is seen: a rug less what stands on it, a thing at a wall less what stands before it. */

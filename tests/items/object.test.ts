@@ -16,6 +16,8 @@ function facts(more: Partial<ObjectFacts>): ObjectFacts {
     weight: null,
     stays: true,
     owner: "client",
+    round: false,
+    mattress: null,
     hasPhoto: false,
     colours: ["#884433"],
     ...more,

@@ -71,6 +71,7 @@ export interface ContextAsk {
   readonly runs?: readonly WallRun[] | null;
   readonly floor?: ItemContext["floor"];
   readonly paint?: ItemContext["paint"];
+  readonly host?: ObjectFacts | null;
   /** Allowances of the studio, as typed. */
   readonly allowances?: Readonly<Record<string, string>>;
 }
@@ -88,6 +89,7 @@ export function contextFor(table: AllowanceTable, ask: ContextAsk = {}): ItemCon
     cloth: (id) => ask.cloths?.find((c) => c.id === id) ?? null,
     object: (id) => ask.objects?.find((o) => o.id === id) ?? null,
     paint: ask.paint ?? null,
+    host: ask.host ?? null,
     window: null,
     roomHeight: null,
     floor: ask.floor ?? null,

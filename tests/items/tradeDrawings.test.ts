@@ -258,6 +258,7 @@ test("every shape of object is drawn in its own box in all three styles, alike e
     "chair",
     "seat",
     "box",
+    "bed",
   ] as const;
   for (const shape of shapes) {
     for (const hasPhoto of [true, false]) {
@@ -272,6 +273,8 @@ test("every shape of object is drawn in its own box in all three styles, alike e
           weight: "9 kg",
           stays: false,
           owner: null,
+          round: false,
+          mattress: null,
           hasPhoto,
           colours,
         };
@@ -311,6 +314,8 @@ test("what hangs has a fitter's drawing with its middle above the floor (hook ru
     weight: "14 kg",
     stays: false,
     owner: null,
+    round: false,
+    mattress: null,
     hasPhoto: true,
     colours: [],
   };

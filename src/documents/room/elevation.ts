@@ -12,7 +12,7 @@ import type { Markup } from "../words/marks.ts";
 import { capital, itemPhrase, type Language, listed, shortened } from "../words/phrases.ts";
 import { roomBindings } from "./bindings.ts";
 import { type LeaderLabel, placeLeaders } from "./leaders.ts";
-import { freeRow, itemsAtWall, type StandingItem } from "./placeItems.ts";
+import { freeRow, itemsAtWall, LYING, type StandingItem } from "./placeItems.ts";
 import { BETWEEN_MM, scaleOf, spaceOn, viewsBySheet } from "./sheetsOfViews.ts";
 import { wallFrame, wallShapes } from "./wallShapes.ts";
 
@@ -36,7 +36,7 @@ function asLength(mm: number): Length {
 }
 
 /** What lies on another item has no dimension of its own. */
-const WORN: ReadonlySet<string> = new Set(["cushion", "tieback", "lampshade"]);
+const WORN: ReadonlySet<string> = new Set(["cushion", "tieback", "lampshade", ...LYING]);
 
 /** Chains above the wall: what hangs and stands there from left to right, then the whole; its height at the right. */
 function dimensionsOf(

@@ -6,6 +6,7 @@ import { ITEM_DRAWINGS } from "../../items/drawings.ts";
 import type { DrawingContext } from "../../items/itemDrawing.ts";
 import { DIRECTION, type Wall } from "../../room/walls.ts";
 import type { RoomData } from "../projectData.ts";
+import { LYING } from "./placeItems.ts";
 
 const THICK = 110;
 const TURNS = { south: 0, west: 90, north: 180, east: 270 } as const;
@@ -182,19 +183,36 @@ export function floorPlanShapes(
         ? 90
         : 0;
     const children = renameSurfaces(drawing.shapes, (surface) => `${item.record.id}/${surface}`);
+    const middled = (width: number, height: number, inside: readonly Shape[]): Shape => ({
+      shape: "group",
+      x: -width / 2,
+      y: -height / 2,
+      children: inside,
+    });
+    // What lies over it, a bed's cover or a table's cloth, lies about its middle and is turned with it.
+    const over = LYING.flatMap((kind) =>
+      room.items
+        .filter(
+          (i) =>
+            i.kind.kind === kind && room.plan.placements.get(i.record.id)?.on === item.record.id,
+        )
+        .flatMap((lying): Shape[] => {
+          const drawn = ITEM_DRAWINGS.find((d) => d.kind === kind)?.plan(
+            lying.record.fields as never,
+            lying.made as never,
+            context,
+          );
+          if (!drawn) return [];
+          const inside = renameSurfaces(drawn.shapes, (s) => `${lying.record.id}/${s}`);
+          return [middled(drawn.widthMm, drawn.heightMm, inside)];
+        }),
+    );
     shapes.push({
       shape: "group",
       x: x + w / 2,
       y: y + h / 2,
       turnDeg: turn,
-      children: [
-        {
-          shape: "group",
-          x: -drawing.widthMm / 2,
-          y: -drawing.heightMm / 2,
-          children,
-        },
-      ],
+      children: [middled(drawing.widthMm, drawing.heightMm, children), ...over],
     });
   }
   for (const item of room.items) {

@@ -3,6 +3,7 @@ import { renameSurfaces } from "../../drawing/renameSurfaces.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { ITEM_DRAWINGS } from "../../items/drawings.ts";
 import type { DrawingContext } from "../../items/itemDrawing.ts";
+import type { ObjectFacts } from "../../items/itemKind.ts";
 import type { ItemData, RoomData } from "../projectData.ts";
 import { itemsOn, lookOf, tiebacksRound } from "./hangOn.ts";
 
@@ -33,9 +34,16 @@ const LIES_ON_SEAT: ReadonlySet<string> = new Set(["seat-pad", "drop-in-seat"]);
 /** How far above a measured seat its cushions are drawn, since they stand behind its front edge. */
 const OWN_SEAT_ABOVE = 60;
 
+/** The card of a placed object; null of what is made. */
+function factsOf(host: StandingItem): ObjectFacts | null {
+  return (host.item.made as { facts?: ObjectFacts | null }).facts ?? null;
+}
+
 /** Height of the seat of what cushions lie on, from the floor. */
 function seatHeight(host: StandingItem): number {
   const own = (host.item.record.fields as { "seat-height"?: { toMm(): number } })["seat-height"];
+  const mattress = factsOf(host)?.mattress;
+  if (mattress) return mattress[2].toMm();
   return own ? own.toMm() + OWN_SEAT_ABOVE : Math.min(460, host.height * 0.5);
 }
 
@@ -212,6 +220,53 @@ function hangingOn(
   });
 }
 
+/** What lies over a bed, a table or a seat, the lower layers first. */
+export const LYING: readonly string[] = [
+  "bed-skirt",
+  "table-skirt",
+  "coverlet",
+  "tablecloth",
+  "runner",
+  "throw",
+];
+
+/** Covers and skirts of an item, each hanging to its own hem; a throw falls over the front of its host, off its middle. */
+function lyingOver(
+  room: RoomData,
+  host: StandingItem,
+  context: DrawingContext,
+  wallHeight: number,
+): StandingItem[] {
+  return LYING.flatMap((kind, layer) =>
+    itemsOn(room, host.item, kind).flatMap((item): StandingItem[] => {
+      const drawing = elevationOf(item, context);
+      if (!drawing) return [];
+      const hem = item.made.figures.hemAboveFloorMm;
+      const off = hem === undefined ? host.width * 0.2 : 0;
+      const x = host.x + (host.width - drawing.widthMm) / 2 + off;
+      const foot = hem ?? topOf(host) + 16 - drawing.heightMm;
+      const y = wallHeight - foot - drawing.heightMm;
+      return [
+        {
+          item,
+          x,
+          y,
+          width: drawing.widthMm,
+          height: drawing.heightMm,
+          front: host.front + 0.05 * (layer + 1),
+          shapes: [{ shape: "group", x, y, children: named(item, drawing) }],
+        },
+      ];
+    }),
+  );
+}
+
+/** How high the top of what a cover lies on stands: a made-up bed's, a seat's, else its own height. */
+function topOf(host: StandingItem): number {
+  const facts = factsOf(host);
+  return facts?.shape === "table" || facts?.shape === "chest" ? host.height : seatHeight(host);
+}
+
 /** Everything that stands before or hangs on one wall, far ones first, cushions on their hosts. */
 export function itemsAtWall(
   room: RoomData,
@@ -249,9 +304,12 @@ export function itemsAtWall(
     return on.length > 0 ? cushionsOn(host, on, context, wallHeight) : [];
   });
   const standing = out.flatMap((host) => standingOn(room, host, context));
+  const over = out.flatMap((host) => lyingOver(room, host, context, wallHeight));
   const lamps = [...out, ...standing];
   const hung = lamps.flatMap((host) => hangingOn(room, host, context, wallHeight));
-  return [...out, ...lying, ...standing, ...hung].sort((a, b) => a.front - b.front || a.x - b.x);
+  return [...out, ...lying, ...over, ...standing, ...hung].sort(
+    (a, b) => a.front - b.front || a.x - b.x,
+  );
 }
 
 /** What stands free in the room, in a row from the front. */
@@ -275,10 +333,17 @@ export function freeRow(room: RoomData, context: DrawingContext): FreeRow | null
     room.items.filter(
       (i) => room.plan.placements.get(i.record.id)?.on === id && i.kind.kind === "cushion",
     );
+  const isClothed = (id: string): boolean =>
+    room.items.some(
+      (i) => room.plan.placements.get(i.record.id)?.on === id && LYING.includes(i.kind.kind),
+    );
   const free = room.items.flatMap((item) => {
     const placed = room.plan.placements.get(item.record.id);
     const box = placed?.floorBox;
-    const isSoft = item.kind.kind !== "object" || lyingOn(item.record.id).length > 0;
+    const isSoft =
+      item.kind.kind !== "object" ||
+      lyingOn(item.record.id).length > 0 ||
+      isClothed(item.record.id);
     if (!box || placed?.wallBox || box.flat || !isSoft) return [];
     const drawing = elevationOf(item, context);
     return drawing ? [{ item, drawing, west: box.west.toMm() }] : [];
@@ -304,7 +369,8 @@ export function freeRow(room: RoomData, context: DrawingContext): FreeRow | null
       };
       x += drawing.widthMm;
       const on = n === 0 ? lyingOn(item.record.id) : [];
-      return [host, ...(on.length > 0 ? cushionsOn(host, on, context, heightMm) : [])];
+      const over = n === 0 ? lyingOver(room, host, context, heightMm) : [];
+      return [host, ...over, ...(on.length > 0 ? cushionsOn(host, on, context, heightMm) : [])];
     }).flat();
   });
   return { items, widthMm: x, heightMm };

@@ -27,6 +27,7 @@ export function objectZone(fields: ObjectItemFields, made?: ObjectMade): HeightZ
   switch (made?.facts?.shape) {
     case "chair":
     case "seat":
+    case "bed":
       return "seat";
     case "table":
     case "lamp":

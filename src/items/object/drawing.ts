@@ -4,6 +4,7 @@ import { printLength, printSize } from "../../units/printLength.ts";
 import { stroke } from "../clothFace.ts";
 import type { DrawingContext, ItemDrawing } from "../itemDrawing.ts";
 import type { ObjectFacts } from "../itemKind.ts";
+import { drawBed, drawBedPlan } from "./look/bed.ts";
 import { drawLamp } from "./look/lamp.ts";
 import { colour, type Draw, type Look } from "./look/look.ts";
 import { drawMirror, drawPicture } from "./look/picture.ts";
@@ -26,6 +27,7 @@ const FRONTS: Readonly<Record<ObjectFacts["shape"], Draw>> = {
   chair: drawChair,
   seat: drawSeat,
   box: drawBox,
+  bed: drawBed,
 };
 
 function lookOf(facts: ObjectFacts): Look | null {
@@ -37,6 +39,7 @@ function lookOf(facts: ObjectFacts): Look | null {
     height: rug ? RUG_MM : (facts.height?.toMm() ?? 0),
     colours: facts.colours,
     hasPhoto: facts.hasPhoto,
+    topMm: facts.mattress?.[2].toMm() ?? null,
   };
 }
 
@@ -65,6 +68,15 @@ function plan(_: ObjectItemFields, made: ObjectMade): Drawing | null {
   const fill = colour(look, 0, "wood");
   const shapes: Record<string, () => Shape[]> = {
     rug: () => drawRugPlan(look),
+    bed: () => drawBedPlan(look),
+    table: () => [
+      {
+        shape: "path",
+        d: facts.round ? circle(w / 2, d / 2, Math.min(w, d) / 2) : rect(0, 0, w, d),
+        fill,
+        pen: "edge",
+      },
+    ],
     lamp: () => [
       { shape: "path", d: circle(w / 2, d / 2, Math.min(w, d) / 2), fill, pen: "edge" },
       stroke(circle(w / 2, d / 2, Math.min(w, d) * 0.14), "edge"),

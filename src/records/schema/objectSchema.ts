@@ -16,6 +16,7 @@ export const OBJECT_SHAPES = [
   "seat",
   "mirror",
   "box",
+  "bed",
 ] as const;
 
 /** A thing that is placed but not made: a rug, a picture, a stove. */
@@ -36,6 +37,16 @@ export const objectSchema = z.strictObject({
     .meta({
       description: "width x depth x height; a rug or a picture: width x height",
       examples: [`30" x 20" x 72"`, `5' x 8'`],
+    }),
+  round: yesNoField()
+    .optional()
+    .meta({ description: "yes: it is round from above, as a round table is" }),
+  mattress: sizeField(3)
+    .optional()
+    .meta({
+      description:
+        "of a bed, measured made up: width x length x height of its top above the floor; covers and skirts are cut to it",
+      examples: [`60" x 80" x 25"`],
     }),
   owner: refField("an owner")
     .optional()

@@ -7,6 +7,8 @@ export interface Look {
   readonly height: number;
   readonly colours: readonly string[];
   readonly hasPhoto: boolean;
+  /** Of a bed: how high its made-up top stands; null where the card does not say. */
+  readonly topMm: number | null;
   /** A lamp without its shade, which is an item of its own. */
   readonly bare?: boolean;
 }

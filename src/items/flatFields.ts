@@ -1,0 +1,39 @@
+import { z } from "zod";
+import { lengthField } from "../fields/lengthField.ts";
+import { refField, wordField, yesNoField } from "../fields/plainFields.ts";
+
+/** What every flat cover may say of its cloths and edges: coverlet, runner, throw, tablecloth. */
+export const flatFields = {
+  cloth: refField("a cloth"),
+  back: refField("a cloth").optional().meta({
+    description: "cloth or lining of its back; one layer with a hem where nothing is said",
+  }),
+  wadding: refField("an interlining")
+    .optional()
+    .meta({ description: "the soft layer between face and back" }),
+  quilted: yesNoField()
+    .optional()
+    .meta({ description: "yes: it is quilted, which takes up cloth each way" }),
+  edge: z
+    .union([
+      wordField(["plain"]),
+      z.strictObject({
+        welt: refField("a cloth").meta({ description: "the cloth of its welt (piping)" }),
+        cord: lengthField().optional().meta({ description: "thickness of the cord" }),
+        cut: wordField(["bias", "straight"])
+          .optional()
+          .meta({ description: "how the strips are cut; on the bias where nothing is said" }),
+      }),
+    ])
+    .optional()
+    .meta({ description: "plain, or { welt: cloth }" }),
+  trim: refField("a trim").optional().meta({ description: "braid or fringe sewn along its edge" }),
+  motif: wordField(["centred", "as-it-falls"]).optional().meta({
+    description:
+      "centred: a motif in the middle of the bed or table; so where the cloth has a motif and nothing is said",
+  }),
+  railroad: yesNoField().optional().meta({
+    description:
+      "yes: the cloth runs sideways; done of itself where plain cloth saves a join by it",
+  }),
+} as const;

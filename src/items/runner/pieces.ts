@@ -1,0 +1,83 @@
+import type { Length } from "../../units/length.ts";
+import { printLength } from "../../units/printLength.ts";
+import { type FlatCover, flatCover, flatFigures } from "../flatCover.ts";
+import type { ItemContext, Made } from "../itemKind.ts";
+import { bedOf, tableOf } from "../lyingOn.ts";
+import { newNotes } from "../notes.ts";
+import type { RunnerFields } from "./schema.ts";
+
+export interface RunnerPlan {
+  readonly on: "bed" | "table";
+  /** What it crosses: the bed's width or the table's length. */
+  readonly span: Length;
+  /** Top of the bed or table above the floor. */
+  readonly height: Length;
+  /** From front to back of what it lies on. */
+  readonly reach: Length;
+  readonly finished: readonly [Length, Length];
+  readonly cover: FlatCover;
+}
+export interface RunnerMade extends Made {
+  readonly plan: RunnerPlan | null;
+}
+
+/** A runner: span and a drop at each end, by its depth, and a turning on each edge. */
+export function makeRunner(fields: RunnerFields, context: ItemContext): RunnerMade {
+  const notes = newNotes();
+  const p = (l: Length) => printLength(l, context.units);
+  const onTable = fields.table !== undefined || (!fields.bed && context.host?.shape === "table");
+  const bed = onTable ? null : bedOf(fields, context, notes);
+  const table = onTable ? tableOf({ table: fields.table }, context, notes) : null;
+  const shared = {
+    working: notes.working,
+    questions: notes.questions,
+    cautions: onTable ? ["fire", "long-cloths"] : ["fire", "sleeping-infants"],
+    estimate: null,
+    diagnostics: notes.diagnostics,
+  };
+  const span = bed?.width ?? table?.width;
+  const height = bed?.height ?? table?.height;
+  const reach = bed?.length ?? table?.depth;
+  if (!span || !height || !reach) {
+    return {
+      figures: {},
+      cuts: [],
+      materials: [],
+      handbook: [],
+      makingCounts: {},
+      ...shared,
+      plan: null,
+    };
+  }
+  const finished = [span.plus(fields.drop.times(2)), fields.depth] as const;
+  const cover = flatCover(
+    {
+      fields,
+      word: "runner",
+      finished,
+      sums: [
+        `${p(span)} ${onTable ? "table" : "bed"} + 2 × ${p(fields.drop)} drop`,
+        `${p(fields.depth)} as asked`,
+      ],
+      middle: fields.depth.dividedBy(2),
+      edge: finished[0].plus(finished[1]).times(2),
+      round: false,
+    },
+    context,
+    notes,
+  );
+  const { figures, makingCounts } = flatFigures(cover, finished, fields.count ?? 1);
+  return {
+    figures: {
+      ...figures,
+      dropMm: fields.drop.toMm(),
+      hemAboveFloorMm: height.minus(fields.drop).toMm(),
+    },
+    cuts: cover.cuts,
+    materials: cover.materials,
+    handbook: cover.handbook,
+    makingCounts,
+    ...shared,
+    plan: { on: onTable ? "table" : "bed", span, height, reach, finished, cover },
+  };
+}

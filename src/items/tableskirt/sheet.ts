@@ -1,0 +1,52 @@
+import type { Length } from "../../units/length.ts";
+import { printLength, printSize } from "../../units/printLength.ts";
+import { clothLines } from "../clothLines.ts";
+import type { DrawingContext, ItemSheet } from "../itemDrawing.ts";
+import { skirtGroups } from "../skirtViews.ts";
+import type { TableSkirtMade } from "./pieces.ts";
+import type { TableSkirtFields } from "./schema.ts";
+
+/** Words of a table skirt on its maker's sheet. */
+export function tableSkirtSheet(
+  fields: TableSkirtFields,
+  made: TableSkirtMade,
+  context: DrawingContext,
+): ItemSheet {
+  const { plan } = made;
+  if (!plan) return { groups: [], checks: [], signs: [] };
+  const p = (l: Length) => printLength(l, context.units);
+  const { table, skirt, top } = plan;
+  return {
+    groups: [
+      { heading: "Cloth", lines: clothLines(fields.cloth, context) },
+      {
+        heading: "Finished",
+        lines: [
+          `Table ${table.round ? `${p(table.width)} across` : printSize([table.width, table.depth], context.units)}, ${p(table.height)} high.`,
+          `${p(skirt.finishedRun)} round, drop ${p(skirt.drop)}; ends lap ${p(plan.lap)}.`,
+        ],
+      },
+      ...skirtGroups(skirt, context),
+      {
+        heading: "Top",
+        lines: top
+          ? [
+              `${context.cloth(top.cloth.id)?.name ?? top.cloth.id}, cut ${printSize(plan.topCut, context.units)}${table.round ? ", to a circle" : ""}${top.parts ? `, joined from ${top.parts.length} parts, whole width in the middle` : ""}.`,
+              "Skirt sewn into its edge.",
+            ]
+          : ["Header tape along the top, clipped to the table's edge."],
+      },
+      ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),
+    ],
+    checks: [
+      {
+        text: "Table measured all round, and its height at each leg",
+        blank: context.units === "inches" ? "″" : "cm",
+      },
+      ...(skirt.cloth.repeat ? [{ text: "Repeat measured", blank: null }] : []),
+      { text: "Hem clear of the floor all round", blank: null },
+      ...(top ? [] : [{ text: "Clips hold without marking the table", blank: null }]),
+    ],
+    signs: ["Dashed: line of the turning. Long line with two dots: join.", "Arrow: up the cloth."],
+  };
+}

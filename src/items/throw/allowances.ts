@@ -1,0 +1,12 @@
+import type { AllowanceTable } from "../../fields/allowance.ts";
+import { edgeAllowances, flatAllowances } from "../flatAllowances.ts";
+
+/** What is added to a throw. */
+export const throwAllowances = {
+  ...flatAllowances,
+  ...edgeAllowances({
+    inches: '1"',
+    centimetres: "3 cm",
+    source: "common practice, no source",
+  }),
+} as const satisfies AllowanceTable;
