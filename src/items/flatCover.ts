@@ -30,6 +30,8 @@ export interface FlatCoverAsk {
   readonly middle: Length;
   /** Finished length of the edge that is welted or trimmed, and how it was added up. */
   readonly edge: Length;
+  /** Its two ends are drawn to a fringe, and have no hem. */
+  readonly rawEnds?: boolean;
   /** Cut as a circle from the joined square. */
   readonly round: boolean;
 }
@@ -40,6 +42,8 @@ export interface FlatCover {
   readonly back: FlatPanel | null;
   readonly wadding: FlatPanel | null;
   readonly turning: Length;
+  /** At head and foot: none where the ends are fringed. */
+  readonly endTurning: Length;
   readonly lined: boolean;
   readonly cut: readonly [Length, Length];
   readonly welt: EdgeWelt | null;
@@ -63,10 +67,14 @@ export function flatCover(ask: FlatCoverAsk, context: ItemContext, notes: Notes)
   const turning = context.length(lined ? "seam" : "hem");
   const join = context.length("join");
   const take = fields.quilted ? context.ratio("quilting") : new Fraction(1);
-  const cutOf = (l: Length) => l.times(take).plus(turning.times(2));
-  const cut = [cutOf(finished[0]), cutOf(finished[1])] as const;
+  const endTurning = ask.rawEnds ? turning.minus(turning) : turning;
+  const cut = [
+    finished[0].times(take).plus(turning.times(2)),
+    finished[1].times(take).plus(endTurning.times(2)),
+  ] as const;
   const quilted = fields.quilted ? ` × ${take.toString()} quilting` : "";
   const edgeWord = lined ? "seams" : "hems";
+  const each = ask.rawEnds ? "across" : "each way";
   const [w, h] = finished;
   notes.working.push(
     { what: "Finished width", sum: ask.sums[0], result: p(w), rounded: null },
@@ -75,12 +83,12 @@ export function flatCover(ask: FlatCoverAsk, context: ItemContext, notes: Notes)
       : [{ what: "Finished length", sum: ask.sums[1], result: p(h), rounded: null }]),
     {
       what: "Cut size",
-      sum: `${printSize(finished, units)}${quilted} + 2 × ${p(turning)} ${edgeWord} each way`,
+      sum: `${printSize(finished, units)}${quilted} + 2 × ${p(turning)} ${edgeWord} ${each}`,
       result: printSize(cut, units),
       rounded: null,
     },
   );
-  const because = `${printSize(finished, units)}${quilted} + 2 × ${p(turning)} ${edgeWord} each way${ask.round ? "; a circle is cut from it" : ""}`;
+  const because = `${printSize(finished, units)}${quilted} + 2 × ${p(turning)} ${edgeWord} ${each}${ask.round ? "; a circle is cut from it" : ""}`;
   const shared = { count, join, railroad: fields.railroad, because } as const;
   const face = flatPanel(
     {
@@ -90,7 +98,8 @@ export function flatCover(ask: FlatCoverAsk, context: ItemContext, notes: Notes)
       cloth: fields.cloth,
       width: cut[0],
       height: cut[1],
-      motifAboveFoot: fields.motif === "as-it-falls" ? null : ask.middle.times(take).plus(turning),
+      motifAboveFoot:
+        fields.motif === "as-it-falls" ? null : ask.middle.times(take).plus(endTurning),
       motifAsked: fields.motif === "centred",
       keyPath: ["cloth"],
     },
@@ -159,6 +168,7 @@ export function flatCover(ask: FlatCoverAsk, context: ItemContext, notes: Notes)
     back,
     wadding,
     turning,
+    endTurning,
     lined,
     cut,
     welt,

@@ -4,7 +4,7 @@ import { refField, wordField, yesNoField } from "../fields/plainFields.ts";
 
 /** What every flat cover may say of its cloths and edges: coverlet, runner, throw, tablecloth. */
 export const flatFields = {
-  cloth: refField("a cloth"),
+  cloth: refField("a cloth").meta({ description: "the cloth that is seen" }),
   back: refField("a cloth").optional().meta({
     description: "cloth or lining of its back; one layer with a hem where nothing is said",
   }),

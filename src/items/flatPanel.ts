@@ -40,6 +40,8 @@ export interface FlatPanel {
   readonly parts: readonly JoinedPart[] | null;
   readonly join: Length;
   readonly centred: boolean;
+  /** In the middle of a joined one stands the gap between two motifs. */
+  readonly gap: boolean;
   /** Widths of one, as the handbook counts them. */
   readonly widths: number;
   readonly handbook: Length;
@@ -123,25 +125,26 @@ export function flatPanel(ask: FlatAsk, context: ItemContext, notes: Notes): Fla
         );
       else notes.questions.push(`${words}: where across it is the motif wanted?`);
     }
+    // Where no motif can stand in the middle across, the pattern still begins from the middle along.
     const along: AlongMatch =
-      centred && matched
+      wants && matched
         ? { how: "motif-at", aboveFoot: ask.motifAboveFoot as Length, joined: 0 }
         : { how: "free" };
     const cut: ItemCut = {
       ...base,
       ...laid,
-      mayTurn: !centred && !sideways && cloth.mayTurn,
+      mayTurn: !wants && !sideways && cloth.mayTurn,
       across: centred ? place.across : { how: "free" },
       along,
     };
     const perRow = centred ? Math.max(1, centredAcross(cloth, over)) : 1;
-    const rows = centred
+    const rows = wants
       ? handbookCut(run, Math.ceil(ask.count / perRow), repeatUp, false).total
       : (handbookRows(
           Array.from({ length: ask.count }, () => ({ width: over, length: run })),
           usable,
         ) ?? run.times(ask.count));
-    return { ...panel, cuts: [cut], parts: null, centred, widths: 1, handbook: rows };
+    return { ...panel, cuts: [cut], parts: null, centred, gap: false, widths: 1, handbook: rows };
   }
   const parts = joinPiece(over, usable, ask.join, "both-sides");
   if (!parts) {
@@ -159,14 +162,20 @@ export function flatPanel(ask: FlatAsk, context: ItemContext, notes: Notes): Fla
   const size = printSize([ask.width, ask.height], context.units);
   const series = `${ask.surface} ${size}`;
   const shift = wants ? middleOfWidth(cloth).shift : 0;
-  const cuts = joinedCuts(parts, { ...base, ...laid }, cloth, false, series).map((cut): ItemCut => {
-    if (!wants || cut.along.how !== "level") return cut;
-    const joined = (cut.along.joined + shift) % 2;
-    return {
-      ...cut,
-      along: { how: "motif-at", aboveFoot: ask.motifAboveFoot as Length, joined },
-    };
-  });
+  const striped = !matched && cloth.repeat?.across != null;
+  const cuts = joinedCuts(parts, { ...base, ...laid }, cloth, false, series).map(
+    (cut, n): ItemCut => {
+      // A stripe runs on over a join too: its strips are cut against the selvedge that joins, though nothing is met along it.
+      const side = parts[n]?.selvedge;
+      if (striped && side) return { ...cut, across: { how: "selvedge", side } };
+      if (!wants || cut.along.how !== "level") return cut;
+      const joined = (cut.along.joined + shift) % 2;
+      return {
+        ...cut,
+        along: { how: "motif-at", aboveFoot: ask.motifAboveFoot as Length, joined },
+      };
+    },
+  );
   const strip = parts[0]?.width ?? usable;
   const wholes = parts.length - 2;
   const widths = wholes + (strip.times(2).isMoreThan(usable) ? 2 : 1);
@@ -177,7 +186,7 @@ export function flatPanel(ask: FlatAsk, context: ItemContext, notes: Notes): Fla
     rounded: "up to whole widths",
   });
   const handbook = handbookCut(run, widths * ask.count, repeatUp, match.shifts).total;
-  return { ...panel, cuts, parts, centred: wants, widths, handbook };
+  return { ...panel, cuts, parts, centred: wants, gap: gap !== null, widths, handbook };
 }
 
 function capital(text: string): string {

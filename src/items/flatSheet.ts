@@ -27,7 +27,7 @@ export function flatGroups(
         ...[cover.face, cover.back, cover.wadding].flatMap((panel) =>
           panel ? cutLines(panel, context) : [],
         ),
-        `${p(cover.turning)} ${cover.lined ? "seams" : "hems, both turnings"} are included on each edge.`,
+        `${p(cover.turning)} ${cover.lined ? "seams" : "hems, both turnings"} are included on each ${cover.endTurning.equals(cover.turning) ? "edge" : "long edge"}.`,
         ...(round ? ["Join first; fold in four and cut the circle from the joined piece."] : []),
       ],
     },
@@ -43,7 +43,9 @@ export function flatGroups(
         ...(face?.centred
           ? [
               face.parts
-                ? "Middle of the whole width on the middle of what it covers."
+                ? face.gap
+                  ? "Middle of the whole width, the gap between two motifs, on the middle of what it covers."
+                  : "Middle of the whole width, with its motif, on the middle of what it covers."
                 : "Motif in the middle, its top to the head.",
             ]
           : face?.cloth.repeat
@@ -117,7 +119,7 @@ export function flatSigns(cover: FlatCover): string[] {
   return [
     "Dashed: edge as cut.",
     ...(cover.face?.parts ? ["Long line with two dots: join."] : []),
-    ...(cover.face?.centred ? ["Lozenge: middle of the pattern."] : []),
+    ...(cover.face?.centred && !cover.face.gap ? ["Lozenge: middle of the motif."] : []),
     "Arrow: up the cloth.",
   ];
 }

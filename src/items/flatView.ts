@@ -34,19 +34,20 @@ export function flatView(ask: FlatView, context: DrawingContext): Drawing {
   const [w, h] = [finished[0].toMm(), finished[1].toMm()];
   const [cw, ch] = [cover.cut[0].toMm(), cover.cut[1].toMm()];
   const t = cover.turning.toMm();
+  const u = cover.endTurning.toMm();
   // Drawn at its finished size; what quilting takes up is in the cut sizes alone.
-  const [ow, oh] = [w + 2 * t, h + 2 * t];
+  const [ow, oh] = [w + 2 * t, h + 2 * u];
   const shapes: Shape[] = [stroke(rect(0, 0, ow, oh), "hidden")];
-  const outline = round ? circle(ow / 2, oh / 2, w / 2) : rect(t, t, w, h);
+  const outline = round ? circle(ow / 2, oh / 2, w / 2) : rect(t, u, w, h);
   shapes.push({ shape: "path", d: outline, fill: { tone: "paper" }, pen: "outline" });
   const dimensions: Dimension[] = [
     across(t, t + w, `${p(finished[0])} finished`, "bottom", 1),
     across(0, ow, `${p(cover.cut[0])} cut`, "bottom", 2),
     down(0, oh, `${p(cover.cut[1])} cut`, "left", 2),
-    down(t, t + h, `${p(finished[1])} finished`, "left", 1),
+    down(u, u + h, `${p(finished[1])} finished`, "left", 1),
   ];
   if (under) {
-    const [x, y] = [t + under.left.toMm(), t + under.top.toMm()];
+    const [x, y] = [t + under.left.toMm(), u + under.top.toMm()];
     const [uw, uh] = [under.width.toMm(), under.height.toMm()];
     shapes.push(stroke(round ? circle(ow / 2, oh / 2, uw / 2) : rect(x, y, uw, uh), "edge"), {
       shape: "words",
@@ -59,7 +60,7 @@ export function flatView(ask: FlatView, context: DrawingContext): Drawing {
   const face = cover.face;
   if (face) shapes.push(...seamLines(face, cover, ow, oh));
   if (face?.parts) dimensions.push(...seamChain(face, cover, face.sideways ? oh : ow, p));
-  let y = t;
+  let y = u;
   for (const part of ask.parts) {
     const to = y + part.length.toMm();
     dimensions.push(down(y, to, `${p(part.length)} ${part.word}`, "right", face?.sideways ? 2 : 1));
@@ -67,22 +68,21 @@ export function flatView(ask: FlatView, context: DrawingContext): Drawing {
   }
   if (ask.split) {
     const [sx, sy] = [ask.split[0].toMm(), ask.split[1].toMm()];
-    for (const x of [t, t + w - sx]) shapes.push(stroke(rect(x, t + h - sy, sx, sy), "cut"));
+    for (const x of [t, t + w - sx]) shapes.push(stroke(rect(x, u + h - sy, sx, sy), "cut"));
   }
   const middle = under
     ? [
         t + under.left.toMm() + under.width.toMm() / 2,
-        t + under.top.toMm() + under.height.toMm() / 2,
+        u + under.top.toMm() + under.height.toMm() / 2,
       ]
     : [ow / 2, oh / 2];
   if (face?.centred) {
     const [mx, my] = middle as [number, number];
-    shapes.push(stroke(line(mx, 0, mx, oh), "centre"), stroke(line(0, my, ow, my), "centre"), {
-      shape: "sign",
-      sign: "lozenge",
-      x: mx,
-      y: my,
-    });
+    shapes.push(
+      stroke(line(mx, 0, mx, oh), "centre"),
+      stroke(line(0, my, ow, my), "centre"),
+      ...(face.gap ? [] : [{ shape: "sign", sign: "lozenge", x: mx, y: my } as const]),
+    );
   }
   shapes.push({
     shape: "sign",

@@ -52,14 +52,15 @@ export function skirtWorkshop(
   return [hung, stripView(skirt, p)];
 }
 
+/** The longest flat strip that a sheet holds at its smallest scale. */
+const MOST_FLAT_MM = 6600;
+
 /** The first run flat, drawn short where it is long: widths with their joins, hem and top turning. */
 function stripView(skirt: Skirt, p: (l: Length) => string): Drawing {
   const first = skirt.runs[0] as Skirt["runs"][number];
   const cut = skirt.cut.toMm();
-  const n = Math.min(first.widths, 4);
-  const each = skirt.sideways
-    ? Math.min(cut * 4, first.joined.toMm() / first.widths)
-    : skirt.usableWidth.toMm();
+  const each = skirt.sideways ? first.joined.toMm() / first.widths : skirt.usableWidth.toMm();
+  const n = Math.max(1, Math.min(first.widths, Math.floor(MOST_FLAT_MM / each)));
   const width = n * each;
   const top = skirt.top.toMm();
   const hem = skirt.hem.toMm();
@@ -79,7 +80,7 @@ function stripView(skirt: Skirt, p: (l: Length) => string): Drawing {
     },
     {
       shape: "words",
-      x: width / 2,
+      x: n > 1 ? each * 1.5 : width / 2,
       y: cut * 0.5,
       anchor: "middle",
       text:

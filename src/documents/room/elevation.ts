@@ -194,10 +194,29 @@ function labelsOf(
         ? data.objects.get((item.record.fields as { object: string }).object)?.name
         : undefined;
     const { x, y, width, height } = standing;
+    // What is clothed shows only above its cloth: a bed its headboard, a table nothing.
+    const cloths = items.filter((i) => i.host === item);
+    const bare = Math.min(...cloths.map((i) => i.y)) - y;
+    if (object && cloths.length > 0)
+      return bare < 60
+        ? []
+        : [
+            {
+              id: item.record.id,
+              name: object,
+              words: "",
+              left: x,
+              right: x + width * 0.16,
+              top: y,
+              foot: y + bare * 0.4,
+            },
+          ];
     // On drawn-back curtains the dot stands on the left one; on a blind on what hangs below its head.
     const curtains = item.kind.kind === "curtains";
     const left = curtains ? x + width * 0.05 : x;
-    const right = curtains ? x + width * 0.12 : x + width;
+    const runner = item.kind.kind === "runner";
+    // A runner shows at its ends alone.
+    const right = curtains ? x + width * 0.12 : runner ? x + 24 : x + width;
     // A chair's back is all cloth, where its foot may be open; a cushion on it would hide the back.
     const chair =
       item.kind.kind === "armchair" &&

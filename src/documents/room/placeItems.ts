@@ -17,6 +17,8 @@ export interface StandingItem {
   /** How far its front stands from the wall: the nearer to the eye, the later it is drawn. */
   readonly front: number;
   readonly shapes: readonly Shape[];
+  /** What it lies over, of a cover or a skirt. */
+  readonly host?: ItemData;
 }
 
 function elevationOf(item: ItemData, context: DrawingContext): Drawing | null {
@@ -254,6 +256,7 @@ function lyingOver(
           width: drawing.widthMm,
           height: drawing.heightMm,
           front: host.front + 0.05 * (layer + 1),
+          host: host.item,
           shapes: [{ shape: "group", x, y, children: named(item, drawing) }],
         },
       ];

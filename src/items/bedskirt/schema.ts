@@ -8,7 +8,7 @@ import { SKIRT_STYLES } from "../skirtRun.ts";
 export const bedSkirtSchema = z.strictObject({
   "bed-skirt": textField().meta({ description: "its title" }),
   ...itemBase,
-  cloth: refField("a cloth"),
+  cloth: refField("a cloth").meta({ description: "the skirt's cloth" }),
   bed: sizeField(3)
     .optional()
     .meta({

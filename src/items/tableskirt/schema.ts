@@ -8,7 +8,7 @@ import { SKIRT_STYLES } from "../skirtRun.ts";
 export const tableSkirtSchema = z.strictObject({
   "table-skirt": textField().meta({ description: "its title" }),
   ...itemBase,
-  cloth: refField("a cloth"),
+  cloth: refField("a cloth").meta({ description: "the skirt's cloth" }),
   form: wordField(["round", "rectangular"], { square: "rectangular" }).optional().meta({
     description: "rectangular where nothing is said, unless the table's card says that it is round",
   }),
