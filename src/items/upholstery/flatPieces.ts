@@ -79,7 +79,7 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
     }
   }
   const column = piece.inColumn || piece.centred;
-  const edges = pw >= 14 && ph >= 13;
+  const edges = pw >= 12.5 && ph >= 12;
   if (column) {
     // Through the piece where its sizes stand at its edges, else only at head and foot: words stay clear of it.
     const out = 1.5 * scale;
