@@ -82,7 +82,14 @@ function commandLine(
     setExit(outcome.exit);
   };
   const verb = (parent: Command, name: string, description: string): Command =>
-    quiet(parent.command(name).description(description).allowExcessArguments(false), around);
+    quiet(
+      parent
+        .command(name)
+        .description(description)
+        .allowExcessArguments(false)
+        .addHelpText("after", helpAfter(name)),
+      around,
+    );
 
   verb(program, "build", "make the documents: everything, or one project or room")
     .option("--only <project[/room]>", "only this project or room")
@@ -189,6 +196,30 @@ function commandLine(
       start(command, { kind: "cloth", photo: resolve(photo), shows: options.shows ?? null }),
     );
   return program;
+}
+
+/** Command lines that can be typed as they stand, but for the names. */
+const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
+  swatch: [
+    "swatch leaf.jpg --shows 27in --draw leaf.png",
+    "swatch leaf.jpg --corners 120,80 400,90 395,270 118,262   (a bank card lies on it)",
+  ],
+  match: ["match leaf.jpg"],
+  fits: [
+    'fits leaf-print --length "1 3/4 yd"',
+    'fits leaf-print --length 96in --pieces 2 --seam 27in --hole "12in, 30in, 2in x 3in"',
+  ],
+  quantities: ["quantities gannet-house", "quantities gannet-house/study --json"],
+  cloth: ["new cloth leaf.jpg --shows 27in"],
+};
+
+function helpAfter(name: string): string {
+  const examples = EXAMPLES[name] ?? [];
+  return [
+    ...(examples.length > 0 ? ["", "For example:", ...examples.map((line) => `  ${line}`)] : []),
+    "",
+    "With every verb: --content <dir>, --out <dir>, and all but preview --json.",
+  ].join("\n");
 }
 
 /** What is said of a photograph: its scale, its light, what of it is cloth. */
