@@ -545,3 +545,26 @@ test("quilting takes up cloth each way; a welt, a trim and weights are asked for
     "table clips",
   ]);
 });
+
+test("a stripe runs on over a join, and a fringed throw has no hem at its ends", () => {
+  const repeat = {
+    up: length('1/4"'),
+    across: length('9"'),
+    match: "free" as const,
+    fromSelvedge: null,
+  };
+  const striped = tablecloth(
+    { table: '60" x 30" x 29"', drop: '10"' },
+    {},
+    cloth('54"', { repeat }),
+  );
+  expect(striped.cuts.map((c) => c.across)).toEqual([
+    { how: "selvedge", side: "right" },
+    { how: "whole-width" },
+    { how: "selvedge", side: "left" },
+  ]);
+  const fringed = throwOver({ size: '50" x 60"', fringe: '3"' }, { allowances: { hem: '1"' } });
+  expect([figure(fringed, "cutWidthMm", "in"), figure(fringed, "cutLengthMm", "in")]).toEqual([
+    52, 66,
+  ]);
+});
