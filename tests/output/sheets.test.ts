@@ -1,6 +1,8 @@
-import { readFile } from "node:fs/promises";
+import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
+import pixelmatch from "pixelmatch";
+import sharp from "sharp";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { type BrowserSession, openSession } from "../../src/press/browserSession.ts";
 import { type FoundBrowser, findBrowser } from "../../src/press/findBrowser.ts";
@@ -106,6 +108,77 @@ test("the check itself sees a caption that lies over another, and one that leave
   await page.evaluate("document.querySelector('.caption').style.setProperty('--x', 425)");
   expect(((await page.evaluate(FAULTS)) as string[]).join()).toContain("leaves the sheet");
   await page.close();
+});
+
+/** The sheets of the demo's dining room that are compared with approved pictures, by their place in its document. */
+const APPROVED = ["mix", "scale", "north-wall"] as const;
+const FOLDER = join(import.meta.dirname, "approved");
+/** A colour differs where pixelmatch's perceptual distance (YIQ, 0 to 1) is over this; so many pixels of a sheet may. */
+const DISTANCE = 0.2;
+const SHARE = 0.04;
+
+/*
+ * After a change that is meant to be seen: look at the pages, then approve them with
+ *   APPROVE=1 npx vitest run --config tests/vitest.config.ts tests/output/sheets.test.ts -t approved
+ * and look at tests/output/approved once more. The pictures are small and the tolerance wide, so that another machine with the same
+ * packaged browser passes: lost pictures, moved pieces and changed colours are found, not single letters.
+ */
+async function pixelsOf(png: Buffer): Promise<{ data: Buffer; width: number; height: number }> {
+  const { data, info } = await sharp(png).ensureAlpha().raw().toBuffer({ resolveWithObject: true });
+  return { data, width: info.width, height: info.height };
+}
+
+test("the sheets look as they did when they were approved", async () => {
+  const page = await session.browser.newPage();
+  await page.setViewport({ width: 1680, height: 1100, deviceScaleFactor: 0.25 });
+  await page.emulateMediaType("print");
+  const demo = built[0] as Built;
+  await page.goto(`file://${join(demo.out, "client/gannet-house/dining-room/index.html")}`);
+  await page.evaluate("document.fonts.ready.then(() => true)");
+  const sheets = await page.$$(".sheet");
+  const faults: string[] = [];
+  for (const [at, name] of APPROVED.entries()) {
+    const shot = (await sheets[at]?.screenshot()) as Uint8Array;
+    const now = await pixelsOf(Buffer.from(shot));
+    const file = join(FOLDER, `${name}.png`);
+    if (process.env.APPROVE) {
+      await mkdir(FOLDER, { recursive: true });
+      await writeFile(file, shot);
+      continue;
+    }
+    const before = await pixelsOf(await readFile(file));
+    expect([now.width, now.height], name).toEqual([before.width, before.height]);
+    const { width, height } = before;
+    const differ = pixelmatch(before.data, now.data, undefined, width, height, {
+      threshold: DISTANCE,
+    });
+    const share = differ / (width * height);
+    if (share > SHARE) faults.push(`${name}: ${(share * 100).toFixed(1)} % of it looks otherwise`);
+  }
+  await page.close();
+  expect(faults).toEqual([]);
+});
+
+test("the comparison with approved pictures sees one sheet in place of another, and a piece that is gone", async () => {
+  const [mix, wall] = await Promise.all(
+    ["mix", "north-wall"].map(async (n) => pixelsOf(await readFile(join(FOLDER, `${n}.png`)))),
+  );
+  if (!mix || !wall) throw new Error("no approved pictures");
+  const { width, height } = mix;
+  const differ = (other: Uint8Array | Buffer): number =>
+    pixelmatch(mix.data, other, undefined, width, height, { threshold: DISTANCE }) /
+    (width * height);
+  expect(differ(mix.data)).toBe(0);
+  expect(differ(wall.data)).toBeGreaterThan(SHARE);
+  // The main cloth, about 90 x 120 mm of the sheet, painted over by the wall's own depth of ink.
+  const gone = Buffer.from(mix.data);
+  for (let y = Math.round(height * 0.2); y < height * 0.6; y++)
+    gone.fill(
+      35,
+      (y * width + Math.round(width * 0.25)) * 4,
+      (y * width + Math.round(width * 0.44)) * 4,
+    );
+  expect(differ(gone)).toBeGreaterThan(SHARE);
 });
 
 /** A3 420 x 297 and A4 210 x 297 mm (ISO 216), in points of 1/72 in; to a hundredth of a millimetre. */
