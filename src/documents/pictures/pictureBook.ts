@@ -27,6 +27,8 @@ export interface PictureBook {
   whole(swatch: Swatch, paperWidthMm: number): Shown | null;
   /** One cell of the repeat that joins itself, for drawings at one to `scale`; null without a photograph or what it shows. */
   tile(swatch: Swatch, scale: number): Tile | null;
+  /** A whole picture that is no swatch, by its path below the content folder, standing at most `paperWidthMm` wide. */
+  plain(source: string, paperWidthMm: number): Shown;
   /** The same pictures in grey, standing `part` as wide as is asked for. */
   inGrey(part: number): Pick<PictureBook, "crop" | "whole" | "tile">;
   /** All that was asked for so far. */
@@ -154,6 +156,19 @@ export function pictureBook(tree: string, up: string): PictureBook {
   return {
     ...shelf(false, 1),
     inGrey: (part) => shelf(true, part),
+    plain(source, paperWidthMm) {
+      const widthPx = pxFor(paperWidthMm);
+      const name = `pictures/${opaqueName(JSON.stringify(["plain", source, widthPx]))}.jpg`;
+      made.set(name, {
+        path: `${tree}/${name}`,
+        source,
+        crop: null,
+        widthPx,
+        tile: null,
+        grey: false,
+      });
+      return { href: up + name, widthPx };
+    },
     get pictures() {
       return [...made.values()].sort((a, b) => (a.path < b.path ? -1 : 1));
     },

@@ -92,6 +92,9 @@ function coverOf(data: ProjectData, book: ReturnType<typeof pictureBook>): Cover
   };
 }
 
+/** The studio's mark is at most so wide. */
+const MARK_MM = 40;
+
 /** What the client is asked to decide: the project's questions, then each room's. */
 function decisionsOf(data: ProjectData): { room: string | null; question: string }[] {
   const own = (data.project.fields.decisions ?? []).map((question) => ({
@@ -135,6 +138,7 @@ export function proposalPage(data: ProjectData): Page {
     budget,
     steps: stepRows(data, budget, book, "step"),
     options: optionBlocks(data, book, "option"),
+    mark: fields.mark ? book.plain(fields.mark, MARK_MM).href : "",
     studio: {
       name: fields.studio,
       address: fields.address ?? "",
