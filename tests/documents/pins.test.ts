@@ -8,7 +8,11 @@ const ROOT = resolve(import.meta.dirname, "../..");
 const ROOM = "projects/gannet-house/study.md";
 const home = mkdtempSync(join(tmpdir(), "roomcloth-pins-"));
 
-beforeAll(() => cpSync(join(ROOT, "content"), home, { recursive: true }));
+beforeAll(async () => {
+  cpSync(join(ROOT, "content"), home, { recursive: true });
+  // The photographs are measured here where nothing is kept of an earlier run, not within a test's time.
+  await compute(home, { only: null, useCache: true });
+});
 afterAll(() => rmSync(home, { recursive: true, force: true }));
 
 async function pinned(lines: readonly string[]) {
