@@ -8,6 +8,9 @@ import { finding } from "./make.ts";
 /** The word under `suits` that a kind of item asks of its cloth. */
 const NEEDS: Readonly<Record<string, string>> = {
   curtains: "curtains",
+  pelmet: "curtains",
+  valance: "curtains",
+  tieback: "curtains",
   blind: "blinds",
   cushion: "cushions",
   ...Object.fromEntries([...UPHOLSTERED].map((kind) => [kind, "upholstery"])),
