@@ -13,6 +13,7 @@ export function cleanLabels(
     for (let x = 1; x < width - 1; x++) {
       const p = y * width + x;
       const own = label[p] as number;
+      if (isAlike(label, p, width, own)) continue;
       votes.fill(0);
       for (let dy = -width; dy <= width; dy += width) {
         for (let dx = -1; dx <= 1; dx++) {
@@ -30,4 +31,14 @@ export function cleanLabels(
   const counts = new Array<number>(colours).fill(0);
   for (const l of out) counts[l] = (counts[l] as number) + 1;
   return { label: out, counts };
+}
+
+/** True where a place's upright neighbours all have its label: six of the ten votes. */
+function isAlike(label: Uint8Array, p: number, width: number, own: number): boolean {
+  return (
+    label[p - 1] === own &&
+    label[p + 1] === own &&
+    label[p - width] === own &&
+    label[p + width] === own
+  );
 }

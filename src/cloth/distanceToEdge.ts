@@ -13,7 +13,10 @@ export function distanceToEdge(mask: Uint8Array, width: number, height: number):
   const work = { at: new Int32Array(length), bound: new Float64Array(length + 1) };
   for (let x = 0; x < width; x++) transform(square, x, width, height, line, work);
   for (let y = 0; y < height; y++) transform(square, y * width, 1, width, line, work);
-  return Float32Array.from(square, (d) => Math.sqrt(Math.min(d, length * length)));
+  const distance = new Float32Array(mask.length);
+  for (let p = 0; p < mask.length; p++)
+    distance[p] = Math.sqrt(Math.min(square[p] as number, length * length));
+  return distance;
 }
 
 interface Work {

@@ -26,6 +26,8 @@ export interface KindSigns {
 const TEXTURE = 0.0065;
 /** Where figure and ground are both finer than this, it is a weave, not a pattern; in millimetres. */
 const WEAVE_MM = 2;
+/** What repeats closer than this in one tone is a weave as well. */
+const WEAVE_CELL_MM = 6;
 const CHECK = 0.78;
 /** Agreement with itself turned about, and with both mirror images, from which a pattern is geometric; a damask has one. */
 const TURNED = 0.72;
@@ -43,9 +45,11 @@ const SCATTERED = 16;
 export function kindOf(signs: KindSigns): PatternKind {
   const { repeat, symmetry } = signs;
   if (signs.striped) return "stripe";
-  if (signs.colours < 2) return signs.texture < TEXTURE ? "plain" : "textured-plain";
-  if (signs.widestMm < WEAVE_MM) return "textured-plain";
   const cellMm = repeat ? Math.sqrt(cellArea(repeat)) : null;
+  if (signs.colours < 2) {
+    if (cellMm === null || cellMm < WEAVE_CELL_MM)
+      return signs.texture < TEXTURE ? "plain" : "textured-plain";
+  } else if (signs.widestMm < WEAVE_MM) return "textured-plain";
   if (repeat && signs.additivity > CHECK) return "check";
   if (repeat === null) return (signs.motifMm ?? 0) >= LARGE_MOTIF_MM ? "large-print" : "irregular";
   if (signs.motifsPerCell >= SCATTERED && alike(signs.freeMm)) return "irregular";

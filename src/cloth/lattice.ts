@@ -1,4 +1,5 @@
 import { at, between, type Correlation } from "./autocorrelation.ts";
+import { PARTS, type Part } from "./latticeIndex.ts";
 import { leastSquares } from "./leastSquares.ts";
 
 /** A shift in pixels of the relief, x right, y down. */
@@ -56,9 +57,39 @@ export function findLattice(correlation: Correlation): Lattice | null {
   // Of the cells of that size (the same one, met through other peaks) the best.
   const like = all.filter((l) => Math.abs(area(l.basis) / area(smallest.basis) - 1) < 0.06);
   const chosen = like.reduce((a, b) => (b.score > a.score ? b : a), smallest);
-  const refined = refine(correlation, chosen.basis);
+  const parted = joinedParts(correlation, chosen);
+  const refined = refine(correlation, parted.basis);
   const scored = score(correlation, refined);
-  return scored && scored.score >= chosen.score - 0.02 ? scored : chosen;
+  return scored && scored.score >= parted.score - 0.02 ? scored : parted;
+}
+
+/** Points that lie between stand no lower than this, for the lattice's score, if they are points as well. */
+const NO_LOWER = 0.06;
+
+/** The smaller cell where the places half or a third of the way to the next points are as high as the points themselves. */
+function joinedParts(correlation: Correlation, start: Lattice): Lattice {
+  let lattice = start;
+  for (let round = 0; round < 3; round++) {
+    let better: Lattice | null = null;
+    const fine = refine(correlation, lattice.basis);
+    for (const part of PARTS) {
+      const basis = reduce(finerBasis(fine, part));
+      if (!basis) continue;
+      const scored = score(correlation, basis);
+      if (!scored || scored.score < lattice.score - NO_LOWER * Math.max(0.5, lattice.score))
+        continue;
+      if (!better || scored.score > better.score) better = scored;
+    }
+    if (!better) return lattice;
+    lattice = better;
+  }
+  return lattice;
+}
+
+/** A basis of a lattice of which the given one is a part. */
+function finerBasis([a, b]: readonly [Shift, Shift], { p, u, v }: Part): readonly [Shift, Shift] {
+  if (u === 0) return [a, [b[0] / p, b[1] / p]];
+  return [[(a[0] + v * b[0]) / p, (a[1] + v * b[1]) / p], b];
 }
 
 /** Area of the cell, in pixels. */

@@ -2,6 +2,7 @@ import { cleanLabels } from "./cleanLabels.ts";
 import type { Separation } from "./clothColours.ts";
 import { type Component, components } from "./components.ts";
 import { distanceToEdge } from "./distanceToEdge.ts";
+import { maskOf } from "./masks.ts";
 import { separateColours } from "./palette.ts";
 import type { Pixels } from "./pixels.ts";
 
@@ -58,8 +59,8 @@ export function motifsOf(
 ): Motifs | null {
   const { label, counts } = cleanLabels(labels, width, height, centres.length);
   const ground = counts.indexOf(Math.max(...counts));
-  const figure = Uint8Array.from(label, (g) => Number(g !== ground));
-  const area = figure.reduce((sum, v) => sum + v, 0);
+  const figure = maskOf(label, ground, true);
+  const area = label.length - (counts[ground] ?? 0);
   if (area < LEAST_SHARE * figure.length) return null;
   const joined = grown(figure, width, height, Math.max(1, Math.round(JOINED * width)));
   const free = freeStanding(components(figure, width, height, joined), width, height);
@@ -71,7 +72,7 @@ export function motifsOf(
   let best = free;
   let most = 0;
   for (const g of centres.keys()) {
-    const one = Uint8Array.from(label, (l) => Number(l === g));
+    const one = maskOf(label, g);
     const parts = freeStanding(components(one, width, height), width, height);
     // Squares fill their boxes; half-tone squares that touch at corners run together in stairs, which do not.
     const worth = parts.area * parts.filled ** 2;
@@ -145,7 +146,8 @@ function thickParts(mask: Uint8Array, width: number, height: number): Component[
   const distance = distanceToEdge(mask, width, height);
   const inside = distance.filter((d) => d > 0).sort();
   const cut = THIN * (inside[Math.floor(0.97 * inside.length)] ?? 0);
-  const cores = Uint8Array.from(distance, (d) => Number(d > cut));
+  const cores = new Uint8Array(mask.length);
+  for (let p = 0; p < mask.length; p++) cores[p] = (distance[p] as number) > cut ? 1 : 0;
   const rim = Math.max(0, Math.round(cut - 0.5));
   return components(cores, width, height).map(({ area, left, right, top, bottom }) => ({
     area,
@@ -158,9 +160,10 @@ function thickParts(mask: Uint8Array, width: number, height: number): Component[
 
 /** A mask grown by some pixels all round. */
 function grown(mask: Uint8Array, width: number, height: number, reach: number): Uint8Array {
-  const outside = Uint8Array.from(mask, (v) => 1 - v);
-  const distance = distanceToEdge(outside, width, height);
-  return Uint8Array.from(distance, (d) => Number(d <= reach));
+  const distance = distanceToEdge(maskOf(mask, 0), width, height);
+  const wide = new Uint8Array(mask.length);
+  for (let p = 0; p < mask.length; p++) wide[p] = (distance[p] as number) <= reach ? 1 : 0;
+  return wide;
 }
 
 /** Mean width of what is drawn, in pixels: in a band of width w the mean distance to its edge is w / 4. */

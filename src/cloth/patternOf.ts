@@ -9,6 +9,8 @@ import type { Confirm, MeasuredPattern, MeasuredRepeat, PatternKind } from "./cl
 import { contrastOf } from "./contrast.ts";
 import { kindOf } from "./kindOf.ts";
 import { area, findLattice, type Lattice } from "./lattice.ts";
+import { maskOf } from "./masks.ts";
+import { atMiddle } from "./middleLattice.ts";
 import { type Motifs, meanWidth, motifsOf } from "./motifSize.ts";
 import type { Separated } from "./palette.ts";
 import { crop, type Pixels } from "./pixels.ts";
@@ -25,6 +27,9 @@ const SYMMETRY_WIDTH = 120;
 const CELLS = 3;
 /** Change along the run, for that across it, from which stripes are a check. */
 const CROSSED = 0.12;
+/** Texture, and agreement with itself one repeat on, from which a cloth whose colours cannot be parted has a pattern. */
+const TONED = 0.0065;
+const TONED_SCORE = 0.45;
 /** From further than this nothing in a house is seen. */
 const NO_ROOM_M = 20;
 
@@ -46,17 +51,23 @@ export function patternOf(
   const relief = reliefOf(even);
   const reliefMm = mmPerPx * relief.scale;
   const correlation = autocorrelation(relief);
-  const patterned = separation.centres.length > 1;
-  const ridge = patterned ? findStripes(correlation) : null;
-  const stripes = ridge && alongOverAcross(relief, ridge.directionDeg) < CROSSED ? ridge : null;
-  const lattice = patterned && !stripes ? findLattice(correlation) : null;
+  const texture = textureOf(relief, correlation);
+  // Colours too near to be parted make a pattern all the same where it plainly repeats, tone on tone.
+  const parted = separation.centres.length > 1;
+  const toned = !parted && texture >= TONED;
+  const ridge = parted || toned ? findStripes(correlation) : null;
+  const striped = ridge && alongOverAcross(relief, ridge.directionDeg) < CROSSED ? ridge : null;
+  const stripes = striped && (parted || striped.confidence >= TONED_SCORE) ? striped : null;
+  const anyLattice = (parted || toned) && !stripes ? findLattice(correlation) : null;
+  const kept = anyLattice && (parted || anyLattice.score >= TONED_SCORE) ? anyLattice : null;
+  const lattice = kept && { ...kept, basis: atMiddle(relief, kept.basis) };
   const found = lattice && repeatOfLattice(lattice, reliefMm);
   const cellMm = lattice && found ? Math.sqrt(area(lattice.basis)) * reliefMm : null;
   const motifs = motifsOf(even, separation, mmPerPx, cellMm);
   const kind = kindOf({
     colours: separation.centres.length,
-    texture: textureOf(relief, correlation),
-    widestMm: widestPx(even.width, even.height, separation) * mmPerPx,
+    texture,
+    widestMm: stripes ? 0 : widestPx(even.width, even.height, separation) * mmPerPx,
     striped: stripes !== null,
     repeat: found,
     additivity: lattice ? additivity(correlation, longest(lattice), turnOf(lattice)) : 0,
@@ -120,8 +131,8 @@ function widestPx(width: number, height: number, { centres, labels }: Separation
   if (centres.length < 2) return 0;
   const { label, counts } = cleanLabels(labels, width, height, centres.length);
   const ground = counts.indexOf(Math.max(...counts));
-  const figure = Uint8Array.from(label, (g) => Number(g !== ground));
-  const rest = Uint8Array.from(figure, (v) => 1 - v);
+  const figure = maskOf(label, ground, true);
+  const rest = maskOf(label, ground);
   return Math.max(meanWidth(figure, width, height), meanWidth(rest, width, height));
 }
 

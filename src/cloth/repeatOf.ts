@@ -6,9 +6,9 @@ import type { Stripes } from "./stripes.ts";
 const MOST_TURN = 4;
 /** A drop within this part of the vertical repeat of nought or a half is level or a half-drop. */
 const DROP = 0.06;
-/** Scores under these are no repeat, and a repeat to be measured by hand. */
+/** Scores under these are no repeat, and a repeat to be measured by hand: too little cloth cannot be mended, so high. */
 const LEAST = 0.3;
-const SURE = 0.55;
+const SURE = 0.7;
 
 /** The repeat in millimetres of a lattice found at `mmPerPx`; null where its score says that there is none. */
 export function repeatOfLattice(lattice: Lattice, mmPerPx: number): MeasuredRepeat | null {

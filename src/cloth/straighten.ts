@@ -14,11 +14,11 @@ export function straighten(pixels: Pixels, degrees: number): Pixels {
       const fy = Math.min(height - 1, Math.max(0, my + (x - mx) * s + (y - my) * c));
       const [x0, y0] = [Math.min(width - 2, Math.floor(fx)), Math.min(height - 2, Math.floor(fy))];
       const [u, v] = [fx - x0, fy - y0];
+      const a = (y0 * width + x0) * 3;
+      const b = a + width * 3;
       for (let k = 0; k < 3; k++) {
-        const at = (dx: number, dy: number) =>
-          data[((y0 + dy) * width + x0 + dx) * 3 + k] as number;
-        const upper = (1 - u) * at(0, 0) + u * at(1, 0);
-        const lower = (1 - u) * at(0, 1) + u * at(1, 1);
+        const upper = (1 - u) * (data[a + k] as number) + u * (data[a + 3 + k] as number);
+        const lower = (1 - u) * (data[b + k] as number) + u * (data[b + 3 + k] as number);
         out[i + k] = Math.round((1 - v) * upper + v * lower);
       }
     }

@@ -42,7 +42,7 @@ beforeAll(async () => {
     const { value } = measureCloth(photo.pixels, truth.showsMm, { place: PLACE });
     if (value) measured.set(name, value);
   }
-}, 120_000);
+}, 600_000);
 
 const of = (name: string) => measured.get(name) as ClothMeasure;
 

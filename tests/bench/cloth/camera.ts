@@ -63,7 +63,7 @@ export const DAMAGE: Readonly<Record<Level, Damage>> = {
     fall: 0.3,
     contrast: 1 / 3,
     folds: 0.75,
-    warp: 0.004,
+    warp: 0.0015,
     blurPx: 1,
     weave: 0.06,
     noise: 5,
@@ -97,7 +97,8 @@ export async function shoot(
   const random = seeded(seed);
   const speckle = seeded(seed + 7919 * (grain + 1));
   const damage = DAMAGE[level];
-  const map = view(width, height, step, damage, random, tile);
+  // Waves in the cloth are part of the picture, not of the truth: what is asked is the cloth pulled flat.
+  const { map, flat } = view(width, height, step, damage, random, tile);
   const light = expose(tile, width, height, step, map);
   lightUp(light, width, height, damage, random, speckle);
   const soft = damage.blurPx > 0 ? blur(light, width, height, damage.blurPx) : light;
@@ -106,14 +107,14 @@ export async function shoot(
     const grain = damage.noise > 0 ? damage.noise * gauss(speckle) : 0;
     data[i] = Math.min(255, Math.max(0, Math.round(byteOfLinear(soft[i] as number) + grain)));
   }
-  const middle = map(width / 2, height / 2);
+  const middle = flat(width / 2, height / 2);
   // Derivative of the picture's middle on the tile, turned round.
   const d = 0.5;
-  const [px, py] = [map(width / 2 + d, height / 2), map(width / 2, height / 2 + d)];
+  const [px, py] = [flat(width / 2 + d, height / 2), flat(width / 2, height / 2 + d)];
   const [a, c] = [(px[0] - middle[0]) / d, (px[1] - middle[1]) / d];
   const [b, e] = [(py[0] - middle[0]) / d, (py[1] - middle[1]) / d];
   const det = a * e - b * c;
-  const [left, right] = [map(0, height / 2), map(width, height / 2)];
+  const [left, right] = [flat(0, height / 2), flat(width, height / 2)];
   return {
     pixels: {
       width,
@@ -141,7 +142,7 @@ function view(
   { turnDeg, corners, warp }: Damage,
   random: () => number,
   tile: LightTile,
-): (x: number, y: number) => Vector {
+): { map: (x: number, y: number) => Vector; flat: (x: number, y: number) => Vector } {
   const spread = () => 2 * random() - 1;
   const turn = (turnDeg * spread() * Math.PI) / 180;
   const [c, s] = [Math.cos(turn) * step, Math.sin(turn) * step];
@@ -159,16 +160,22 @@ function view(
   const h = square(to as [Pair, Pair, Pair, Pair]);
   const start: Pair = [random() * tile.width, random() * tile.height];
   const waves = [0, 1, 2].map(() => ({
-    fx: spread() * 1.5,
-    fy: spread() * 1.5,
+    fx: spread() * 2,
+    fy: spread() * 2,
     at: 2 * Math.PI * random(),
     turn: 2 * Math.PI * random(),
   }));
-  return (x, y) => {
+  const flat = (x: number, y: number): Vector => {
     const [u, v] = [x / width, y / height];
     const w = h[6] * u + h[7] * v + 1;
-    let tx = (h[0] * u + h[1] * v + h[2]) / w;
-    let ty = (h[3] * u + h[4] * v + h[5]) / w;
+    return [
+      start[0] + (h[0] * u + h[1] * v + h[2]) / w,
+      start[1] + (h[3] * u + h[4] * v + h[5]) / w,
+    ];
+  };
+  const map = (x: number, y: number): Vector => {
+    const [u, v] = [x / width, y / height];
+    let [tx, ty] = flat(x, y);
     if (warp > 0) {
       for (const wave of waves) {
         const by =
@@ -177,8 +184,9 @@ function view(
         ty += by * Math.sin(wave.turn);
       }
     }
-    return [start[0] + tx, start[1] + ty];
+    return [tx, ty];
   };
+  return { map, flat };
 }
 
 type Pair = [number, number];
