@@ -42,3 +42,27 @@ export function patchField() {
     })
     .meta({ examples: ["40 60 200 150 at 90%"] });
 }
+
+/** A place in a picture, as parts of its width and height, 0 to 1. */
+export interface PictureSpot {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** A place in a picture, from its left and its top edge: `46% 50%`. */
+export function spotField() {
+  return z
+    .string()
+    .transform((text, context): PictureSpot => {
+      const found = /^(\d+(?:\.\d+)?)\s*%[\s,]+(\d+(?:\.\d+)?)\s*%$/.exec(text.trim());
+      const [x, y] = [Number(found?.[1]) / 100, Number(found?.[2]) / 100];
+      if (x >= 0 && x <= 1 && y >= 0 && y <= 1) return { x, y };
+      return refuse(context, text, {
+        code: "spot-unreadable",
+        message: `“${text}” is not a place in the picture.`,
+        expected: "how far from the left edge and how far from the top, in hundredths",
+        hint: "Write for example 46% 50% for a place a little left of the middle.",
+      });
+    })
+    .meta({ examples: ["46% 50%"] });
+}

@@ -126,7 +126,7 @@ async function readOne(
       heightPx: value.heightPx,
       showsMm: photo.shows?.toMm() ?? null,
       sha256: hash,
-      motifAt: value.motifAt,
+      motifAt: photo["motif-at"] ?? value.motifAt,
     },
     measure: value.measure,
   };

@@ -16,6 +16,7 @@ import {
   wordField,
   yesNoField,
 } from "../../src/fields/plainFields.ts";
+import { spotField } from "../../src/fields/regionField.ts";
 import { VOCABULARY } from "../../src/fields/vocabulary.ts";
 import { workField } from "../../src/fields/workField.ts";
 
@@ -32,6 +33,10 @@ const HEADING = wordField(["pinch-pleat", "eyelet", "slot"], { pinch: "pinch-ple
 const REF = refField("a cloth");
 
 test.each<[string, z.ZodType, string, unknown]>([
+  ["a place in a picture", spotField(), "46% 50 %", { x: 0.46, y: 0.5 }],
+  ["a place in a picture", spotField(), "0%, 100%", { x: 0, y: 1 }],
+  ["a place in a picture", spotField(), "46% 101%", "! spot-unreadable"],
+  ["a place in a picture", spotField(), "46 50", "! spot-unreadable"],
   ["words", textField(), "  Bay  ", "Bay"],
   ["words", textField(), " ", "! text-empty"],
   ["yes", yesNoField(), "Yes", true],

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { positiveLengthField } from "../../fields/lengthField.ts";
 import { colourField, percentField, pictureField, textField } from "../../fields/plainFields.ts";
-import { patchField } from "../../fields/regionField.ts";
+import { patchField, spotField } from "../../fields/regionField.ts";
 
 /** A photograph and how much of the thing it shows. */
 export const photoSchema = z.strictObject({
@@ -16,6 +16,10 @@ export const photoSchema = z.strictObject({
   neutral: patchField().optional().meta({
     description:
       "a white or grey patch in the picture: left, top, width and height in pixels, and its reflectance: 40 60 200 150 at 90%",
+  }),
+  "motif-at": spotField().optional().meta({
+    description:
+      "the middle of the motif that a board should show, from the picture's left and top edge; without it the most telling place is found",
   }),
 });
 
