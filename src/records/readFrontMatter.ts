@@ -18,7 +18,7 @@ export interface FrontMatter {
 }
 
 /** More than any room needs; beyond it something else was saved under the room's name. */
-const MOST_CHARACTERS = 100_000;
+const MOST_CHARACTERS = 250_000;
 
 /**
  * Reads the front matter of a file: fences, then YAML in which every scalar stays its source text. `isKey` knows the format's keys,

@@ -18,7 +18,7 @@ import { measuredCloth } from "./measuredCloth.ts";
 export const starter: Starter = async (wanted) => {
   switch (wanted.kind) {
     case "studio":
-      return whole(STUDIO, studioSchema(allowancesSchema(ITEM_KINDS)), { currency: "USD" }, [], "");
+      return whole(STUDIO, studioCard(), { currency: "USD" }, [], "");
     case "project":
       return whole(PROJECT, projectSchema, { project: wanted.title }, [], "");
     case "room": {
@@ -50,6 +50,12 @@ export const starter: Starter = async (wanted) => {
     }
   }
 };
+
+/** A maker's allowances are the studio's over again: one kind is example enough. */
+function studioCard(): z.ZodType {
+  const [first, ...rest] = [ITEM_KINDS.slice(0, 1), ITEM_KINDS].map(allowancesSchema);
+  return studioSchema(rest[0] as z.ZodType, [], first);
+}
 
 const STUDIO = "The studio: letterhead, units, money, makers and suppliers.";
 const PROJECT = "A project: the client, what was agreed, what was paid, what arrived.";
@@ -84,7 +90,8 @@ export function schemaOf(schema: z.ZodType): FieldSchema {
     unrepresentable: "any",
     override: ({ zodSchema, jsonSchema }) => {
       const meta = z.globalRegistry.get(zodSchema as unknown as z.ZodType);
-      if (meta?.examples && !jsonSchema.examples) jsonSchema.examples = meta.examples as never;
+      // From the inside out: what is said of the field itself comes last, and wins.
+      if (meta?.examples) jsonSchema.examples = meta.examples as never;
     },
   }) as FieldSchema;
 }

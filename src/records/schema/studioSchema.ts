@@ -21,7 +21,11 @@ import { workField } from "../../fields/workField.ts";
  * The studio's own card. `allowances` is composed from the kinds of item (records/ takes their table as a value), so its schema is
  * a parameter here; `kinds` are the kinds that a maker can make, where they are known.
  */
-export function studioSchema<A extends z.ZodType>(allowances: A, kinds: readonly string[] = []) {
+export function studioSchema<A extends z.ZodType>(
+  allowances: A,
+  kinds: readonly string[] = [],
+  ofMaker: A = allowances,
+) {
   return z.strictObject({
     studio: textField().meta({
       description: "the studio's name, as it stands on documents",
@@ -156,7 +160,7 @@ export function studioSchema<A extends z.ZodType>(allowances: A, kinds: readonly
           weeks: countField(0, 104)
             .optional()
             .meta({ description: "how long the making takes, in weeks", examples: ["6"] }),
-          allowances: allowances
+          allowances: ofMaker
             .optional()
             .meta({ description: "this maker's own allowances; they win over the studio's" }),
         }),
