@@ -71,23 +71,13 @@ function front(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingConte
     }
   }
   if (pair) {
-    shapes.push(
-      {
-        shape: "path",
-        d: line(middle, 0, middle, onFloor ? floorY : hemY),
-        fill: null,
-        pen: "centre",
-      },
-      {
-        shape: "words",
-        x: middle,
-        y: 0,
-        text: "middle, curtains closed",
-        anchor: "start",
-        dxPaper: 1.2,
-        dyPaper: 3,
-      },
-    );
+    // Where the two meet, closed; the caption says that they are drawn so.
+    shapes.push({
+      shape: "path",
+      d: line(middle, 0, middle, onFloor ? floorY : hemY),
+      fill: null,
+      pen: "centre",
+    });
   }
   if (onFloor)
     shapes.push({
