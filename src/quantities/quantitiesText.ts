@@ -9,6 +9,7 @@ import type {
   ProjectQuantities,
   UsedDefault,
 } from "./quantityTypes.ts";
+import { savingWords } from "./savingWords.ts";
 import { clothWaitsFor, isUnchosen } from "./unchosen.ts";
 
 /** The quantities as text: what to buy, then each cloth and each item with a working that can be followed with a pencil. */
@@ -32,12 +33,14 @@ export function quantitiesText(quantities: ProjectQuantities, units: UnitSystem)
         `  ${each.text}${each.cloth ? `  ${each.what}` : ""} (${each.item})${waits(isUnchosen(quantities, each.room, each.item) ? [each.item] : [])}`,
     ),
   ];
+  const saving = savingWords(cloths, units);
   return [
     title,
     ...filtered,
     "",
     "TO BUY",
     ...(bought.length > 0 ? bought : ["  Nothing yet."]),
+    ...(saving === null ? [] : [saving]),
     ...cloths.flatMap((each) => ["", ...clothLines(each, units)]),
     ...items.flatMap((each) => {
       const lines = itemLines(each);

@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { savingWords } from "../../quantities/savingWords.ts";
 import type { Finding } from "../../scheme/finding.ts";
 import { foldWorks } from "../../scheme/foldWorks.ts";
 import { wordsIn } from "../../units/spelling.ts";
@@ -106,6 +107,7 @@ export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[])
       })),
     })),
     compared: comparedRows(data),
+    saving: savingWords(data.quantities.cloths, studio.fields.units),
     bolts: boltWords(data),
     cloths: data.quantities.cloths.map((c) => ({
       name: c.facts.name,
