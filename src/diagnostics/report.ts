@@ -19,6 +19,11 @@ function printable(text: string): string {
     .replace(/\p{Cc}/gu, "·");
 }
 
+/** Our own words set figures with narrow spaces; they are no character of hers that she must be shown. */
+function said(text: string): string {
+  return printable(text.replace(/[\u00a0\u202f]/gu, " "));
+}
+
 /** Columns that characters take on a terminal: none for marks that sit on the letter before, two for wide scripts. */
 function width(text: string): number {
   let columns = 0;
@@ -57,11 +62,11 @@ function place(d: Diagnostic): string {
 function one(d: Diagnostic, paint: Paint): string[] {
   const word = d.severity === "error" ? paint.error("error") : paint.warning("warning");
   const where = place(d);
-  const out = [`  ${where === "" ? "" : `${printable(where)}  `}${word}: ${printable(d.message)}`];
+  const out = [`  ${where === "" ? "" : `${printable(where)}  `}${word}: ${said(d.message)}`];
   if (d.excerpt !== null) out.push(...quote(d.excerpt, d.line, d.column).map(paint.faint));
   const [how, ...lines] = (d.hint ?? "").split("\n");
-  if (how) out.push(`         ${printable(how)}`);
-  out.push(...lines.map((line) => `         ${printable(line)}`));
+  if (how) out.push(`         ${said(how)}`);
+  out.push(...lines.map((line) => `         ${said(line)}`));
   return out;
 }
 

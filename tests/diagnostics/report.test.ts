@@ -111,3 +111,12 @@ test("the JSON has the keys that stay", () => {
     hint: 'Write 54" for inches or 54 cm for centimetres.',
   });
 });
+
+test("a narrow space in our own figures is a space to her", () => {
+  const at = { file: "f", line: null, column: null, keyPath: null };
+  const text = reportText([
+    diagnostic(at, "x", "12.5\u202fyd are left.", { hint: "Ask for 3\u00a0yd." }),
+  ]);
+  expect(text).toContain("12.5 yd are left.");
+  expect(text).toContain("Ask for 3 yd.");
+});
