@@ -28,8 +28,13 @@ export function boughtLength(
 }
 
 /** Bought by the piece, its noun in the right number: `1 foot ring, 14″`, `2 foot rings, 14″`. */
-export function boughtEach(noun: string, rest: string, count: number): MaterialNeed {
-  return boughtPieces(`${noun}${count === 1 ? "" : "s"}${rest}`, count);
+export function boughtEach(
+  noun: string,
+  rest: string,
+  count: number,
+  by: "studio" | "maker" = "maker",
+): MaterialNeed {
+  return boughtPieces(`${noun}${count === 1 ? "" : "s"}${rest}`, count, by);
 }
 
 /** Bought by the piece. */

@@ -1,7 +1,7 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { boughtPieces } from "../boughtLength.ts";
+import { boughtEach } from "../boughtLength.ts";
 import type { ItemContext, Made, MaterialNeed } from "../itemKind.ts";
 import { newNotes } from "../notes.ts";
 import { cutsOf } from "./cuts.ts";
@@ -67,9 +67,9 @@ function materialsOf(plan: BlindPlan, context: ItemContext): MaterialNeed[] {
   const p = (length: Length) => printLength(length, context.units);
   const { count, sections } = plan;
   return [
-    boughtPieces(`blind rods of ${p(plan.rodLength)}`, sections.rods * count),
-    boughtPieces(`bottom bars of ${p(plan.rodLength)}`, count),
-    boughtPieces(`headrails of ${p(plan.size.width)}, ${plan.operation}`, count, "studio"),
+    boughtEach("blind rod", ` of ${p(plan.rodLength)}`, sections.rods * count),
+    boughtEach("bottom bar", ` of ${p(plan.rodLength)}`, count),
+    boughtEach("headrail", ` of ${p(plan.size.width)}, ${plan.operation}`, count, "studio"),
   ];
 }
 
