@@ -38,14 +38,36 @@ export function gramsPerM2(text: string | undefined): number | null {
 /** Cleaning codes of upholstery cloth (trade codes, see the reference beside the tests). */
 export type CleaningCode = "W" | "S" | "WS" | "X";
 
-/** A cleaning code where the card gives one alone: W, S, WS (also SW, W-S), X; null for words. */
+/**
+ * What a card's care bears, as a cleaning code: the code itself where it gives one alone (W, S, WS, also SW and W-S, X), or its plain
+ * words: dry clean (only) bears solvent alone; wash bears water, and solvent unless that is refused, so that the strictest of washed
+ * layers and one that is dry cleaned is dry cleaning; brush or vacuum only bears neither. Null where the words say none of these.
+ */
 export function cleaningCode(text: string | undefined): CleaningCode | null {
   const clean = (text ?? "")
     .trim()
     .toUpperCase()
     .replace(/[\s/-]/g, "");
   if (clean === "W" || clean === "S" || clean === "X") return clean;
-  return clean === "WS" || clean === "SW" ? "WS" : null;
+  if (clean === "WS" || clean === "SW") return "WS";
+  return codeOfWords((text ?? "").toLowerCase());
+}
+
+const NOT = "(?:do not|don't|never|not to be|no)";
+
+function codeOfWords(words: string): CleaningCode | null {
+  if (
+    /\b(?:brush|vacuum)\w*(?: or (?:brush|vacuum)\w*)? only\b|\bonly (?:brush|vacuum)/.test(words)
+  )
+    return "X";
+  const dryRefused = new RegExp(`\\b${NOT} dry[- ]?clean`).test(words);
+  const washRefused = new RegExp(`\\b${NOT} (?:\\w+ )?wash`).test(words);
+  const dry = !dryRefused && /\bdry[- ]?clean/.test(words);
+  const dryOnly = dry && /\bdry[- ]?clean(?:ed|ing)?(?: |-)only\b/.test(words);
+  const wash = !washRefused && !dryOnly && /\b(?:hand|machine|)[- ]?wash/.test(words);
+  if (dryRefused && washRefused) return "X";
+  if (wash) return dryRefused ? "W" : "WS";
+  return dry ? "S" : null;
 }
 
 /** What a made-up item bears: every layer must bear it. */

@@ -109,7 +109,23 @@ test("care: codes as the reference has them, the strictest care of all layers, a
     expect(bears.water).toBe(!expected.not.includes("water") && code === "W");
   }
   for (const typed of ["WS", "SW", "W-S", "w/s"]) expect(cleaningCode(typed)).toBe("WS");
-  expect(cleaningCode("dry clean only")).toBeNull();
+  const words: [string, ReturnType<typeof cleaningCode>][] = [
+    ["Dry clean only.", "S"],
+    ["Dry-clean only. Steam from the back.", "S"],
+    ["Wash cool, iron damp.", "WS"],
+    ["Machine wash 30. Do not dry clean.", "W"],
+    ["Do not wash, do not dry clean.", "X"],
+    ["Dry clean, or wash cool before making up.", "WS"],
+    ["Vacuum or brush only", "X"],
+    ["Do not wash. Dry clean.", "S"],
+    ["Sponge lightly with a barely damp cloth.", null],
+    ["Ask the supplier", null],
+    ["unwashed linen look", null],
+  ];
+  for (const [said, code] of words) expect(cleaningCode(said), said).toBe(code);
+  // The reference's own case ca-11: washed layers and one that is dry cleaned only are dry cleaned.
+  const layers = ["wash 30", "wash 40", "dry clean only"].map((c) => cleaningCode(c));
+  expect(strictest(layers.filter((c) => c !== null))).toEqual({ water: false, solvent: true });
   expect(strictest(["WS", "S"])).toEqual({ water: false, solvent: true });
   expect(codesFor("care: X", "armchair")).toContain("care-hard");
   expect(codesFor("care: X", "curtains")).not.toContain("care-hard");
