@@ -94,7 +94,7 @@ export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[])
         }))
         .filter((l) => l.groups.length > 0),
       works: works(room.scheme.findings, studio.fields.language),
-      seen: seenTables(room, studio.fields.language),
+      seen: seenTables(room, studio.fields.language, studio.fields.units),
       items: room.items.map((item) => ({
         title: `${capital(item.kind.words[studio.fields.language as "en-US"].one)}: ${item.record.title}`,
         working: item.made.working.map((w) => ({

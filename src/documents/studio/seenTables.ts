@@ -1,13 +1,21 @@
 import type { PlaceShares } from "../../scheme/zones.ts";
 import { printMoney } from "../../units/money.ts";
-import { printCloth } from "../../units/printLength.ts";
+import { NARROW, printCloth, type UnitSystem } from "../../units/printLength.ts";
 import { wordsIn } from "../../units/spelling.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { capital } from "../words/phrases.ts";
 
 const percent = (share: number | null): string =>
   share === null ? "" : `${Math.round(share * 100)} %`;
-const metres = (m: number | null): string => (m === null ? "" : `${m.toFixed(1)} m`);
+const M_PER_FT = 0.3048;
+
+/** A distance in the room, to half a foot or a decimetre: no eye is more exact. */
+function distance(m: number | null, units: UnitSystem): string {
+  if (m === null) return "";
+  if (units === "centimetres") return `${m.toFixed(1)}${NARROW}m`;
+  const halves = Math.round((2 * m) / M_PER_FT);
+  return `${Math.floor(halves / 2)}${halves % 2 === 1 ? "½" : ""}${NARROW}ft`;
+}
 
 function placeRow(what: string, p: PlaceShares) {
   return {
@@ -21,7 +29,7 @@ function placeRow(what: string, p: PlaceShares) {
 }
 
 /** What is seen of a room by height and by wall, and its patterns from the door, the seat and the hand: numbers for the studio alone. */
-export function seenTables(room: RoomData, language: string) {
+export function seenTables(room: RoomData, language: string, units: UnitSystem) {
   const say = wordsIn(language);
   return {
     places: [
@@ -34,9 +42,9 @@ export function seenTables(room: RoomData, language: string) {
         : say`Of ${percent(room.scheme.knownShare)} of what is seen the colour is known; the rest, a floor without its colour or an unpainted wall, is left out.`,
     views: room.scheme.views.map((v) => ({
       name: v.name,
-      door: metres(v.doorM),
-      seat: metres(v.seatM),
-      from: v.readsPlainFromM === null ? say`not in a room` : metres(v.readsPlainFromM),
+      door: distance(v.doorM, units),
+      seat: distance(v.seatM, units),
+      from: v.readsPlainFromM === null ? say`not in a room` : distance(v.readsPlainFromM, units),
       reads: [
         v.plainFromDoor ? say`plain from the door` : "",
         v.plainFromSeat ? say`plain from the seat` : "",
