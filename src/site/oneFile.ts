@@ -35,7 +35,10 @@ const SMALL_PX = 300;
 async function lighter(jpeg: Buffer): Promise<{ bytes: Buffer; width: number; height: number }> {
   const { width, height } = await sharp(jpeg).metadata();
   if (width <= SMALL_PX) return { bytes: jpeg, width, height };
-  const { data, info } = await sharp(jpeg)
+  // Plain pixels first: a JPEG that bears a colour profile comes out black when it is shrunk in linear light straight away.
+  const plain = await sharp(jpeg).removeAlpha().raw().toBuffer({ resolveWithObject: true });
+  const { channels } = plain.info;
+  const { data, info } = await sharp(plain.data, { raw: { width, height, channels } })
     .pipelineColourspace("scrgb")
     .resize({ width: Math.round(width * PART), kernel: "mitchell" })
     .toColourspace("srgb")
