@@ -103,7 +103,11 @@ function leftOut({ holes, seams }: RemnantInHand, p: (length: Length) => string)
 function missText({ missing, shortfall }: Miss, remnant: RemnantInHand, units: UnitSystem): string {
   // UP: what is missing must not be understated. To 1/8 inch, or to the millimetre.
   const step = units === "inches" ? Length.inches(1).dividedBy(8) : Length.mm(1);
-  const p = (length: Length) => printLength(length.upTo(step), units);
+  // A long one is said as cloth is bought.
+  const p = (length: Length) =>
+    length.isMoreThan(Length.yards(1))
+      ? clothText(length, units, "up")
+      : printLength(length.upTo(step), units);
   const each = remnant.count > 1 ? ", each length" : "";
   const { holds, of, piece, motifLower } = shortfall;
   const parts = [`It is ${p(missing)} too short${each}.`];

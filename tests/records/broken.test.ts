@@ -137,3 +137,14 @@ test("a record says where each of its keys stands", () => {
   });
   expect(curtains?.place([])).toEqual({ file: ROOM, line: 15, column: 5, keyPath: "items[1]" });
 });
+
+test("a starting file's blank is asked about at its place, and stops nothing", () => {
+  const records = read({
+    "projects/mill/project.md": MILL["projects/mill/project.md"].replace("B. Ash", "(write here)"),
+    "projects/mill/snug.md": MILL["projects/mill/snug.md"],
+  });
+  expect(records.stopped).toEqual([]);
+  expect(records.diagnostics.filter((d) => d.code === "still-blank")).toMatchObject([
+    { file: "projects/mill/project.md", line: 3, severity: "warning", keyPath: "client.name" },
+  ]);
+});

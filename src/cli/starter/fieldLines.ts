@@ -1,3 +1,5 @@
+import { BLANK } from "../../fields/blank.ts";
+
 /** The part of JSON Schema (draft 7) that the formats' schemas come out as. */
 export interface FieldSchema {
   readonly type?: string;
@@ -24,8 +26,6 @@ export interface Filling {
 
 /** Where a comment begins, so that a card can be read down its right side. */
 const COMMENT_AT = 34;
-/** What stands in for words that only she knows. */
-const BLANK = "(write here)";
 
 /**
  * YAML lines of every field of a schema, in its order: what is filled in or cannot be left out as it is to

@@ -1,3 +1,4 @@
+import type { TaxedLine } from "../../money/lines.ts";
 import {
   compareMoney,
   type Money,
@@ -12,7 +13,7 @@ import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
 import type { Markup } from "../words/marks.ts";
 import { capital, listed } from "../words/phrases.ts";
-import { type BudgetRow, itemRows, payable } from "./itemRows.ts";
+import { type BudgetRow, itemRows, payable, soFar } from "./itemRows.ts";
 import { type Stair, type StairPart, stairSvg } from "./stair.ts";
 import { mergeParts, stairPart } from "./stairParts.ts";
 
@@ -30,7 +31,8 @@ export interface Budget {
   readonly sum: string;
   readonly sentence: string;
   readonly head: string;
-  readonly picture: Markup;
+  /** Null while no price is in. */
+  readonly picture: Markup | null;
   readonly currency: string;
   readonly groups: readonly BudgetGroup[];
   readonly closing: readonly { readonly what: string; readonly sum: string }[];
@@ -89,33 +91,33 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     ...new Set(clientLines.filter((l) => l.item !== null).map((l) => l.phase ?? 1)),
   ].sort((a, b) => a - b);
   const reserve = clientLines.find((l) => l.what === "reserve");
-  const groups = phases.map((phase, at): BudgetGroup & { parts: StairPart[] } => {
-    const lines = clientLines.filter((l) => l.item !== null && (l.phase ?? 1) === phase);
-    return {
-      phase,
-      name: stepName(at, phases.length),
-      rooms: data.rooms.map((r) => ({
-        room: r.record.id,
-        sum: whole(
-          payable(
-            lines.filter((l) => l.room === r.record.id),
-            m.taxIncluded,
-            m.currency,
-          ),
+  const groups = phases.map(
+    (phase, at): BudgetGroup & { parts: StairPart[]; lines: readonly TaxedLine[] } => {
+      const lines = clientLines.filter((l) => l.item !== null && (l.phase ?? 1) === phase);
+      return {
+        phase,
+        name: stepName(at, phases.length),
+        rooms: data.rooms.map((r) => {
+          const own = lines.filter((l) => l.room === r.record.id);
+          return {
+            room: r.record.id,
+            sum: soFar(own, whole(payable(own, m.taxIncluded, m.currency))),
+          };
+        }),
+        sentence: spelled(
+          STEP_WORDS[m.phases.find((p) => p.phase === phase)?.commitment ?? 1],
+          language,
         ),
-      })),
-      sentence: spelled(
-        STEP_WORDS[m.phases.find((p) => p.phase === phase)?.commitment ?? 1],
-        language,
-      ),
-      sum: print(payable(lines, m.taxIncluded, m.currency)),
-      rows: itemRows(data, lines, print).map((r) => r.row),
-      parts: mergeParts(
-        lines.map((l) => stairPart(data, l, book)),
-        m.currency,
-      ),
-    };
-  });
+        sum: soFar(lines, print(payable(lines, m.taxIncluded, m.currency))),
+        lines,
+        rows: itemRows(data, lines, print).map((r) => r.row),
+        parts: mergeParts(
+          lines.map((l) => stairPart(data, l, book)),
+          m.currency,
+        ),
+      };
+    },
+  );
   const fees = clientLines.filter((l) => l.item === null && l.what !== "reserve");
   const feeParts = mergeParts(
     fees.map((l) => stairPart(data, l, book)),
@@ -125,10 +127,13 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     steps: [
       ...groups.map((g) => ({
         name: g.name,
-        sum: whole(
-          sumMoney(
-            g.parts.map((p) => p.sum),
-            m.currency,
+        sum: soFar(
+          g.lines,
+          whole(
+            sumMoney(
+              g.parts.map((p) => p.sum),
+              m.currency,
+            ),
           ),
         ),
         parts: g.parts,
@@ -161,23 +166,28 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
   const remaining = m.totals.remaining;
   const taxWords =
     m.taxIncluded || m.totals.tax.minor > 0n ? ", tax and making included" : ", making included";
-  const leaves =
-    remaining === null
-      ? ""
-      : remaining.minor > 0n
-        ? ` That leaves ${whole(remaining)} of the sum you set.`
-        : remaining.minor === 0n
-          ? " That is the sum you set."
-          : ` That is ${whole(subtractMoney(money(0, m.currency), remaining))} more than the sum you set.`;
-  const roomNames = data.rooms.map((r) => r.record.fields.room.toLowerCase());
   const open = [...new Set(clientLines.filter((l) => l.open).map((l) => l.label))];
+  const unpriced = open.length > 0 && m.totals.total.minor === 0n;
+  const leaves =
+    open.length > 0
+      ? unpriced
+        ? " No price is in yet."
+        : " Not every price is in yet, so this is not the whole of it."
+      : remaining === null
+        ? ""
+        : remaining.minor > 0n
+          ? ` That leaves ${whole(remaining)} of the sum you set.`
+          : remaining.minor === 0n
+            ? " That is the sum you set."
+            : ` That is ${whole(subtractMoney(money(0, m.currency), remaining))} more than the sum you set.`;
+  const roomNames = data.rooms.map((r) => r.record.fields.room.toLowerCase());
   return {
-    sum: whole(m.totals.total),
+    sum: unpriced ? "Price to come" : whole(m.totals.total),
     sentence: `for ${data.rooms.length === 1 ? `the ${roomNames[0]}` : `the ${listed(roomNames)}`}${taxWords}.${leaves}`,
     head: `${capital(["nothing", "one step", "two steps", "three steps", "four steps", "five steps"][stair.steps.length] ?? `${stair.steps.length} steps`)}, one after another`,
-    picture: stairSvg(stair, prefix),
+    picture: unpriced ? null : stairSvg(stair, prefix),
     currency: symbol,
-    groups: groups.map(({ parts: _, ...g }) => g),
+    groups: groups.map(({ parts: _, lines: __, ...g }) => g),
     closing: [
       ...fees.map((l) => ({
         what: l.label,
@@ -192,7 +202,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
           ]
         : []),
     ],
-    total: print(m.totals.total),
+    total: soFar(clientLines, print(m.totals.total)),
     open,
     instalments: m.instalments.map((i) => ({
       name: capital(i.name),

@@ -26,6 +26,12 @@ export function payable(lines: readonly TaxedLine[], included: boolean, currency
   );
 }
 
+/** A sum as a client reads it: with a star where a price of its lines is still to come, and no figure at all where every price is. */
+export function soFar(lines: readonly TaxedLine[], sum: string): string {
+  if (lines.length > 0 && lines.every((l) => l.open)) return "to come *";
+  return lines.some((l) => l.open) ? `${sum} *` : sum;
+}
+
 /** A row of the budget with the lines that it sums. */
 export interface ItemRow {
   readonly row: BudgetRow;
@@ -79,9 +85,7 @@ export function itemRows(
             .filter((w) => w !== "")
             .join("; "),
         ),
-        sum: own.some((l) => l.open)
-          ? `${print(payable(own, data.money.taxIncluded, data.money.currency))} *`
-          : print(payable(own, data.money.taxIncluded, data.money.currency)),
+        sum: soFar(own, print(payable(own, data.money.taxIncluded, data.money.currency))),
       },
     };
   });

@@ -1,8 +1,9 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { BLANK } from "../../fields/blank.ts";
 import type { Node, Path } from "../frontMatter/node.ts";
 import { type Card, complain } from "./card.ts";
 
-/** What is wrong with a tree whatever its schema: a key twice, a key or an entry with nothing behind it. */
+/** What is wrong with a tree whatever its schema: a key twice, a key or an entry with nothing behind it, a starting file's blank. */
 export function treeFaults(card: Card, node: Node = card.root, path: Path = []): Diagnostic[] {
   if (node.kind === "list") {
     return node.entries.flatMap((entry, at) =>
@@ -17,6 +18,15 @@ export function treeFaults(card: Card, node: Node = card.root, path: Path = []):
         : treeFaults(card, entry, [...path, at]),
     );
   }
+  if (node.kind === "text" && node.text.trim() === BLANK)
+    return [
+      complain(card, path, {
+        code: "still-blank",
+        message: `“${BLANK}” still stands here, and is printed so.`,
+        severity: "warning",
+        hint: "Write what belongs here.",
+      }),
+    ];
   if (node.kind !== "map") return [];
   const seen = new Map<string, { typed: string; line: number }>();
   return node.entries.flatMap((entry) => {
