@@ -1,6 +1,7 @@
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ProjectRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
+import { printLike } from "../units/printLike.ts";
 
 /** Flaws that do not lie on the length or the width that came, each said at its line. */
 export function flawFaults(
@@ -10,7 +11,7 @@ export function flawFaults(
   width: Length | null,
 ): Diagnostic[] {
   const receipt = project.fields.receipts?.[index];
-  const say = (length: Length) => length.typed ?? `${length.toMm()} mm`;
+  const say = (length: Length) => length.typed ?? printLike(length);
   return (receipt?.flaws ?? []).flatMap((flaw, at) => {
     const place = (key: string) => project.place(["receipts", index, "flaws", at, key]);
     const found: Diagnostic[] = [];

@@ -3,6 +3,7 @@ import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothFacts } from "../items/itemKind.ts";
 import type { ProjectRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
+import { printLike } from "../units/printLike.ts";
 import { mod, type PlannedCloth } from "./cutPieces.ts";
 import { grainsDown, grainsNearest, grainsUp } from "./grains.ts";
 
@@ -58,7 +59,7 @@ export function factsOnArrival(
 ): { readonly facts: ClothFacts; readonly diagnostics: readonly Diagnostic[] } {
   const found: Diagnostic[] = [];
   const at = (key: string) => project.place(["receipts", lot.receipts[0]?.index ?? 0, key]);
-  const say = (length: Length) => length.typed ?? `${length.toMm()} mm`;
+  const say = (length: Length) => length.typed ?? printLike(length);
   if (lot.width && facts.usableWidth && lot.width.isLessThan(facts.usableWidth)) {
     found.push(
       diagnostic(

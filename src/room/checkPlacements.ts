@@ -1,6 +1,7 @@
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ItemRecord, ObjectRecord, RoomRecord } from "../records/records.ts";
-import type { Length } from "../units/length.ts";
+import { Length } from "../units/length.ts";
+import { printLike } from "../units/printLike.ts";
 import { commonFields } from "./commonFields.ts";
 import type { Cover } from "./covers.ts";
 import { faceKey, faceRect } from "./faceRects.ts";
@@ -49,7 +50,7 @@ function beyond(item: ItemRecord, placed: PlacedRoom): Diagnostic[] {
         diagnostic(
           place,
           "item-beyond-wall",
-          `${item.title} reaches ${over.toFixed(0)} mm beyond the end of the ${wall.name} wall.`,
+          `${item.title} reaches ${printLike(Length.mm(over.toFixed(1)), wall.length, placed.height)} beyond the end of the ${wall.name} wall.`,
           {
             hint:
               placement.how === "window"
@@ -66,7 +67,7 @@ function beyond(item: ItemRecord, placed: PlacedRoom): Diagnostic[] {
         diagnostic(
           place,
           "item-above-ceiling",
-          `${item.title} reaches ${above.toFixed(0)} mm above the ceiling.`,
+          `${item.title} reaches ${printLike(Length.mm(above.toFixed(1)), placed.height)} above the ceiling.`,
           {
             hint: "Check its height from the floor, its drop or size, and the room's height.",
           },

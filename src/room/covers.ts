@@ -1,6 +1,7 @@
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ItemRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
+import { printLike } from "../units/printLike.ts";
 import { commonFields } from "./commonFields.ts";
 import { clipFace, type FaceRect, facesOf } from "./faces.ts";
 import type { Wall } from "./walls.ts";
@@ -96,7 +97,7 @@ export function checkOn(item: ItemRecord, walls: readonly Wall[]): Diagnostic[] 
     diagnostic(
       item.place(["on"]),
       "part-beyond-wall",
-      `This part reaches ${right.minus(wall.length).toMm()} mm beyond the right end of the ${wall.name} wall.`,
+      `This part reaches ${printLike(right.minus(wall.length), wall.length, on.width)} beyond the right end of the ${wall.name} wall.`,
       {
         hint: "Check from-left (from the wall's left end, seen from inside) and width.",
       },

@@ -1,11 +1,12 @@
 import { type Diagnostic, diagnostic, type Place } from "../diagnostics/diagnostic.ts";
 import type { RoomRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
+import { printLike } from "../units/printLike.ts";
 import type { Breast, Opening } from "./walls.ts";
 
 type WallFields = NonNullable<RoomRecord["fields"]["walls"]>[number];
 
-const say = (length: Length) => length.typed ?? `${length.toMm()} mm`;
+const say = (length: Length) => length.typed ?? printLike(length);
 
 /**
  * The windows, doors and breast of one wall. One that reaches beyond its wall or the ceiling, and two that overlap, are errors at
@@ -67,7 +68,7 @@ function within(
       diagnostic(
         opening.place,
         "opening-beyond-wall",
-        `${nameOf(opening)} reaches ${right.minus(length).toMm()} mm beyond the right end of the ${wall} wall.`,
+        `${nameOf(opening)} reaches ${printLike(right.minus(length), length, opening.width)} beyond the right end of the ${wall} wall.`,
         {
           expected: `at most ${say(length)} for from-left and width together`,
           hint: "Check from-left (from the wall's left end, seen from inside) and the size (width first).",
@@ -81,7 +82,7 @@ function within(
       diagnostic(
         opening.place,
         "opening-above-ceiling",
-        `${nameOf(opening)} reaches ${head.minus(ceiling).toMm()} mm above the ceiling.`,
+        `${nameOf(opening)} reaches ${printLike(head.minus(ceiling), ceiling)} above the ceiling.`,
         {
           expected: `at most ${say(ceiling)} for the sill and the opening's height together`,
           hint: "Check the sill, the size (width first) and the room's height.",
@@ -129,7 +130,7 @@ function breastOf(
       diagnostic(
         place,
         "breast-beyond-wall",
-        `The chimney breast reaches ${right.minus(length).toMm()} mm beyond the right end of the ${wall.wall} wall.`,
+        `The chimney breast reaches ${printLike(right.minus(length), length, breast.width)} beyond the right end of the ${wall.wall} wall.`,
         {
           expected: `at most ${say(length)} for from-left and width together`,
           hint: "Check its from-left and width. Until then it is left out.",

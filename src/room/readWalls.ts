@@ -2,6 +2,7 @@ import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import { COMPASS } from "../fields/placementField.ts";
 import type { RoomRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
+import { printLike } from "../units/printLike.ts";
 import { openingsOf } from "./readOpenings.ts";
 import { type Compass, DIRECTION, sideByName, turnRight, type Wall } from "./walls.ts";
 
@@ -82,7 +83,7 @@ function rectangle(room: RoomRecord, given: readonly WallFields[], found: Diagno
         diagnostic(
           room.place(["walls", index, "length"]),
           "wall-differs-from-floor",
-          `The ${side} wall is ${said.length.typed ?? `${said.length.toMm()} mm`} here, but ${own.typed ?? `${own.toMm()} mm`} by the floor.`,
+          `The ${side} wall is ${said.length.typed ?? printLike(said.length, own)} here, but ${own.typed ?? printLike(own, said.length)} by the floor.`,
           {
             severity: "warning",
             actual: said.length.typed,
@@ -159,7 +160,7 @@ function floorOf(room: RoomRecord, walls: readonly Wall[], found: Diagnostic[]):
       diagnostic(
         room.place(["walls"]),
         "walls-do-not-close",
-        `The walls do not close: those to the ${gap.name} differ by ${by.toMm()} mm.`,
+        `The walls do not close: those to the ${gap.name} differ by ${printLike(by, gap.a, gap.b)}.`,
         {
           severity: "warning",
           hint: "Measure both again. Until then the longer one counts for the floor.",

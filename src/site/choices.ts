@@ -6,8 +6,9 @@ import { isOpen } from "../records/itemOptions.ts";
 import type { FurnishedRoom } from "../room/furnishRoom.ts";
 import { schemeChanges } from "../scheme/changes.ts";
 
+/** The same fault at the same place, whatever sums it names: with another option the total is another. */
 const same = (a: Diagnostic, b: Diagnostic): boolean =>
-  a.code === b.code && a.file === b.file && a.line === b.line && a.message === b.message;
+  a.code === b.code && a.file === b.file && a.line === b.line && a.keyPath === b.keyPath;
 
 /**
  * The items that the client has still to choose about, each option worked out whole: its price, and what it changes in the room. An

@@ -76,13 +76,13 @@ test.each([
     "beyond its wall",
     `  - object: stove\n    at: { wall: north, from-left: 4.5 m }`,
     "item-beyond-wall",
-    "300 mm",
+    "30\u202fcm",
   ],
   [
     "above the ceiling",
     `  - object: picture\n    at: { wall: north, from-left: 1 m, height: 2 m }`,
     "item-above-ceiling",
-    "300 mm",
+    "30\u202fcm",
   ],
   [
     "outside the room",
@@ -94,7 +94,7 @@ test.each([
     "a pole wider than its wall",
     `  - curtains: Bay\n    at: bay\n    cloth: fern\n    pole: 3.5 m\n    drop: 2 m\n    heading: pencil-pleat`,
     "item-beyond-wall",
-    "150 mm",
+    "15\u202fcm",
   ],
 ])("%s is an error at the item's place", (_, items, code, words) => {
   const found = room(items).diagnostics.filter((d) => d.severity === "error");

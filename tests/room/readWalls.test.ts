@@ -51,7 +51,7 @@ walls:
   - { wall: south, length: 4.9 m }
   - { wall: west, length: 4 m }`);
   expect(room.diagnostics[0]).toMatchObject({ code: "walls-do-not-close", severity: "warning" });
-  expect(room.diagnostics[0]?.message).toContain("100 mm");
+  expect(room.diagnostics[0]?.message).toContain("10\u202fcm");
   expect(room.plan.floor?.length.toMm()).toBe(5000);
 });
 

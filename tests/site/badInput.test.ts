@@ -142,3 +142,22 @@ test("mixed currencies, each at its line", async () => {
     }),
   ).toEqual(["linen.md:6 currency-other", "project.md:6 currency-other"]);
 });
+
+test("a fault of the project's money is said once, however many ways an item has", async () => {
+  const found = await errors({
+    project:
+      "instalments:\n  - { deposit: 60%, due: approval }\n  - { balance: 50%, due: fitting }",
+    items: `  - cushion: Stool\n    size: 40 cm x 40 cm\n    edge: knife\n    maker: bench\n    options:\n      - { option: In linen, cloth: linen }\n      - { option: Larger, cloth: linen, size: 60 cm x 60 cm }\n`,
+  });
+  expect(found.filter((one) => one.includes("instalments"))).toEqual([
+    "project.md:8 instalments-too-much",
+  ]);
+});
+
+test("a key that cannot stand where nothing else could has a hint that ends", async () => {
+  const computed = await computedFolder(
+    files({ items: `${CHAIR}{ wall: north, from-left: 1 m, height: 10 cm, was: 2 m }\n` }),
+  );
+  const said = computed.diagnostics.filter((d) => d.code === "key-unknown");
+  expect(said.map((d) => d.hint)).toEqual(["Take it out."]);
+});

@@ -142,7 +142,7 @@ function unknownKey(card: Card, path: Path, parent: z.ZodType | null): Diagnosti
   const taken = near !== null && !free.includes(near);
   const hint =
     near === null
-      ? `Take the line out, or write one of these: ${free.join(", ")}.`
+      ? `Take ${owner?.inline ? "it" : "the line"} out${free.length > 0 ? `, or write one of these: ${free.join(", ")}` : ""}.`
       : taken
         ? `“${near}” stands here already; take one of the two out.`
         : `Did you mean ${near}?`;
