@@ -52,3 +52,8 @@ export function boughtPieces(
     by,
   };
 }
+
+/** What only the thing itself can tell the amount of: it is named, never counted. */
+export function asNeeded(what: string): MaterialNeed {
+  return { what, cloth: null, amount: new Fraction(1), unit: "piece", text: what, by: "maker" };
+}

@@ -2,7 +2,7 @@ import Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { boughtLength } from "../boughtLength.ts";
+import { asNeeded, boughtLength } from "../boughtLength.ts";
 import { centredPlace, hasMotif } from "../centredMotif.ts";
 import { handbookRows } from "../handbookRows.ts";
 import type {
@@ -395,10 +395,6 @@ export function makePanelledWall(
     cloths,
     openings,
   };
-}
-
-function asNeeded(what: string): MaterialNeed {
-  return { what, cloth: null, amount: new Fraction(1), unit: "piece", text: what, by: "maker" };
 }
 
 /** Windows and doors within the panelled wall, from its upper left corner. */

@@ -24,6 +24,17 @@ export interface PieceEntry {
   readonly sizeKey: string;
 }
 
+/** What every kind of cover writes of its cloth, its welt and its buttons. */
+export interface CoverFields {
+  readonly cloth: string;
+  readonly count?: number | undefined;
+  readonly railroad?: boolean | undefined;
+  readonly welt?: string | undefined;
+  readonly "welt-length"?: Length | undefined;
+  readonly "welt-cut"?: "bias" | "straight" | undefined;
+  readonly buttons?: number | undefined;
+}
+
 /** What has to be covered, whatever kind of thing it is. */
 export interface CoverJob {
   readonly title: string;
@@ -42,4 +53,19 @@ export interface CoverJob {
   readonly weltCut: "bias" | "straight";
   /** Covered buttons on one. */
   readonly buttons: number;
+}
+
+/** The part of a job that every kind writes in the same fields: one of it, run along the cloth, on the bias where nothing is said. */
+export function writtenJob(
+  fields: CoverFields,
+): Pick<CoverJob, "cloth" | "count" | "railroad" | "welt" | "weltLength" | "weltCut" | "buttons"> {
+  return {
+    cloth: fields.cloth,
+    count: fields.count ?? 1,
+    railroad: fields.railroad === true,
+    welt: fields.welt ?? null,
+    weltLength: fields["welt-length"] ?? null,
+    weltCut: fields["welt-cut"] ?? "bias",
+    buttons: fields.buttons ?? 0,
+  };
 }

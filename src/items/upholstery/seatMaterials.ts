@@ -1,6 +1,7 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize, type UnitSystem } from "../../units/printLength.ts";
+import { asNeeded } from "../boughtLength.ts";
 import type { MaterialNeed } from "../itemKind.ts";
 import type { CoverPiece } from "./coverPiece.ts";
 
@@ -20,11 +21,6 @@ export function sized(
     text: `${count > 1 ? `${count} × ` : ""}${what} ${printSize(sizes, units)}`,
     by,
   };
-}
-
-/** A thing that only the frame can tell the amount of: it is named, never counted. */
-export function asNeeded(what: string): MaterialNeed {
-  return { what, cloth: null, amount: new Fraction(1), unit: "piece", text: what, by: "maker" };
 }
 
 const finishedOf = (pieces: readonly CoverPiece[], name: string) =>

@@ -1,11 +1,13 @@
 import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
 import type { Length } from "../../../units/length.ts";
 import type { ItemContext } from "../../itemKind.ts";
+import { asSeat } from "../asSeat.ts";
 import { FIXED_RANGES, LOOSE_CHAIR_RANGES } from "../estimate.ts";
+import { writtenJob } from "../job.ts";
 import { makeCover } from "../makeCover.ts";
 import { listedEntries } from "../schemaParts.ts";
 import type { SeatMade } from "../seatMade.ts";
-import { seatMaterials, seatQuestions } from "../seatMaterials.ts";
+import { seatQuestions } from "../seatMaterials.ts";
 import type { ArmchairFields } from "./schema.ts";
 
 export type ArmchairMade = SeatMade;
@@ -33,17 +35,11 @@ export function makeArmchair(fields: ArmchairFields, context: ItemContext): Armc
   }
   const made = makeCover(
     {
+      ...writtenJob(fields),
       title: fields.armchair,
       thing: "chair",
-      cloth: fields.cloth,
-      count: fields.count ?? 1,
       entries,
-      railroad: fields.railroad === true,
       loose,
-      welt: fields.welt ?? null,
-      weltLength: fields["welt-length"] ?? null,
-      weltCut: fields["welt-cut"] ?? "bias",
-      buttons: fields.buttons ?? 0,
     },
     fields.type
       ? {
@@ -54,34 +50,18 @@ export function makeArmchair(fields: ArmchairFields, context: ItemContext): Armc
       : null,
     context,
   );
-  const size = fields.size as [Length, Length, Length];
-  const measured = entries.length > 0;
-  return {
-    ...made,
-    materials: [
-      ...made.materials,
-      ...(measured && !loose
-        ? seatMaterials(
-            made.pieces,
-            [size[0], size[1]],
-            made.count,
-            context.length("seam").times(2),
-            context.units,
-          )
-        : []),
-    ],
-    questions: [
-      ...made.questions,
-      ...seatQuestions(made.pieces),
-      ...(fields["seat-height"] === undefined
-        ? ["The seat's height is not measured; it is drawn at the usual height."]
-        : []),
-    ],
-    diagnostics: [...diagnostics, ...made.diagnostics],
-    size,
-    seats: 1,
-    arms: true,
-    padBack: true,
-    seatHeight: fields["seat-height"] ?? context.length("seat-height"),
-  };
+  return asSeat(
+    made,
+    {
+      size: fields.size as [Length, Length, Length],
+      seatHeight: fields["seat-height"],
+      materials: entries.length > 0 && !loose,
+      questions: seatQuestions(made.pieces),
+      diagnostics,
+      seats: 1,
+      arms: true,
+      padBack: true,
+    },
+    context,
+  );
 }

@@ -1,11 +1,12 @@
 import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
 import type { Length } from "../../../units/length.ts";
 import type { ItemContext } from "../../itemKind.ts";
+import { asSeat } from "../asSeat.ts";
 import { FIXED_RANGES } from "../estimate.ts";
+import { writtenJob } from "../job.ts";
 import { makeCover } from "../makeCover.ts";
 import { listedEntries } from "../schemaParts.ts";
 import type { SeatMade } from "../seatMade.ts";
-import { seatMaterials } from "../seatMaterials.ts";
 import type { DiningChairFields } from "./schema.ts";
 
 export type DiningChairMade = SeatMade;
@@ -35,17 +36,11 @@ export function makeDiningChair(fields: DiningChairFields, context: ItemContext)
   const both = fields.type === "seat-and-back";
   const made = makeCover(
     {
+      ...writtenJob(fields),
       title,
       thing: "dining chair",
-      cloth: fields.cloth,
-      count: fields.count ?? 1,
       entries,
-      railroad: fields.railroad === true,
       loose: false,
-      welt: fields.welt ?? null,
-      weltLength: fields["welt-length"] ?? null,
-      weltCut: fields["welt-cut"] ?? "bias",
-      buttons: fields.buttons ?? 0,
     },
     fields.type
       ? {
@@ -56,36 +51,24 @@ export function makeDiningChair(fields: DiningChairFields, context: ItemContext)
       : null,
     context,
   );
-  const size = fields.size as [Length, Length, Length];
   const back = made.pieces.some((p) => p.piece === "inside-back");
-  return {
-    ...made,
-    materials: [
-      ...made.materials,
-      ...(measured
-        ? seatMaterials(
-            made.pieces,
-            [size[0], size[1]],
-            made.count,
-            context.length("seam").times(2),
-            context.units,
-          )
-        : []),
-    ],
-    questions: [
-      ...made.questions,
-      ...(back && !made.pieces.some((p) => p.piece === "outside-back")
-        ? ["The back is covered inside and no outside back is listed: in which cloth is it closed?"]
-        : []),
-      ...(fields["seat-height"] === undefined
-        ? ["The seat's height is not measured; it is drawn at the usual height."]
-        : []),
-    ],
-    diagnostics: [...diagnostics, ...made.diagnostics],
-    size,
-    seats: 1,
-    arms: fields.arms === true,
-    padBack: back || (!measured && both),
-    seatHeight: fields["seat-height"] ?? context.length("seat-height"),
-  };
+  return asSeat(
+    made,
+    {
+      size: fields.size as [Length, Length, Length],
+      seatHeight: fields["seat-height"],
+      materials: measured,
+      questions:
+        back && !made.pieces.some((p) => p.piece === "outside-back")
+          ? [
+              "The back is covered inside and no outside back is listed: in which cloth is it closed?",
+            ]
+          : [],
+      diagnostics,
+      seats: 1,
+      arms: fields.arms === true,
+      padBack: back || (!measured && both),
+    },
+    context,
+  );
 }

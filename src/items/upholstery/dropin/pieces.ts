@@ -1,10 +1,11 @@
 import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
 import { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
+import { asNeeded } from "../../boughtLength.ts";
 import { hasMotif } from "../../centredMotif.ts";
 import type { ItemContext } from "../../itemKind.ts";
 import { type CoverMade, makeCover } from "../makeCover.ts";
-import { asNeeded, sized } from "../seatMaterials.ts";
+import { sized } from "../seatMaterials.ts";
 import type { DropInFields } from "./schema.ts";
 
 export interface DropInMade extends CoverMade {

@@ -1,11 +1,13 @@
 import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
 import { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
+import { asNeeded } from "../../boughtLength.ts";
 import type { ItemContext } from "../../itemKind.ts";
 import { joinQuestion, withJoins } from "../derived.ts";
 import { FIXED_RANGES } from "../estimate.ts";
+import { writtenJob } from "../job.ts";
 import { type CoverMade, makeCover } from "../makeCover.ts";
-import { asNeeded, sized } from "../seatMaterials.ts";
+import { sized } from "../seatMaterials.ts";
 import { headboardEntries, weltRun } from "./entries.ts";
 import type { HeadboardFields } from "./schema.ts";
 
@@ -91,21 +93,16 @@ export function makeHeadboard(fields: HeadboardFields, context: ItemContext): He
         );
   const made = makeCover(
     {
+      ...writtenJob(fields),
       title: fields.headboard,
       thing: "headboard",
-      cloth: fields.cloth,
-      count: fields.count ?? 1,
       entries: derived.entries,
-      railroad: fields.railroad === true,
       loose: false,
-      welt: fields.welt ?? null,
       weltLength:
         fields["welt-length"] ??
         (fields.welt && !rough && !faulty
           ? weltRun(fields).plus(context.length("welt-lap"))
           : null),
-      weltCut: fields["welt-cut"] ?? "bias",
-      buttons: fields.buttons ?? 0,
     },
     rough
       ? { range: FIXED_RANGES.headboard, what: "a headboard about 60 in wide", short: "headboard" }

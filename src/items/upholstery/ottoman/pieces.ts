@@ -1,12 +1,14 @@
 import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
 import type { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
+import { asNeeded } from "../../boughtLength.ts";
 import type { ItemContext } from "../../itemKind.ts";
 import { joinQuestion, withJoins } from "../derived.ts";
 import { FIXED_RANGES } from "../estimate.ts";
+import { writtenJob } from "../job.ts";
 import { type CoverMade, makeCover } from "../makeCover.ts";
 import { listedEntries } from "../schemaParts.ts";
-import { asNeeded, sized } from "../seatMaterials.ts";
+import { sized } from "../seatMaterials.ts";
 import { ottomanEntries, sideHeight, topEdge } from "./entries.ts";
 import type { OttomanFields } from "./schema.ts";
 
@@ -72,17 +74,12 @@ export function makeOttoman(fields: OttomanFields, context: ItemContext): Ottoma
   const lap = fields.welt && !rough ? context.length("welt-lap") : null;
   const made = makeCover(
     {
+      ...writtenJob(fields),
       title: fields.ottoman,
       thing: "ottoman",
-      cloth: fields.cloth,
-      count: fields.count ?? 1,
       entries: derived.entries,
-      railroad: fields.railroad === true,
       loose: false,
-      welt: fields.welt ?? null,
       weltLength: fields["welt-length"] ?? (lap ? topEdge(fields).plus(lap) : null),
-      weltCut: fields["welt-cut"] ?? "bias",
-      buttons: fields.buttons ?? 0,
     },
     rough ? { range: FIXED_RANGES.ottoman, what: "an ottoman", short: "ottoman" } : null,
     context,

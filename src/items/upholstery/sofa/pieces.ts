@@ -1,11 +1,13 @@
 import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
 import type { Length } from "../../../units/length.ts";
 import type { ItemContext } from "../../itemKind.ts";
+import { asSeat } from "../asSeat.ts";
 import { FIXED_RANGES, looseSofaRange } from "../estimate.ts";
+import { writtenJob } from "../job.ts";
 import { makeCover } from "../makeCover.ts";
 import { listedEntries } from "../schemaParts.ts";
 import type { SeatMade } from "../seatMade.ts";
-import { seatMaterials, seatQuestions } from "../seatMaterials.ts";
+import { seatQuestions } from "../seatMaterials.ts";
 import type { SofaFields } from "./schema.ts";
 
 export type SofaMade = SeatMade;
@@ -36,17 +38,11 @@ export function makeSofa(fields: SofaFields, context: ItemContext): SofaMade {
   const type = fields.type;
   const made = makeCover(
     {
+      ...writtenJob(fields),
       title: fields.sofa,
       thing: "sofa",
-      cloth: fields.cloth,
-      count: fields.count ?? 1,
       entries,
-      railroad: fields.railroad === true,
       loose,
-      welt: fields.welt ?? null,
-      weltLength: fields["welt-length"] ?? null,
-      weltCut: fields["welt-cut"] ?? "bias",
-      buttons: fields.buttons ?? 0,
     },
     type
       ? {
@@ -57,34 +53,19 @@ export function makeSofa(fields: SofaFields, context: ItemContext): SofaMade {
       : null,
     context,
   );
-  const size = fields.size as [Length, Length, Length];
   const tops = (fields.pieces ?? []).find((p) => p.piece === "cushion-top");
-  return {
-    ...made,
-    materials: [
-      ...made.materials,
-      ...(measured && !loose
-        ? seatMaterials(
-            made.pieces,
-            [size[0], size[1]],
-            made.count,
-            context.length("seam").times(2),
-            context.units,
-          )
-        : []),
-    ],
-    questions: [
-      ...made.questions,
-      ...seatQuestions(made.pieces),
-      ...(fields["seat-height"] === undefined
-        ? ["The seat's height is not measured; it is drawn at the usual height."]
-        : []),
-    ],
-    diagnostics: [...diagnostics, ...made.diagnostics],
-    size,
-    seats: fields.seats ?? (tops ? (tops.count ?? 1) : type === "loveseat" ? 2 : 3),
-    arms: true,
-    padBack: true,
-    seatHeight: fields["seat-height"] ?? context.length("seat-height"),
-  };
+  return asSeat(
+    made,
+    {
+      size: fields.size as [Length, Length, Length],
+      seatHeight: fields["seat-height"],
+      materials: measured && !loose,
+      questions: seatQuestions(made.pieces),
+      diagnostics,
+      seats: fields.seats ?? (tops ? (tops.count ?? 1) : type === "loveseat" ? 2 : 3),
+      arms: true,
+      padBack: true,
+    },
+    context,
+  );
 }
