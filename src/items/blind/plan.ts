@@ -3,10 +3,13 @@ import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { centredPlace } from "../centredMotif.ts";
+import { clothWidth, narrowerThanJoins } from "../clothWidth.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import { planStrips, type Strips } from "../joinStrips.ts";
 import type { Notes } from "../notes.ts";
-import { type HandbookCut, handbookCut, selvedgeMatch } from "../selvedgeMatch.ts";
+import type { HandbookCut } from "../selvedgeMatch.ts";
+import { sideStripsWorking } from "../sideStrips.ts";
+import { widthsByHandbook } from "../widthsByHandbook.ts";
 import { type BlindLayer, layerOf } from "./layers.ts";
 import { type BlindSize, measureBlind } from "./measure.ts";
 import type { BlindFields } from "./schema.ts";
@@ -48,22 +51,14 @@ export function planBlind(
   const count = fields.count ?? 1;
   const cloth = context.cloth(fields.cloth);
   const size = measureBlind(fields, context, notes);
-  if (cloth !== null && cloth.usableWidth === null) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["cloth"]),
-        "cloth-without-width",
-        `${cloth.name} has no width, so it cannot be said whether this blind needs a join.`,
-        {
-          actual: cloth.id,
-          expected: "a usable width",
-          hint: `Write width: in the card of ${cloth.id}, for example 54" or 137 cm.`,
-        },
-      ),
-    );
-  }
-  if (cloth?.usableWidth == null || size === null) return null;
-  const usableWidth = cloth.usableWidth;
+  const usableWidth = clothWidth(
+    cloth,
+    "cloth",
+    "it cannot be said whether this blind needs a join",
+    context,
+    notes,
+  );
+  if (cloth === null || usableWidth === null || size === null) return null;
   const [sideTurn, top, bottom, join] = [
     context.length("side-turn"),
     context.length("top"),
@@ -71,17 +66,7 @@ export function planBlind(
     context.length("join"),
   ];
   if (!usableWidth.isMoreThan(join.times(2))) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["cloth"]),
-        "cloth-narrower-than-joins",
-        `${cloth.name} is ${p(usableWidth)} wide, which two join turnings of ${p(join)} use up.`,
-        {
-          actual: p(usableWidth),
-          hint: "Look at the width on its card, or at the allowance join.",
-        },
-      ),
-    );
+    narrowerThanJoins(cloth, usableWidth, join, context, notes);
     return null;
   }
   const cutWidth = size.width.plus(sideTurn.times(2));
@@ -103,14 +88,8 @@ export function planBlind(
     },
   );
   const strips = planStrips(cutWidth, usableWidth, join);
+  notes.working.push(...sideStripsWorking(strips, cutWidth, usableWidth, join, units));
   if (strips.strip) {
-    const inner = strips.wholes === 1 ? p(usableWidth) : `${strips.wholes} × ${p(usableWidth)}`;
-    notes.working.push({
-      what: "Side strips",
-      sum: `(${p(cutWidth)} − ${inner} + ${strips.wholes * 2} × ${p(join)} seams) ÷ 2 + ${p(join)} seam`,
-      result: `2 of ${p(strips.strip)}, beside ${strips.wholes === 1 ? "one whole width" : `${strips.wholes} whole widths`}`,
-      rounded: null,
-    });
     const shows = strips.strip.minus(join).minus(sideTurn);
     if (shows.isLessThan(join.times(2))) {
       notes.questions.push(
@@ -118,27 +97,17 @@ export function planBlind(
       );
     }
   }
-  const repeatUp = cloth.repeat && cloth.repeat.match !== "free" ? cloth.repeat.up : null;
-  const match = selvedgeMatch(cloth);
-  const shifts = match.shifts && strips.joins > 0;
-  if (strips.joins > 0 && match.question) notes.questions.push(match.question);
-  const cuts = strips.widths * count;
-  const handbook = handbookCut(plainCut, cuts, repeatUp, shifts);
-  if (repeatUp && handbook.repeats !== null) {
-    notes.working.push({
-      what: "Cut length, with its repeat",
-      sum: `${p(plainCut)} ÷ ${p(repeatUp)} repeat = ${plainCut.over(repeatUp).valueOf().toFixed(2)}; ${handbook.repeats} × ${p(repeatUp)}`,
-      result: p(handbook.cutLength),
-      rounded: "up to whole repeats",
-    });
-  }
-  const drops = shifts && repeatUp ? Math.floor(cuts / 2) : 0;
-  notes.working.push({
-    what: "By the handbook",
-    sum: `${cuts} × ${p(handbook.cutLength)}${drops > 0 && repeatUp ? ` + ${drops} × ${p(repeatUp.dividedBy(2))} for the half-drop` : ""}`,
-    result: p(handbook.total),
-    rounded: null,
-  });
+  const { handbook, shifts, repeatUp } = widthsByHandbook(
+    {
+      plain: plainCut,
+      called: "Cut length",
+      cuts: strips.widths * count,
+      joined: strips.joins > 0,
+    },
+    cloth,
+    units,
+    notes,
+  );
 
   const headrail = context.length("headrail");
   if (!size.drop.isMoreThan(headrail)) {

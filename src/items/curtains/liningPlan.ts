@@ -1,7 +1,7 @@
 import type Fraction from "fraction.js";
-import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { clothWidth } from "../clothWidth.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import type { Notes } from "../notes.ts";
 import { leastWidths, widthsText } from "./widths.ts";
@@ -40,22 +40,8 @@ export interface LayerInput {
 export function planLayer(input: LayerInput, context: ItemContext, notes: Notes): LayerPlan | null {
   const { layer, cloth, panelFlat, drop, join } = input;
   const p = (length: Length) => printLength(length, context.units);
-  const usableWidth = cloth.usableWidth;
-  if (usableWidth === null) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place([layer]),
-        "cloth-without-width",
-        `${cloth.name} has no width, so its widths cannot be counted.`,
-        {
-          actual: cloth.id,
-          expected: "a usable width",
-          hint: `Write width: in the card of ${cloth.id}.`,
-        },
-      ),
-    );
-    return null;
-  }
+  const usableWidth = clothWidth(cloth, layer, "its widths cannot be counted", context, notes);
+  if (usableWidth === null) return null;
   const within = layer !== "interlining";
   const hemmed = layer === "lining";
   // Only what is used is asked for, since a default that was used is listed.

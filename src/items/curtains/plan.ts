@@ -3,6 +3,7 @@ import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { centredAcross, centredPlace, hasMotif, wholeRepeats } from "../centredMotif.ts";
+import { clothWidth, narrowerThanJoins } from "../clothWidth.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import type { Notes } from "../notes.ts";
 import { type HandbookCut, handbookCut, selvedgeMatch } from "../selvedgeMatch.ts";
@@ -55,22 +56,14 @@ export function planCurtains(
   const count = fields.count ?? 1;
   const cloth = context.cloth(fields.cloth);
   const hung = measureCurtains(fields, context, notes);
-  if (cloth !== null && cloth.usableWidth === null) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["cloth"]),
-        "cloth-without-width",
-        `${cloth.name} has no width, so the widths of these curtains cannot be counted.`,
-        {
-          actual: cloth.id,
-          expected: "a usable width",
-          hint: `Write width: in the card of ${cloth.id}, for example 54" or 137 cm.`,
-        },
-      ),
-    );
-  }
-  if (cloth?.usableWidth == null || hung === null) return null;
-  const usableWidth = cloth.usableWidth;
+  const usableWidth = clothWidth(
+    cloth,
+    "cloth",
+    "the widths of these curtains cannot be counted",
+    context,
+    notes,
+  );
+  if (cloth === null || usableWidth === null || hung === null) return null;
   const coverage = coverageOf(fields, hung.pole, context, notes);
   const cut = plainCut(fields, hung.drop, context, notes);
   const join = context.length("join");
@@ -111,17 +104,7 @@ export function planCurtains(
   } else {
     const least = leastWidths(flatEach, usableWidth, join, halves);
     if (least === null) {
-      notes.diagnostics.push(
-        diagnostic(
-          context.place(["cloth"]),
-          "cloth-narrower-than-joins",
-          `${cloth.name} is ${p(usableWidth)} wide, which two join turnings of ${p(join)} use up.`,
-          {
-            actual: p(usableWidth),
-            hint: "Look at the width on its card, or at the allowance join.",
-          },
-        ),
-      );
+      narrowerThanJoins(cloth, usableWidth, join, context, notes);
       return null;
     }
     widthsEach = least;

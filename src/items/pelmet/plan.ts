@@ -3,11 +3,14 @@ import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { type Board, boardAtWindow } from "../boardAtWindow.ts";
 import { centredPlace, hasMotif } from "../centredMotif.ts";
+import { clothWidth, narrowerThanJoins } from "../clothWidth.ts";
 import { type EdgeWelt, edgeWelt, weltWorking } from "../edgeWelt.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import { planStrips, type Strips } from "../joinStrips.ts";
 import type { Notes } from "../notes.ts";
-import { type HandbookCut, handbookCut, selvedgeMatch } from "../selvedgeMatch.ts";
+import type { HandbookCut } from "../selvedgeMatch.ts";
+import { sideStripsWorking } from "../sideStrips.ts";
+import { widthsByHandbook } from "../widthsByHandbook.ts";
 import { type LowerEdge, lowerEdge } from "./lowerEdge.ts";
 import type { PelmetFields } from "./schema.ts";
 
@@ -62,22 +65,14 @@ export function planPelmet(
   const board = boardAtWindow("pelmet", fields, context, notes);
   const edge = board && lowerEdge(fields, board.length, board.depth, context, notes);
   const cloth = context.cloth(fields.cloth);
-  if (cloth !== null && cloth.usableWidth === null) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["cloth"]),
-        "cloth-without-width",
-        `${cloth.name} has no width, so it cannot be said whether this pelmet needs a join.`,
-        {
-          actual: cloth.id,
-          expected: "a usable width",
-          hint: `Write width: in the card of ${cloth.id}, for example 54" or 137 cm.`,
-        },
-      ),
-    );
-  }
-  if (!board || !edge || cloth?.usableWidth == null) return null;
-  const usableWidth = cloth.usableWidth;
+  const usableWidth = clothWidth(
+    cloth,
+    "cloth",
+    "it cannot be said whether this pelmet needs a join",
+    context,
+    notes,
+  );
+  if (!board || !edge || cloth === null || usableWidth === null) return null;
   const [topTurn, bottomTurn, endTurn, join] = [
     context.length("top-turn"),
     context.length("bottom-turn"),
@@ -117,30 +112,14 @@ export function planPelmet(
     return null;
   }
   if (!railroaded && !usableWidth.isMoreThan(join.times(2))) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["cloth"]),
-        "cloth-narrower-than-joins",
-        `${cloth.name} is ${p(usableWidth)} wide, which two join turnings of ${p(join)} use up.`,
-        {
-          actual: p(usableWidth),
-          hint: "Look at the width on its card, or at the allowance join.",
-        },
-      ),
-    );
+    narrowerThanJoins(cloth, usableWidth, join, context, notes);
     return null;
   }
   const strips: Strips = railroaded
     ? { wholes: 0, strip: null, widths: 1, joins: 0 }
     : planStrips(cutWidth, usableWidth, join);
+  notes.working.push(...sideStripsWorking(strips, cutWidth, usableWidth, join, units));
   if (strips.strip) {
-    const inner = strips.wholes === 1 ? p(usableWidth) : `${strips.wholes} × ${p(usableWidth)}`;
-    notes.working.push({
-      what: "Side strips",
-      sum: `(${p(cutWidth)} − ${inner} + ${strips.wholes * 2} × ${p(join)} seams) ÷ 2 + ${p(join)} seam`,
-      result: `2 of ${p(strips.strip)}, beside ${strips.wholes === 1 ? "one whole width" : `${strips.wholes} whole widths`}`,
-      rounded: null,
-    });
     if (cloth.mayTurn) {
       notes.questions.push(
         `May ${cloth.name} be run sideways (railroad: yes)? The pelmet would then have no joins, from ${p(cutWidth)} of length.`,
@@ -152,32 +131,19 @@ export function planPelmet(
       `May ${cloth.name} be run sideways, with its pattern and pile turned a quarter?`,
     );
   }
-  const match = selvedgeMatch(cloth);
-  const shifts = match.shifts && strips.joins > 0;
-  if (strips.joins > 0 && match.question) notes.questions.push(match.question);
-  const repeatUp =
-    cloth.repeat && cloth.repeat.match !== "free" && !railroaded ? cloth.repeat.up : null;
-  const cuts = strips.widths * count;
-  const handbook = railroaded
-    ? { cutLength: cutWidth, repeats: null, total: cutWidth.times(count) }
-    : handbookCut(cutHeight, cuts, repeatUp, shifts);
-  if (repeatUp && handbook.repeats !== null) {
-    notes.working.push({
-      what: "Cut height, with its repeat",
-      sum: `${p(cutHeight)} ÷ ${p(repeatUp)} repeat = ${cutHeight.over(repeatUp).valueOf().toFixed(2)}; ${handbook.repeats} × ${p(repeatUp)}`,
-      result: p(handbook.cutLength),
-      rounded: "up to whole repeats",
-    });
-  }
-  const halves = shifts && repeatUp ? Math.floor(cuts / 2) : 0;
-  notes.working.push({
-    what: "By the handbook",
-    sum: railroaded
-      ? `${count} × ${p(cutWidth)}, cloth run sideways`
-      : `${cuts} × ${p(handbook.cutLength)}${halves > 0 && repeatUp ? ` + ${halves} × ${p(repeatUp.dividedBy(2))} for the half-drop` : ""}`,
-    result: p(handbook.total),
-    rounded: null,
-  });
+  const { handbook, shifts } = railroaded
+    ? { handbook: sidewaysByHandbook(cutWidth, count, p, notes), shifts: false }
+    : widthsByHandbook(
+        {
+          plain: cutHeight,
+          called: "Cut height",
+          cuts: strips.widths * count,
+          joined: strips.joins > 0,
+        },
+        cloth,
+        units,
+        notes,
+      );
 
   const wanted = fields.motif !== "as-it-falls" && !railroaded && hasMotif(cloth);
   // Joined, the middle piece is a whole width: its own motifs stand where the selvedges put them.
@@ -243,6 +209,23 @@ export function planPelmet(
   };
 }
 
+/** Cloth that runs sideways is taken by its length alone. */
+function sidewaysByHandbook(
+  cutWidth: Length,
+  count: number,
+  p: (length: Length) => string,
+  notes: Notes,
+): HandbookCut {
+  const total = cutWidth.times(count);
+  notes.working.push({
+    what: "By the handbook",
+    sum: `${count} × ${p(cutWidth)}, cloth run sideways`,
+    result: p(total),
+    rounded: null,
+  });
+  return { cutLength: cutWidth, repeats: null, total };
+}
+
 function layersOf(
   fields: PelmetFields,
   board: Board,
@@ -259,21 +242,8 @@ function layersOf(
   return asked.flatMap(([surface, key, id]): PelmetLayer[] => {
     const cloth = id ? context.cloth(id) : null;
     if (!cloth) return [];
-    if (cloth.usableWidth === null) {
-      notes.diagnostics.push(
-        diagnostic(
-          context.place([key]),
-          "cloth-without-width",
-          `${cloth.name} has no width, so its joins cannot be planned.`,
-          {
-            actual: cloth.id,
-            expected: "a usable width",
-            hint: `Write width: in the card of ${cloth.id}.`,
-          },
-        ),
-      );
-      return [];
-    }
+    const usableWidth = clothWidth(cloth, key, "its joins cannot be planned", context, notes);
+    if (usableWidth === null) return [];
     const turn = surface === "lining" ? context.length("lining-turn") : Length.zero;
     const width = board.span.plus(turn.times(2));
     const height = edge.deepest.plus(turn.times(2));
@@ -293,8 +263,8 @@ function layersOf(
         cloth,
         width,
         height,
-        strips: planStrips(width, cloth.usableWidth, join),
-        usableWidth: cloth.usableWidth,
+        strips: planStrips(width, usableWidth, join),
+        usableWidth,
         because,
       },
     ];

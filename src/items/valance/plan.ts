@@ -3,10 +3,13 @@ import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { type Board, boardAtWindow } from "../boardAtWindow.ts";
+import { clothWidth, narrowerThanJoins } from "../clothWidth.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import { planStrips, type Strips } from "../joinStrips.ts";
 import type { Notes } from "../notes.ts";
-import { type HandbookCut, handbookCut, selvedgeMatch } from "../selvedgeMatch.ts";
+import type { HandbookCut } from "../selvedgeMatch.ts";
+import { wholesWords } from "../sideStrips.ts";
+import { widthsByHandbook } from "../widthsByHandbook.ts";
 import { type ValanceHeading, valanceHeading } from "./heading.ts";
 import type { ValanceFields } from "./schema.ts";
 
@@ -58,22 +61,14 @@ export function planValance(
   const count = fields.count ?? 1;
   const board = boardAtWindow("valance", fields, context, notes);
   const cloth = context.cloth(fields.cloth);
-  if (cloth !== null && cloth.usableWidth === null) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["cloth"]),
-        "cloth-without-width",
-        `${cloth.name} has no width, so the widths of this valance cannot be counted.`,
-        {
-          actual: cloth.id,
-          expected: "a usable width",
-          hint: `Write width: in the card of ${cloth.id}, for example 54" or 137 cm.`,
-        },
-      ),
-    );
-  }
-  if (!board || cloth?.usableWidth == null) return null;
-  const usableWidth = cloth.usableWidth;
+  const usableWidth = clothWidth(
+    cloth,
+    "cloth",
+    "the widths of this valance cannot be counted",
+    context,
+    notes,
+  );
+  if (!board || cloth === null || usableWidth === null) return null;
   const [hem, headingTurn, sideHem, join] = [
     context.length("hem"),
     context.length("heading"),
@@ -81,17 +76,7 @@ export function planValance(
     context.length("join"),
   ];
   if (!usableWidth.isMoreThan(join.times(2))) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["cloth"]),
-        "cloth-narrower-than-joins",
-        `${cloth.name} is ${p(usableWidth)} wide, which two join turnings of ${p(join)} use up.`,
-        {
-          actual: p(usableWidth),
-          hint: "Look at the width on its card, or at the allowance join.",
-        },
-      ),
-    );
+    narrowerThanJoins(cloth, usableWidth, join, context, notes);
     return null;
   }
   const fullness = fields.fullness ?? context.ratio(`fullness-${fields.heading}`);
@@ -134,7 +119,7 @@ export function planValance(
   );
   const strips = planStrips(cutWidth, usableWidth, join);
   if (strips.strip) {
-    const inner = strips.wholes === 1 ? p(usableWidth) : `${strips.wholes} × ${p(usableWidth)}`;
+    const inner = wholesWords(strips, usableWidth, units);
     notes.working.push({
       what: "Widths",
       sum: `${inner} in the middle; (${p(cutWidth)} − ${inner} + ${strips.wholes * 2} × ${p(join)} seams) ÷ 2 + ${p(join)} seam at each end`,
@@ -142,27 +127,17 @@ export function planValance(
       rounded: "up to whole widths of cloth",
     });
   }
-  const match = selvedgeMatch(cloth);
-  const shifts = match.shifts && strips.joins > 0;
-  if (strips.joins > 0 && match.question) notes.questions.push(match.question);
-  const repeatUp = cloth.repeat && cloth.repeat.match !== "free" ? cloth.repeat.up : null;
-  const cuts = strips.widths * count;
-  const handbook = handbookCut(cutHeight, cuts, repeatUp, shifts);
-  if (repeatUp && handbook.repeats !== null) {
-    notes.working.push({
-      what: "Cut length, with its repeat",
-      sum: `${p(cutHeight)} ÷ ${p(repeatUp)} repeat = ${cutHeight.over(repeatUp).valueOf().toFixed(2)}; ${handbook.repeats} × ${p(repeatUp)}`,
-      result: p(handbook.cutLength),
-      rounded: "up to whole repeats",
-    });
-  }
-  const halves = shifts && repeatUp ? Math.floor(cuts / 2) : 0;
-  notes.working.push({
-    what: "By the handbook",
-    sum: `${cuts} × ${p(handbook.cutLength)}${halves > 0 && repeatUp ? ` + ${halves} × ${p(repeatUp.dividedBy(2))} for the half-drop` : ""}`,
-    result: p(handbook.total),
-    rounded: null,
-  });
+  const { handbook, shifts, repeatUp } = widthsByHandbook(
+    {
+      plain: cutHeight,
+      called: "Cut length",
+      cuts: strips.widths * count,
+      joined: strips.joins > 0,
+    },
+    cloth,
+    units,
+    notes,
+  );
   const heading = valanceHeading(fields.heading, board.length, board.span, flat, context, notes);
   if (!board.depth.isMoreThan(heading.depth)) {
     notes.diagnostics.push(
@@ -226,21 +201,8 @@ function layersOf(
     const id = fields[surface];
     const cloth = id ? context.cloth(id) : null;
     if (!cloth) return [];
-    if (cloth.usableWidth === null) {
-      notes.diagnostics.push(
-        diagnostic(
-          context.place([surface]),
-          "cloth-without-width",
-          `${cloth.name} has no width, so its widths cannot be counted.`,
-          {
-            actual: cloth.id,
-            expected: "a usable width",
-            hint: `Write width: in the card of ${cloth.id}.`,
-          },
-        ),
-      );
-      return [];
-    }
+    const usableWidth = clothWidth(cloth, surface, "its widths cannot be counted", context, notes);
+    if (usableWidth === null) return [];
     const lining = surface === "lining";
     const value = (name: string) => (lining ? context.length(name) : Length.zero);
     const [inside, up, turn] = [value("lining-in"), value("lining-up"), value("lining-turn")];
@@ -259,10 +221,10 @@ function layersOf(
       {
         surface,
         cloth,
-        usableWidth: cloth.usableWidth,
+        usableWidth,
         width,
         height,
-        strips: planStrips(width, cloth.usableWidth, join),
+        strips: planStrips(width, usableWidth, join),
         because,
       },
     ];
