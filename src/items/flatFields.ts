@@ -1,6 +1,5 @@
-import { z } from "zod";
-import { lengthField } from "../fields/lengthField.ts";
 import { refField, wordField, yesNoField } from "../fields/plainFields.ts";
+import { edgeField } from "./weltField.ts";
 
 /** What every flat cover may say of its cloths and edges: coverlet, runner, throw, tablecloth. */
 export const flatFields = {
@@ -14,19 +13,11 @@ export const flatFields = {
   quilted: yesNoField()
     .optional()
     .meta({ description: "yes: it is quilted, which takes up cloth each way" }),
-  edge: z
-    .union([
-      wordField(["plain"]),
-      z.strictObject({
-        welt: refField("a cloth").meta({ description: "the cloth of its welt (piping)" }),
-        cord: lengthField().optional().meta({ description: "thickness of the cord" }),
-        cut: wordField(["bias", "straight"])
-          .optional()
-          .meta({ description: "how the strips are cut; on the bias where nothing is said" }),
-      }),
-    ])
-    .optional()
-    .meta({ description: "plain, or { welt: cloth }" }),
+  edge: edgeField("plain", {
+    welt: "the cloth of its welt (piping)",
+    cord: "thickness of the cord",
+    cut: "how the strips are cut; on the bias where nothing is said",
+  }),
   trim: refField("a trim").optional().meta({ description: "braid or fringe sewn along its edge" }),
   motif: wordField(["centred", "as-it-falls"]).optional().meta({
     description:

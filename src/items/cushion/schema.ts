@@ -1,8 +1,9 @@
 import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
-import { lengthField, positiveLengthField, sizeField } from "../../fields/lengthField.ts";
+import { positiveLengthField, sizeField } from "../../fields/lengthField.ts";
 import { refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
 import { JOINS } from "../joinPiece.ts";
+import { edgeField } from "../weltField.ts";
 
 export const CUSHION_FORMS = ["knife", "flange", "box", "bolster"] as const;
 
@@ -41,19 +42,11 @@ export const cushionSchema = z.strictObject({
     description:
       "of a top wider than the cloth: a whole width in the middle and strips at both sides, or one strip at one side",
   }),
-  edge: z
-    .union([
-      wordField(["knife"]),
-      z.strictObject({
-        welt: refField("a cloth").meta({ description: "the cloth that covers the cord" }),
-        cord: lengthField().optional().meta({ description: "thickness of the cord" }),
-        cut: wordField(["bias", "straight"])
-          .optional()
-          .meta({ description: "on the bias, or straight; bias where nothing is said" }),
-      }),
-    ])
-    .optional()
-    .meta({ description: "knife, or { welt: cloth }" }),
+  edge: edgeField("knife", {
+    welt: "the cloth that covers the cord",
+    cord: "thickness of the cord",
+    cut: "on the bias, or straight; bias where nothing is said",
+  }),
   motif: wordField(["centred", "as-it-falls"])
     .optional()
     .meta({ description: "centred where the cloth has a motif and nothing is said" }),

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
-import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
+import { positiveLengthField } from "../../fields/lengthField.ts";
 import {
   countField,
   refField,
@@ -8,31 +8,18 @@ import {
   wordField,
   yesNoField,
 } from "../../fields/plainFields.ts";
+import { boardFields, lowerTrimField } from "../boardFields.ts";
+import { weltParts } from "../weltField.ts";
 
 /** A pelmet (cornice): a stiff front over a window, covered with cloth. */
 export const pelmetSchema = z.strictObject({
   pelmet: textField().meta({ description: "its title" }),
   ...itemBase,
   cloth: refField("a cloth").meta({ description: "the cloth of its front" }),
-  mount: wordField(["inside", "outside"])
-    .optional()
-    .meta({ description: "between the walls of the recess, or outside it, where nothing is said" }),
-  board: positiveLengthField().optional().meta({
-    description:
-      "length of its front, end to end; else the opening and what stands beyond it at each side",
+  ...boardFields({
+    board: "length of its front",
+    depth: "its depth where it is shortest; else a share of curtain-drop",
   }),
-  return: lengthField()
-    .optional()
-    .meta({ description: "from its front back to the wall, at each end" }),
-  "top-height": positiveLengthField()
-    .optional()
-    .meta({ description: "from the floor to its upper edge" }),
-  depth: positiveLengthField()
-    .optional()
-    .meta({ description: "its depth where it is shortest; else a share of curtain-drop" }),
-  "curtain-drop": positiveLengthField()
-    .optional()
-    .meta({ description: "finished length of the curtains beneath it" }),
   "lower-edge": wordField(["straight", "arched", "scalloped"], {
     scallop: "scalloped",
     arch: "arched",
@@ -67,18 +54,18 @@ export const pelmetSchema = z.strictObject({
     .meta({ description: "centred on the front where the cloth has a motif and nothing is said" }),
   edge: z
     .strictObject({
-      welt: refField("a cloth").meta({ description: "cloth of the welt" }),
-      cord: lengthField().optional().meta({ description: "thickness of its cord" }),
-      cut: wordField(["bias", "straight"])
-        .optional()
-        .meta({ description: "bias where nothing is said" }),
+      ...weltParts({
+        welt: "cloth of the welt",
+        cord: "thickness of its cord",
+        cut: "bias where nothing is said",
+      }),
       where: wordField(["lower", "both"])
         .optional()
         .meta({ description: "along the lower edge, or both edges; lower where nothing is said" }),
     })
     .optional()
     .meta({ description: "welt along its edges" }),
-  trim: refField("a trim").optional().meta({ description: "braid or fringe along its lower edge" }),
+  trim: lowerTrimField(),
 });
 
 export type PelmetFields = z.output<typeof pelmetSchema>;

@@ -2,6 +2,8 @@ import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
 import { refField, textField, wordField } from "../../fields/plainFields.ts";
+import { lowerTrimField } from "../boardFields.ts";
+import { weltParts } from "../weltField.ts";
 
 /** A tie-back: a stiff band that holds a curtain to the wall; `count: 2` for a pair of curtains. */
 export const tiebackSchema = z.strictObject({
@@ -38,15 +40,15 @@ export const tiebackSchema = z.strictObject({
     .meta({ description: "centred where the cloth has a motif and nothing is said" }),
   edge: z
     .strictObject({
-      welt: refField("a cloth").meta({ description: "cloth of the welt" }),
-      cord: lengthField().optional().meta({ description: "thickness of its cord" }),
-      cut: wordField(["bias", "straight"])
-        .optional()
-        .meta({ description: "bias where nothing is said" }),
+      ...weltParts({
+        welt: "cloth of the welt",
+        cord: "thickness of its cord",
+        cut: "bias where nothing is said",
+      }),
     })
     .optional()
     .meta({ description: "welt round its edge" }),
-  trim: refField("a trim").optional().meta({ description: "braid or fringe along its lower edge" }),
+  trim: lowerTrimField(),
 });
 
 export type TiebackFields = z.output<typeof tiebackSchema>;

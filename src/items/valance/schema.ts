@@ -1,7 +1,8 @@
 import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
-import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
+import { lengthField } from "../../fields/lengthField.ts";
 import { ratioField, refField, textField, wordField } from "../../fields/plainFields.ts";
+import { boardFields, lowerTrimField } from "../boardFields.ts";
 
 export const VALANCE_HEADINGS = ["gathered", "pencil-pleat", "pinch-pleat", "box-pleat"] as const;
 
@@ -10,25 +11,10 @@ export const valanceSchema = z.strictObject({
   valance: textField().meta({ description: "its title" }),
   ...itemBase,
   cloth: refField("a cloth").meta({ description: "the cloth of its face" }),
-  mount: wordField(["inside", "outside"])
-    .optional()
-    .meta({ description: "between the walls of the recess, or outside it, where nothing is said" }),
-  board: positiveLengthField().optional().meta({
-    description:
-      "length of its board or track, end to end; else the opening and what stands beyond it at each side",
+  ...boardFields({
+    board: "length of its board or track",
+    depth: "its finished depth; else a share of curtain-drop",
   }),
-  return: lengthField()
-    .optional()
-    .meta({ description: "from its front back to the wall, at each end" }),
-  "top-height": positiveLengthField()
-    .optional()
-    .meta({ description: "from the floor to its upper edge" }),
-  depth: positiveLengthField()
-    .optional()
-    .meta({ description: "its finished depth; else a share of curtain-drop" }),
-  "curtain-drop": positiveLengthField()
-    .optional()
-    .meta({ description: "finished length of the curtains beneath it" }),
   heading: wordField(VALANCE_HEADINGS, {
     gathers: "gathered",
     pencil: "pencil-pleat",
@@ -48,7 +34,7 @@ export const valanceSchema = z.strictObject({
   "lowest-motif": lengthField().optional().meta({
     description: "from the finished lower edge up to the middle of the lowest whole motif",
   }),
-  trim: refField("a trim").optional().meta({ description: "braid or fringe along its lower edge" }),
+  trim: lowerTrimField(),
 });
 
 export type ValanceFields = z.output<typeof valanceSchema>;

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { itemBase } from "../../../fields/itemBase.ts";
-import { lengthField, positiveLengthField, sizeField } from "../../../fields/lengthField.ts";
+import { positiveLengthField, sizeField } from "../../../fields/lengthField.ts";
 import {
   countField,
   refField,
@@ -9,6 +9,7 @@ import {
   yesNoField,
 } from "../../../fields/plainFields.ts";
 import { JOINS } from "../../joinPiece.ts";
+import { edgeField } from "../../weltField.ts";
 
 export const FASTENINGS = ["ties", "hook-and-loop", "fixed", "non-slip", "loose"] as const;
 
@@ -42,19 +43,11 @@ export const seatPadSchema = z.strictObject({
     description:
       "of a top wider than the cloth: a whole width in the middle and strips at both sides, or one strip at one side",
   }),
-  edge: z
-    .union([
-      wordField(["knife"]),
-      z.strictObject({
-        welt: refField("a cloth").meta({ description: "the welt's cloth" }),
-        cord: lengthField().optional().meta({ description: "the cord's thickness" }),
-        cut: wordField(["bias", "straight"])
-          .optional()
-          .meta({ description: "on the bias where nothing is said" }),
-      }),
-    ])
-    .optional()
-    .meta({ description: "knife, or { welt: cloth }" }),
+  edge: edgeField("knife", {
+    welt: "the welt's cloth",
+    cord: "the cord's thickness",
+    cut: "on the bias where nothing is said",
+  }),
   motif: wordField(["centred", "as-it-falls"])
     .optional()
     .meta({ description: "centred where the cloth has a motif and nothing is said" }),
