@@ -1,5 +1,5 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
-import { checkPins } from "../documents/board/checkPins.ts";
+import { checkFixedPlaces } from "../documents/board/checkFixedPlaces.ts";
 import type { ItemData, ProjectData, RoomData } from "../documents/projectData.ts";
 import { ITEM_KINDS } from "../items/kinds.ts";
 import { comparedCloths } from "../money/alternatives.ts";
@@ -123,7 +123,7 @@ export function projectData(
       ...rooms.flatMap((r) => r.diagnostics),
       ...money.diagnostics,
       ...choices.diagnostics,
-      ...data.rooms.flatMap((room) => checkPins(data, room)),
+      ...data.rooms.flatMap((room) => checkFixedPlaces(data, room)),
     ],
   };
 }

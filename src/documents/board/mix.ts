@@ -9,9 +9,9 @@ import { escapeHtml, type Markup } from "../words/marks.ts";
 import { capital, type Language, listed, placesOf, roleWord } from "../words/phrases.ts";
 import { type CloseUp, closeUpOf } from "./closeUp.ts";
 import { type Cutting, type CuttingFill, cuttingsSvg } from "./cuttings.ts";
+import { fixedPlaces } from "./fixedPlaces.ts";
+import { hangFixed, type PlaceFault } from "./hangFixed.ts";
 import { CAPTION_MM, type Field, type HangPiece, type HungPiece } from "./hangPiece.ts";
-import { hangPinned, type PinFault } from "./hangPinned.ts";
-import { roomPins } from "./pins.ts";
 import type { BoardSheet } from "./sheetGeometry.ts";
 import { type TitleBlock, titleBlock, titleOver } from "./titleBlock.ts";
 
@@ -47,7 +47,7 @@ export interface Mix {
   /** What hangs on the board, by card. */
   readonly pieces: readonly string[];
   /** Places asked for in the room's file that could not be taken. */
-  readonly pinFaults: readonly PinFault[];
+  readonly placeFaults: readonly PlaceFault[];
 }
 
 /** About how wide a letter of a cloth's name runs, millimetres. */
@@ -171,11 +171,11 @@ export function mixOfRoom(
   const titleSpace = isNarrow
     ? titleOver(title, field.width * 0.33, field.width * 0.62)
     : titleBlock(title, field.width);
-  const { hung, faults } = hangPinned(
+  const { hung, faults } = hangFixed(
     pieces,
     field,
     { width: titleSpace.widthMm, height: titleSpace.heightMm + 5 },
-    roomPins(room.record.fields.pins ?? [], margin),
+    fixedPlaces(room.record.fields["hang-at"] ?? [], margin),
   );
   const cuttings: Cutting[] = [];
   const grey: Cutting[] = [];
@@ -250,7 +250,7 @@ export function mixOfRoom(
         ? Math.max(second.x - GAP_TO_MAIN, field.width * 0.33)
         : field.width,
     pieces: hung.map((h) => h.id),
-    pinFaults: faults,
+    placeFaults: faults,
     title: titleSpace,
     titleFoot: margin.top + (first?.y ?? field.height),
   };

@@ -235,10 +235,10 @@ export const roomSchema = z.strictObject({
   "paper-ground": yesNoField()
     .optional()
     .meta({ description: "yes: the board keeps white paper instead of the wall's colour" }),
-  pins: z
+  "hang-at": z
     .array(
       z.strictObject({
-        pin: refField("an object or a cloth").meta({
+        piece: refField("an object or a cloth").meta({
           description: "the piece that hangs there: a cloth of the mix, or the anchor",
           examples: ["fern-trellis"],
         }),

@@ -1,8 +1,13 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { hang } from "../../src/documents/board/hang.ts";
+import {
+  crowds,
+  type FixedPlace,
+  hangFixed,
+  onField,
+} from "../../src/documents/board/hangFixed.ts";
 import { CAPTION_MM, GAP_MM, type HangPiece } from "../../src/documents/board/hangPiece.ts";
-import { crowds, hangPinned, onField, type Pin } from "../../src/documents/board/hangPinned.ts";
 
 // The rules of the composition are the project's own (DEVELOPERS.md, "The pages").
 
@@ -31,14 +36,14 @@ const MIX = [
 
 const RUNS = { numRuns: process.env.SOAK ? 5000 : 200, seed: 20261125 };
 
-test("without pins the mix hangs as it does by itself", () => {
-  expect(hangPinned(MIX, FIELD, TITLE, [])).toEqual({ hung: hang(MIX, FIELD, TITLE), faults: [] });
+test("without fixed places the mix hangs as it does by itself", () => {
+  expect(hangFixed(MIX, FIELD, TITLE, [])).toEqual({ hung: hang(MIX, FIELD, TITLE), faults: [] });
 });
 
-test("a pinned piece stands where and as large as it is asked for, and what is not in its way stays", () => {
+test("a fixed piece stands where and as large as it is asked for, and what is not in its way stays", () => {
   const computed = hang(MIX, FIELD, TITLE);
-  const pin = { id: "spot", x: 200, y: 30, size: { width: 40, height: 30 } };
-  const { hung, faults } = hangPinned(MIX, FIELD, TITLE, [pin]);
+  const place = { id: "spot", x: 200, y: 30, size: { width: 40, height: 30 } };
+  const { hung, faults } = hangFixed(MIX, FIELD, TITLE, [place]);
   expect(faults).toEqual([]);
   const spot = hung.find((h) => h.id === "spot");
   expect(spot).toMatchObject({ x: 200, y: 30, width: 40, height: 30 });
@@ -48,9 +53,9 @@ test("a pinned piece stands where and as large as it is asked for, and what is n
   }
 });
 
-test("a pin without a size keeps the size that the piece would have had", () => {
+test("a place without a size keeps the size that the piece would have had", () => {
   const own = hang(MIX, FIELD, TITLE).find((h) => h.id === "spot");
-  const { hung } = hangPinned(MIX, FIELD, TITLE, [{ id: "spot", x: 200, y: 30, size: null }]);
+  const { hung } = hangFixed(MIX, FIELD, TITLE, [{ id: "spot", x: 200, y: 30, size: null }]);
   expect(hung.find((h) => h.id === "spot")).toMatchObject({
     x: 200,
     y: 30,
@@ -59,11 +64,11 @@ test("a pin without a size keeps the size that the piece would have had", () => 
   });
 });
 
-test("pins that leave the field, cover the title or meet are told, and the piece hangs as computed", () => {
+test("places that leave the field, cover the title or meet are told, and the piece hangs as computed", () => {
   const computed = hang(MIX, FIELD, TITLE);
   const size = { width: 40, height: 40 };
-  const at = (id: string, x: number, y: number): Pin => ({ id, x, y, size });
-  const of = (pins: readonly Pin[]) => hangPinned(MIX, FIELD, TITLE, pins);
+  const at = (id: string, x: number, y: number): FixedPlace => ({ id, x, y, size });
+  const of = (places: readonly FixedPlace[]) => hangFixed(MIX, FIELD, TITLE, places);
   for (const [x, y] of [
     [-1, 60],
     [219, 60],
@@ -80,8 +85,8 @@ test("pins that leave the field, cover the title or meet are told, and the piece
   expect(of([at("sprig", 120, 60), at("spot", 120 + 40 + GAP_MM, 60)]).faults).toEqual([]);
 });
 
-test("a pin that leaves no room for another piece is not followed, and is told", () => {
-  const { hung, faults } = hangPinned(MIX, FIELD, TITLE, [
+test("a place that leaves no room for another piece is not followed, and is told", () => {
+  const { hung, faults } = hangFixed(MIX, FIELD, TITLE, [
     { id: "main", x: 0, y: 30, size: { width: 258, height: 200 } },
   ]);
   expect(faults).toMatchObject([{ id: "main", fault: "leaves-no-room" }]);
@@ -97,7 +102,7 @@ const mixes = fc
     piece("main", "main", 0.4),
     ...rest.map(([role, share], at) => piece(`c${at}`, role, share)),
   ]);
-const pinsOf = fc.array(
+const placesOf = fc.array(
   fc.record({
     id: fc.constantFrom("main", "c0", "c1", "c2"),
     x: fc.double({ min: -20, max: 270, noNaN: true }),
@@ -112,11 +117,11 @@ const pinsOf = fc.array(
   { maxLength: 3 },
 );
 
-test("whatever is pinned, nothing overlaps, all stands on the field, and every pin is followed or told", () => {
+test("whatever is fixed, nothing overlaps, all stands on the field, and every place is followed or told", () => {
   fc.assert(
-    fc.property(mixes, pinsOf, (pieces, all) => {
-      const pins = all.filter((p, at) => all.findIndex((q) => q.id === p.id) === at);
-      const { hung, faults } = hangPinned(pieces, FIELD, TITLE, pins);
+    fc.property(mixes, placesOf, (pieces, all) => {
+      const places = all.filter((p, at) => all.findIndex((q) => q.id === p.id) === at);
+      const { hung, faults } = hangFixed(pieces, FIELD, TITLE, places);
       expect(hung.map((h) => h.id).sort()).toEqual(pieces.map((p) => p.id).sort());
       for (const h of hung) {
         expect(onField(h, FIELD)).toBe(true);
@@ -129,10 +134,10 @@ test("whatever is pinned, nothing overlaps, all stands on the field, and every p
                 h.y >= o.y + o.height + CAPTION_MM - 0.02,
             ).toBe(true);
       }
-      for (const pin of pins.filter((p) => pieces.some((q) => q.id === p.id))) {
-        const at = hung.find((h) => h.id === pin.id);
-        const followed = at?.x === pin.x && at.y === pin.y;
-        expect(followed !== faults.some((f) => f.id === pin.id)).toBe(true);
+      for (const place of places.filter((p) => pieces.some((q) => q.id === p.id))) {
+        const at = hung.find((h) => h.id === place.id);
+        const followed = at?.x === place.x && at.y === place.y;
+        expect(followed !== faults.some((f) => f.id === place.id)).toBe(true);
       }
     }),
     RUNS,

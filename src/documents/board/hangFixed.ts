@@ -10,24 +10,24 @@ export interface Spot {
 }
 
 /** A place that was asked for; without a size the piece keeps the one that it would have had. */
-export interface Pin {
+export interface FixedPlace {
   readonly id: string;
   readonly x: number;
   readonly y: number;
   readonly size: { readonly width: number; readonly height: number } | null;
 }
 
-/** What a pin comes to: the place that it takes, or why it cannot be taken. */
-export interface PinFault {
+/** Why a place cannot be taken. */
+export interface PlaceFault {
   readonly id: string;
   readonly fault: "leaves-the-field" | "meets-title" | "meets-another" | "leaves-no-room";
   /** The other piece: the one that it meets, or for which no room is left. */
   readonly other: string | null;
 }
 
-export interface PinnedMix {
+export interface FixedMix {
   readonly hung: readonly HungPiece[];
-  readonly faults: readonly PinFault[];
+  readonly faults: readonly PlaceFault[];
 }
 
 /** A piece may give way to three fifths of its size, and is never narrower than its caption. */
@@ -123,39 +123,40 @@ function giveWay(
 }
 
 /**
- * Hangs the mix with some places fixed: a pinned piece stands exactly where it is asked for and at the size asked for; the others
- * keep their computed places, or the nearest free ones where a pin is in the way, smaller by at most two fifths. Nothing ever
- * overlaps: a pin that leaves the field, meets the title or an earlier one, or leaves no room for another piece is not followed, and is told.
+ * Hangs the mix with some places fixed: a fixed piece stands exactly where it is asked for and at the size asked for; the others
+ * keep their computed places, or the nearest free ones where a fixed one is in the way, smaller by at most two fifths. Nothing ever
+ * overlaps: a place that leaves the field, meets the title or an earlier one, or leaves no room for another piece is not followed, and is told.
  */
-export function hangPinned(
+export function hangFixed(
   pieces: readonly HangPiece[],
   field: Field,
   title: { readonly width: number; readonly height: number },
-  pins: readonly Pin[],
-): PinnedMix {
+  places: readonly FixedPlace[],
+): FixedMix {
   const computed = hang(pieces, field, title);
   const titleSpot = title.height > 0 ? { x: 0, y: 0, ...title } : null;
-  const faults: PinFault[] = [];
-  const pinned: HungPiece[] = [];
-  for (const pin of pins) {
-    const own = computed.find((h) => h.id === pin.id);
+  const faults: PlaceFault[] = [];
+  const fixed: HungPiece[] = [];
+  for (const place of places) {
+    const own = computed.find((h) => h.id === place.id);
     if (!own) continue;
-    const size = pin.size ?? { width: own.width, height: own.height };
-    const spot = { ...own, x: pin.x, y: pin.y, ...size };
-    const met = pinned.find((p) => crowds(p, spot));
-    if (!onField(spot, field)) faults.push({ id: pin.id, fault: "leaves-the-field", other: null });
+    const size = place.size ?? { width: own.width, height: own.height };
+    const spot = { ...own, x: place.x, y: place.y, ...size };
+    const met = fixed.find((p) => crowds(p, spot));
+    if (!onField(spot, field))
+      faults.push({ id: place.id, fault: "leaves-the-field", other: null });
     else if (titleSpot && spot.x < title.width && spot.y < title.height)
-      faults.push({ id: pin.id, fault: "meets-title", other: null });
-    else if (met) faults.push({ id: pin.id, fault: "meets-another", other: met.id });
-    else pinned.push(spot);
+      faults.push({ id: place.id, fault: "meets-title", other: null });
+    else if (met) faults.push({ id: place.id, fault: "meets-another", other: met.id });
+    else fixed.push(spot);
   }
   for (;;) {
     const rest = computed
-      .filter((c) => !pinned.some((p) => p.id === c.id))
+      .filter((c) => !fixed.some((p) => p.id === c.id))
       .sort((a, b) => b.width * b.height - a.width * a.height || (a.id < b.id ? -1 : 1));
-    const placed: HungPiece[] = [...pinned];
+    const placed: HungPiece[] = [...fixed];
     // What is in nobody's way keeps its place first; then the others, largest first.
-    const moved = rest.filter((c) => pinned.some((p) => crowds(p, c)));
+    const moved = rest.filter((c) => fixed.some((p) => crowds(p, c)));
     placed.push(...rest.filter((c) => !moved.includes(c)));
     let stuck: HungPiece | null = null;
     for (const c of moved) {
@@ -171,7 +172,7 @@ export function hangPinned(
         hung: computed.map((c) => placed.find((p) => p.id === c.id) as HungPiece),
         faults,
       };
-    const last = pinned.pop();
+    const last = fixed.pop();
     if (!last) return { hung: computed, faults };
     faults.push({ id: last.id, fault: "leaves-no-room", other: stuck.id });
   }
