@@ -2,18 +2,9 @@ import Fraction from "fraction.js";
 import { diagnostic } from "../diagnostics/diagnostic.ts";
 import { Length } from "../units/length.ts";
 import { printLength, printMeasured } from "../units/printLength.ts";
+import type { BoardFields } from "./boardFields.ts";
 import type { ItemContext } from "./itemKind.ts";
 import type { Notes } from "./notes.ts";
-
-/** What a person may say of a board and of what hangs from it. */
-export interface BoardFields {
-  readonly mount?: "inside" | "outside" | undefined;
-  readonly board?: Length | undefined;
-  readonly return?: Length | undefined;
-  readonly "top-height"?: Length | undefined;
-  readonly depth?: Length | undefined;
-  readonly "curtain-drop"?: Length | undefined;
-}
 
 /** A board over a window and the depth of what hangs from it. */
 export interface Board {

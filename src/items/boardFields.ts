@@ -1,3 +1,4 @@
+import type { z } from "zod";
 import { lengthField, positiveLengthField } from "../fields/lengthField.ts";
 import { refField, wordField } from "../fields/plainFields.ts";
 
@@ -24,6 +25,9 @@ export function boardFields(words: { readonly board: string; readonly depth: str
       .meta({ description: "finished length of the curtains beneath it" }),
   } as const;
 }
+
+/** What a person may say of a board and of what hangs from it, as it is read. */
+export type BoardFields = z.output<z.ZodObject<ReturnType<typeof boardFields>>>;
 
 /** Braid or fringe along the lower edge of what hangs at a window. */
 export function lowerTrimField() {

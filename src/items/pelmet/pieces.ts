@@ -1,6 +1,8 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
+import { layerCuts, layersByHandbook } from "../boardLayers.ts";
+import { heightFigures, hookTapeNeed, lowerTrimNeeds } from "../boardNeeds.ts";
 import { boughtEach, boughtLength } from "../boughtLength.ts";
 import { weltCut } from "../edgeWelt.ts";
 import type {
@@ -43,10 +45,7 @@ export function makePelmet(fields: PelmetFields, context: ItemContext): PelmetMa
     materials: materialsOf(fields, plan, context),
     handbook: [
       { cloth: plan.cloth.id, length: plan.handbook.total },
-      ...plan.layers.map((layer) => ({
-        cloth: layer.cloth.id,
-        length: layer.height.times(layer.strips.widths * plan.count),
-      })),
+      ...layersByHandbook(plan.layers, plan.count),
       ...(plan.welt ? [{ cloth: plan.welt.cloth, length: plan.welt.reserve.height }] : []),
     ],
     makingCounts: {
@@ -64,22 +63,7 @@ function cutsOf(plan: PelmetPlan, context: ItemContext): ItemCut[] {
   const { cloth, count, cutWidth, cutHeight, edge } = plan;
   const because = `${p(plan.board.span)} span + 2 × ${p(plan.endTurn)}, by ${p(edge.deepest)} depth + ${p(plan.topTurn)} top + ${p(plan.bottomTurn)} bottom`;
   const repeat = cloth.repeat && cloth.repeat.match !== "free" ? cloth.repeat : null;
-  const layers = plan.layers.flatMap((layer) =>
-    acrossCuts({
-      piece: layer.surface === "lining" ? "lining" : "padding",
-      surface: layer.surface,
-      cloth: layer.cloth.id,
-      strips: layer.strips,
-      cutWidth: layer.width,
-      usableWidth: layer.usableWidth,
-      height: layer.height,
-      count,
-      across: { how: "free" },
-      mayTurn: layer.cloth.mayTurn,
-      along: () => ({ how: "free" }),
-      because: layer.because,
-    }),
-  );
+  const layers = layerCuts(plan.layers, count);
   const welt = plan.welt ? [weltCut(plan.welt, context)] : [];
   if (plan.railroaded) {
     return [
@@ -142,13 +126,7 @@ function materialsOf(fields: PelmetFields, plan: PelmetPlan, context: ItemContex
           count,
         ),
       );
-    needs.push(
-      boughtLength(
-        "hook-and-loop tape, loop sewn on, hook stapled to the board",
-        board.span.times(count),
-        units,
-      ),
-    );
+    needs.push(hookTapeNeed(board, count, units));
   } else {
     needs.push(
       boughtEach(
@@ -172,16 +150,12 @@ function materialsOf(fields: PelmetFields, plan: PelmetPlan, context: ItemContex
       );
   }
   if (plan.welt) needs.push(cordNeed(plan.welt.total, units));
-  if (fields.trim)
-    needs.push(
-      boughtLength("trim", plan.lowerRun.times(count), units, { cloth: fields.trim, by: "studio" }),
-    );
+  needs.push(...lowerTrimNeeds(fields.trim, plan.lowerRun, count, units));
   return needs;
 }
 
 function figuresOf(plan: PelmetPlan): Record<string, number> {
   const { board, edge, strips, handbook } = plan;
-  const top = board.topHeight;
   return {
     pelmets: plan.count,
     widthMm: board.length.toMm(),
@@ -199,11 +173,6 @@ function figuresOf(plan: PelmetPlan): Record<string, number> {
     joins: strips.joins,
     ...(strips.strip ? { stripMm: strips.strip.toMm() } : {}),
     ...(plan.welt ? { weltMm: plan.welt.total.toMm() } : {}),
-    ...(top
-      ? {
-          hemAboveFloorMm: top.minus(edge.deepest).toMm(),
-          headAboveFloorMm: top.toMm(),
-        }
-      : {}),
+    ...heightFigures(board, edge.deepest),
   };
 }

@@ -2,6 +2,7 @@ import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { type Board, boardAtWindow } from "../boardAtWindow.ts";
+import { type BoardLayer, boardLayers } from "../boardLayers.ts";
 import { centredPlace, hasMotif } from "../centredMotif.ts";
 import { clothWidth, narrowerThanJoins } from "../clothWidth.ts";
 import { type EdgeWelt, edgeWelt, weltWorking } from "../edgeWelt.ts";
@@ -13,17 +14,6 @@ import { sideStripsWorking } from "../sideStrips.ts";
 import { widthsByHandbook } from "../widthsByHandbook.ts";
 import { type LowerEdge, lowerEdge } from "./lowerEdge.ts";
 import type { PelmetFields } from "./schema.ts";
-
-/** A lining or padding as it is cut, in one piece or joined as the face is. */
-export interface PelmetLayer {
-  readonly surface: "lining" | "interlining";
-  readonly cloth: ClothFacts;
-  readonly width: Length;
-  readonly height: Length;
-  readonly strips: Strips;
-  readonly usableWidth: Length;
-  readonly because: string;
-}
 
 /** Every size that the drawing and the sheet of a pelmet need. */
 export interface PelmetPlan {
@@ -42,7 +32,7 @@ export interface PelmetPlan {
   readonly shifts: boolean;
   readonly motifCentred: boolean;
   readonly handbook: HandbookCut;
-  readonly layers: readonly PelmetLayer[];
+  readonly layers: readonly BoardLayer[];
   readonly stiffening: "buckram" | "board";
   /** Along the lower edge, front and returns, up to what can be marked. */
   readonly lowerRun: Length;
@@ -226,6 +216,7 @@ function sidewaysByHandbook(
   return { cutLength: cutWidth, repeats: null, total };
 }
 
+/** A padding cut to the stiffening, a lining with turnings on every side. */
 function layersOf(
   fields: PelmetFields,
   board: Board,
@@ -233,40 +224,30 @@ function layersOf(
   join: Length,
   context: ItemContext,
   notes: Notes,
-): PelmetLayer[] {
+): BoardLayer[] {
   const p = (length: Length) => printLength(length, context.units);
-  const asked = [
-    ["interlining", "padding", fields.padding],
-    ["lining", "lining", fields.lining],
-  ] as const;
-  return asked.flatMap(([surface, key, id]): PelmetLayer[] => {
-    const cloth = id ? context.cloth(id) : null;
-    if (!cloth) return [];
-    const usableWidth = clothWidth(cloth, key, "its joins cannot be planned", context, notes);
-    if (usableWidth === null) return [];
-    const turn = surface === "lining" ? context.length("lining-turn") : Length.zero;
-    const width = board.span.plus(turn.times(2));
-    const height = edge.deepest.plus(turn.times(2));
-    const because =
-      surface === "lining"
-        ? `${p(board.span)} × ${p(edge.deepest)} + 2 × ${p(turn)} turnings each way`
-        : `${p(board.span)} × ${p(edge.deepest)}, cut to the stiffening`;
-    notes.working.push({
-      what: surface === "lining" ? "Lining, cut" : "Padding, cut",
-      sum: because,
-      result: `${p(width)} × ${p(height)}`,
-      rounded: null,
-    });
-    return [
-      {
-        surface,
-        cloth,
-        width,
-        height,
-        strips: planStrips(width, usableWidth, join),
-        usableWidth,
-        because,
-      },
-    ];
+  const size = `${p(board.span)} × ${p(edge.deepest)}`;
+  const unknown = "its joins cannot be planned";
+  const padding = () => ({
+    width: board.span,
+    height: edge.deepest,
+    because: `${size}, cut to the stiffening`,
   });
+  const lining = () => {
+    const turn = context.length("lining-turn");
+    return {
+      width: board.span.plus(turn.times(2)),
+      height: edge.deepest.plus(turn.times(2)),
+      because: `${size} + 2 × ${p(turn)} turnings each way`,
+    };
+  };
+  return boardLayers(
+    [
+      { key: "padding", surface: "interlining", cloth: fields.padding, unknown, size: padding },
+      { key: "lining", surface: "lining", cloth: fields.lining, unknown, size: lining },
+    ],
+    join,
+    context,
+    notes,
+  );
 }

@@ -1,6 +1,8 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
+import { layerCuts, layersByHandbook } from "../boardLayers.ts";
+import { heightFigures, hookTapeNeed, lowerTrimNeeds } from "../boardNeeds.ts";
 import { boughtEach, boughtLength } from "../boughtLength.ts";
 import type { AlongMatch, ItemContext, ItemCut, Made, MaterialNeed } from "../itemKind.ts";
 import { acrossCuts } from "../joinedAcross.ts";
@@ -35,10 +37,7 @@ export function makeValance(fields: ValanceFields, context: ItemContext): Valanc
     materials: materialsOf(fields, plan, context),
     handbook: [
       { cloth: plan.cloth.id, length: plan.handbook.total },
-      ...plan.layers.map((layer) => ({
-        cloth: layer.cloth.id,
-        length: layer.height.times(layer.strips.widths * plan.count),
-      })),
+      ...layersByHandbook(plan.layers, plan.count),
     ],
     makingCounts: {
       item: new Fraction(plan.count),
@@ -80,22 +79,7 @@ function cutsOf(fields: ValanceFields, plan: ValancePlan, context: ItemContext):
     along,
     because: `${p(plan.board.depth)} depth + ${p(plan.headingTurn)} heading + ${p(plan.hem)} hem`,
   });
-  const layers = plan.layers.flatMap((layer) =>
-    acrossCuts({
-      piece: layer.surface,
-      surface: layer.surface,
-      cloth: layer.cloth.id,
-      strips: layer.strips,
-      cutWidth: layer.width,
-      usableWidth: layer.usableWidth,
-      height: layer.height,
-      count,
-      across: { how: "free" },
-      mayTurn: layer.cloth.mayTurn,
-      along: () => ({ how: "free" }),
-      because: layer.because,
-    }),
-  );
+  const layers = layerCuts(plan.layers, count);
   return [...face, ...layers];
 }
 
@@ -116,11 +100,7 @@ function materialsOf(
     needs.push(boughtLength(`buckram, ${depth} deep`, plan.flat.times(count), units));
   }
   needs.push(
-    boughtLength(
-      "hook-and-loop tape, loop sewn on, hook stapled to the board",
-      board.span.times(count),
-      units,
-    ),
+    hookTapeNeed(board, count, units),
     boughtEach(
       board.returnEach.isZero() ? "batten" : "board",
       board.returnEach.isZero()
@@ -129,16 +109,12 @@ function materialsOf(
       count,
     ),
   );
-  if (fields.trim)
-    needs.push(
-      boughtLength("trim", plan.flat.times(count), units, { cloth: fields.trim, by: "studio" }),
-    );
+  needs.push(...lowerTrimNeeds(fields.trim, plan.flat, count, units));
   return needs;
 }
 
 function figuresOf(plan: ValancePlan): Record<string, number> {
   const { board, heading, strips, handbook } = plan;
-  const top = board.topHeight;
   return {
     valances: plan.count,
     widthMm: board.length.toMm(),
@@ -154,8 +130,6 @@ function figuresOf(plan: ValancePlan): Record<string, number> {
     ...("pleats" in heading ? { pleats: heading.pleats, takeUpMm: heading.takeUp.toMm() } : {}),
     ...("boxes" in heading ? { boxes: heading.boxes, boxMm: heading.box.toMm() } : {}),
     ...("tape" in heading ? { tapeMm: heading.tape.toMm() } : {}),
-    ...(top
-      ? { hemAboveFloorMm: top.minus(board.depth).toMm(), headAboveFloorMm: top.toMm() }
-      : {}),
+    ...heightFigures(board, board.depth),
   };
 }

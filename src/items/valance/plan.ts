@@ -1,8 +1,9 @@
 import type Fraction from "fraction.js";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
-import { Length } from "../../units/length.ts";
+import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { type Board, boardAtWindow } from "../boardAtWindow.ts";
+import { type BoardLayer, boardLayers } from "../boardLayers.ts";
 import { clothWidth, narrowerThanJoins } from "../clothWidth.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import { planStrips, type Strips } from "../joinStrips.ts";
@@ -12,17 +13,6 @@ import { wholesWords } from "../sideStrips.ts";
 import { widthsByHandbook } from "../widthsByHandbook.ts";
 import { type ValanceHeading, valanceHeading } from "./heading.ts";
 import type { ValanceFields } from "./schema.ts";
-
-/** A lining or interlining as it is cut. */
-export interface ValanceLayer {
-  readonly surface: "lining" | "interlining";
-  readonly cloth: ClothFacts;
-  readonly usableWidth: Length;
-  readonly width: Length;
-  readonly height: Length;
-  readonly strips: Strips;
-  readonly because: string;
-}
 
 /** Every size that the drawing and the sheet of a valance need. */
 export interface ValancePlan {
@@ -43,7 +33,7 @@ export interface ValancePlan {
   readonly heading: ValanceHeading;
   readonly handbook: HandbookCut;
   readonly lowestMotif: Length | null;
-  readonly layers: readonly ValanceLayer[];
+  readonly layers: readonly BoardLayer[];
   readonly count: number;
 }
 
@@ -195,38 +185,39 @@ function layersOf(
   join: Length,
   context: ItemContext,
   notes: Notes,
-): ValanceLayer[] {
+): BoardLayer[] {
   const p = (length: Length) => printLength(length, context.units);
-  return (["interlining", "lining"] as const).flatMap((surface): ValanceLayer[] => {
-    const id = fields[surface];
-    const cloth = id ? context.cloth(id) : null;
-    if (!cloth) return [];
-    const usableWidth = clothWidth(cloth, surface, "its widths cannot be counted", context, notes);
-    if (usableWidth === null) return [];
-    const lining = surface === "lining";
-    const value = (name: string) => (lining ? context.length(name) : Length.zero);
-    const [inside, up, turn] = [value("lining-in"), value("lining-up"), value("lining-turn")];
-    const width = flat.minus(inside.times(2)).plus(turn.times(2));
-    const height = board.depth.minus(up).plus(turn.times(2));
-    const because = lining
-      ? `${p(flat)} − 2 × ${p(inside)} + 2 × ${p(turn)} turns, by ${p(board.depth)} − ${p(up)} + 2 × ${p(turn)} top and hem`
-      : `${p(flat)} by ${p(board.depth)}, inside the turnings`;
-    notes.working.push({
-      what: lining ? "Lining, cut" : "Interlining, cut",
-      sum: because,
-      result: `${p(width)} × ${p(height)}`,
-      rounded: null,
-    });
-    return [
-      {
-        surface,
-        cloth,
-        usableWidth,
-        width,
-        height,
-        strips: planStrips(width, usableWidth, join),
-        because,
-      },
-    ];
+  const unknown = "its widths cannot be counted";
+  const interlining = () => ({
+    width: flat,
+    height: board.depth,
+    because: `${p(flat)} by ${p(board.depth)}, inside the turnings`,
   });
+  const lining = () => {
+    const [inside, up, turn] = [
+      context.length("lining-in"),
+      context.length("lining-up"),
+      context.length("lining-turn"),
+    ];
+    return {
+      width: flat.minus(inside.times(2)).plus(turn.times(2)),
+      height: board.depth.minus(up).plus(turn.times(2)),
+      because: `${p(flat)} − 2 × ${p(inside)} + 2 × ${p(turn)} turns, by ${p(board.depth)} − ${p(up)} + 2 × ${p(turn)} top and hem`,
+    };
+  };
+  return boardLayers(
+    [
+      {
+        key: "interlining",
+        surface: "interlining",
+        cloth: fields.interlining,
+        unknown,
+        size: interlining,
+      },
+      { key: "lining", surface: "lining", cloth: fields.lining, unknown, size: lining },
+    ],
+    join,
+    context,
+    notes,
+  );
 }
