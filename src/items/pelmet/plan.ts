@@ -86,6 +86,79 @@ export function planPelmet(
     },
   );
   const railroaded = fields.railroad === true;
+  const strips = stripsOf(fields, cloth, usableWidth, cutWidth, cutHeight, join, context, notes);
+  if (strips === null) return null;
+  const { handbook, shifts } = railroaded
+    ? { handbook: sidewaysByHandbook(cutWidth, count, p, notes), shifts: false }
+    : widthsByHandbook(
+        {
+          plain: cutHeight,
+          called: "Cut height",
+          cuts: strips.widths * count,
+          joined: strips.joins > 0,
+        },
+        cloth,
+        units,
+        notes,
+      );
+
+  const motifCentred =
+    fields.motif !== "as-it-falls" &&
+    !railroaded &&
+    hasMotif(cloth) &&
+    motifInMiddle(cloth, strips, usableWidth, cutWidth, cutHeight, p, notes);
+  if (cloth.nap) notes.questions.push(`Does the pile of ${cloth.name} run up or down the pelmet?`);
+  const stiffening = fields.stiffening ?? "buckram";
+  if (!fields.stiffening)
+    notes.working.push({
+      what: "Stiffening",
+      sum: "nothing was said",
+      result: "pelmet buckram",
+      rounded: null,
+    });
+
+  const { lowerRun, welt } = weltOf(fields, board, edge, count, context, notes);
+  return {
+    board,
+    edge,
+    cloth,
+    usableWidth,
+    join,
+    topTurn,
+    bottomTurn,
+    endTurn,
+    cutWidth,
+    cutHeight,
+    strips,
+    railroaded,
+    shifts,
+    motifCentred,
+    handbook,
+    layers: layersOf(fields, board, edge, join, context, notes),
+    stiffening,
+    lowerRun,
+    welt,
+    count,
+  };
+}
+
+/**
+ * How the cut width is made of the cloth: one length run sideways, or a whole width in the middle and strips beside it. Null, with a
+ * diagnostic, where the cloth is too narrow for either.
+ */
+function stripsOf(
+  fields: PelmetFields,
+  cloth: ClothFacts,
+  usableWidth: Length,
+  cutWidth: Length,
+  cutHeight: Length,
+  join: Length,
+  context: ItemContext,
+  notes: Notes,
+): Strips | null {
+  const { units } = context;
+  const p = (length: Length) => printLength(length, units);
+  const railroaded = fields.railroad === true;
   if (railroaded && cutHeight.isMoreThan(usableWidth)) {
     notes.diagnostics.push(
       diagnostic(
@@ -121,25 +194,22 @@ export function planPelmet(
       `May ${cloth.name} be run sideways, with its pattern and pile turned a quarter?`,
     );
   }
-  const { handbook, shifts } = railroaded
-    ? { handbook: sidewaysByHandbook(cutWidth, count, p, notes), shifts: false }
-    : widthsByHandbook(
-        {
-          plain: cutHeight,
-          called: "Cut height",
-          cuts: strips.widths * count,
-          joined: strips.joins > 0,
-        },
-        cloth,
-        units,
-        notes,
-      );
+  return strips;
+}
 
-  const wanted = fields.motif !== "as-it-falls" && !railroaded && hasMotif(cloth);
+/** Whether a motif can stand in the middle of the front; where none can, the question of what is wanted instead. */
+function motifInMiddle(
+  cloth: ClothFacts,
+  strips: Strips,
+  usableWidth: Length,
+  cutWidth: Length,
+  cutHeight: Length,
+  p: (length: Length) => string,
+  notes: Notes,
+): boolean {
   // Joined, the middle piece is a whole width: its own motifs stand where the selvedges put them.
-  const motifCentred =
-    wanted && strips.joins === 0 && centredPlace(cloth, cutWidth, cutHeight).fits;
-  if (wanted && strips.joins > 0 && cloth.repeat?.across) {
+  const motifCentred = strips.joins === 0 && centredPlace(cloth, cutWidth, cutHeight).fits;
+  if (strips.joins > 0 && cloth.repeat?.across) {
     const middles = usableWidth.dividedBy(2);
     const first = cloth.repeat.fromSelvedge ?? cloth.repeat.across.dividedBy(2);
     const off = middles.minus(first).over(cloth.repeat.across).mod(1);
@@ -148,21 +218,24 @@ export function planPelmet(
         `No motif of ${cloth.name} stands in the middle of its width: is a gap in the middle of the pelmet wanted, or a narrower middle piece with a motif in it?`,
       );
     }
-  } else if (wanted && !motifCentred && cloth.repeat?.across) {
+  } else if (!motifCentred && cloth.repeat?.across) {
     notes.questions.push(
       `No motif of ${cloth.name} can stand in the middle of a piece ${p(cutWidth)} wide: where on the pelmet is the motif wanted?`,
     );
   }
-  if (cloth.nap) notes.questions.push(`Does the pile of ${cloth.name} run up or down the pelmet?`);
-  const stiffening = fields.stiffening ?? "buckram";
-  if (!fields.stiffening)
-    notes.working.push({
-      what: "Stiffening",
-      sum: "nothing was said",
-      result: "pelmet buckram",
-      rounded: null,
-    });
+  return motifCentred;
+}
 
+/** The run of the lower edge, front and returns, and the welt along it where one is asked for. */
+function weltOf(
+  fields: PelmetFields,
+  board: Board,
+  edge: LowerEdge,
+  count: number,
+  context: ItemContext,
+  notes: Notes,
+): Pick<PelmetPlan, "lowerRun" | "welt"> {
+  const { units } = context;
   const marked = units === "inches" ? Length.inches("1/8") : Length.mm(1);
   const lowerRun = Length.mm(edge.runMm.toFixed(3)).plus(board.returnEach.times(2)).upTo(marked);
   const both = fields.edge?.where === "both";
@@ -175,28 +248,7 @@ export function planPelmet(
     both ? 2 : 1,
   );
   if (welt) notes.working.push(...weltWorking(welt, count, context));
-  return {
-    board,
-    edge,
-    cloth,
-    usableWidth,
-    join,
-    topTurn,
-    bottomTurn,
-    endTurn,
-    cutWidth,
-    cutHeight,
-    strips,
-    railroaded,
-    shifts,
-    motifCentred,
-    handbook,
-    layers: layersOf(fields, board, edge, join, context, notes),
-    stiffening,
-    lowerRun,
-    welt,
-    count,
-  };
+  return { lowerRun, welt };
 }
 
 /** Cloth that runs sideways is taken by its length alone. */

@@ -1,11 +1,11 @@
 import type Fraction from "fraction.js";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Length } from "../../units/length.ts";
-import { printLength } from "../../units/printLength.ts";
+import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import { type Board, boardAtWindow } from "../boardAtWindow.ts";
 import { type BoardLayer, boardLayers } from "../boardLayers.ts";
 import { clothWidth, narrowerThanJoins } from "../clothWidth.ts";
-import type { ClothFacts, ItemContext } from "../itemKind.ts";
+import type { ClothFacts, ItemContext, WorkingLine } from "../itemKind.ts";
 import { planStrips, type Strips } from "../joinStrips.ts";
 import type { Notes } from "../notes.ts";
 import type { HandbookCut } from "../selvedgeMatch.ts";
@@ -69,22 +69,8 @@ export function planValance(
     narrowerThanJoins(cloth, usableWidth, join, context, notes);
     return null;
   }
-  const fullness = fields.fullness ?? context.ratio(`fullness-${fields.heading}`);
-  if (fullness.compare(1) < 0) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["fullness"]),
-        "fullness-under-one",
-        `At a fullness of ${fullness.toString()} this valance is narrower than its board.`,
-        {
-          actual: fullness.toString(),
-          expected: "1 or more",
-          hint: "2 to 2.5 is usual, 3 for box pleats.",
-        },
-      ),
-    );
-    return null;
-  }
+  const fullness = fullnessOf(fields, context, notes);
+  if (fullness === null) return null;
   // Box pleats lie on the front alone; gathers and pinch pleats go round the ends as well.
   const boxed = fields.heading === "box-pleat";
   const returns = board.returnEach.times(2);
@@ -108,15 +94,7 @@ export function planValance(
     },
   );
   const strips = planStrips(cutWidth, usableWidth, join);
-  if (strips.strip) {
-    const inner = wholesWords(strips, usableWidth, units);
-    notes.working.push({
-      what: "Widths",
-      sum: `${inner} in the middle; (${p(cutWidth)} − ${inner} + ${strips.wholes * 2} × ${p(join)} seams) ÷ 2 + ${p(join)} seam at each end`,
-      result: `${strips.widths} widths of cloth; 2 end strips of ${p(strips.strip)}`,
-      rounded: "up to whole widths of cloth",
-    });
-  }
+  notes.working.push(...widthsWorking(strips, cutWidth, usableWidth, join, units));
   const { handbook, shifts, repeatUp } = widthsByHandbook(
     {
       plain: cutHeight,
@@ -141,20 +119,7 @@ export function planValance(
     return null;
   }
   const lowestMotif = fields["lowest-motif"] ?? null;
-  if (repeatUp && lowestMotif === null) {
-    notes.questions.push(
-      "How high above the lower edge does the middle of the lowest whole motif stand? Level across the widths is all that is known.",
-    );
-  }
-  if (repeatUp && board.depth.isLessThan(repeatUp)) {
-    notes.questions.push(
-      `The valance is ${p(board.depth)} deep, less than the repeat of ${p(repeatUp)}: which part of the pattern is to be seen?`,
-    );
-  }
-  if (cloth.nap)
-    notes.questions.push(
-      `Does the pile of ${cloth.name} run up or down the valance? It follows the curtains.`,
-    );
+  askOfPattern(cloth, repeatUp, lowestMotif, board, p, notes);
   return {
     board,
     cloth,
@@ -175,6 +140,73 @@ export function planValance(
     layers: layersOf(fields, board, flat, join, context, notes),
     count,
   };
+}
+
+/** Flat cloth for each length of board. Null, with a diagnostic, where it would not reach round the board. */
+function fullnessOf(fields: ValanceFields, context: ItemContext, notes: Notes): Fraction | null {
+  const fullness = fields.fullness ?? context.ratio(`fullness-${fields.heading}`);
+  if (fullness.compare(1) < 0) {
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["fullness"]),
+        "fullness-under-one",
+        `At a fullness of ${fullness.toString()} this valance is narrower than its board.`,
+        {
+          actual: fullness.toString(),
+          expected: "1 or more",
+          hint: "2 to 2.5 is usual, 3 for box pleats.",
+        },
+      ),
+    );
+    return null;
+  }
+  return fullness;
+}
+
+/** The working of whole widths and the strips at the ends; nothing where one width is enough. */
+function widthsWorking(
+  strips: Strips,
+  cutWidth: Length,
+  usableWidth: Length,
+  join: Length,
+  units: UnitSystem,
+): WorkingLine[] {
+  if (!strips.strip) return [];
+  const p = (length: Length) => printLength(length, units);
+  const inner = wholesWords(strips, usableWidth, units);
+  return [
+    {
+      what: "Widths",
+      sum: `${inner} in the middle; (${p(cutWidth)} − ${inner} + ${strips.wholes * 2} × ${p(join)} seams) ÷ 2 + ${p(join)} seam at each end`,
+      result: `${strips.widths} widths of cloth; 2 end strips of ${p(strips.strip)}`,
+      rounded: "up to whole widths of cloth",
+    },
+  ];
+}
+
+/** What is still to be asked of a cloth with a pattern or a pile. */
+function askOfPattern(
+  cloth: ClothFacts,
+  repeatUp: Length | null,
+  lowestMotif: Length | null,
+  board: Board,
+  p: (length: Length) => string,
+  notes: Notes,
+): void {
+  if (repeatUp && lowestMotif === null) {
+    notes.questions.push(
+      "How high above the lower edge does the middle of the lowest whole motif stand? Level across the widths is all that is known.",
+    );
+  }
+  if (repeatUp && board.depth.isLessThan(repeatUp)) {
+    notes.questions.push(
+      `The valance is ${p(board.depth)} deep, less than the repeat of ${p(repeatUp)}: which part of the pattern is to be seen?`,
+    );
+  }
+  if (cloth.nap)
+    notes.questions.push(
+      `Does the pile of ${cloth.name} run up or down the valance? It follows the curtains.`,
+    );
 }
 
 /** A lining with its turnings, ending inside the ends and above the hem; an interlining edge to edge inside the turnings. */
