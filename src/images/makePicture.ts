@@ -5,6 +5,7 @@ import { type Cache, cacheKey, NO_CACHE, sha256 } from "./cache.ts";
 import { decodePhoto } from "./decodePhoto.ts";
 import { loadPhotoFile } from "./loadPhotoFile.ts";
 import { printJpeg } from "./printJpeg.ts";
+import { shrinkInLight } from "./shrinkInLight.ts";
 import { writeAtomically } from "./writeAtomically.ts";
 
 /** A picture to publish. */
@@ -59,11 +60,11 @@ export async function makePicture(request: PictureRequest): Promise<Checked<Made
       .extract({ left: part.x, top: part.y, width: part.width, height: part.height })
       .raw()
       .toBuffer();
-    // In linear light, or fine checks would darken; a kernel without much overshoot, which linear light would show.
-    const shrunk = sharp(cut, { raw: { width: part.width, height: part.height, channels: 3 } })
-      .pipelineColourspace("scrgb")
-      .resize({ width: Math.min(Math.round(widthPx), part.width), kernel: "mitchell" })
-      .toColourspace("srgb");
+    const shrunk = shrinkInLight(
+      cut,
+      { width: part.width, height: part.height, channels: 3 },
+      widthPx,
+    );
     jpeg = await printJpeg(shrunk, grey);
     await cache.writeBytes(key, jpeg);
   }

@@ -1,6 +1,5 @@
 import { mkdir } from "node:fs/promises";
 import { dirname, join } from "node:path";
-import sharp from "sharp";
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
 import type { PagePicture } from "../documents/page.ts";
 import { type Cache, cacheKey, NO_CACHE, openCache, sha256 } from "../images/cache.ts";
@@ -10,6 +9,7 @@ import { loadPhotoFile } from "../images/loadPhotoFile.ts";
 import { makePicture } from "../images/makePicture.ts";
 import { seamlessCell } from "../images/makeTile.ts";
 import { printJpeg } from "../images/printJpeg.ts";
+import { shrinkInLight } from "../images/shrinkInLight.ts";
 import { writeAtomically } from "../images/writeAtomically.ts";
 import { cacheSubfolder } from "../press/cacheFolder.ts";
 import type { MakePictures } from "./computed.ts";
@@ -46,12 +46,11 @@ async function makeTile(
       { ...picture.crop, blendPx: picture.tile.blendPx },
       picture.tile.halfDrop,
     );
-    const shrunk = sharp(cell, {
-      raw: { width: picture.crop.width, height: picture.crop.height, channels: 3 },
-    })
-      .pipelineColourspace("scrgb")
-      .resize({ width: Math.min(picture.widthPx, picture.crop.width), kernel: "mitchell" })
-      .toColourspace("srgb");
+    const shrunk = shrinkInLight(
+      cell,
+      { width: picture.crop.width, height: picture.crop.height, channels: 3 },
+      picture.widthPx,
+    );
     jpeg = await printJpeg(shrunk, picture.grey);
     await cache.writeBytes(key, jpeg);
   }

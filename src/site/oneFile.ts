@@ -2,6 +2,7 @@ import { existsSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { dirname, join, posix } from "node:path";
 import sharp from "sharp";
+import { shrinkInLight } from "../images/shrinkInLight.ts";
 import { writeAtomically } from "../images/writeAtomically.ts";
 
 /** Reads a file by its path from the page, forward slashes. */
@@ -35,13 +36,9 @@ const SMALL_PX = 300;
 async function lighter(jpeg: Buffer): Promise<{ bytes: Buffer; width: number; height: number }> {
   const { width, height } = await sharp(jpeg).metadata();
   if (width <= SMALL_PX) return { bytes: jpeg, width, height };
-  // Plain pixels first: a JPEG that bears a colour profile comes out black when it is shrunk in linear light straight away.
   const plain = await sharp(jpeg).removeAlpha().raw().toBuffer({ resolveWithObject: true });
-  const { channels } = plain.info;
-  const { data, info } = await sharp(plain.data, { raw: { width, height, channels } })
-    .pipelineColourspace("scrgb")
-    .resize({ width: Math.round(width * PART), kernel: "mitchell" })
-    .toColourspace("srgb")
+  const from = { width, height, channels: plain.info.channels };
+  const { data, info } = await shrinkInLight(plain.data, from, width * PART)
     .withIccProfile("srgb")
     .jpeg({ quality: 82, chromaSubsampling: "4:4:4" })
     .toBuffer({ resolveWithObject: true });

@@ -1,4 +1,5 @@
 import type { Swatch } from "../../swatches/swatch.ts";
+import { partAboutMotif, shownHeightMm } from "../pictures/aboutMotif.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
 import { type Markup, marked } from "../words/marks.ts";
@@ -33,17 +34,11 @@ export function closeUpOf(
 ): CloseUp | null {
   const photo = swatch.photo;
   if (!photo?.showsMm) return null;
-  const high = (photo.heightPx / photo.widthPx) * photo.showsMm;
+  const high = shownHeightMm(photo, photo.showsMm);
   const width = Math.min(SHOWN.width, photo.showsMm);
   const height = Math.min(SHOWN.height, high);
-  const at = photo.motifAt ?? { x: 0.5, y: 0.5 };
-  const from = (v: number, whole: number, part: number): number =>
-    Math.max(0, Math.min(whole - part, v * whole - part / 2));
-  const shown = book.crop(
-    swatch,
-    { x: from(at.x, photo.showsMm, width), y: from(at.y, high, height), width, height },
-    PICTURE_MM,
-  );
+  const part = partAboutMotif(photo, photo.showsMm, { width, height });
+  const shown = book.crop(swatch, part, PICTURE_MM);
   if (!shown) return null;
   const { units } = data.studio.fields;
   return {

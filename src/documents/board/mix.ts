@@ -3,6 +3,7 @@ import { greyOf, lightness } from "../../colour/luminance.ts";
 import type { RoleOf } from "../../scheme/roles.ts";
 import { isPlain, type Swatch } from "../../swatches/swatch.ts";
 import { spelled } from "../../units/spelling.ts";
+import { partAboutMotif } from "../pictures/aboutMotif.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
@@ -94,20 +95,11 @@ export function fillOf(
 ): CuttingFill {
   const photo = swatch.photo;
   if (photo?.showsMm) {
-    const pxPerMm = photo.widthPx / photo.showsMm;
-    const photoWidth = photo.showsMm;
-    const photoHeight = photo.heightPx / pxPerMm;
-    const w = width * scale;
-    const h = height * scale;
-    if (w <= photoWidth && h <= photoHeight) {
-      const motif = photo.motifAt ?? { x: 0.5, y: 0.5 };
-      const clampTo = (v: number, top: number): number => Math.max(0, Math.min(top, v));
-      const part = {
-        x: clampTo(motif.x * photoWidth - w * 0.56, photoWidth - w),
-        y: clampTo(motif.y * photoHeight - h * 0.42, photoHeight - h),
-        width: w,
-        height: h,
-      };
+    const size = { width: width * scale, height: height * scale };
+    const shows = photo.showsMm;
+    if (size.width <= shows && size.height <= photo.heightPx / (photo.widthPx / shows)) {
+      // A little right of the middle and above it, as a cutting is laid by eye.
+      const part = partAboutMotif(photo, shows, size, { x: 0.56, y: 0.42 });
       const shown = book.crop(swatch, part, width);
       if (shown) return { picture: shown.href };
     }

@@ -4,6 +4,7 @@ import type { RoleOf } from "../../scheme/roles.ts";
 import { isPlain, type Swatch } from "../../swatches/swatch.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
+import { partAboutMotif, shownHeightMm } from "../pictures/aboutMotif.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup, marked } from "../words/marks.ts";
@@ -252,23 +253,9 @@ function nearPatch(swatch: Swatch, scale: number, book: PictureBook): string | n
   const photo = swatch.photo;
   if (!photo?.showsMm) return null;
   const size = PATCH * scale;
-  const photoHeight = (photo.heightPx / photo.widthPx) * photo.showsMm;
-  if (size > Math.min(photo.showsMm, photoHeight)) return null;
-  const motif = photo.motifAt ?? { x: 0.5, y: 0.5 };
-  const at = (v: number, whole: number): number =>
-    Math.max(0, Math.min(whole - size, v * whole - size / 2));
-  return (
-    book.crop(
-      swatch,
-      {
-        x: at(motif.x, photo.showsMm),
-        y: at(motif.y, photoHeight),
-        width: size,
-        height: size,
-      },
-      PATCH,
-    )?.href ?? null
-  );
+  if (size > Math.min(photo.showsMm, shownHeightMm(photo, photo.showsMm))) return null;
+  const part = partAboutMotif(photo, photo.showsMm, { width: size, height: size });
+  return book.crop(swatch, part, PATCH)?.href ?? null;
 }
 
 function plainFrom(swatch: Swatch, units: UnitSystem): string {

@@ -1,6 +1,7 @@
 import type { Tile } from "../../drawing/binding.ts";
 import type { Swatch, SwatchPhoto } from "../../swatches/swatch.ts";
 import type { PagePicture } from "../page.ts";
+import { motifSpot } from "./aboutMotif.ts";
 
 /** Print resolution of swatches, pixels an inch on paper; never more than the photograph has. */
 const PRINT_PPI = 300;
@@ -140,7 +141,7 @@ export function pictureBook(tree: string, up: string): PictureBook {
       const widthMm = cell.width / pxPerMm;
       const px = Math.min(cell.width, pxFor((widthMm / scale) * part));
       const shown = add(swatch, cell, px, { blendPx, halfDrop }, grey);
-      const motif = photo.motifAt ?? { x: 0.5, y: 0.5 };
+      const motif = motifSpot(photo);
       const inside = (at: number, from: number, size: number): number =>
         ((((at - from) % size) + size) % size) / pxPerMm;
       return {

@@ -2,6 +2,7 @@ import type { Swatch } from "../../swatches/swatch.ts";
 import type { Money } from "../../units/money.ts";
 import { money, printMoney, subtractMoney } from "../../units/money.ts";
 import { wordsIn } from "../../units/spelling.ts";
+import { partAboutMotif, shownHeightMm } from "../pictures/aboutMotif.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ChoiceOption, ProjectData } from "../projectData.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
@@ -37,21 +38,13 @@ function swatchOf(swatch: Swatch, book: PictureBook, id: string): Markup | null 
   const photo = swatch.photo;
   let inner = "";
   if (photo?.showsMm) {
-    const high = (photo.heightPx / photo.widthPx) * photo.showsMm;
+    const high = shownHeightMm(photo, photo.showsMm);
     const size = Math.min(1, photo.showsMm / (width * scale), high / (height * scale));
-    const part = { width: width * scale * size, height: height * scale * size };
-    const at = photo.motifAt ?? { x: 0.5, y: 0.5 };
-    const inside = (v: number, whole: number, own: number): number =>
-      Math.max(0, Math.min(whole - own, v * whole - own / 2));
-    const shown = book.crop(
-      swatch,
-      {
-        x: inside(at.x, photo.showsMm, part.width),
-        y: inside(at.y, high, part.height),
-        ...part,
-      },
-      width,
-    );
+    const part = partAboutMotif(photo, photo.showsMm, {
+      width: width * scale * size,
+      height: height * scale * size,
+    });
+    const shown = book.crop(swatch, part, width);
     if (shown)
       inner = `<image href="${escapeHtml(shown.href)}" width="${width}" height="${height}" preserveAspectRatio="xMidYMid slice"/>`;
   }

@@ -3,6 +3,7 @@ import { renderDrawing } from "../../drawing/renderDrawing.ts";
 import type { Carried } from "../../scheme/seenColours.ts";
 import { spelled } from "../../units/spelling.ts";
 import type { BoardSheet } from "../board/sheetGeometry.ts";
+import { partAboutMotif } from "../pictures/aboutMotif.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
@@ -67,22 +68,8 @@ function cut(data: ProjectData, cloth: string, book: PictureBook): string | null
   const photo = swatch?.photo;
   if (!swatch || !photo?.showsMm) return null;
   const size = Math.min(SQUARE_MM * 4, photo.showsMm * 0.6);
-  const high = (photo.heightPx / photo.widthPx) * photo.showsMm;
-  const at = photo.motifAt ?? { x: 0.5, y: 0.5 };
-  const clamp = (v: number, whole: number): number =>
-    Math.max(0, Math.min(whole - size, v * whole - size / 2));
-  return (
-    book.crop(
-      swatch,
-      {
-        x: clamp(at.x, photo.showsMm),
-        y: clamp(at.y, high),
-        width: size,
-        height: size,
-      },
-      SQUARE_MM,
-    )?.href ?? null
-  );
+  const part = partAboutMotif(photo, photo.showsMm, { width: size, height: size });
+  return book.crop(swatch, part, SQUARE_MM)?.href ?? null;
 }
 
 /** The places that carry a colour, in words. */
