@@ -124,6 +124,64 @@ export function planBlind(
     );
     return null;
   }
+  const { sections, rodLength } = sectionsOf(size, headrail, context, notes);
+
+  const motifCentred =
+    strips.joins === 0 &&
+    cloth.repeat?.across != null &&
+    centredPlace(cloth, cutWidth, plainCut).fits;
+  if (strips.joins === 0 && cloth.repeat?.across != null && !motifCentred) {
+    notes.questions.push(
+      `No motif of ${cloth.name} can stand in the middle of a piece ${p(cutWidth)} wide: where across the blind is the motif wanted?`,
+    );
+  }
+  if (repeatUp)
+    notes.questions.push(
+      "Where does the motif stand on the blind, counted from the top? Blinds of one drop are cut alike.",
+    );
+  if (cloth.nap) notes.questions.push(`Does the pile of ${cloth.name} run up or down the blind?`);
+  const operation = operationOf(fields, notes);
+
+  const layers: BlindLayer[] = [];
+  for (const each of ["interlining", "blackout", "lining"] as const) {
+    const id = fields[each];
+    const facts = id ? context.cloth(id) : null;
+    if (!facts) continue;
+    layers.push(layerOf(each, facts, size, sections, top, context, notes));
+  }
+  return {
+    size,
+    cloth,
+    usableWidth,
+    sideTurn,
+    top,
+    bottom,
+    join,
+    headrail,
+    cutWidth,
+    plainCut,
+    hobble: fullness ? { fullness, faceSection: sections.section.times(fullness) } : null,
+    handbook,
+    strips,
+    sections,
+    rodLength,
+    layers,
+    motifCentred,
+    shifts,
+    operation,
+    count,
+  };
+}
+
+/** The sections it folds in and the rods between them, with their working; sizes outside what is wanted become a question. */
+function sectionsOf(
+  size: BlindSize,
+  headrail: Length,
+  context: ItemContext,
+  notes: Notes,
+): Pick<BlindPlan, "sections" | "rodLength"> {
+  const { units } = context;
+  const p = (length: Length) => printLength(length, units);
   const least = context.length("flap-least");
   const most = context.length("flap-most");
   const sections = chooseSections(size.drop, headrail, least, most);
@@ -156,21 +214,11 @@ export function planBlind(
     result: p(rodLength),
     rounded: units === "inches" ? "down to 1/8″" : "down to 1 mm",
   });
+  return { sections, rodLength };
+}
 
-  const motifCentred =
-    strips.joins === 0 &&
-    cloth.repeat?.across != null &&
-    centredPlace(cloth, cutWidth, plainCut).fits;
-  if (strips.joins === 0 && cloth.repeat?.across != null && !motifCentred) {
-    notes.questions.push(
-      `No motif of ${cloth.name} can stand in the middle of a piece ${p(cutWidth)} wide: where across the blind is the motif wanted?`,
-    );
-  }
-  if (repeatUp)
-    notes.questions.push(
-      "Where does the motif stand on the blind, counted from the top? Blinds of one drop are cut alike.",
-    );
-  if (cloth.nap) notes.questions.push(`Does the pile of ${cloth.name} run up or down the blind?`);
+/** How it is worked: cordless where nothing is said; a side that is not named becomes a question. */
+function operationOf(fields: BlindFields, notes: Notes): BlindPlan["operation"] {
   const operation = fields.operation ?? "cordless";
   if (!fields.operation)
     notes.working.push({
@@ -183,34 +231,5 @@ export function planBlind(
     notes.questions.push(
       `At which side is the ${operation === "motor" ? "motor" : operation}: left or right?`,
     );
-
-  const layers: BlindLayer[] = [];
-  for (const each of ["interlining", "blackout", "lining"] as const) {
-    const id = fields[each];
-    const facts = id ? context.cloth(id) : null;
-    if (!facts) continue;
-    layers.push(layerOf(each, facts, size, sections, top, context, notes));
-  }
-  return {
-    size,
-    cloth,
-    usableWidth,
-    sideTurn,
-    top,
-    bottom,
-    join,
-    headrail,
-    cutWidth,
-    plainCut,
-    hobble: fullness ? { fullness, faceSection: sections.section.times(fullness) } : null,
-    handbook,
-    strips,
-    sections,
-    rodLength,
-    layers,
-    motifCentred,
-    shifts,
-    operation,
-    count,
-  };
+  return operation;
 }
