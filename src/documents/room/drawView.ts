@@ -1,0 +1,112 @@
+import { line } from "../../drawing/paths.ts";
+import { renderDrawing } from "../../drawing/renderDrawing.ts";
+import type { Drawing, Shape } from "../../drawing/shape.ts";
+import type { Wall } from "../../room/walls.ts";
+import type { PictureBook } from "../pictures/pictureBook.ts";
+import type { ProjectData, RoomData } from "../projectData.ts";
+import { itemPhrase, type Language } from "../words/phrases.ts";
+import { roomBindings } from "./bindings.ts";
+import { type LeaderLabel, placeLeaders } from "./leaders.ts";
+import type { StandingItem } from "./placeItems.ts";
+import { dimensionsOf, widthsOf } from "./viewDimensions.ts";
+import { groupedCushions, labelsOf, paperLabels } from "./viewLabels.ts";
+import { wallFrame, wallShapes } from "./wallShapes.ts";
+
+/** What is drawn from the front on a sheet: a wall, or the row of what stands free. */
+export interface View {
+  readonly name: string;
+  readonly wall: Wall | null;
+  readonly widthMm: number;
+  readonly heightMm: number;
+  readonly items: readonly StandingItem[];
+}
+
+/** A name beside a drawing, at a place of the sheet in millimetres. */
+export interface ViewLabel {
+  readonly x: number;
+  readonly y: number;
+  readonly name: string;
+  readonly words: string;
+}
+
+/** A view as SVG, and the names that stand below it. */
+export interface DrawnView {
+  readonly svg: string;
+  readonly labels: readonly ViewLabel[];
+}
+
+/** One view at its place on the sheet, with its cloths, dimensions above and names below. */
+export function drawnView(
+  data: ProjectData,
+  room: RoomData,
+  view: View,
+  scale: number,
+  at: { readonly x: number; readonly foot: number; readonly right: number },
+  book: PictureBook,
+  prefix: string,
+): DrawnView {
+  const { units } = data.studio.fields;
+  const language = data.studio.fields.language as Language;
+  const { wall, widthMm, heightMm, items } = view;
+  const floor: Shape = {
+    shape: "path",
+    d: line(-150, heightMm, widthMm + 150, heightMm),
+    fill: null,
+    pen: "cut",
+  };
+  const drawing: Drawing = {
+    widthMm,
+    heightMm,
+    shapes: wall
+      ? [
+          ...wallShapes(wall, room, heightMm),
+          ...items.flatMap((i) => i.shapes),
+          wallFrame(widthMm, heightMm),
+        ]
+      : [...items.flatMap((i) => i.shapes), floor],
+    dimensions: wall ? dimensionsOf(wall, heightMm, items, units) : widthsOf(items, units),
+    title: wall
+      ? `The ${wall.name} wall of ${room.record.fields.room}`
+      : `What stands free in ${room.record.fields.room}`,
+    description:
+      items.map((i) => `${itemPhrase(i.item, language)} ${i.item.record.title}`).join("; ") ||
+      "an empty wall",
+  };
+  const rendered = renderDrawing(drawing, {
+    scale: 1 / scale,
+    bindings: roomBindings(data, room, scale, book),
+    style: "cloth",
+    dimensions: true,
+    idPrefix: prefix,
+  });
+  const y = at.foot - heightMm / scale;
+  const papers = wall ? paperLabels(data, room, wall, heightMm, language) : [];
+  const labels = [...papers, ...labelsOf(data, items, language)];
+  const place = (all: readonly LeaderLabel[]) =>
+    placeLeaders(all, 1 / scale, at.x, y, at.foot + 6, at.right);
+  const each = place(labels);
+  const leaders = each.crowded ? place(groupedCushions(labels, items, language)) : each;
+  return {
+    svg:
+      nested(
+        rendered.svg,
+        at.x - rendered.insetMm.left,
+        y - rendered.insetMm.top,
+        rendered.widthMm,
+        rendered.heightMm,
+      ) + leaders.svg,
+    labels: leaders.labels,
+  };
+}
+
+const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
+
+/** The rendered drawing as an SVG that nests in a page-sized one, at a place on the sheet. */
+function nested(svg: string, x: number, y: number, width: number, height: number): string {
+  return svg
+    .replace(
+      / width="[^"]*mm" height="[^"]*mm"/,
+      ` x="${r(x)}" y="${r(y)}" width="${r(width)}" height="${r(height)}"`,
+    )
+    .replace(' xmlns="http://www.w3.org/2000/svg"', "");
+}

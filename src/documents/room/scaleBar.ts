@@ -1,0 +1,34 @@
+import type { UnitSystem } from "../../units/printLength.ts";
+
+const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
+
+/** A scale in words: `one inch to two feet`, `one twentieth`. */
+export function scaleWords(scale: number, units: UnitSystem): string {
+  if (units === "inches" && scale % 12 === 0 && scale / 12 <= 4)
+    return scale === 12
+      ? "one inch to the foot"
+      : `one inch to ${["", "one foot", "two feet", "three feet", "four feet"][scale / 12]}`;
+  return PARTS[scale] ?? `one to ${scale}`;
+}
+
+const PARTS: Readonly<Record<number, string>> = {
+  10: "one tenth",
+  15: "one fifteenth",
+  16: "one sixteenth",
+  20: "one twentieth",
+};
+
+/** A ruler of four parts, four feet or two metres at a scale, its upper left corner at a place of the sheet; SVG. */
+export function scaleBar(x: number, y: number, scale: number, units: UnitSystem): string {
+  const step = units === "inches" ? 304.8 / scale : 500 / scale;
+  const label =
+    units === "inches"
+      ? (n: number): string => `${n}${n === 4 ? "\u202fft" : ""}`
+      : (n: number): string => `${n * 50}${n === 4 ? "\u202fcm" : ""}`;
+  let out = "";
+  for (let i = 0; i < 4; i++)
+    out += `<rect x="${r(x + i * step)}" y="${r(y)}" width="${r(step)}" height="1.3" fill="${i % 2 === 0 ? "#23282e" : "#fff"}" stroke="#23282e" stroke-width=".18"/>`;
+  for (const n of [0, 1, 2, 3, 4])
+    out += `<text class="drawn" x="${r(x + n * step)}" y="${r(y + 5.4)}" text-anchor="${n === 4 ? "end" : n === 0 ? "start" : "middle"}" font-size="3.5">${label(n)}</text>`;
+  return out;
+}

@@ -1,0 +1,103 @@
+import type { Dimension } from "../../drawing/shape.ts";
+import type { Wall } from "../../room/walls.ts";
+import { Length } from "../../units/length.ts";
+import { printLength, type UnitSystem } from "../../units/printLength.ts";
+import { LYING, type StandingItem } from "./placeItems.ts";
+
+/** A computed measure of a drawing as an exact length: drawings are in whole tenths of a millimetre. */
+function asLength(mm: number): Length {
+  return Length.mm((Math.round(mm * 10) / 10).toString());
+}
+
+/** A drawing's measure for a client: to half an inch, or to a centimetre without its unit. */
+function measure(mm: number, units: UnitSystem): string {
+  return units === "inches"
+    ? printLength(asLength(mm).nearest(Length.inches("0.5")), units)
+    : printLength(asLength(mm).nearest(Length.mm(10)), units).replace(/\u202fcm$/, "");
+}
+
+/** What lies on another item has no dimension of its own. */
+const WORN: ReadonlySet<string> = new Set(["cushion", "tieback", "lampshade", ...LYING]);
+
+/** Chains above the wall: what hangs and stands there from left to right, then the whole; its height at the right. */
+export function dimensionsOf(
+  wall: Wall,
+  height: number,
+  items: readonly StandingItem[],
+  units: UnitSystem,
+): Dimension[] {
+  const length = wall.length.toMm();
+  const main = items.filter((i) => !WORN.has(i.item.kind.kind) && i.width > 200);
+  const taken: { from: number; to: number }[] = [];
+  for (const item of [...main].sort((a, b) => b.width - a.width)) {
+    const box = {
+      from: Math.max(0, item.x),
+      to: Math.min(length, item.x + item.width),
+    };
+    if (taken.every((t) => box.to <= t.from + 1 || box.from >= t.to - 1)) taken.push(box);
+  }
+  taken.sort((a, b) => a.from - b.from);
+  const print = (mm: number): string => measure(mm, units);
+  const out: Dimension[] = [];
+  let at = 0;
+  for (const t of taken) {
+    if (t.from - at > 60)
+      out.push({
+        axis: "horizontal",
+        from: at,
+        to: t.from,
+        side: "top",
+        level: 1,
+        text: print(t.from - at),
+      });
+    out.push({
+      axis: "horizontal",
+      from: t.from,
+      to: t.to,
+      side: "top",
+      level: 1,
+      text: print(t.to - t.from),
+    });
+    at = t.to;
+  }
+  if (taken.length > 0 && length - at > 60)
+    out.push({
+      axis: "horizontal",
+      from: at,
+      to: length,
+      side: "top",
+      level: 1,
+      text: print(length - at),
+    });
+  out.push({
+    axis: "horizontal",
+    from: 0,
+    to: length,
+    side: "top",
+    level: taken.length > 0 ? 2 : 1,
+    text: print(length),
+  });
+  out.push({
+    axis: "vertical",
+    from: 0,
+    to: height,
+    side: "right",
+    level: 1,
+    text: print(height),
+  });
+  return out;
+}
+
+/** The width of each piece of a row, above it. */
+export function widthsOf(items: readonly StandingItem[], units: UnitSystem): Dimension[] {
+  return items
+    .filter((i) => i.item.kind.kind !== "cushion")
+    .map((i) => ({
+      axis: "horizontal",
+      from: i.x,
+      to: i.x + i.width,
+      side: "top",
+      level: 1,
+      text: measure(i.width, units),
+    }));
+}
