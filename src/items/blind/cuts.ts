@@ -1,4 +1,3 @@
-import type { Length } from "../../units/length.ts";
 import type { AcrossMatch, AlongMatch, ItemCut } from "../itemKind.ts";
 import { acrossCuts } from "../joinedAcross.ts";
 import { layerStrips } from "./layers.ts";
@@ -65,7 +64,7 @@ export function cutsOf(plan: BlindPlan): ItemCut[] {
       {
         ...shared,
         piece: `${layer.layer}, whole width`,
-        width: layer.cloth.usableWidth as Length,
+        width: layer.usableWidth,
         count: plan.count * joined.wholes,
         across: { how: "whole-width" },
       },

@@ -12,6 +12,7 @@ export interface BlindLayer {
   /** A blackout counts among the linings wherever surfaces are told apart. */
   readonly surface: "lining" | "interlining";
   readonly cloth: ClothFacts;
+  readonly usableWidth: Length;
   readonly width: Length;
   readonly height: Length;
   readonly because: string;
@@ -26,7 +27,7 @@ export function layerOf(
   top: Length,
   context: ItemContext,
   notes: Notes,
-): BlindLayer {
+): Omit<BlindLayer, "usableWidth"> {
   const p = (length: Length) => printLength(length, context.units);
   if (layer !== "lining") {
     const surface = layer === "blackout" ? "lining" : layer;
@@ -58,7 +59,7 @@ export function layerOf(
   return { layer, surface: "lining", cloth, width, height, because };
 }
 
-/** A lining is joined as the face is; on a card without a width it is taken to need no join. */
+/** A lining is joined as the face is. */
 export function layerStrips(layer: BlindLayer, join: Length): Strips {
-  return planStrips(layer.width, layer.cloth.usableWidth ?? layer.width, join);
+  return planStrips(layer.width, layer.usableWidth, join);
 }

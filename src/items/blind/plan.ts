@@ -147,7 +147,13 @@ export function planBlind(
     const id = fields[each];
     const facts = id ? context.cloth(id) : null;
     if (!facts) continue;
-    layers.push(layerOf(each, facts, size, sections, top, context, notes));
+    // Too little lining cannot be mended: one that may need a join is not guessed to need none.
+    const width = clothWidth(facts, each, "its joins cannot be planned", context, notes);
+    if (width === null) continue;
+    layers.push({
+      ...layerOf(each, facts, size, sections, top, context, notes),
+      usableWidth: width,
+    });
   }
   return {
     size,

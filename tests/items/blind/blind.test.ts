@@ -354,3 +354,17 @@ test("seen let down it is all of its face, raised its stack", () => {
   expect(area("half")).toBeGreaterThan(area("open"));
   expect(area("half")).toBeLessThan(area("closed"));
 });
+
+test("a lining whose card gives no width is asked for, not taken to need no join", () => {
+  const bare = clothFacts({ id: "ivory", type: "lining", usableWidth: null });
+  const { made } = make(
+    { mount: "outside", width: "200 cm", drop: "150 cm", lining: "ivory" },
+    { units: "centimetres", cloths: [PLAIN, bare] },
+  );
+  expect(made.diagnostics.map((d) => [d.code, d.severity, d.keyPath])).toContainEqual([
+    "cloth-without-width",
+    "error",
+    "lining",
+  ]);
+  expect(made.cuts.some((cut) => cut.surface === "lining")).toBe(false);
+});
