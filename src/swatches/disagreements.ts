@@ -1,6 +1,8 @@
 import type { ClothMeasure } from "../cloth/clothMeasure.ts";
 import { difference } from "../colour/difference.ts";
 import type { ClothRecord } from "../records/records.ts";
+import { Length } from "../units/length.ts";
+import { printLike } from "../units/printLike.ts";
 import type { Disagreement } from "./swatch.ts";
 
 /** How far card and photograph may differ: a photograph is no ruler. */
@@ -10,6 +12,10 @@ const REPEAT_LEAST_MM = 3;
 const MOTIF_TIMES = 5;
 /** CIEDE2000 above which two colours are different colours. */
 const COLOUR = 10;
+
+function inUnitsOf(mm: number, like: Length): string {
+  return printLike(Length.mm(mm.toFixed(1)), like);
+}
 
 /** Where a card and its photograph differ beyond tolerance, with both values in words. The card's counts. */
 export function disagreements(card: ClothRecord, measure: ClothMeasure | null): Disagreement[] {
@@ -41,17 +47,22 @@ function repeats(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
   return [
     {
       what: "repeat",
-      declared: repeatWords(up, across, match),
-      measured: repeatWords(seen.verticalMm, seen.horizontalMm, seen.match),
+      declared: repeatWords(up, across, match, declared.up),
+      measured: repeatWords(seen.verticalMm, seen.horizontalMm, seen.match, declared.up),
     },
   ];
 }
 
-function repeatWords(up: number | null, across: number | null, match: string | null): string {
-  const mm = (value: number) => `${Math.round(value)} mm`;
+/** In the units in which the card has it. */
+function repeatWords(
+  up: number | null,
+  across: number | null,
+  match: string | null,
+  like: Length,
+): string {
   return [
-    up === null ? null : `${mm(up)} up`,
-    across === null ? null : `${mm(across)} across`,
+    up === null ? null : `${inUnitsOf(up, like)} up`,
+    across === null ? null : `${inUnitsOf(across, like)} across`,
     match,
   ]
     .filter((part) => part !== null)
@@ -69,15 +80,16 @@ function kinds(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
 }
 
 function motifs(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
-  const declared = card.fields.motif?.toMm();
+  const motif = card.fields.motif;
   const measured = measure.pattern.motifMm;
-  if (declared === undefined || measured === null) return [];
+  if (motif === undefined || measured === null) return [];
+  const declared = motif.toMm();
   if (Math.max(declared / measured, measured / declared) <= MOTIF_TIMES) return [];
   return [
     {
       what: "motif",
-      declared: `${Math.round(declared)} mm`,
-      measured: `${Math.round(measured)} mm`,
+      declared: inUnitsOf(declared, motif),
+      measured: inUnitsOf(measured, motif),
     },
   ];
 }

@@ -75,11 +75,11 @@ test("within tolerance card and photograph agree; beyond it both values are kept
   expect(disagreements(differ, measure())).toEqual([
     {
       what: "repeat",
-      declared: "700 mm up, 340 mm across, half-drop",
-      measured: "640 mm up, 343 mm across, straight",
+      declared: "70\u202fcm up, 34\u202fcm across, half-drop",
+      measured: "64\u202fcm up, 34.3\u202fcm across, straight",
     },
     { what: "kind", declared: "geometric", measured: "large-print" },
-    { what: "motif", declared: "50 mm", measured: "300 mm" },
+    { what: "motif", declared: "5\u202fcm", measured: "30\u202fcm" },
     { what: "colours", declared: "#aa0000", measured: "#efe3c8, #3a5f4b" },
   ]);
   expect(disagreements(differ, null)).toEqual([]);

@@ -364,7 +364,7 @@ test("a lining whose card gives no width is asked for, not taken to need no join
   expect(made.diagnostics.map((d) => [d.code, d.severity, d.keyPath])).toContainEqual([
     "cloth-without-width",
     "error",
-    "lining",
+    "items[0].lining",
   ]);
   expect(made.cuts.some((cut) => cut.surface === "lining")).toBe(false);
 });
