@@ -1,5 +1,6 @@
 import type { Tile } from "../../drawing/binding.ts";
 import { escapeHtml } from "../words/marks.ts";
+import { svgNumber } from "../words/svgNumber.ts";
 import { type Edge, edgePath } from "./edges.ts";
 
 /** What fills a cutting: one picture, tiles of a repeat, a flat colour, or bare paper where a sample is still to come. */
@@ -19,7 +20,7 @@ export interface Cutting {
   readonly fill: CuttingFill;
 }
 
-const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
+const r = svgNumber;
 
 /** Tiles that cover a rectangle, the motif's middle standing at (atX, atY); each a hair oversize so that no seam shows. */
 export function tileImages(

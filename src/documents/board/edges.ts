@@ -1,10 +1,11 @@
+import { svgNumber } from "../words/svgNumber.ts";
 /** How the edge of a piece is cut: pinked for cuttings, frayed for lengths, straight for paper and pictures. */
 export type Edge = "pinked" | "frayed" | "straight";
 
 const TOOTH_WIDTH = 2.2;
 const TOOTH_DEPTH = 1;
 
-const r = (n: number): string => (Math.round(n * 100) / 100).toString();
+const r = (n: number): string => svgNumber(n, 2);
 
 function side(x0: number, y0: number, x1: number, y1: number): string {
   const length = Math.hypot(x1 - x0, y1 - y0);

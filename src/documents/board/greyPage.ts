@@ -5,6 +5,7 @@ import { spelled } from "../../units/spelling.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import type { Markup } from "../words/marks.ts";
 import { capital, countWord, shortened } from "../words/phrases.ts";
+import { svgNumber } from "../words/svgNumber.ts";
 import { GREY_PART, type Mix } from "./mix.ts";
 import type { BoardSheet } from "./sheetGeometry.ts";
 import { spreadLabels } from "./spreadLabels.ts";
@@ -33,7 +34,7 @@ export interface GreyPage {
 /** Two flats less than this apart, in L*, are hard to tell apart at a glance across a room (common practice, no source). */
 const NEAR = 5;
 const LABEL_MM = 5.2;
-const r = (n: number): string => (Math.round(n * 100) / 100).toString();
+const r = (n: number): string => svgNumber(n, 2);
 
 function greyOfLightness(value: number): string {
   const channel = channelOfLinear(luminanceOfLightness(value));

@@ -3,7 +3,7 @@ import { greyOf, lightness } from "../../colour/luminance.ts";
 import type { RoleOf } from "../../scheme/roles.ts";
 import { isPlain, type Swatch } from "../../swatches/swatch.ts";
 import { spelled } from "../../units/spelling.ts";
-import { partAboutMotif } from "../pictures/aboutMotif.ts";
+import { partAboutMotif, shownHeightMm } from "../pictures/aboutMotif.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
@@ -97,7 +97,7 @@ export function fillOf(
   if (photo?.showsMm) {
     const size = { width: width * scale, height: height * scale };
     const shows = photo.showsMm;
-    if (size.width <= shows && size.height <= photo.heightPx / (photo.widthPx / shows)) {
+    if (size.width <= shows && size.height <= shownHeightMm(photo, shows)) {
       // A little right of the middle and above it, as a cutting is laid by eye.
       const part = partAboutMotif(photo, shows, size, { x: 0.56, y: 0.42 });
       const shown = book.crop(swatch, part, width);

@@ -1,4 +1,6 @@
-const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
+import { svgNumber } from "../words/svgNumber.ts";
+
+const r = svgNumber;
 
 /**
  * A ruler down a page at one to `scale`: ticks outward, the unit beside the nought. `side` is where the ticks point. Millimetres of

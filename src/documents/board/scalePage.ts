@@ -9,6 +9,7 @@ import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup, marked } from "../words/marks.ts";
 import { listed, scaleWords, shortened } from "../words/phrases.ts";
+import { svgNumber } from "../words/svgNumber.ts";
 import { shadowOf, tileImages } from "./cuttings.ts";
 import { edgePath } from "./edges.ts";
 import { fillOf } from "./mix.ts";
@@ -47,7 +48,7 @@ const DISTANCES_M: Readonly<Record<UnitSystem, readonly number[]>> = {
   centimetres: [1, 2, 4, 8],
 };
 const PATCH = 15;
-const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
+const r = svgNumber;
 
 function rounded(mm: number, units: UnitSystem): string {
   const exact = Length.mm((Math.round(mm * 100) / 100).toString());

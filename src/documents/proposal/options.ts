@@ -7,6 +7,7 @@ import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ChoiceOption, ProjectData } from "../projectData.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
 import { capital, listed } from "../words/phrases.ts";
+import { svgNumber } from "../words/svgNumber.ts";
 
 /** One way to make an item, as the client reads it: nothing of it but its own look, its finished cost and what it changes. */
 export interface OptionColumn {
@@ -30,7 +31,7 @@ export interface OptionBlock {
 /** Width and height of a swatch in an option, in millimetres on paper; cloth stands at one quarter of its size. */
 const SWATCH = { width: 30, height: 22, scale: 4 };
 
-const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
+const r = svgNumber;
 
 /** A cutting of a cloth, its motif in the middle; its plain colours where there is no photograph. */
 function swatchOf(swatch: Swatch, book: PictureBook, id: string): Markup | null {

@@ -7,6 +7,7 @@ import { fillOf, INK, PAPER } from "../board/mix.ts";
 import { boardSheet } from "../board/sheetGeometry.ts";
 import type { Page } from "../page.ts";
 import { boardPath, clientIndexPath, clientTree, mailPath, proposalPath } from "../paths.ts";
+import { shownHeightMm } from "../pictures/aboutMotif.ts";
 import { pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
@@ -43,7 +44,7 @@ function showsWholeRepeat(swatch: Swatch | undefined): boolean {
   const photo = swatch?.photo;
   if (!swatch || !photo?.showsMm) return false;
   const repeat = swatch.repeat;
-  const high = (photo.heightPx / photo.widthPx) * photo.showsMm;
+  const high = shownHeightMm(photo, photo.showsMm);
   return !repeat || (repeat.upMm <= high && (repeat.acrossMm ?? 0) <= photo.showsMm);
 }
 

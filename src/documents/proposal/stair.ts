@@ -3,6 +3,7 @@ import { textWidthMm } from "../../drawing/words.ts";
 import { type Money, majorUnits } from "../../units/money.ts";
 import { tileImages } from "../board/cuttings.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
+import { svgNumber } from "../words/svgNumber.ts";
 
 /** One part of a step: what it buys and what that looks like. */
 export interface StairPart {
@@ -30,7 +31,7 @@ const WIDTH = 170;
 const BAR = 8.5;
 const PITCH = 13;
 const TOP = 9;
-const r = (n: number): string => (Math.round(n * 100) / 100).toString();
+const r = (n: number): string => svgNumber(n, 2);
 
 /** Strokes at 45 degrees over a box, for making and fitting. */
 function hatching(x: number, y: number, w: number, h: number, id: string): string {

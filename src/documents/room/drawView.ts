@@ -5,6 +5,7 @@ import type { Wall } from "../../room/walls.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { itemPhrase, type Language } from "../words/phrases.ts";
+import { svgNumber } from "../words/svgNumber.ts";
 import { roomBindings } from "./bindings.ts";
 import { type LeaderLabel, placeLeaders } from "./leaders.ts";
 import type { StandingItem } from "./placeItems.ts";
@@ -99,7 +100,7 @@ export function drawnView(
   };
 }
 
-const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
+const r = svgNumber;
 
 /** The rendered drawing as an SVG that nests in a page-sized one, at a place on the sheet. */
 function nested(svg: string, x: number, y: number, width: number, height: number): string {

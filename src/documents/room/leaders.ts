@@ -1,3 +1,4 @@
+import { svgNumber } from "../words/svgNumber.ts";
 /** What a leader names, in millimetres of the wall. */
 export interface LeaderLabel {
   readonly id: string;
@@ -33,7 +34,7 @@ const WIDEST_MM = 46;
 const ROWS = 3;
 /** Two leaders nearer than this read as one. */
 const APART_MM = 3;
-const r = (n: number): string => (Math.round(n * 100) / 100).toString();
+const r = (n: number): string => svgNumber(n, 2);
 
 interface Standing {
   readonly px: number;

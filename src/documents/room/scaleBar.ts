@@ -1,6 +1,7 @@
 import type { UnitSystem } from "../../units/printLength.ts";
+import { svgNumber } from "../words/svgNumber.ts";
 
-const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
+const r = svgNumber;
 
 /** A scale in words: `one inch to two feet`, `one twentieth`. */
 export function scaleWords(scale: number, units: UnitSystem): string {

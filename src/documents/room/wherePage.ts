@@ -9,6 +9,7 @@ import type { ProjectData, RoomData } from "../projectData.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
 import { capital, type Language, listed, placesOf, roleWord } from "../words/phrases.ts";
+import { svgNumber } from "../words/svgNumber.ts";
 import { roomBindings } from "./bindings.ts";
 import { floorPlanShapes } from "./floorPlan.ts";
 import { fitting, type RoomWords, worksWords } from "./worksWords.ts";
@@ -42,7 +43,7 @@ const SQUARE_MM = 9;
 const LETTER_MM = 1.8;
 const LINE_MM = 5;
 const HEADS_MM = 26;
-const r = (n: number): string => (Math.round(n * 1000) / 1000).toString();
+const r = svgNumber;
 
 /** Furniture in plan is filled with its cloth's average, never with pattern: at this scale a pattern is only noise. */
 function flatBindings(bindings: (surface: string) => Binding): (surface: string) => Binding {

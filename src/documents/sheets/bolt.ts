@@ -3,10 +3,11 @@ import type { ClothQuantity, PlannedPiece } from "../../quantities/quantityTypes
 import { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
+import { svgNumber } from "../words/svgNumber.ts";
 import { ROW_MM, type Row, rowsOf, scaleOf } from "./boltScale.ts";
 import { type OffCut, offCutsOf } from "./offCuts.ts";
 
-const r = (n: number): string => (Math.round(n * 100) / 100).toString();
+const r = (n: number): string => svgNumber(n, 2);
 /** Running dimensions stand upright, so they need this much room from one to the next. */
 const STEP = 3.9;
 /** Room for the running dimensions below a row. */
