@@ -25,5 +25,6 @@ const BYTE_OF_STEP: Uint8Array = Uint8Array.from({ length: STEPS + 1 }, (_, i) =
 
 /** The nearest 8-bit code of linear light, clipped to 0 to 1; by table, for work on whole pictures. */
 export function byteOfLinear(linear: number): number {
-  return BYTE_OF_STEP[Math.round(Math.min(1, Math.max(0, linear)) * STEPS)] as number;
+  const step = linear >= 1 ? STEPS : linear <= 0 ? 0 : (linear * STEPS + 0.5) | 0;
+  return BYTE_OF_STEP[step] as number;
 }

@@ -1,8 +1,9 @@
-import sharp, { type Metadata } from "sharp";
+import sharp, { type Metadata, type Sharp } from "sharp";
 import type { Pixels } from "../cloth/pixels.ts";
 import { type Checked, diagnostic, type Place } from "../diagnostics/diagnostic.ts";
 import type { PhotoFile } from "./loadPhotoFile.ts";
 import { profileName } from "./profileName.ts";
+import { isFine, sideOnLoad } from "./shrinkOnLoad.ts";
 
 /** Longest side that is read, in pixels. */
 export const MOST_SIDE_PX = 16_000;
@@ -15,17 +16,23 @@ export const LEAST_SIDE_PX = 48;
 
 /** The whole photograph, upright, in sRGB, with what was done to get there. */
 export interface DecodedPhoto {
+  /** Size of the upright photograph as it came. */
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** At that size, or smaller where a smaller one was asked for and nothing is lost by it. */
   readonly pixels: Pixels & { readonly data: Uint8Array };
   readonly notes: readonly string[];
 }
 
 /**
- * Decodes a photograph at full size: turned upright, its colour profile (or CMYK inks) converted to sRGB, transparent parts
- * laid on white, 16 bits brought to 8. Sizes are checked before a pixel is decoded.
+ * Decodes a photograph: turned upright, its colour profile (or CMYK inks) converted to sRGB, transparent parts laid on white, 16 bits
+ * brought to 8. Sizes are checked before a pixel is decoded. At full size; where `sidePx` is given, the longer side that it will be
+ * shrunk to, it may come at half its size and less, as `sideOnLoad` says.
  */
 export async function decodePhoto(
   { bytes, name, format }: PhotoFile,
   place: Place,
+  sidePx?: number,
 ): Promise<Checked<DecodedPhoto>> {
   const refuse = (code: string, message: string, hint: string): Checked<DecodedPhoto> => ({
     value: null,
@@ -60,15 +67,7 @@ export async function decodePhoto(
     );
   }
   try {
-    const { data, info } = await sharp(bytes, {
-      failOn: "warning",
-      limitInputPixels: MOST_PIXELS,
-    })
-      .autoOrient()
-      .flatten({ background: "#ffffff" })
-      .toColourspace("srgb")
-      .raw({ depth: "uchar" })
-      .toBuffer({ resolveWithObject: true });
+    const { data, info } = await raw(bytes, meta, sidePx);
     if (info.channels !== 3) return damaged();
     const clear = meta.hasAlpha ? await clearShare(bytes) : 0;
     if (clear > MOST_CLEAR) {
@@ -83,10 +82,30 @@ export async function decodePhoto(
       height: info.height,
       data: new Uint8Array(data.buffer, data.byteOffset, data.length),
     };
-    return { value: { pixels, notes: notesOf(meta, format, clear) }, diagnostics: [] };
+    const { width: widthPx, height: heightPx } = meta.autoOrient;
+    const notes = notesOf(meta, format, clear);
+    return { value: { widthPx, heightPx, pixels, notes }, diagnostics: [] };
   } catch {
     return damaged();
   }
+}
+
+async function raw(bytes: Buffer, meta: Metadata, sidePx: number | undefined) {
+  const whole = () => {
+    const picture = sharp(bytes, { failOn: "warning", limitInputPixels: MOST_PIXELS }).autoOrient();
+    return meta.hasAlpha ? picture.flatten({ background: "#ffffff" }) : picture;
+  };
+  const plain = (picture: Sharp) =>
+    picture.toColourspace("srgb").raw({ depth: "uchar" }).toBuffer({ resolveWithObject: true });
+  const side = sidePx === undefined ? null : sideOnLoad(meta, sidePx);
+  if (side === null) return plain(whole());
+  const size = { width: side, height: side, fit: "inside", kernel: "linear" } as const;
+  // The strip is read while the picture is decoded, by another thread.
+  const [loaded, fine] = await Promise.all([
+    plain(whole().resize(size)),
+    isFine(bytes, meta, side),
+  ]);
+  return fine ? plain(whole()) : loaded;
 }
 
 /** Part of the picture that can be seen through by more than half. */

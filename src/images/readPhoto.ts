@@ -38,16 +38,16 @@ export const MEASURING_SIDE_PX = 640;
 export async function readPhoto(path: string, options: ReadPhotoOptions): Promise<Checked<Photo>> {
   const file = await loadPhotoFile(path, options.place);
   if (file.value === null) return { value: null, diagnostics: file.diagnostics };
-  const decoded = await decodePhoto(file.value, options.place);
+  const { bytes, format } = file.value;
+  const side = options.sidePx ?? MEASURING_SIDE_PX;
+  const decoding = decodePhoto(file.value, options.place, side);
+  // While other threads decode.
+  const hash = sha256(bytes);
+  const decoded = await decoding;
   if (decoded.value === null) return { value: null, diagnostics: decoded.diagnostics };
-  const { pixels, notes } = decoded.value;
-  const photo: Photo = {
-    pixels: shrinkToSide(pixels, options.sidePx ?? MEASURING_SIDE_PX),
-    widthPx: pixels.width,
-    heightPx: pixels.height,
-    sha256: sha256(file.value.bytes),
-    format: file.value.format,
-    notes,
+  const { widthPx, heightPx, pixels, notes } = decoded.value;
+  return {
+    value: { pixels: shrinkToSide(pixels, side), widthPx, heightPx, sha256: hash, format, notes },
+    diagnostics: [],
   };
-  return { value: photo, diagnostics: [] };
 }
