@@ -11,15 +11,12 @@ import type { Plan, PlanInput, PlanOptions, PlanResult } from "./plan.ts";
 import { planOnLengths } from "./planOnLengths.ts";
 import { problemsOf } from "./problems.ts";
 import { registeredBound } from "./registeredBound.ts";
-import { type SearchInput, searchStarts } from "./searchStarts.ts";
 import { startsFor } from "./starts.ts";
+import { buildsFor, mostStarts, thoroughSearch } from "./thoroughSearch.ts";
 
 /** 2.5 m in grains: what a cutting table holds. */
 const TABLE: Grains = 400_000;
 const STRAIGHT_CUT_COST = 0.03;
-/** Pieces laid in one search, over all its builds. */
-const EFFORT = 200_000;
-
 /**
  * Lays all pieces on a length of cloth that is as short as a seeded search finds, in register, with straight cross-cuts, and
  * proves a lower bound. Cutting starts at pattern point `start`: a piece with a residue r along lies at y = r - start modulo
@@ -39,10 +36,9 @@ function planInMeasure(input: PlanInput): PlanResult {
   const { usableWidth, pattern, pieces, options } = input;
   const vertical = pattern?.vertical ?? 0;
   const kinds = kindsOf(pieces, pattern, usableWidth);
-  const budget = options.builds ?? buildsFor(pieces.length);
   const seed = options.seed ?? 1;
   if (options.lengths) {
-    const placed = planOnLengths(input, kinds, budget, seed);
+    const placed = planOnLengths(input, kinds, options.builds ?? buildsFor(pieces.length), seed);
     if (placed.ok) return placed;
     // The plan that the cloth was ordered by, or one split for it.
     const longest = Math.max(...options.lengths.map((each) => each.length));
@@ -56,8 +52,7 @@ function planInMeasure(input: PlanInput): PlanResult {
   }
 
   const fixed = options.start ?? null;
-  const most = Math.max(1, Math.min(8, Math.floor((2 * EFFORT) / (18 * pieces.length))));
-  const starts = fixed === null ? startsFor(kinds, vertical, most) : [fixed];
+  const starts = fixed === null ? startsFor(kinds, vertical, mostStarts(pieces.length)) : [fixed];
   const plain = itemByItem(usableWidth, pattern, pieces, fixed === null ? null : [fixed]);
   let bound = lowerBound(usableWidth, pattern, pieces, {
     start: fixed,
@@ -70,22 +65,17 @@ function planInMeasure(input: PlanInput): PlanResult {
   const bandLimit = table === null ? Number.POSITIVE_INFINITY : Math.max(table, longest);
   const cloth = { vertical, maxLength, fixed };
   const search = (limit: Grains): Draft => {
-    const wanted: SearchInput = {
+    const wanted = {
       kinds,
       usableWidth,
       vertical,
       strips: [{ from: 0, to: Number.POSITIVE_INFINITY, flaws: [] }],
       bandLimit: limit,
       starts,
-      builds: budget,
       seed,
       target: bound,
     };
-    const found = searchStarts(wanted);
-    const again = options.builds ? 0 : againFor(pieces.length);
-    if (again === 0 || found.length <= bound) return draftOfSearch(found, kinds, cloth);
-    const second = searchStarts({ ...wanted, builds: again, seed: seed + 1 });
-    return draftOfSearch(second.length < found.length ? second : found, kinds, cloth);
+    return draftOfSearch(thoroughSearch(wanted, options.builds ?? null), kinds, cloth);
   };
   const drafts = [search(Number.POSITIVE_INFINITY), draftOfRows(plain, kinds, cloth)];
   // Of the drafts so far, on one length, the shorter is known to do.
@@ -119,21 +109,6 @@ function chosen(
   const allowed = free.cost * (1 + (options.straightCutCost ?? STRAIGHT_CUT_COST));
   const plain = drafts[1] as Draft;
   return best.cost <= Math.min(allowed, plain.cost) ? best : free;
-}
-
-/** Small rooms are tried often, large ones with somewhat more effort in all. */
-function buildsFor(pieces: number): number {
-  const effort = EFFORT + 2_000 * Math.max(0, Math.min(80, pieces - 40));
-  return Math.max(6, Math.min(25_000, Math.round(effort / pieces)));
-}
-
-/**
- * A second search of its own chances, twice as long: from 40 to 120 pieces it still shortens plans (bench `cutting`). It fades in from
- * 24 pieces and out to 400, beyond which a plan must above all end.
- */
-function againFor(pieces: number): number {
-  const share = Math.max(0, Math.min(1, (pieces - 24) / 16, (400 - pieces) / 280));
-  return Math.round(2 * share * buildsFor(pieces));
 }
 
 /** On one length, however it is split. */

@@ -15,6 +15,11 @@ export interface Score {
 const KICK_AFTER = 150;
 /** A build is given up once it is this much over the best length. */
 const GIVE_UP = 1.01;
+/** In annealing: how much twice the middle of the laid cloth counts beside the length. */
+const MIDDLE_COUNTS = 0.4;
+/** The first heat, as a share of the length that one piece takes on average. */
+const HEAT = 0.03;
+const CHANCE_BITS = 20;
 
 /** Local search over sequences on one layout; every build counts against the budget that the caller gives. */
 export class Search {
@@ -85,34 +90,71 @@ export class Search {
     }
   }
 
-  /** Spends `builds` builds, or fewer once the length is down to `target`. */
-  run(builds: number, target: number): void {
-    for (let b = 0; b < builds; b++) {
-      if (this.bestScore.unplaced === 0 && this.bestScore.length <= target) return;
-      const { trial, current } = this;
-      trial.kinds.set(current.kinds);
-      trial.flags.set(current.flags);
-      trial.rule = current.rule;
-      const from = this.vary(trial);
-      const limit =
-        this.score.unplaced > 0 ? Number.POSITIVE_INFINITY : this.score.length * GIVE_UP;
-      const score = this.build(trial, from, limit);
+  /** Climbs: spends `builds` builds, or fewer once the length is down to `target`, and takes what is no worse. */
+  climb(builds: number, target: number): void {
+    for (let b = 0; b < builds && !this.isDone(target); b++) {
+      const from = this.vary(this.next());
+      const score = this.build(this.trial, from, this.limit());
       const level =
         score.unplaced === this.score.unplaced &&
         score.length === this.score.length &&
         score.moment === this.score.moment;
       if (level || isBetter(score, this.score)) {
         if (!level) this.failures = 0;
-        this.keep(from);
-        this.score = score;
-        this.trial = current;
-        this.current = trial;
-        if (isBetter(score, this.bestScore)) {
-          this.bestScore = score;
-          this.best = copyOf(trial);
-        }
+        this.take(score, from);
       } else this.failures++;
       if (this.failures >= KICK_AFTER) this.kick();
+    }
+  }
+
+  /**
+   * Simulated annealing (Kirkpatrick, Gelatt and Vecchi 1983): spends builds as `climb` does, and takes what is worse too, with a
+   * chance that falls with the loss and, evenly, with the builds spent. It leaves plateaus on which climbing stays.
+   */
+  anneal(builds: number, target: number): void {
+    const area = this.kinds.reduce((sum, kind) => sum + kind.area * kind.count, 0);
+    const energy = (score: Score) => score.length + (MIDDLE_COUNTS * 2 * score.moment) / area;
+    const hottest = (HEAT * this.bestScore.length) / this.best.kinds.length;
+    for (let b = 0; b < builds && !this.isDone(target); b++) {
+      const from = this.vary(this.next());
+      const score = this.build(this.trial, from, this.limit());
+      if (score.length === Number.POSITIVE_INFINITY) continue;
+      const allowed = surprise(this.random) * hottest * (1 - b / builds);
+      const isBelow =
+        score.unplaced === this.score.unplaced
+          ? energy(score) - energy(this.score) <= allowed
+          : score.unplaced < this.score.unplaced;
+      if (isBelow) this.take(score, from);
+    }
+  }
+
+  private isDone(target: number): boolean {
+    return this.bestScore.unplaced === 0 && this.bestScore.length <= target;
+  }
+
+  /** The trial, brought level with the current sequence. */
+  private next(): Sequence {
+    const { trial, current } = this;
+    trial.kinds.set(current.kinds);
+    trial.flags.set(current.flags);
+    trial.rule = current.rule;
+    return trial;
+  }
+
+  private limit(): number {
+    return this.score.unplaced > 0 ? Number.POSITIVE_INFINITY : this.score.length * GIVE_UP;
+  }
+
+  /** Makes the trial, built from piece `from` on, the current sequence. */
+  private take(score: Score, from: number): void {
+    const { trial, current } = this;
+    this.keep(from);
+    this.score = score;
+    this.trial = current;
+    this.current = trial;
+    if (isBetter(score, this.bestScore)) {
+      this.bestScore = score;
+      this.best = copyOf(trial);
     }
   }
 
@@ -168,6 +210,16 @@ export function isBetter(a: Score, b: Score): boolean {
   if (a.unplaced !== b.unplaced) return a.unplaced < b.unplaced;
   if (a.length !== b.length) return a.length < b.length;
   return a.moment < b.moment;
+}
+
+/**
+ * A random number above 0 with mean about 1, large ones ever less likely: -ln of an even chance. The logarithm runs straight between
+ * powers of two, since Math.log may differ in its last digit from machine to machine.
+ */
+function surprise(random: RandomStream): number {
+  const chance = random.below(2 ** CHANCE_BITS) + 1;
+  const power = 31 - Math.clz32(chance);
+  return Math.LN2 * (CHANCE_BITS - power - (chance / 2 ** power - 1));
 }
 
 function swap(list: Int32Array, i: number, j: number): void {

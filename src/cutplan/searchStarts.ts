@@ -27,6 +27,8 @@ export interface SearchInput {
   readonly seed: number;
   /** A length that no plan can beat: reaching it ends the search. */
   readonly target: Grains;
+  /** True: by annealing, which needs many builds; else by climbing. */
+  readonly anneals?: boolean;
 }
 
 /** Searches from every start with a share of the budget, drops the worse half, and so on until one start is left. */
@@ -45,7 +47,10 @@ export function searchStarts(input: SearchInput): Found {
   const share = Math.floor(input.builds / rounds);
   for (;;) {
     const each = Math.floor(share / searches.length);
-    for (const search of searches) search.run(each, target);
+    for (const search of searches) {
+      if (input.anneals) search.anneal(each, target);
+      else search.climb(each, target);
+    }
     searches.sort((a, b) =>
       isBetter(a.bestScore, b.bestScore) ? -1 : isBetter(b.bestScore, a.bestScore) ? 1 : 0,
     );
