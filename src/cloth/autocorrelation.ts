@@ -76,6 +76,34 @@ export function between(correlation: Correlation, x: number, y: number): number 
   );
 }
 
+/**
+ * The correlation between whole pixels, by cubic convolution (Keys 1981, a = -1/2): a line from pixel to pixel would cut the top
+ * off a peak that lies between them.
+ */
+export function cubicBetween(correlation: Correlation, x: number, y: number): number {
+  const [x0, y0] = [Math.floor(x), Math.floor(y)];
+  const across = cubicWeights(x - x0);
+  const down = cubicWeights(y - y0);
+  let sum = 0;
+  for (let j = 0; j < 4; j++) {
+    let row = 0;
+    for (let i = 0; i < 4; i++)
+      row += (across[i] as number) * at(correlation, x0 + i - 1, y0 + j - 1);
+    sum += (down[j] as number) * row;
+  }
+  return sum;
+}
+
+function cubicWeights(t: number): [number, number, number, number] {
+  const [t2, t3] = [t * t, t * t * t];
+  return [
+    (-t3 + 2 * t2 - t) / 2,
+    (3 * t3 - 5 * t2 + 2) / 2,
+    (-3 * t3 + 4 * t2 + t) / 2,
+    (t3 - t2) / 2,
+  ];
+}
+
 /** Sum of squares over any rectangle, from sums over all rectangles at the top left corner. */
 function energySums(channels: Relief["channels"], width: number, height: number) {
   const sums = new Float64Array((width + 1) * (height + 1));

@@ -1,16 +1,14 @@
 import { additivity } from "./additive.ts";
-import { alongOverAcross } from "./alongAcross.ts";
-import { at, autocorrelation, type Correlation } from "./autocorrelation.ts";
 import { bandWidth } from "./bandWidth.ts";
 import { busynessOf } from "./busyness.ts";
 import { cleanLabels } from "./cleanLabels.ts";
 import type { Separation } from "./clothColours.ts";
 import type { Confirm, MeasuredPattern, MeasuredRepeat, PatternKind } from "./clothMeasure.ts";
 import { contrastOf } from "./contrast.ts";
+import { findRepeat } from "./findRepeat.ts";
 import { kindOf } from "./kindOf.ts";
-import { area, findLattice, type Lattice } from "./lattice.ts";
+import { area, type Lattice } from "./lattice.ts";
 import { maskOf } from "./masks.ts";
-import { atMiddle } from "./middleLattice.ts";
 import { type Motifs, meanWidth, motifsOf } from "./motifSize.ts";
 import type { Separated } from "./palette.ts";
 import { crop, type Pixels } from "./pixels.ts";
@@ -18,18 +16,14 @@ import { readingDistances } from "./readingDistance.ts";
 import { type Relief, reliefOf } from "./reliefOf.ts";
 import { repeatOfLattice, repeatOfStripes, turnOf } from "./repeatOf.ts";
 import { straighten } from "./straighten.ts";
-import { findStripes } from "./stripes.ts";
 import { symmetryOf } from "./symmetry.ts";
 
 /** Width of the smaller relief on which symmetry is judged. */
 const SYMMETRY_WIDTH = 120;
 /** Cells of the repeat, along one side, that symmetry is judged on. */
 const CELLS = 3;
-/** Change along the run, for that across it, from which stripes are a check. */
-const CROSSED = 0.12;
-/** Texture, and agreement with itself one repeat on, from which a cloth whose colours cannot be parted has a pattern. */
+/** Texture from which a cloth whose colours cannot be parted may have a pattern. */
 const TONED = 0.0065;
-const TONED_SCORE = 0.45;
 /** From further than this nothing in a house is seen. */
 const NO_ROOM_M = 20;
 
@@ -48,20 +42,13 @@ export function patternOf(
   mmPerPx: number,
   reliable = true,
 ): FoundPattern {
-  const relief = reliefOf(even);
+  const texture = textureOf(reliefOf(even));
+  const { relief, correlation, stripes, lattice } = findRepeat(even, {
+    parted: separation.centres.length > 1,
+    toned: texture >= TONED,
+  });
   const reliefMm = mmPerPx * relief.scale;
-  const correlation = autocorrelation(relief);
-  const texture = textureOf(relief, correlation);
-  // Colours too near to be parted make a pattern all the same where it plainly repeats, tone on tone.
-  const parted = separation.centres.length > 1;
-  const toned = !parted && texture >= TONED;
-  const ridge = parted || toned ? findStripes(correlation) : null;
-  const striped = ridge && alongOverAcross(relief, ridge.directionDeg) < CROSSED ? ridge : null;
-  const stripes = striped && (parted || striped.confidence >= TONED_SCORE) ? striped : null;
-  const anyLattice = (parted || toned) && !stripes ? findLattice(correlation) : null;
-  const kept = anyLattice && (parted || anyLattice.score >= TONED_SCORE) ? anyLattice : null;
-  const lattice = kept && { ...kept, basis: atMiddle(relief, kept.basis) };
-  const found = lattice && repeatOfLattice(lattice, reliefMm);
+  const found = lattice && repeatOfLattice(lattice, reliefMm, relief);
   const cellMm = lattice && found ? Math.sqrt(area(lattice.basis)) * reliefMm : null;
   const motifs = motifsOf(even, separation, mmPerPx, cellMm);
   const kind = kindOf({
@@ -73,14 +60,18 @@ export function patternOf(
     additivity: lattice ? additivity(correlation, longest(lattice), turnOf(lattice)) : 0,
     symmetry:
       lattice && found
-        ? symmetryOf(reliefOf(someCells(even, cellMm, mmPerPx, turnOf(lattice)), SYMMETRY_WIDTH))
+        ? symmetryOf(
+            reliefOf(someCells(even, cellMm, mmPerPx, turnOf(lattice)), {
+              widthPx: SYMMETRY_WIDTH,
+            }),
+          )
         : { sideways: 0, upsideDown: 0, turned: 0 },
     motifMm: motifs?.mm ?? null,
     freeMm: motifs?.sizesMm ?? [],
     motifsPerCell: lattice ? perCell(motifs, lattice, relief) : 0,
   });
   const isPlain = kind === "plain" || kind === "textured-plain";
-  const seen = stripes ? repeatOfStripes(stripes, reliefMm) : isPlain ? null : found;
+  const seen = stripes ? repeatOfStripes(stripes, reliefMm, relief) : isPlain ? null : found;
   const repeat = seen && { ...seen, sure: seen.sure && reliable };
   const bandPx = stripes ? bandWidth(even, oklab, stripes.directionDeg) : null;
   const distances =
@@ -111,19 +102,22 @@ function someCells(even: Pixels, cellMm: number | null, mmPerPx: number, turnDeg
   return straighten(crop(even, { x, y, width, height }), -turnDeg);
 }
 
-/** What wavers over more than a grain, root mean square: the correlation a few pixels off has no grain in it. */
-function textureOf({ channels, width, height }: Relief, correlation: Correlation): number {
-  let energy = 0;
-  for (const channel of channels) for (const v of channel) energy += v * v;
-  let near = 0;
-  for (const [x, y] of [
-    [4, 0],
-    [0, 4],
-    [5, 0],
-    [0, 5],
-  ] as const)
-    near += at(correlation, x, y) / 4;
-  return Math.sqrt((energy / (width * height)) * Math.max(0, near));
+/** What wavers over more than a grain, root mean square: the picture against itself a few pixels off has no grain in it. */
+function textureOf({ channels, width, height }: Relief): number {
+  let sum = 0;
+  for (const off of [4, 5]) {
+    let product = 0;
+    for (const channel of channels) {
+      for (let y = 0; y < height - off; y++) {
+        for (let x = 0, p = y * width; x < width - off; x++, p++) {
+          const here = channel[p] as number;
+          product += here * ((channel[p + off] as number) + (channel[p + off * width] as number));
+        }
+      }
+    }
+    sum += product / (4 * (width - off) * (height - off));
+  }
+  return Math.sqrt(Math.max(0, sum));
 }
 
 /** Mean width of the wider of figure and ground, in pixels. */
@@ -172,7 +166,7 @@ function confirmPattern(kind: PatternKind, repeat: MeasuredRepeat | null): Confi
     return [
       {
         what: "pattern.repeat",
-        why: "The repeat is not sure; measure it on the cloth, from a motif to the next like it, up and across.",
+        why: "The repeat is not sure, as where the picture does not show it twice; measure it on the cloth, from a motif to the next like it, up and across.",
       },
     ];
   }

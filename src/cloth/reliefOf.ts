@@ -16,11 +16,21 @@ export const RELIEF_WIDTH = 280;
 /** Hue steps count double in Oklab here: a pattern of equal lightness is a pattern all the same. */
 const HUE_WEIGHT = 2;
 
+/** How a relief is made. */
+export interface ReliefOptions {
+  readonly widthPx?: number;
+  /** Standard deviation of the Gaussian over which a mean is taken out, as a part of the width. */
+  readonly slow?: number;
+}
+
 /**
  * The relief of a picture, about 280 pixels across: each channel less its plane (a lamp's fall of light) and less its mean over
- * a Gaussian of 6 per cent of the width.
+ * a Gaussian, of 6 per cent of the width where nothing else is said.
  */
-export function reliefOf(pixels: Pixels, widthPx = RELIEF_WIDTH): Relief {
+export function reliefOf(
+  pixels: Pixels,
+  { widthPx = RELIEF_WIDTH, slow: slowPart = 0.06 }: ReliefOptions = {},
+): Relief {
   const scale = Math.max(1, pixels.width / widthPx);
   const small = shrink(pixels, pixels.width / scale, pixels.height / scale);
   const { width, height } = small;
@@ -30,7 +40,7 @@ export function reliefOf(pixels: Pixels, widthPx = RELIEF_WIDTH): Relief {
     const weight = c === 0 ? 1 : HUE_WEIGHT;
     for (let p = 0; p < values.length; p++) values[p] = weight * (oklab[p * 3 + c] as number);
     flatten(values, width, height);
-    const slow = gaussian(values, width, height, 0.06 * width);
+    const slow = gaussian(values, width, height, slowPart * width);
     for (let p = 0; p < values.length; p++) values[p] = (values[p] as number) - (slow[p] as number);
     return values;
   };

@@ -269,7 +269,10 @@ test("every lattice with an upright vector gives back its repeat, whatever its b
       const next: [number, number] = [across, (drop ? up / 2 : 0) + shear * up];
       const basis = reduce([next, [0, up]]);
       if (!basis) return;
-      const found = repeatOfLattice({ basis, score: 0.9, points: 5 }, 0.5);
+      const found = repeatOfLattice({ basis, score: 0.9, points: 5 }, 0.5, {
+        width: 1000,
+        height: 1000,
+      });
       expect(found?.verticalMm).toBeCloseTo(up / 2, 6);
       expect(found?.horizontalMm).toBeCloseTo(across / 2, 6);
       expect(found?.match).toBe(drop ? "half-drop" : "straight");

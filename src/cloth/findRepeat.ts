@@ -1,0 +1,46 @@
+import { alongOverAcross } from "./alongAcross.ts";
+import { findLattice } from "./findLattice.ts";
+import type { Lattice } from "./lattice.ts";
+import type { Pixels } from "./pixels.ts";
+import { type SeenPattern, seenPattern } from "./seenPattern.ts";
+import { findStripes, type Stripes } from "./stripes.ts";
+
+/** How a picture repeats: as stripes, as a lattice, or not at all. */
+export interface FoundRepeat extends SeenPattern {
+  readonly stripes: Stripes | null;
+  readonly lattice: Lattice | null;
+}
+
+/** Change along the run, for that across it, from which stripes are a check. */
+const CROSSED = 0.12;
+/** Stripes agree with themselves all along their run nearly as well as at the points of any lattice; a trellis does not. */
+const STEADY = 0.72;
+/** Agreement with itself from which colours too near to be parted make a pattern all the same, tone on tone. */
+const TONED = 0.45;
+
+/** What the colours of a picture say of its pattern. */
+export interface ColourSigns {
+  /** Its colours can be told apart. */
+  readonly parted: boolean;
+  /** It wavers by more than a grain, whether or not they can. */
+  readonly toned: boolean;
+}
+
+/** Finds how a picture whose light is even repeats. */
+export function findRepeat(even: Pixels, { parted, toned }: ColourSigns): FoundRepeat {
+  const seen = seenPattern(even);
+  if (!parted && !toned) return { ...seen, stripes: null, lattice: null };
+  const { relief, correlation } = seen;
+  const lattice = findLattice(correlation);
+  const ridge = findStripes(correlation);
+  const isStriped =
+    ridge !== null &&
+    ridge.along >= STEADY * (lattice?.score ?? 0) &&
+    alongOverAcross(relief, ridge.directionDeg) < CROSSED;
+  if (isStriped) {
+    const plain = !parted && Math.min(ridge.along, ridge.confidence) < TONED;
+    return { ...seen, stripes: plain ? null : ridge, lattice: null };
+  }
+  const none = !lattice || (!parted && lattice.score < TONED);
+  return { ...seen, stripes: null, lattice: none ? null : lattice };
+}
