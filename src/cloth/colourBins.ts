@@ -1,89 +1,81 @@
-import type { Pixels } from "./pixels.ts";
+import type { ColourSample } from "./colourSample.ts";
 
 /** The colours of a picture gathered in small boxes: far fewer than pixels, each with its weight and mean. */
 export interface ColourBins {
   readonly count: number;
-  /** Weight of each box; they sum to one. */
+  /** Weight of each box, by how much its pixels count; they sum to one. */
   readonly weight: Float64Array;
+  /** Part of the area of each box, rims and all; they sum to one. */
+  readonly share: Float64Array;
   /** Mean Oklab of each box, three numbers a box. */
   readonly oklab: Float64Array;
+  /** How much a pixel counts on average: 1 for a picture without a rim. */
+  readonly flatness: number;
 }
 
-const BITS = 6;
+/** Side of a box in Oklab: some four codes of a channel. */
+export const BOX = 1 / 72;
+/** Boxes along lightness, 0 to 1, and along each colour axis, -0.44 to 0.44. */
+const LIGHT = 73;
+const HUE = 64;
+/** A grey lies in the middle of a box, not on the edge between two. */
+const MIDDLE = HUE / 2 + 0.5;
 
 /**
- * Gathers pixels by the top six bits of each channel. A pixel counts less the more it differs from its neighbours: the
- * blurred rims between two colours are in no yarn and in no ink. Boxes come in the order of their colour, so that equal
- * pictures, turned or not, are worked through alike.
+ * Gathers the pixels of a sample by small boxes of Oklab. Boxes come in the order of their colour, so that equal pictures, turned or
+ * not, are worked through alike.
  */
-export function colourBins(pixels: Pixels, oklab: Float32Array): ColourBins {
-  const size = 1 << (3 * BITS);
-  const sums = new Float64Array(size * 4);
-  const weights = rimWeights(pixels, oklab);
-  const { data } = pixels;
-  let total = 0;
-  for (let p = 0, i = 0; i < data.length; p++, i += 3) {
-    const box = (top(data[i]) << (2 * BITS)) | (top(data[i + 1]) << BITS) | top(data[i + 2]);
-    const w = weights[p] as number;
-    (sums[box * 4] as number) += w;
-    (sums[box * 4 + 1] as number) += w * (oklab[i] as number);
-    (sums[box * 4 + 2] as number) += w * (oklab[i + 1] as number);
-    (sums[box * 4 + 3] as number) += w * (oklab[i + 2] as number);
-    total += w;
+export function colourBins({ count, oklab, weight }: ColourSample): ColourBins {
+  const { total, ...bins } = gather(count, oklab, weight, null, 1 / BOX);
+  return { ...bins, flatness: total / count };
+}
+
+/** The same colours in boxes twice as large: enough to begin with. */
+export function coarseBins({ count, oklab, weight, share, flatness }: ColourBins): ColourBins {
+  const { total: _, ...bins } = gather(count, oklab, weight, share, 0.5 / BOX);
+  return { ...bins, flatness };
+}
+
+function gather(
+  count: number,
+  oklab: Float32Array | Float64Array,
+  weight: Float32Array | Float64Array,
+  share: Float64Array | null,
+  perUnit: number,
+): Omit<ColourBins, "flatness"> & { readonly total: number } {
+  const slot = new Int32Array(LIGHT * HUE * HUE).fill(-1);
+  const slotOf = new Int32Array(count);
+  for (let p = 0, i = 0; p < count; p++, i += 3) {
+    const l = ((oklab[i] as number) * perUnit) | 0;
+    const a = ((oklab[i + 1] as number) * perUnit + MIDDLE) | 0;
+    const b = ((oklab[i + 2] as number) * perUnit + MIDDLE) | 0;
+    const box =
+      ((l < LIGHT ? l : LIGHT - 1) * HUE + (a < HUE ? a : HUE - 1)) * HUE + (b < HUE ? b : HUE - 1);
+    slotOf[p] = box;
+    slot[box] = 0;
   }
-  const weight: number[] = [];
-  const means: number[] = [];
-  for (let box = 0; box < size; box++) {
-    const w = sums[box * 4] as number;
-    if (w === 0) continue;
-    weight.push(w / total);
-    for (let c = 1; c < 4; c++) means.push((sums[box * 4 + c] as number) / w);
-  }
-  return {
-    count: weight.length,
-    weight: Float64Array.from(weight),
-    oklab: Float64Array.from(means),
+  let boxes = 0;
+  for (let box = 0; box < slot.length; box++) if (slot[box] === 0) slot[box] = boxes++;
+  const found = {
+    count: boxes,
+    total: 0,
+    weight: new Float64Array(boxes),
+    share: new Float64Array(boxes),
+    oklab: new Float64Array(boxes * 3),
   };
-}
-
-function top(channel: number | undefined): number {
-  return Math.min(255, Math.max(0, Math.round(channel ?? 0))) >> (8 - BITS);
-}
-
-/** Slope in Oklab, over two pixels, at which a pixel of a ramp counts half. */
-const RIM = 0.05;
-/** A pixel counts at least this much. */
-const LEAST = 0.03;
-
-/** Low on the ramp between two colours; 1 on a flat place and on a line, however thin, which is no ramp. */
-function rimWeights({ width, height }: Pixels, oklab: Float32Array): Float32Array {
-  const weights = new Float32Array(width * height);
-  for (let y = 0; y < height; y++) {
-    for (let x = 0; x < width; x++) {
-      const p = y * width + x;
-      const across = Math.max(
-        x > 0 && x < width - 1 ? ramp(oklab, p, 1) : 0,
-        x > 1 && x < width - 2 ? ramp(oklab, p, 2) : 0,
-      );
-      const down = Math.max(
-        y > 0 && y < height - 1 ? ramp(oklab, p, width) : 0,
-        y > 1 && y < height - 2 ? ramp(oklab, p, 2 * width) : 0,
-      );
-      weights[p] = Math.max(LEAST, 1 / (1 + (across + down) / (RIM * RIM)));
-    }
+  for (let p = 0, i = 0; p < count; p++, i += 3) {
+    const at = slot[slotOf[p] as number] as number;
+    const w = weight[p] as number;
+    found.weight[at] = (found.weight[at] as number) + w;
+    found.share[at] = (found.share[at] as number) + (share ? (share[p] as number) : 1 / count);
+    for (let c = 0; c < 3; c++)
+      found.oklab[at * 3 + c] = (found.oklab[at * 3 + c] as number) + w * (oklab[i + c] as number);
+    found.total += w;
   }
-  return weights;
-}
-
-/** Squared slope where the colour goes on in one direction from the neighbour before to the one behind; 0 at a turn. */
-function ramp(oklab: Float32Array, p: number, step: number): number {
-  let along = 0;
-  for (let c = 0; c < 3; c++) {
-    const here = oklab[p * 3 + c] as number;
-    along +=
-      (here - (oklab[(p - step) * 3 + c] as number)) *
-      ((oklab[(p + step) * 3 + c] as number) - here);
+  for (let at = 0; at < boxes; at++) {
+    const w = found.weight[at] as number;
+    for (let c = 0; c < 3; c++) found.oklab[at * 3 + c] = (found.oklab[at * 3 + c] as number) / w;
+    found.weight[at] = w / found.total;
   }
-  // Slopes that grain makes as well do not count.
-  return Math.max(0, 4 * along - RIM * RIM);
+  return found;
 }

@@ -1,135 +1,255 @@
-import { byteOfLinear } from "../colour/linear.ts";
-import { luminanceOfLinear } from "../colour/luminance.ts";
-import type { Separation } from "./clothColours.ts";
+import { byteOfLinear, LINEAR_OF_BYTE } from "../colour/linear.ts";
+import { coarseBins, colourBins } from "./colourBins.ts";
+import type { ColourSample } from "./colourSample.ts";
 import { leastSquares } from "./leastSquares.ts";
-import { linearAt, type Pixels } from "./pixels.ts";
+import type { Bytes } from "./pixels.ts";
+import { nearest, weightedKMeans } from "./weightedKMeans.ts";
 
-/** A picture with the fall of the light taken out. */
-export interface EvenLight {
-  readonly pixels: Pixels;
-  /** Brightest place over darkest before, 1 where nothing was changed. */
-  readonly fall: number;
+/** How the light falls over a picture: log light as a plane and a bowl, 0 on average; x and y run from -1 to 1. */
+export interface Fall {
+  readonly x: number;
+  readonly y: number;
+  readonly bowl: number;
+  /** Brightest place over darkest. */
+  readonly over: number;
 }
 
 /** A fall under this is left alone: no eye sees it across a picture. */
 const LEAST_FALL = 1.04;
 /** A fall over this is no lamp but the cloth's own shading. */
 const MOST_FALL = 2.2;
-/** Part of the ground's spread in lightness that the fall of light must account for. */
-const EXPLAINED = 0.25;
-/** The ground must be seen in this many of the 16 fields of the picture. */
-const FIELDS = 12;
+/** Part of the fields' spread in lightness that the fall must account for: a lamp's is nearly all of it, a pattern's is little. */
+const EXPLAINED = 0.5;
+/** Fields along each side, and in how many of them some dye must be seen. */
+const FIELDS = 8;
+const LEAST_FIELDS = 48;
+/** Colour groups that the sample is parted into. */
+const GROUPS = 10;
 
 /**
- * Takes out a lamp's or a window's fall of light: the ground colour, which is one colour on the cloth, is fitted in log light
- * by a plane and a bowl over the picture, and the picture divided by it. Where no ground is seen all over, or its lightness
- * does not follow such a fall, the picture stays as it is.
+ * The fall of a lamp's or a window's light over a picture, or null where there is none to speak of. Each colour, with its own lit and
+ * shaded sides, is one dye all over the cloth: what its lightness does in common with the others' from place to place is the lamp's
+ * doing. Fitted in log light to the means of all dyes in all fields at once, each dye about its own mean.
  */
-export function evenLight(pixels: Pixels, colours: Separation): EvenLight {
-  const { width, height } = pixels;
-  const ground = groundLabels(colours);
-  const places: [x: number, y: number, log: number][] = [];
-  const fields = new Array<number>(16).fill(0);
-  for (let y = 0; y < height; y += 2) {
-    for (let x = 0; x < width; x += 2) {
-      const p = y * width + x;
-      if (!ground.has(colours.labels.label[p] as number)) continue;
-      const light = luminanceAt(pixels, p);
-      if (light <= 0.002) continue;
-      places.push([(2 * x) / width - 1, (2 * y) / height - 1, Math.log(light)]);
-      const field = Math.floor((4 * y) / height) * 4 + Math.floor((4 * x) / width);
-      fields[field] = (fields[field] as number) + 1;
-    }
+export function fallOfLight(sample: ColourSample, { width, height }: Bytes): Fall | null {
+  const means = dyesInFields(sample, dyesOf(sample), width, height);
+  if (new Set(means.map(({ field }) => field)).size < LEAST_FIELDS) return null;
+  const found = fitFall(means);
+  if (!found || found.explained < EXPLAINED) return null;
+  const [x = 0, y = 0, bowl = 0] = found.terms;
+  const over = fallOver(x, y, bowl);
+  return over < LEAST_FALL || over > MOST_FALL ? null : { x, y, bowl, over };
+}
+
+/** The sample in even light: light times k makes Oklab times the cube root of k, all three of its numbers. */
+export function evenSample(
+  sample: ColourSample,
+  fall: Fall,
+  { width, height }: Bytes,
+): ColourSample {
+  const oklab = new Float32Array(sample.oklab.length);
+  const { across, down } = gains(fall, width, height, 1 / 3);
+  for (let n = 0; n < sample.count; n++) {
+    const p = sample.at[n] as number;
+    const x = p % width;
+    const k = (across[x] as number) * (down[(p - x) / width] as number);
+    for (let c = n * 3; c < n * 3 + 3; c++) oklab[c] = k * (sample.oklab[c] as number);
   }
-  const enough = (width * height) / 4 / 16 / 12;
-  if (fields.filter((n) => n > enough).length < FIELDS) return { pixels, fall: 1 };
-  const found = fitFall(places);
-  if (!found || found.explained < EXPLAINED) return { pixels, fall: 1 };
-  const fall = fallOver(found.terms);
-  if (fall < LEAST_FALL || fall > MOST_FALL) return { pixels, fall: 1 };
-  return { pixels: divide(pixels, found.terms), fall };
+  return { ...sample, oklab };
 }
 
-/** The commonest colour, and with it what differs from it in lightness only, as its own shaded side would. */
-function groundLabels({ centres, labels }: Separation): Set<number> {
-  const first = labels.counts.indexOf(Math.max(...labels.counts));
-  const [l = 0, a = 0, b = 0] = centres[first] ?? [];
-  const chroma = Math.hypot(a, b);
-  const found = new Set<number>();
-  for (const [g, [gl, ga, gb]] of centres.entries()) {
-    // Shading scales all three numbers of Oklab alike: light by k, Oklab by its cube root.
-    const scale = gl / Math.max(l, 1e-6);
-    const off = Math.hypot(ga - a * scale, gb - b * scale);
-    if (scale > 0.85 && scale < 1.18 && off < 0.008 + 0.08 * chroma) found.add(g);
-  }
-  return found;
-}
-
-function termsAt(x: number, y: number): [number, number, number, number] {
-  return [1, x, y, x * x + y * y - 2 / 3];
-}
-
-function fitFall(places: readonly (readonly [number, number, number])[]) {
-  let kept = places;
-  let terms: number[] | null = null;
-  let explained = 0;
-  for (let round = 0; round < 3; round++) {
-    const sums = leastSquares(4, 1e-3);
-    for (const [x, y, log] of kept) sums.add(termsAt(x, y), log);
-    terms = sums.solve();
-    if (!terms) return null;
-    const mean = kept.reduce((sum, place) => sum + place[2], 0) / kept.length;
-    let before = 0;
-    let after = 0;
-    for (const [x, y, log] of kept) {
-      before += (log - mean) ** 2;
-      after += (log - valueAt(terms, x, y)) ** 2;
-    }
-    explained = before > 0 ? 1 - after / before : 0;
-    const limit = 2.5 * Math.sqrt(after / kept.length) + 1e-9;
-    const fitted = terms;
-    kept = places.filter(([x, y, log]) => Math.abs(log - valueAt(fitted, x, y)) <= limit);
-  }
-  return terms ? { terms, explained } : null;
-}
-
-function valueAt(terms: readonly number[], x: number, y: number): number {
-  const at = termsAt(x, y);
-  let sum = 0;
-  for (let i = 0; i < at.length; i++) sum += (terms[i] ?? 0) * (at[i] as number);
-  return sum;
-}
-
-function fallOver(terms: readonly number[]): number {
-  let low = Number.POSITIVE_INFINITY;
-  let high = Number.NEGATIVE_INFINITY;
-  for (const y of [-1, -0.5, 0, 0.5, 1]) {
-    for (const x of [-1, -0.5, 0, 0.5, 1]) {
-      const v = valueAt(terms, x, y);
-      low = Math.min(low, v);
-      high = Math.max(high, v);
-    }
-  }
-  return Math.exp(high - low);
-}
-
-/** Divides the light of each place by the fall there; the mean of the fall over the picture counts as 1. */
-function divide({ width, height, data }: Pixels, terms: readonly number[]): Pixels {
-  const shape = [0, ...terms.slice(1)];
+/** The picture in even light: divided by the fall, the mean of which over the picture counts as 1. */
+export function evenPicture({ width, height, data }: Bytes, fall: Fall): Bytes {
+  const { across, down } = gains(fall, width, height, 1);
+  const table = LINEAR_OF_BYTE;
   const out = new Uint8Array(data.length);
   for (let y = 0, i = 0; y < height; y++) {
-    for (let x = 0; x < width; x++) {
-      const gain = Math.exp(-valueAt(shape, (2 * x) / width - 1, (2 * y) / height - 1));
-      for (let c = 0; c < 3; c++, i++) out[i] = byteOfLinear(linearAt(data, i) * gain);
+    const row = down[y] as number;
+    for (let x = 0; x < width; x++, i += 3) {
+      const gain = row * (across[x] as number);
+      out[i] = byteOfLinear((table[data[i] as number] as number) * gain);
+      out[i + 1] = byteOfLinear((table[data[i + 1] as number] as number) * gain);
+      out[i + 2] = byteOfLinear((table[data[i + 2] as number] as number) * gain);
     }
   }
   return { width, height, data: out };
 }
 
-function luminanceAt({ data }: Pixels, p: number): number {
-  return luminanceOfLinear(
-    linearAt(data, p * 3),
-    linearAt(data, p * 3 + 1),
-    linearAt(data, p * 3 + 2),
-  );
+/** What to multiply each place's light with, to a power: the product of its column's and its row's. */
+function gains({ x, y, bowl }: Fall, width: number, height: number, power: number) {
+  const along = (count: number, slope: number) =>
+    Float64Array.from({ length: count }, (_, i) => {
+      const u = placeAt(i, count);
+      return Math.exp(-power * (slope * u + bowl * (u * u - 1 / 3)));
+    });
+  return { across: along(width, x), down: along(height, y) };
+}
+
+function placeAt(i: number, count: number): number {
+  return (2 * i + 1) / count - 1;
+}
+
+/** The dye of each pixel of a sample, -1 for one of a colour that is hardly there. */
+function dyesOf(sample: ColourSample): Int8Array {
+  const coarse = coarseBins(colourBins(sample));
+  const { centres, weight } = weightedKMeans(coarse.oklab, coarse.weight, GROUPS);
+  const order = [...weight.keys()].sort((a, b) => (weight[b] as number) - (weight[a] as number));
+  const dyeOf = new Int8Array(weight.length).fill(-1);
+  let dyes = 0;
+  for (const leader of order) {
+    if (dyeOf[leader] !== -1 || (weight[leader] as number) < LEAST_SHARE) continue;
+    for (const g of order) if (dyeOf[g] === -1 && isShade(centres, leader, g)) dyeOf[g] = dyes;
+    dyes++;
+  }
+  const { oklab } = sample;
+  const dye = new Int8Array(sample.count);
+  for (let n = 0, i = 0; n < sample.count; n++, i += 3)
+    dye[n] = dyeOf[nearest(centres, oklab[i], oklab[i + 1], oklab[i + 2])] as number;
+  return dye;
+}
+
+/** Share from which a colour tells of the light. */
+const LEAST_SHARE = 0.04;
+
+/** True where two colours differ in lightness only, as the lit and the shaded side of one would: all of Oklab is scaled alike. */
+function isShade(centres: Float64Array, one: number, other: number): boolean {
+  const [l = 0, a = 0, b = 0] = centres.subarray(one * 3, one * 3 + 3);
+  const [gl = 0, ga = 0, gb = 0] = centres.subarray(other * 3, other * 3 + 3);
+  const scale = gl / Math.max(l, 1e-6);
+  const off = Math.hypot(ga - a * scale, gb - b * scale);
+  return scale > 0.85 && scale < 1.18 && off < 0.008 + 0.08 * Math.hypot(a, b);
+}
+
+/** A dye in a field: how much of it there is, and the means of its place and of its log light. */
+interface DyeInField {
+  readonly dye: number;
+  readonly field: number;
+  readonly weight: number;
+  readonly u: number;
+  readonly v: number;
+  readonly bowl: number;
+  readonly log: number;
+}
+
+/** Lightness in Oklab under which there is more noise than light. */
+const LEAST_LIGHT = 0.12;
+/** Part of a field's pixels under which a dye there tells nothing. */
+const LEAST_THERE = 0.02;
+
+function dyesInFields(
+  { at, oklab, weight }: ColourSample,
+  dye: Int8Array,
+  width: number,
+  height: number,
+): DyeInField[] {
+  const fields = FIELDS * FIELDS;
+  const sums = new Float64Array((GROUPS + 1) * fields * 5);
+  for (let n = 0; n < at.length; n++) {
+    const light = oklab[n * 3] as number;
+    if ((dye[n] as number) < 0 || light < LEAST_LIGHT) continue;
+    const p = at[n] as number;
+    const x = p % width;
+    const y = (p - x) / width;
+    const u = placeAt(x, width);
+    const v = placeAt(y, height);
+    const field = ((FIELDS * y) / height) | 0;
+    const i = 5 * (((dye[n] as number) * FIELDS + field) * FIELDS + (((FIELDS * x) / width) | 0));
+    const w = weight[n] as number;
+    sums[i] = (sums[i] as number) + w;
+    sums[i + 1] = (sums[i + 1] as number) + w * u;
+    sums[i + 2] = (sums[i + 2] as number) + w * v;
+    sums[i + 3] = (sums[i + 3] as number) + w * (u * u + v * v - 2 / 3);
+    sums[i + 4] = (sums[i + 4] as number) + w * 3 * Math.log(light);
+  }
+  const means: DyeInField[] = [];
+  for (let i = 0; i < sums.length; i += 5) {
+    const [w = 0, u = 0, v = 0, bowl = 0, log = 0] = sums.subarray(i, i + 5);
+    if (w < (LEAST_THERE * at.length) / fields) continue;
+    const cell = i / 5;
+    means.push({
+      dye: Math.floor(cell / fields),
+      field: cell % fields,
+      weight: w,
+      u: u / w,
+      v: v / w,
+      bowl: bowl / w,
+      log: log / w,
+    });
+  }
+  return means;
+}
+
+/** The three terms by least squares about each dye's own mean; a field that lies far off is left out the next time. */
+function fitFall(all: readonly DyeInField[]): { terms: number[]; explained: number } | null {
+  let kept = new Set(all);
+  for (let round = 0; ; round++) {
+    const centred = aboutMeans(kept, all);
+    const sums = leastSquares(3, 1e-3);
+    for (const { of, weight, u, v, bowl, log } of centred) {
+      if (!kept.has(of)) continue;
+      const w = Math.sqrt(weight);
+      sums.add([w * u, w * v, w * bowl], w * log);
+    }
+    const terms = sums.solve();
+    if (!terms) return null;
+    const [x = 0, y = 0, b = 0] = terms;
+    const off = centred.map(({ u, v, bowl, log }) => log - x * u - y * v - b * bowl);
+    let [before, after, total] = [0, 0, 0];
+    for (const [n, { of, weight, log }] of centred.entries()) {
+      if (!kept.has(of)) continue;
+      before += weight * log * log;
+      after += weight * (off[n] as number) ** 2;
+      total += weight;
+    }
+    if (round === 2) return { terms, explained: before > 0 ? 1 - after / before : 0 };
+    const limit = 2.5 * Math.sqrt(after / total) + 1e-9;
+    kept = new Set(
+      centred.filter((_, n) => Math.abs(off[n] as number) <= limit).map(({ of }) => of),
+    );
+  }
+}
+
+/** Fields less the means of their dyes, which are taken over those that are kept. */
+function aboutMeans(kept: ReadonlySet<DyeInField>, all: readonly DyeInField[]) {
+  const means = new Map<
+    number,
+    { weight: number; u: number; v: number; bowl: number; log: number }
+  >();
+  for (const { dye, weight, u, v, bowl, log } of kept) {
+    const mean = means.get(dye) ?? { weight: 0, u: 0, v: 0, bowl: 0, log: 0 };
+    mean.weight += weight;
+    mean.u += weight * u;
+    mean.v += weight * v;
+    mean.bowl += weight * bowl;
+    mean.log += weight * log;
+    means.set(dye, mean);
+  }
+  return all.flatMap((of) => {
+    const mean = means.get(of.dye);
+    if (!mean) return [];
+    const w = mean.weight;
+    return [
+      {
+        of,
+        weight: of.weight,
+        u: of.u - mean.u / w,
+        v: of.v - mean.v / w,
+        bowl: of.bowl - mean.bowl / w,
+        log: of.log - mean.log / w,
+      },
+    ];
+  });
+}
+
+function fallOver(x: number, y: number, bowl: number): number {
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  for (const v of [-1, -0.5, 0, 0.5, 1]) {
+    for (const u of [-1, -0.5, 0, 0.5, 1]) {
+      const log = x * u + y * v + bowl * (u * u + v * v - 2 / 3);
+      low = Math.min(low, log);
+      high = Math.max(high, log);
+    }
+  }
+  return Math.exp(high - low);
 }

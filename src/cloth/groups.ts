@@ -10,7 +10,7 @@ export type Pair = readonly [one: number, other: number, difference: number];
 const ACCENT = { apart: 14, chroma: 0.07, share: 0.003 };
 
 /** The centres as Oklab values. */
-export function centresOf({ centres }: Groups): Oklab[] {
+export function centresOf({ centres }: Pick<Groups, "centres">): Oklab[] {
   return Array.from({ length: centres.length / 3 }, (_, g): Oklab => {
     const [l = 0, a = 0, b = 0] = centres.subarray(g * 3, g * 3 + 3);
     return [l, a, b];
@@ -18,7 +18,7 @@ export function centresOf({ centres }: Groups): Oklab[] {
 }
 
 /** Every two groups, the nearest first. */
-export function pairsOf(groups: Groups): Pair[] {
+export function pairsOf(groups: Pick<Groups, "centres">): Pair[] {
   const labs = centresOf(groups).map(labD65OfOklab);
   const pairs: Pair[] = [];
   for (let one = 0; one < labs.length; one++) {
@@ -45,15 +45,26 @@ export function join(groups: Groups, one: number, other: number): Groups {
   };
 }
 
+/** The pairs as they stand after a join: the centre of the group that was kept has not moved. */
+export function pairsAfter(pairs: readonly Pair[], lost: number): Pair[] {
+  const down = (g: number) => (g > lost ? g - 1 : g);
+  return pairs
+    .filter(([one, other]) => one !== lost && other !== lost)
+    .map(([one, other, d]): Pair => [down(one), down(other), d]);
+}
+
 /** The centres without some of them. */
 export function centresWithout({ centres }: Groups, gone: readonly number[]): Float64Array {
   return centres.filter((_, i) => !gone.includes(Math.floor(i / 3)));
 }
 
 /** The small, lively colours far from all others: what a decorator picks out for a cushion. */
-export function accentsOf(groups: Groups): Set<number> {
+export function accentsOf(
+  groups: Pick<Groups, "centres" | "weight">,
+  pairs: readonly Pair[] = pairsOf(groups),
+): Set<number> {
   const apart = new Array<number>(groups.weight.length).fill(Number.POSITIVE_INFINITY);
-  for (const [one, other, d] of pairsOf(groups)) {
+  for (const [one, other, d] of pairs) {
     apart[one] = Math.min(apart[one] as number, d);
     apart[other] = Math.min(apart[other] as number, d);
   }

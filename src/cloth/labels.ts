@@ -1,3 +1,6 @@
+import { LINEAR_OF_BYTE } from "../colour/linear.ts";
+import { oklabOfLinear } from "../colour/oklabOfPixels.ts";
+import type { Bytes } from "./pixels.ts";
 import { nearest } from "./weightedKMeans.ts";
 
 /** For each pixel the number of the nearest centre, and how many pixels each centre has. */
@@ -6,14 +9,35 @@ export interface Labels {
   readonly counts: readonly number[];
 }
 
-/** Labels every pixel (Oklab interleaved) with its nearest centre. */
-export function labelPixels(oklab: Float32Array, centres: Float64Array): Labels {
-  const label = new Uint8Array(oklab.length / 3);
-  const counts = new Array<number>(centres.length / 3).fill(0);
+/** Bits of each channel by which colours share a label: boxes of four codes, less than the grain of any photograph. */
+const BITS = 6;
+const NONE = 255;
+
+/** Labels every pixel with the centre (Oklab) that is nearest to the middle of its box of colours. */
+export function labelPixels({ data }: Bytes, centres: Float64Array): Labels {
+  const label = new Uint8Array(data.length / 3);
+  const counts = new Uint32Array(centres.length / 3);
+  const known = new Uint8Array(1 << (3 * BITS)).fill(NONE);
+  const shift = 8 - BITS;
   for (let p = 0, i = 0; p < label.length; p++, i += 3) {
-    const g = nearest(centres, oklab[i], oklab[i + 1], oklab[i + 2]);
-    label[p] = g;
-    (counts[g] as number)++;
+    const r = (data[i] as number) >> shift;
+    const g = (data[i + 1] as number) >> shift;
+    const b = (data[i + 2] as number) >> shift;
+    const box = (((r << BITS) | g) << BITS) | b;
+    let own = known[box] as number;
+    if (own === NONE) {
+      own = labelOfBox(centres, r << shift, g << shift, b << shift);
+      known[box] = own;
+    }
+    label[p] = own;
+    counts[own] = (counts[own] as number) + 1;
   }
-  return { label, counts };
+  return { label, counts: [...counts] };
+}
+
+function labelOfBox(centres: Float64Array, r: number, g: number, b: number): number {
+  const middle = 1 << (7 - BITS);
+  const light = (channel: number) => LINEAR_OF_BYTE[channel + middle] as number;
+  const [l, a, c] = oklabOfLinear(light(r), light(g), light(b));
+  return nearest(centres, l, a, c);
 }

@@ -1,4 +1,3 @@
-import { oklabOfPixels } from "../colour/oklabOfPixels.ts";
 import { type Checked, diagnostic } from "../diagnostics/diagnostic.ts";
 import { clothColours } from "./clothColours.ts";
 import type { ClothMeasure, Confirm } from "./clothMeasure.ts";
@@ -40,7 +39,7 @@ export function measureView(
   view: ClothView,
   options: MeasureOptions,
 ): Checked<ClothMeasure> {
-  const quality = photoQuality(pixels, oklabOfPixels(pixels.data));
+  const quality = photoQuality(pixels);
   if (quality.blockedShare > ALL_BLACK) {
     const hint = "Photograph the cloth in daylight, without the flash, beside a window.";
     const message = "The photograph is black: nothing can be seen on it.";
@@ -51,8 +50,7 @@ export function measureView(
   }
   const cloth = crop(view.whole, view.part);
   const separated = separateColours(cloth, options);
-  const { even, fall, oklab, separation } = separated;
-  const { colours, average } = describeColours(even, oklab, separation);
+  const { colours, average } = describeColours(separated);
   const reliable = !isStrip(pixels.width, pixels.height);
   const { pattern, confirm } = patternOf(
     patternColours(separated, options),
@@ -68,7 +66,7 @@ export function measureView(
     quality,
     confirm: [
       ...view.confirm,
-      ...confirmPhoto(quality, fall, options.neutral !== undefined),
+      ...confirmPhoto(quality, separated.fall, options.neutral !== undefined),
       ...confirm,
     ],
   };
@@ -78,8 +76,8 @@ export function measureView(
 /** The colours that the pattern is read from: those that stand out, however many she asked for. */
 function patternColours(separated: Separated, { colours }: MeasureOptions): Separated {
   if (colours === undefined) return separated;
-  const { even, oklab } = separated;
-  return { ...separated, separation: clothColours(even, oklab) };
+  const { even, sample } = separated;
+  return { ...separated, separation: clothColours({ picture: even, sample }) };
 }
 
 function confirmPhoto(quality: PhotoQuality, fall: number, neutral: boolean): Confirm[] {

@@ -1,13 +1,13 @@
 import { colourName } from "../colour/colourName.ts";
 import { type Family, family } from "../colour/family.ts";
 import { hexOfRgb, type Rgb8 } from "../colour/hex.ts";
-import { channelOfLinear } from "../colour/linear.ts";
+import { channelOfLinear, LINEAR_OF_BYTE } from "../colour/linear.ts";
 import { lightReflectance } from "../colour/luminance.ts";
 import { type Oklch, oklchOf } from "../colour/oklab.ts";
-import { oklabOfPixels } from "../colour/oklabOfPixels.ts";
 import { clothColours, type Separation } from "./clothColours.ts";
-import { evenLight } from "./evenLight.ts";
-import { checkPixels, linearAt, type Pixels } from "./pixels.ts";
+import { type ColourSample, sampleColours } from "./colourSample.ts";
+import { evenPicture, evenSample, fallOfLight } from "./evenLight.ts";
+import { type Bytes, checkPixels, inBytes, type Pixels } from "./pixels.ts";
 
 /** One colour of a cloth. */
 export interface ClothColour {
@@ -38,55 +38,55 @@ export interface PaletteOptions {
 
 /** The palette of a cloth. The same picture always gives the same palette. */
 export function palette(pixels: Pixels, options: PaletteOptions = {}): Palette {
-  const { even, oklab, separation } = separateColours(pixels, options);
-  return describeColours(even, oklab, separation);
+  return describeColours(separateColours(pixels, options));
 }
 
-/** A picture whose light was evened, its Oklab, and its colours apart: what all other measuring begins with. */
+/** A picture whose light was evened, a sample of it, and its colours apart: what all other measuring begins with. */
 export interface Separated {
-  readonly even: Pixels;
+  readonly even: Bytes;
   /** How much the light fell across the picture, 1 for none. */
   readonly fall: number;
-  readonly oklab: Float32Array;
+  /** Pixels of it that its colours were told from. */
+  readonly sample: ColourSample;
   readonly separation: Separation;
 }
 
 /** Evens the light and separates the colours. */
-export function separateColours(pixels: Pixels, options: PaletteOptions = {}): Separated {
+export function separateColours(pixels: Pixels, { colours }: PaletteOptions = {}): Separated {
   checkPixels(pixels);
-  const oklab = oklabOfPixels(pixels.data);
-  const first = clothColours(pixels, oklab, options.colours);
-  const { pixels: even, fall } = evenLight(pixels, first);
-  if (even === pixels) return { even, fall, oklab, separation: first };
-  const again = oklabOfPixels(even.data);
-  return { even, fall, oklab: again, separation: clothColours(even, again, options.colours) };
+  const picture = inBytes(pixels);
+  const seen = sampleColours(picture);
+  const fall = fallOfLight(seen, picture);
+  const even = fall ? evenPicture(picture, fall) : picture;
+  const sample = fall ? evenSample(seen, fall, picture) : seen;
+  const separation = clothColours({ picture: even, sample }, colours);
+  return { even, fall: fall?.over ?? 1, sample, separation };
 }
 
 /** The palette of colours that are separated already. */
-export function describeColours(
-  pixels: Pixels,
-  oklab: Float32Array,
-  { centres, labels }: Separation,
-): Palette {
+export function describeColours({ even, sample, separation }: Separated): Palette {
+  const { labels, centres } = separation;
   const nearest = new Array<number>(centres.length).fill(Number.POSITIVE_INFINITY);
   const medoid = new Array<number>(centres.length).fill(0);
-  for (let p = 0, i = 0; p < labels.label.length; p++, i += 3) {
+  for (let n = 0; n < sample.count; n++) {
+    const p = sample.at[n] as number;
     const g = labels.label[p] as number;
     const centre = centres[g];
     if (!centre) continue;
     let d = 0;
-    for (let c = 0; c < 3; c++) d += ((oklab[i + c] as number) - (centre[c] as number)) ** 2;
+    for (let c = 0; c < 3; c++)
+      d += ((sample.oklab[n * 3 + c] as number) - (centre[c] as number)) ** 2;
     if (d < (nearest[g] as number)) {
       nearest[g] = d;
-      medoid[g] = i;
+      medoid[g] = p * 3;
     }
   }
   const colours = labels.counts
-    .map((count, g) => ({ share: count / labels.label.length, hex: hexAt(pixels, medoid[g] ?? 0) }))
+    .map((count, g) => ({ share: count / labels.label.length, hex: hexAt(even, medoid[g] ?? 0) }))
     .filter(({ share }) => share > 0)
     .sort((a, b) => b.share - a.share || (a.hex < b.hex ? -1 : 1))
     .map(({ hex, share }) => describe(hex, share));
-  return { colours, average: averageOf(pixels) };
+  return { colours, average: averageOf(even) };
 }
 
 function describe(hex: string, share: number): ClothColour {
@@ -105,10 +105,17 @@ function hexAt({ data }: Pixels, i: number): string {
   return hexOfRgb(rgb);
 }
 
-function averageOf({ data }: Pixels): string {
-  const sums = [0, 0, 0];
-  for (let i = 0; i < data.length; i++) (sums[i % 3] as number) += linearAt(data, i);
-  const count = data.length / 3;
-  const [r = 0, g = 0, b = 0] = sums.map((sum) => channelOfLinear(sum / count));
+function averageOf({ data }: Bytes): string {
+  const codes = [new Uint32Array(256), new Uint32Array(256), new Uint32Array(256)] as const;
+  const [red, green, blue] = codes;
+  for (let i = 0; i < data.length; i += 3) {
+    red[data[i] as number] = (red[data[i] as number] as number) + 1;
+    green[data[i + 1] as number] = (green[data[i + 1] as number] as number) + 1;
+    blue[data[i + 2] as number] = (blue[data[i + 2] as number] as number) + 1;
+  }
+  const [r = 0, g = 0, b = 0] = codes.map((counts) => {
+    const light = counts.reduce((sum, n, code) => sum + n * (LINEAR_OF_BYTE[code] as number), 0);
+    return channelOfLinear(light / (data.length / 3));
+  });
   return hexOfRgb([r, g, b]);
 }

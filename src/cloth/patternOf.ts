@@ -1,3 +1,4 @@
+import { oklabOfPixels } from "../colour/oklabOfPixels.ts";
 import { additivity } from "./additive.ts";
 import { bandWidth } from "./bandWidth.ts";
 import { busynessOf } from "./busyness.ts";
@@ -38,7 +39,7 @@ export interface FoundPattern {
  * repeat is sure.
  */
 export function patternOf(
-  { even, oklab, separation }: Separated,
+  { even, separation }: Separated,
   mmPerPx: number,
   reliable = true,
 ): FoundPattern {
@@ -73,7 +74,7 @@ export function patternOf(
   const isPlain = kind === "plain" || kind === "textured-plain";
   const seen = stripes ? repeatOfStripes(stripes, reliefMm, relief) : isPlain ? null : found;
   const repeat = seen && { ...seen, sure: seen.sure && reliable };
-  const bandPx = stripes ? bandWidth(even, oklab, stripes.directionDeg) : null;
+  const bandPx = stripes ? bandWidth(even, oklabOfPixels(even.data), stripes.directionDeg) : null;
   const distances =
     kind === "plain" ? { patternToM: 0, plainFromM: 0 } : readingDistances(even, mmPerPx);
   const pattern: MeasuredPattern = {

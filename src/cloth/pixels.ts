@@ -10,6 +10,9 @@ export interface Pixels {
   readonly data: Uint8Array | Float32Array;
 }
 
+/** A picture in whole bytes. */
+export type Bytes = Pixels & { readonly data: Uint8Array };
+
 /** A rectangle in pixels of a picture, from its top left corner. */
 export interface Rectangle {
   readonly x: number;
@@ -24,6 +27,13 @@ export function checkPixels({ width, height, data }: Pixels): void {
   if (!whole || data.length !== width * height * 3) {
     throw new RangeError(`${data.length} values are not ${width} x ${height} pixels of three`);
   }
+}
+
+/** The picture in whole bytes: itself where it is so already. */
+export function inBytes({ width, height, data }: Pixels): Bytes {
+  if (data instanceof Uint8Array) return { width, height, data };
+  const bytes = Uint8Array.from(data, (v) => Math.min(255, Math.max(0, Math.round(v))));
+  return { width, height, data: bytes };
 }
 
 /** Linear light, 0 to 1, of one value of a picture. */

@@ -1,5 +1,5 @@
 import { edgeWidth } from "./edgeWidth.ts";
-import type { Pixels } from "./pixels.ts";
+import { inBytes, type Pixels } from "./pixels.ts";
 
 /** What makes a photograph a poor witness. */
 export interface PhotoQuality {
@@ -21,17 +21,18 @@ const BLOWN_SHARE = 0.02;
 const BLOCKED_SHARE = 0.25;
 
 /** Judges a photograph before it is neutralised or evened. The limits are our own, tried on made cloths; no source. */
-export function photoQuality(pixels: Pixels, oklab: Float32Array): PhotoQuality {
-  const { data } = pixels;
+export function photoQuality(pixels: Pixels): PhotoQuality {
+  const picture = inBytes(pixels);
+  const { data } = picture;
   const count = data.length / 3;
   let blown = 0;
   let blocked = 0;
   for (let i = 0; i < data.length; i += 3) {
     const most = Math.max(data[i] as number, data[i + 1] as number, data[i + 2] as number);
-    if (most >= 254.5) blown++;
+    if (most === 255) blown++;
     if (most <= 8) blocked++;
   }
-  const edgePx = edgeWidth(pixels, oklab);
+  const edgePx = edgeWidth(picture);
   return {
     edgePx,
     soft: edgePx !== null && edgePx > SOFT_EDGE_PX,

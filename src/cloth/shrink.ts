@@ -1,5 +1,5 @@
 import { byteOfLinear, LINEAR_OF_BYTE } from "../colour/linear.ts";
-import { checkPixels, type Pixels } from "./pixels.ts";
+import { checkPixels, inBytes, type Pixels } from "./pixels.ts";
 
 /**
  * The picture at a smaller size, each new pixel the mean light of the area that it covers. Averaging encoded values would
@@ -12,8 +12,8 @@ export function shrink(pixels: Pixels, width: number, height: number): Pixels {
   if (newWidth === pixels.width && newHeight === pixels.height) return pixels;
   const across = coverage(pixels.width, newWidth);
   const down = coverage(pixels.height, newHeight);
-  const bytes = pixels.data instanceof Uint8Array ? pixels.data : rounded(pixels.data);
-  return { width: newWidth, height: newHeight, data: shrinkBytes(bytes, across, down) };
+  const data = shrinkBytes(inBytes(pixels).data, across, down);
+  return { width: newWidth, height: newHeight, data };
 }
 
 /** The picture with its longer side at most `side` pixels. */
@@ -110,9 +110,4 @@ function shrinkBytes(data: Uint8Array, across: Coverage, down: Coverage): Uint8A
     below = done.fill(0);
   }
   return out;
-}
-
-/** Encoded values with fractions as the nearest bytes. */
-function rounded(data: Float32Array): Uint8Array {
-  return Uint8Array.from(data, (v) => Math.min(255, Math.max(0, Math.round(v))));
 }

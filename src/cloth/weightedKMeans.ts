@@ -25,40 +25,65 @@ export function weightedKMeans(
   return settle(points, weight, centres);
 }
 
-/** Moves the centres to the means of their points until they rest, or 40 times; the given centres are the start. */
+/** A centre that moves by less than this in Oklab rests: a tenth of what is just noticed side by side. */
+const RESTS = 1e-4;
+const MOST_ROUNDS = 40;
+
+/** Moves the centres to the means of their points until they rest; the given centres are the start. */
 export function settle(points: Float64Array, weight: Float64Array, start: Float64Array): Groups {
-  const k = start.length / 3;
   const centres = Float64Array.from(start);
   const group = new Int32Array(weight.length);
-  const sums = new Float64Array(k * 4);
-  for (let round = 0; round < 40; round++) {
-    sums.fill(0);
-    for (let p = 0; p < weight.length; p++) {
-      const g = nearest(centres, points[p * 3], points[p * 3 + 1], points[p * 3 + 2]);
-      group[p] = g;
-      const w = weight[p] as number;
-      (sums[g * 4] as number) += w;
-      for (let c = 0; c < 3; c++) {
-        (sums[g * 4 + 1 + c] as number) += w * (points[p * 3 + c] as number);
-      }
-    }
+  let sums: Float64Array = new Float64Array(0);
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    sums = assign(points, weight, centres, group);
     let moved = 0;
-    for (let g = 0; g < k; g++) {
-      const w = sums[g * 4] as number;
+    for (let g = 0, i = 0; i < centres.length; g += 4, i += 3) {
+      const w = sums[g] as number;
       if (w === 0) continue;
       for (let c = 0; c < 3; c++) {
-        const mean = (sums[g * 4 + 1 + c] as number) / w;
-        moved = Math.max(moved, Math.abs(mean - (centres[g * 3 + c] as number)));
-        centres[g * 3 + c] = mean;
+        const mean = (sums[g + 1 + c] as number) / w;
+        moved = Math.max(moved, Math.abs(mean - (centres[i + c] as number)));
+        centres[i + c] = mean;
       }
     }
-    if (moved < 1e-5) break;
+    if (moved < RESTS) break;
   }
-  return {
-    centres,
-    group,
-    weight: Float64Array.from({ length: k }, (_, g) => sums[g * 4] as number),
-  };
+  return { centres, group, weight: sums.filter((_, i) => i % 4 === 0) };
+}
+
+/** Groups about centres that stay where they are. */
+export function groupsAbout(
+  points: Float64Array,
+  weight: Float64Array,
+  centres: Float64Array,
+): Groups {
+  const group = new Int32Array(weight.length);
+  const sums = assign(points, weight, centres, group);
+  return { centres, group, weight: sums.filter((_, i) => i % 4 === 0) };
+}
+
+/** Gives every point to its nearest centre; the sums of weight and of the weighted coordinates, four numbers a group. */
+function assign(
+  points: Float64Array,
+  weight: Float64Array,
+  centres: Float64Array,
+  group: Int32Array,
+): Float64Array {
+  const sums = new Float64Array((centres.length / 3) * 4);
+  for (let p = 0, i = 0; p < weight.length; p++, i += 3) {
+    const a = points[i] as number;
+    const b = points[i + 1] as number;
+    const c = points[i + 2] as number;
+    const g = nearest(centres, a, b, c);
+    group[p] = g;
+    const w = weight[p] as number;
+    const s = g * 4;
+    sums[s] = (sums[s] as number) + w;
+    sums[s + 1] = (sums[s + 1] as number) + w * a;
+    sums[s + 2] = (sums[s + 2] as number) + w * b;
+    sums[s + 3] = (sums[s + 3] as number) + w * c;
+  }
+  return sums;
 }
 
 /** The group whose centre is nearest to a point; the first of equals. */
@@ -66,10 +91,10 @@ export function nearest(centres: Float64Array, a = 0, b = 0, c = 0): number {
   let best = 0;
   let least = Number.POSITIVE_INFINITY;
   for (let g = 0, i = 0; i < centres.length; g++, i += 3) {
-    const d =
-      ((centres[i] as number) - a) ** 2 +
-      ((centres[i + 1] as number) - b) ** 2 +
-      ((centres[i + 2] as number) - c) ** 2;
+    const da = (centres[i] as number) - a;
+    const db = (centres[i + 1] as number) - b;
+    const dc = (centres[i + 2] as number) - c;
+    const d = da * da + db * db + dc * dc;
     if (d < least) {
       least = d;
       best = g;
@@ -81,20 +106,22 @@ export function nearest(centres: Float64Array, a = 0, b = 0, c = 0): number {
 function chooseSeeds(points: Float64Array, weight: Float64Array, k: number, least: number) {
   const count = weight.length;
   const distance = new Float64Array(count).fill(Number.POSITIVE_INFINITY);
+  const root = weight.map(Math.sqrt);
   let next = 0;
   for (let p = 1; p < count; p++) if ((weight[p] as number) > (weight[next] as number)) next = p;
   const seeds: number[] = [];
   while (seeds.length < k) {
     seeds.push(next);
     let best = 0;
-    const from = next * 3;
-    for (let p = 0; p < count; p++) {
-      let d = 0;
-      for (let c = 0; c < 3; c++)
-        d += ((points[p * 3 + c] as number) - (points[from + c] as number)) ** 2;
-      if (d < (distance[p] as number)) distance[p] = d;
+    const [a = 0, b = 0, c = 0] = points.subarray(next * 3, next * 3 + 3);
+    for (let p = 0, i = 0; p < count; p++, i += 3) {
+      const da = (points[i] as number) - a;
+      const db = (points[i + 1] as number) - b;
+      const dc = (points[i + 2] as number) - c;
+      const d = Math.min(distance[p] as number, da * da + db * db + dc * dc);
+      distance[p] = d;
       if ((weight[p] as number) < least) continue;
-      const pull = (distance[p] as number) * Math.sqrt(weight[p] as number);
+      const pull = d * (root[p] as number);
       if (pull > best) {
         best = pull;
         next = p;

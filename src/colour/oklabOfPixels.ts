@@ -1,3 +1,4 @@
+import { cubeRoot } from "./cubeRoot.ts";
 import { LINEAR_OF_BYTE, linearOfChannel } from "./linear.ts";
 
 /** Oklab of linear-light sRGB, 0 to 1 (Ottosson 2020, matrices of CSS Color 4). */
@@ -19,21 +20,35 @@ export function oklabOfLinear(r: number, g: number, b: number): [l: number, a: n
  */
 export function oklabOfPixels(data: Uint8Array | Float32Array): Float32Array {
   const out = new Float32Array(data.length);
-  const bytes = data instanceof Uint8Array;
-  for (let i = 0; i + 2 < data.length; i += 3) {
-    const r = bytes ? (LINEAR_OF_BYTE[data[i] as number] as number) : linear(data[i] as number);
-    const g = bytes
-      ? (LINEAR_OF_BYTE[data[i + 1] as number] as number)
-      : linear(data[i + 1] as number);
-    const b = bytes
-      ? (LINEAR_OF_BYTE[data[i + 2] as number] as number)
-      : linear(data[i + 2] as number);
-    const [l, a, bb] = oklabOfLinear(r, g, b);
-    out[i] = l;
-    out[i + 1] = a;
-    out[i + 2] = bb;
-  }
+  if (data instanceof Uint8Array) oklabOfBytes(data, out);
+  else oklabOfNumbers(data, out);
   return out;
+}
+
+function oklabOfBytes(data: Uint8Array, out: Float32Array): void {
+  const table = LINEAR_OF_BYTE;
+  for (let i = 0; i + 2 < data.length; i += 3) {
+    const r = table[data[i] as number] as number;
+    const g = table[data[i + 1] as number] as number;
+    const b = table[data[i + 2] as number] as number;
+    const l = cubeRoot(0.412221469470763 * r + 0.5363325372617348 * g + 0.0514459932675022 * b);
+    const m = cubeRoot(0.2119034958178252 * r + 0.6806995506452344 * g + 0.1073969535369406 * b);
+    const s = cubeRoot(0.0883024591900564 * r + 0.2817188391361215 * g + 0.6299787016738222 * b);
+    out[i] = 0.210454268309314 * l + 0.7936177747023054 * m - 0.0040720430116193 * s;
+    out[i + 1] = 1.9779985324311684 * l - 2.42859224204858 * m + 0.450593709617411 * s;
+    out[i + 2] = 0.0259040424655478 * l + 0.7827717124575296 * m - 0.8086757549230774 * s;
+  }
+}
+
+function oklabOfNumbers(data: Float32Array, out: Float32Array): void {
+  for (let i = 0; i + 2 < data.length; i += 3) {
+    const lab = oklabOfLinear(
+      linear(data[i] as number),
+      linear(data[i + 1] as number),
+      linear(data[i + 2] as number),
+    );
+    out.set(lab, i);
+  }
 }
 
 function linear(channel: number): number {

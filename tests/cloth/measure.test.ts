@@ -12,7 +12,6 @@ import { shrink } from "../../src/cloth/shrink.ts";
 import { difference } from "../../src/colour/difference.ts";
 import { byteOfLinear } from "../../src/colour/linear.ts";
 import { lightReflectance } from "../../src/colour/luminance.ts";
-import { oklabOfPixels } from "../../src/colour/oklabOfPixels.ts";
 import { type Design, discs, gingham, photograph, plain, seeded, sprigs, stripes } from "./made.ts";
 
 const SHOT = { widthMm: 300, heightMm: 225, widthPx: 420 };
@@ -168,7 +167,7 @@ test.each([
 
 test("a photograph out of focus, blown out or black is told from a good one", () => {
   const design = sprigs([CREAM, "#556b2f", "#c98a86", "#d8a21c"], { across: 40, up: 52 });
-  const judge = (pixels: Pixels) => photoQuality(pixels, oklabOfPixels(pixels.data));
+  const judge = (pixels: Pixels) => photoQuality(pixels);
   const good = judge(photograph(design, { ...SHOT, noise: 3 }));
   expect(good).toMatchObject({ soft: false, blownOut: false, tooDark: false });
   expect(good.edgePx).toBeLessThan(2.5);
