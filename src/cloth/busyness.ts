@@ -22,10 +22,15 @@ export function busynessOf(
   mmPerPx: number,
 ): number {
   if (centres.length < 2) return 0;
-  const inks = centres.map((lab: Oklab) => rgbOfHex(hexOfOklab(lab)));
-  const data = new Uint8Array(labels.label.length * 3);
-  for (let p = 0; p < labels.label.length; p++)
-    data.set(inks[labels.label[p] as number] ?? [0, 0, 0], p * 3);
+  const inks = Uint8Array.from(centres.flatMap((lab: Oklab) => rgbOfHex(hexOfOklab(lab))));
+  const { label } = labels;
+  const data = new Uint8Array(label.length * 3);
+  for (let p = 0, i = 0; p < label.length; p++, i += 3) {
+    const ink = (label[p] as number) * 3;
+    data[i] = inks[ink] as number;
+    data[i + 1] = inks[ink + 1] as number;
+    data[i + 2] = inks[ink + 2] as number;
+  }
   const factor = Math.max(1, FINEST_MM / mmPerPx);
   const flat = shrink({ width, height, data }, width / factor, height / factor);
   const oklab = oklabOfPixels(flat.data);

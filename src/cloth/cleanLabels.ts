@@ -15,22 +15,35 @@ export function cleanLabels(
       const own = label[p] as number;
       if (isAlike(label, p, width, own)) continue;
       votes.fill(0);
-      for (let dy = -width; dy <= width; dy += width) {
-        for (let dx = -1; dx <= 1; dx++) {
-          const l = label[p + dy + dx] as number;
-          votes[l] = (votes[l] as number) + 1;
+      count(votes, label, p - width);
+      count(votes, label, p);
+      count(votes, label, p + width);
+      let best = own;
+      let most = (votes[own] as number) + 1;
+      for (let g = 0; g < colours; g++) {
+        const n = votes[g] as number;
+        if (n > most) {
+          most = n;
+          best = g;
         }
       }
-      votes[own] = (votes[own] as number) + 1;
-      let best = own;
-      for (let g = 0; g < colours; g++)
-        if ((votes[g] as number) > (votes[best] as number)) best = g;
       out[p] = best;
     }
   }
-  const counts = new Array<number>(colours).fill(0);
-  for (const l of out) counts[l] = (counts[l] as number) + 1;
-  return { label: out, counts };
+  const counts = new Uint32Array(colours);
+  for (let p = 0; p < out.length; p++) {
+    const l = out[p] as number;
+    counts[l] = (counts[l] as number) + 1;
+  }
+  return { label: out, counts: [...counts] };
+}
+
+/** Counts the labels of a place and of its neighbours to the left and right. */
+function count(votes: Uint8Array, label: Uint8Array, p: number): void {
+  const [left, here, right] = [label[p - 1] as number, label[p] as number, label[p + 1] as number];
+  votes[left] = (votes[left] as number) + 1;
+  votes[here] = (votes[here] as number) + 1;
+  votes[right] = (votes[right] as number) + 1;
 }
 
 /** True where a place's upright neighbours all have its label: six of the ten votes. */

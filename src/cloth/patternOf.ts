@@ -51,11 +51,13 @@ export function patternOf(
   const reliefMm = mmPerPx * relief.scale;
   const found = lattice && repeatOfLattice(lattice, reliefMm, relief);
   const cellMm = lattice && found ? Math.sqrt(area(lattice.basis)) * reliefMm : null;
-  const motifs = motifsOf(even, separation, mmPerPx, cellMm);
+  const { centres, labels } = separation;
+  const clean = { centres, labels: cleanLabels(labels, even.width, even.height, centres.length) };
+  const motifs = motifsOf(even, clean, mmPerPx, cellMm);
   const kind = kindOf({
     colours: separation.centres.length,
     texture,
-    widestMm: stripes ? 0 : widestPx(even.width, even.height, separation) * mmPerPx,
+    widestMm: stripes ? 0 : widestPx(even.width, even.height, clean) * mmPerPx,
     striped: stripes !== null,
     repeat: found,
     additivity: lattice ? additivity(correlation, longest(lattice), turnOf(lattice)) : 0,
@@ -124,7 +126,7 @@ function textureOf({ channels, width, height }: Relief): number {
 /** Mean width of the wider of figure and ground, in pixels. */
 function widestPx(width: number, height: number, { centres, labels }: Separation): number {
   if (centres.length < 2) return 0;
-  const { label, counts } = cleanLabels(labels, width, height, centres.length);
+  const { label, counts } = labels;
   const ground = counts.indexOf(Math.max(...counts));
   const figure = maskOf(label, ground, true);
   const rest = maskOf(label, ground);

@@ -83,65 +83,81 @@ export function waveBands(pixels: Pixels, mmPerPx: number): WaveBand[] {
   const down = powerOfTwo(height);
   const windowX = Float64Array.from({ length: width }, (_, x) => hann(x, width));
   const windowY = Float64Array.from({ length: height }, (_, y) => hann(y, height));
-  let energy = 0;
-  const means = [0, 0, 0];
-  for (let y = 0, i = 0; y < height; y++) {
-    for (let x = 0; x < width; x++, i += 3) {
-      const w = (windowX[x] as number) * (windowY[y] as number);
-      energy += w * w;
-      for (let c = 0; c < 3; c++)
-        means[c] = (means[c] as number) + (oklab[i + c] as number) / (width * height);
-    }
-  }
+  const means = meansOf(oklab);
+  // Two real channels in one transform: over both halves of the spectrum their energies add up.
   const spectrum = (real: number, imaginary: number | null) => {
     const field = new Float64Array(across * down * 2);
+    const [own = 0, other = 0] = [means[real], means[imaginary ?? real]];
     for (let y = 0, i = 0; y < height; y++) {
-      for (let x = 0; x < width; x++, i += 3) {
-        const w = (windowX[x] as number) * (windowY[y] as number);
-        const at = (y * across + x) * 2;
-        field[at] = w * ((oklab[i + real] as number) - (means[real] as number));
-        if (imaginary !== null)
-          field[at + 1] = w * ((oklab[i + imaginary] as number) - (means[imaginary] as number));
+      const row = windowY[y] as number;
+      for (let x = 0, at = y * across * 2; x < width; x++, i += 3, at += 2) {
+        const w = row * (windowX[x] as number);
+        field[at] = w * ((oklab[i + real] as number) - own);
+        if (imaginary !== null) field[at + 1] = w * ((oklab[i + imaginary] as number) - other);
       }
     }
     transform2d(field, across, down, false, height);
     return field;
   };
-  const light = spectrum(0, null);
-  // Two real channels in one transform: over both halves of the spectrum their energies add up.
-  const chroma = spectrum(1, 2);
-  const bands = new Map<
-    number,
-    { light: number; chroma: number; frequency: number; all: number }
-  >();
-  const scale = 1 / (energy * across * down);
+  const scale = 1 / (squares(windowX) * squares(windowY) * across * down);
+  const shortest = 1.5 / Math.min(width, height);
+  return bandsOf(spectrum(0, null), spectrum(1, 2), across, down, scale, shortest).map(
+    ({ frequency, light, chroma }) => ({ waveMm: mm / frequency, light, chroma }),
+  );
+}
+
+function meansOf(oklab: Float32Array): number[] {
+  let [l, a, b] = [0, 0, 0];
+  for (let i = 0; i < oklab.length; i += 3) {
+    l += oklab[i] as number;
+    a += oklab[i + 1] as number;
+    b += oklab[i + 2] as number;
+  }
+  return [l, a, b].map((sum) => (3 * sum) / oklab.length);
+}
+
+function squares(window: Float64Array): number {
+  return window.reduce((sum, w) => sum + w * w, 0);
+}
+
+/** Energies of light and chroma in bands by frequency, the lowest first, each with its mean frequency in cycles a pixel. */
+function bandsOf(
+  light: Float64Array,
+  chroma: Float64Array,
+  across: number,
+  down: number,
+  scale: number,
+  least: number,
+): { frequency: number; light: number; chroma: number }[] {
+  // Up to half a cycle a pixel; the lowest that is counted is longer than any picture.
+  const lowest = -PER_OCTAVE * 16;
+  const count = -PER_OCTAVE - lowest + 1;
+  const [lights, chromas, moments] = [0, 1, 2].map(() => new Float64Array(count)) as [
+    Float64Array,
+    Float64Array,
+    Float64Array,
+  ];
   for (let y = 0; y < down; y++) {
     const fy = (y < down / 2 ? y : y - down) / down;
-    for (let x = 0; x < across; x++) {
+    for (let x = 0, i = y * across * 2; x < across; x++, i += 2) {
       const fx = (x < across / 2 ? x : x - across) / across;
-      const frequency = Math.hypot(fx, fy);
+      const frequency = Math.sqrt(fx * fx + fy * fy);
       // Waves nearly as long as the picture are its light, not the cloth's.
-      if (frequency * Math.min(width, height) < 1.5 || frequency > 0.5) continue;
-      const i = (y * across + x) * 2;
-      const key = Math.floor(PER_OCTAVE * Math.log2(frequency));
-      const band = bands.get(key) ?? { light: 0, chroma: 0, frequency: 0, all: 0 };
-      const l = ((light[i] as number) ** 2 + (light[i + 1] as number) ** 2) * scale;
-      const c = ((chroma[i] as number) ** 2 + (chroma[i + 1] as number) ** 2) * scale;
-      band.light += l;
-      band.chroma += c;
-      band.frequency += (l + c) * frequency;
-      band.all += l + c;
-      bands.set(key, band);
+      if (frequency < least || frequency > 0.5) continue;
+      const band = Math.floor(PER_OCTAVE * Math.log2(frequency)) - lowest;
+      const l = (light[i] as number) ** 2 + (light[i + 1] as number) ** 2;
+      const c = (chroma[i] as number) ** 2 + (chroma[i + 1] as number) ** 2;
+      lights[band] = (lights[band] as number) + l;
+      chromas[band] = (chromas[band] as number) + c;
+      moments[band] = (moments[band] as number) + (l + c) * frequency;
     }
   }
-  return [...bands]
-    .sort(([a], [b]) => a - b)
-    .filter(([, { all }]) => all > 0)
-    .map(([, band]) => ({
-      waveMm: mm / (band.frequency / band.all),
-      light: band.light,
-      chroma: band.chroma,
-    }));
+  return [...lights.keys()].flatMap((band) => {
+    const [l, c] = [lights[band] as number, chromas[band] as number];
+    if (l + c === 0) return [];
+    const frequency = (moments[band] as number) / (l + c);
+    return [{ frequency, light: l * scale, chroma: c * scale }];
+  });
 }
 
 function hann(i: number, count: number): number {

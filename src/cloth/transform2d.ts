@@ -7,6 +7,15 @@ export function powerOfTwo(least: number): number {
   return size;
 }
 
+const known = new Map<number, FFT>();
+
+/** The transform of one size; its tables are made once. */
+function ofSize(size: number): FFT {
+  const made = known.get(size) ?? new FFT(size);
+  known.set(size, made);
+  return made;
+}
+
 /**
  * Two-dimensional Fourier transform in place, of complex numbers row by row; rows from `filled` on are all nought and skipped.
  * `back` is the inverse, with its division by the number of places.
@@ -18,16 +27,15 @@ export function transform2d(
   back: boolean,
   filled = down,
 ): void {
-  const rows = new FFT(across);
-  const lineIn = new Float64Array(across * 2);
+  const rows = ofSize(across);
   const lineOut = new Float64Array(across * 2);
   for (let y = 0; y < filled; y++) {
-    lineIn.set(field.subarray(y * across * 2, (y + 1) * across * 2));
-    if (back) rows.inverseTransform(lineOut, lineIn);
-    else rows.transform(lineOut, lineIn);
-    field.set(lineOut, y * across * 2);
+    const line = field.subarray(y * across * 2, (y + 1) * across * 2);
+    if (back) rows.inverseTransform(lineOut, line);
+    else rows.transform(lineOut, line);
+    line.set(lineOut);
   }
-  const columns = new FFT(down);
+  const columns = ofSize(down);
   const upIn = new Float64Array(down * 2);
   const upOut = new Float64Array(down * 2);
   for (let x = 0; x < across; x++) {
