@@ -38,7 +38,7 @@ const SOLID = 0.45;
 const HALO = 16;
 const HALO_GAP = 0.3;
 /** A halo is narrow: more than this of the area is a colour of its own. */
-const HALO_SHARE = 0.06;
+const HALO_SHARE = 0.05;
 /** How much the pixels of a colour count, on average, that is more than the rims of others; and those of an accent. */
 const FLAT = 0.2;
 /** Reach in Oklab about a centre within which that is judged. */

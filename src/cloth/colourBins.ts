@@ -36,6 +36,9 @@ export function coarseBins({ count, oklab, weight, share, flatness }: ColourBins
   return { ...bins, flatness };
 }
 
+/** Number of each box, -1 where it is not met: between two pictures it is wiped, since to make it anew takes longer than all else. */
+const SLOT = new Int32Array(LIGHT * HUE * HUE).fill(-1);
+
 function gather(
   count: number,
   oklab: Float32Array | Float64Array,
@@ -43,8 +46,8 @@ function gather(
   share: Float64Array | null,
   perUnit: number,
 ): Omit<ColourBins, "flatness"> & { readonly total: number } {
-  const slot = new Int32Array(LIGHT * HUE * HUE).fill(-1);
   const slotOf = new Int32Array(count);
+  const boxes: number[] = [];
   for (let p = 0, i = 0; p < count; p++, i += 3) {
     const l = ((oklab[i] as number) * perUnit) | 0;
     const a = ((oklab[i + 1] as number) * perUnit + MIDDLE) | 0;
@@ -52,27 +55,33 @@ function gather(
     const box =
       ((l < LIGHT ? l : LIGHT - 1) * HUE + (a < HUE ? a : HUE - 1)) * HUE + (b < HUE ? b : HUE - 1);
     slotOf[p] = box;
-    slot[box] = 0;
+    if (SLOT[box] === -1) {
+      SLOT[box] = 0;
+      boxes.push(box);
+    }
   }
-  let boxes = 0;
-  for (let box = 0; box < slot.length; box++) if (slot[box] === 0) slot[box] = boxes++;
+  boxes.sort((one, other) => one - other);
+  for (let at = 0; at < boxes.length; at++) SLOT[boxes[at] as number] = at;
   const found = {
-    count: boxes,
+    count: boxes.length,
     total: 0,
-    weight: new Float64Array(boxes),
-    share: new Float64Array(boxes),
-    oklab: new Float64Array(boxes * 3),
+    weight: new Float64Array(boxes.length),
+    share: new Float64Array(boxes.length),
+    oklab: new Float64Array(boxes.length * 3),
   };
   for (let p = 0, i = 0; p < count; p++, i += 3) {
-    const at = slot[slotOf[p] as number] as number;
+    const at = SLOT[slotOf[p] as number] as number;
     const w = weight[p] as number;
     found.weight[at] = (found.weight[at] as number) + w;
     found.share[at] = (found.share[at] as number) + (share ? (share[p] as number) : 1 / count);
-    for (let c = 0; c < 3; c++)
-      found.oklab[at * 3 + c] = (found.oklab[at * 3 + c] as number) + w * (oklab[i + c] as number);
+    const to = at * 3;
+    found.oklab[to] = (found.oklab[to] as number) + w * (oklab[i] as number);
+    found.oklab[to + 1] = (found.oklab[to + 1] as number) + w * (oklab[i + 1] as number);
+    found.oklab[to + 2] = (found.oklab[to + 2] as number) + w * (oklab[i + 2] as number);
     found.total += w;
   }
-  for (let at = 0; at < boxes; at++) {
+  for (let at = 0; at < boxes.length; at++) {
+    SLOT[boxes[at] as number] = -1;
     const w = found.weight[at] as number;
     for (let c = 0; c < 3; c++) found.oklab[at * 3 + c] = (found.oklab[at * 3 + c] as number) / w;
     found.weight[at] = w / found.total;

@@ -37,7 +37,10 @@ export function labelPixels({ data }: Bytes, centres: Float64Array): Labels {
 
 function labelOfBox(centres: Float64Array, r: number, g: number, b: number): number {
   const middle = 1 << (7 - BITS);
-  const light = (channel: number) => LINEAR_OF_BYTE[channel + middle] as number;
-  const [l, a, c] = oklabOfLinear(light(r), light(g), light(b));
+  const [l, a, c] = oklabOfLinear(
+    LINEAR_OF_BYTE[r + middle] as number,
+    LINEAR_OF_BYTE[g + middle] as number,
+    LINEAR_OF_BYTE[b + middle] as number,
+  );
   return nearest(centres, l, a, c);
 }

@@ -73,9 +73,10 @@ export function describeColours({ even, sample, separation }: Separated): Palett
     const g = labels.label[p] as number;
     const centre = centres[g];
     if (!centre) continue;
-    let d = 0;
-    for (let c = 0; c < 3; c++)
-      d += ((sample.oklab[n * 3 + c] as number) - (centre[c] as number)) ** 2;
+    const l = (sample.oklab[n * 3] as number) - centre[0];
+    const a = (sample.oklab[n * 3 + 1] as number) - centre[1];
+    const b = (sample.oklab[n * 3 + 2] as number) - centre[2];
+    const d = l * l + a * a + b * b;
     if (d < (nearest[g] as number)) {
       nearest[g] = d;
       medoid[g] = p * 3;
@@ -106,16 +107,13 @@ function hexAt({ data }: Pixels, i: number): string {
 }
 
 function averageOf({ data }: Bytes): string {
-  const codes = [new Uint32Array(256), new Uint32Array(256), new Uint32Array(256)] as const;
-  const [red, green, blue] = codes;
+  const table = LINEAR_OF_BYTE;
+  let [red, green, blue] = [0, 0, 0];
   for (let i = 0; i < data.length; i += 3) {
-    red[data[i] as number] = (red[data[i] as number] as number) + 1;
-    green[data[i + 1] as number] = (green[data[i + 1] as number] as number) + 1;
-    blue[data[i + 2] as number] = (blue[data[i + 2] as number] as number) + 1;
+    red += table[data[i] as number] as number;
+    green += table[data[i + 1] as number] as number;
+    blue += table[data[i + 2] as number] as number;
   }
-  const [r = 0, g = 0, b = 0] = codes.map((counts) => {
-    const light = counts.reduce((sum, n, code) => sum + n * (LINEAR_OF_BYTE[code] as number), 0);
-    return channelOfLinear(light / (data.length / 3));
-  });
-  return hexOfRgb([r, g, b]);
+  const mean = (sum: number) => channelOfLinear((3 * sum) / data.length);
+  return hexOfRgb([mean(red), mean(green), mean(blue)]);
 }

@@ -3,7 +3,6 @@ import { getPalette } from "colorthief";
 import { buildPaletteSync, type PaletteQuantization, utils } from "image-q";
 import { kmeans } from "ml-kmeans";
 import { Vibrant } from "node-vibrant/node";
-import sharp from "sharp";
 import type { Pixels } from "../../../src/cloth/pixels.ts";
 import { type Oklab, oklabOfRgb } from "../../../src/colour/oklab.ts";
 import { oklabOfPixels } from "../../../src/colour/oklabOfPixels.ts";
@@ -18,6 +17,9 @@ interface Coloured {
   readonly rgb: [number, number, number];
 }
 
+type ImageClass = NonNullable<NonNullable<ConstructorParameters<typeof Vibrant>[1]>["ImageClass"]>;
+type Image = InstanceType<ImageClass>;
+
 type Bytes = Pixels & { readonly data: Uint8Array };
 
 /** Each gives the colours that it finds in a picture, as Oklab; every one is given all pixels (`quality` 1 where it can skip). */
@@ -25,17 +27,23 @@ export const QUANTISERS: Readonly<
   Record<string, (pixels: Bytes, colours: number) => Promise<Oklab[]> | Oklab[]>
 > = {
   colorthief: async (pixels, colours) => {
-    const found = await getPalette(await png(pixels), { colorCount: colours, quality: 1 });
+    const options = {
+      colorCount: colours,
+      quality: 1,
+      loader: { load: async () => rgbaOf(pixels) },
+    };
+    const found = await getPalette("decoded", options);
     return (found ?? []).map((colour) => {
       const { r, g, b } = colour.rgb();
       return oklabOfRgb([r, g, b]);
     });
   },
   "node-vibrant": async (pixels, colours) => {
-    const made = Vibrant.from(await png(pixels))
-      .quality(1)
-      .maxColorCount(colours)
-      .build();
+    const made = new Vibrant("decoded", {
+      quality: 1,
+      colorCount: colours,
+      ImageClass: decoded(pixels),
+    });
     await made.getPalette();
     return ((made.result?.colors ?? []) as Coloured[]).map(({ rgb }) => oklabOfRgb(rgb));
   },
@@ -76,9 +84,40 @@ function triples({ data }: Bytes): number[][] {
   );
 }
 
-/** Without loss, so that all look at the same pixels. */
-function png({ width, height, data }: Bytes): Promise<Buffer> {
-  return sharp(data, { raw: { width, height, channels: 3 } })
-    .png({ compressionLevel: 1 })
-    .toBuffer();
+/** Pixels as the others want them: nobody's time has a file's decoding in it. */
+function rgbaOf({ width, height, data }: Bytes) {
+  const rgba = new Uint8ClampedArray((data.length / 3) * 4);
+  for (let i = 0, to = 0; i < data.length; i += 3, to += 4) {
+    rgba[to] = data[i] as number;
+    rgba[to + 1] = data[i + 1] as number;
+    rgba[to + 2] = data[i + 2] as number;
+    rgba[to + 3] = 255;
+  }
+  return { width, height, data: rgba };
+}
+
+/** A picture for node-vibrant that is decoded already. */
+function decoded(pixels: Bytes): ImageClass {
+  return class implements Image {
+    async load(): Promise<Image> {
+      return this;
+    }
+    clear(): void {}
+    update(): void {}
+    remove(): void {}
+    resize(): void {}
+    scaleDown(): void {}
+    getWidth(): number {
+      return pixels.width;
+    }
+    getHeight(): number {
+      return pixels.height;
+    }
+    getPixelCount(): number {
+      return pixels.width * pixels.height;
+    }
+    getImageData() {
+      return rgbaOf(pixels);
+    }
+  };
 }
