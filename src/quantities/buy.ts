@@ -1,7 +1,7 @@
 import Fraction from "fraction.js";
 import type { ClothRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
-import { NARROW, printMixed, type UnitSystem } from "../units/printLength.ts";
+import { NARROW, printLength, printMixed, type UnitSystem } from "../units/printLength.ts";
 
 /** What is bought of a cloth. */
 export interface Buy {
@@ -18,28 +18,66 @@ export interface Buy {
 const YARD = Length.yards(1);
 const METRE = Length.mm(1000);
 
+/** What else the step may depend on. */
+export interface BuyFrom {
+  /** The repeat up the cloth; null where it has none. */
+  readonly repeatUp?: Length | null;
+  /** What each length of a plan that needs several must be, its spare included. */
+  readonly lengths?: readonly Length[];
+}
+
 /**
  * What to buy: the length needed, at least the supplier's minimum, UP to the step in which it is sold (`sold-by` on the card, else
- * a quarter yard or a tenth of a metre).
+ * a quarter yard or a tenth of a metre). Where the plan needs several lengths each is cut from its own, so each goes up by itself:
+ * four lengths of 1.5 m from bolts of 2.5 m are four bolts, though 6 m are less than three.
  */
-export function buyOf(need: Length, card: ClothRecord | null, units: UnitSystem): Buy {
+export function buyOf(
+  need: Length,
+  card: ClothRecord | null,
+  units: UnitSystem,
+  { repeatUp = null, lengths = [] }: BuyFrom = {},
+): Buy {
   const price = card?.fields.price;
   const per = price?.per;
   const unit = per === "yard" || per === "metre" ? per : units === "inches" ? "yard" : "metre";
-  const step =
-    price?.["sold-by"] ?? (unit === "yard" ? Length.yards(new Fraction(1, 4)) : Length.cm(10));
+  const whole = unit === "yard" ? YARD : METRE;
+  const usual = unit === "yard" ? Length.yards(new Fraction(1, 4)) : Length.cm(10);
+  const said = price?.["sold-by"] ?? usual;
+  const wholeOf =
+    said === "repeat" ? repeatUp : said === "bolt" ? (price?.bolt?.length ?? null) : null;
+  const step = typeof said === "string" ? (wholeOf ?? usual) : said;
   const least = price?.minimum ?? null;
-  const minimum = least !== null && !need.isZero() && least.isMoreThan(need);
-  const length = (minimum ? (least as Length) : need).upTo(step);
-  const amount = length.over(unit === "yard" ? YARD : METRE);
+  const short = (length: Length) => least !== null && !length.isZero() && least.isMoreThan(length);
+  const sold = (length: Length) => (short(length) ? (least as Length) : length).upTo(step);
+  const each = lengths.length > 1 ? Length.sum(lengths.map(sold)) : Length.zero;
+  const together = sold(need);
+  const length = each.isMoreThan(together) ? each : together;
+  const amount = length.over(whole);
+  const stepText = amountText(step.over(whole), unit);
   return {
     amount,
     unit,
     text: amountText(amount, unit),
     length,
-    step: amountText(step.over(unit === "yard" ? YARD : METRE), unit),
-    minimum,
+    step: wholeOf
+      ? stepOfWhole(said as "repeat" | "bolt", wholeOf, length, units, stepText)
+      : stepText,
+    minimum: short(need) || (lengths.length > 1 && lengths.some(short)),
   };
+}
+
+/** `whole repeats of 64 cm: 3`, or `whole bolts of 30 yd: 2`. */
+function stepOfWhole(
+  said: "repeat" | "bolt",
+  step: Length,
+  length: Length,
+  units: UnitSystem,
+  stepText: string,
+): string {
+  const count = length.over(step).toFraction();
+  return said === "repeat"
+    ? `whole repeats of ${printLength(step, units)}: ${count}`
+    : `whole bolts of ${stepText}: ${count}`;
 }
 
 /** `12 3/4 yd` or `15.4 m`; metres with up to three places, UP. */

@@ -77,7 +77,13 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
     spareOf(ordered, cloth),
     ...group.estimates.map((e) => e.length),
   ]);
-  const buy = buyOf(need, card, units);
+  const perLength = spareOf(ordered, cloth).isZero() ? Length.zero : lengthOfGrains(vertical);
+  const buy = buyOf(need, card, units, {
+    repeatUp: vertical > 0 ? cloth.repeatUp : null,
+    lengths: (ordered.run?.plan.lengths ?? [])
+      .filter((length) => length > 0)
+      .map((length) => lengthOfGrains(length).plus(perLength)),
+  });
   const quantity: ClothQuantity = {
     cloth: group.cloth,
     maker: group.maker,
@@ -102,6 +108,7 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
     quantity,
     diagnostics: [
       ...repeatOverBolt,
+      ...soldByWhat(card, vertical > 0),
       ...problems(group, ordered, facts, units, maxLength),
       ...arrival.diagnostics,
       ...release.diagnostics,
@@ -156,6 +163,30 @@ function repeatLongerThanBolt(
         actual: p(bolt),
         expected: `more than ${p(repeat)}`,
         hint: `Correct the bolt's length or repeat: up on this card. If both are right, ask the supplier for longer lengths, or let the pattern fall as it will on the items that use it.`,
+      },
+    ),
+  ];
+}
+
+/** Sold in wholes of something that the card does not give: the usual step is taken, and it is said. */
+function soldByWhat(card: ClothRecord | null, repeats: boolean): Diagnostic[] {
+  const price = card?.fields.price;
+  const said = price?.["sold-by"];
+  const lacks =
+    said === "repeat" && !repeats ? "repeat" : said === "bolt" && !price?.bolt ? "bolt" : null;
+  if (!card || !lacks) return [];
+  return [
+    diagnostic(
+      card.place(["price", "sold-by"]),
+      `sold-by-${lacks}-unknown`,
+      `${card.fields.cloth} is sold by whole ${lacks}s, and its card gives no ${lacks}: the usual step was taken instead.`,
+      {
+        severity: "warning",
+        actual: lacks,
+        hint:
+          lacks === "repeat"
+            ? "Add the repeat, for example repeat: { up: 64 cm }, or write the step as a length."
+            : "Add the bolt to price, for example bolt: { length: 30 yd, trade: 29.00 }, or write the step as a length.",
       },
     ),
   ];

@@ -157,7 +157,9 @@ function isTable(item: ItemRecord, placed: PlacedRoom): boolean {
 }
 
 function saysTouches(item: ItemRecord, other: ItemRecord, room: RoomRecord): boolean {
-  return (commonFields(item).touches ?? []).some((name) => findItem(room, name)?.id === other.id);
+  return (commonFields(item).touches ?? []).some(
+    (name) => findItem(room, name, item.id)?.id === other.id,
+  );
 }
 
 /** Two papers, or two paints, on the same stretch of wall. */

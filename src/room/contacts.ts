@@ -40,7 +40,7 @@ export function contactsOf(input: ContactInput): Contact[] {
   };
   for (const item of room.items) {
     (commonFields(item).touches ?? []).forEach((name) => {
-      const other = findItem(room, name)?.id ?? (input.objects.has(name) ? name : null);
+      const other = findItem(room, name, item.id)?.id ?? (input.objects.has(name) ? name : null);
       if (other) add(item.id, other, "said");
     });
     const on = placements.get(item.id)?.on;

@@ -60,7 +60,7 @@ function atWindow(item: ItemRecord, name: string, around: Surroundings): Partial
 }
 
 function onItem(item: ItemRecord, name: string, around: Surroundings): Partial<ItemPlacement> {
-  const other = findItem(around.room, name);
+  const other = findItem(around.room, name, item.id);
   if (other) return other.id === item.id ? {} : { how: "on", on: other.id };
   const window = around.windows.get(name);
   if (window) return { how: "on", on: name, wall: window.wall };

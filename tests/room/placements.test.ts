@@ -152,3 +152,20 @@ test("curtains that lie on the floor may be longer than the room is high", () =>
   const long = `  - curtains: Bay\n    at: bay\n    cloth: fern\n    pole: 180 cm\n    drop: 260 cm\n    pole-height: 245 cm\n    heading: pencil-pleat`;
   expect(codesOf(room(long))).not.toContain("item-above-ceiling");
 });
+
+test("a coverlet that is called as its bed lies on the bed; two others of one title are both named", () => {
+  const bed = `  - object: table\n    at: { floor: 2 m x 2 m }\n`;
+  const cover = `  - { tablecloth: Table, cloth: fern, drop: 10 cm, at: { on: table } }`;
+  expect(place(`${bed}${cover}`, "tablecloth-table")).toMatchObject({
+    how: "on",
+    on: "object-table",
+  });
+  const stool = `  - { ottoman: Stool, cloth: fern, size: 50 cm x 50 cm x 40 cm }\n`;
+  const pad = `  - { cushion: Stool, cloth: fern, size: 40 cm x 40 cm, at: { on: stool } }\n`;
+  expect(place(`${stool}${pad}`, "cushion-stool")).toMatchObject({
+    how: "on",
+    on: "ottoman-stool",
+  });
+  const third = `  - { seat-pad: Stool, cloth: fern, size: 40 cm x 40 cm }`;
+  expect(() => room(`${stool}${pad}${third}`)).toThrow(/Several items are called “stool”/);
+});

@@ -209,3 +209,19 @@ test("a price is old after half a year, and one without a date is said to have n
   expect(priced("", "2026-07-01")?.message).toContain("has no date");
   expect(findingOf(schemeOf(used("", "curtains")), "price-old")).toBeUndefined();
 });
+
+// Common practice, no source: which cloths are usual for bedding and table linen.
+test("bedding and table linen ask for cloth that suits them; curtain cloth serves for a coverlet, not for a tablecloth", () => {
+  const unsuited = (suits: string, kind: string) =>
+    codesFor(`suits: [${suits}]`, kind).includes("not-suited");
+  for (const kind of ["coverlet", "bed-skirt", "runner", "throw"]) {
+    expect(unsuited("bedding", kind), kind).toBe(false);
+    expect(unsuited("walls", kind), kind).toBe(true);
+  }
+  expect(unsuited("curtains", "coverlet")).toBe(false);
+  expect(unsuited("curtains", "tablecloth")).toBe(true);
+  expect(unsuited("table-linen", "tablecloth")).toBe(false);
+  expect(unsuited("upholstery", "table-skirt")).toBe(true);
+  expect(unsuited("curtains", "lampshade")).toBe(false);
+  expect(unsuited("upholstery", "lampshade")).toBe(true);
+});

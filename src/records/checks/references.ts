@@ -98,21 +98,31 @@ function ofWindow(card: Card, leaf: Leaf, room: RoomNames, known: Known, name: s
   return unknown(card, leaf, "window-unknown", "window", room.windows, how);
 }
 
-function itemsTitled(room: RoomNames, name: string): RoomNames["items"] {
-  return room.items.filter((item) => slug(item.title) === slug(name));
+function itemsTitled(room: RoomNames, name: string, self: number | null): RoomNames["items"] {
+  return room.items.filter((item) => slug(item.title) === slug(name) && item.index !== self);
 }
 
-/** An item of the room by its id or its title; null where none or several have that title. */
-export function itemCalled(room: RoomNames, name: string): RoomNames["items"][number] | null {
+/**
+ * An item of the room by its id, its object's card or its title, as `findItem` of the placed room finds it; null where none or
+ * several answer. An item that names what it lies on never means itself: `self` is its index.
+ */
+export function itemCalled(
+  room: RoomNames,
+  name: string,
+  self: number | null,
+): RoomNames["items"][number] | null {
   const byId = room.items.find((item) => item.id === name);
   if (byId) return byId;
-  const byTitle = itemsTitled(room, name);
+  const byObject = room.items.filter((item) => item.kind === "object" && item.title === name);
+  if (byObject.length === 1) return byObject[0] ?? null;
+  const byTitle = itemsTitled(room, name, self);
   return byTitle.length === 1 ? (byTitle[0] ?? null) : null;
 }
 
 function ofItem(card: Card, leaf: Leaf, room: RoomNames, known: Known, name: string): Outcome {
-  if (itemCalled(room, name)) return {};
-  const alike = itemsTitled(room, name);
+  const self = leaf.path[0] === "items" && typeof leaf.path[1] === "number" ? leaf.path[1] : null;
+  if (itemCalled(room, name, self)) return {};
+  const alike = itemsTitled(room, name, self);
   const [first, second] = alike;
   if (first && second) {
     if (first.id === second.id) return {};

@@ -9,7 +9,8 @@ export function checkStanding(card: Card, room: RoomNames): Diagnostic[] {
   const under = new Map<number, number>();
   for (const item of room.items) {
     const on = nodeAt(card.root, ["items", item.index, "at", "on"]);
-    const below = on?.kind === "text" ? itemCalled(room, on.text.trim().normalize("NFC")) : null;
+    const below =
+      on?.kind === "text" ? itemCalled(room, on.text.trim().normalize("NFC"), item.index) : null;
     if (below) under.set(item.index, below.index);
   }
   return room.items.flatMap((item) => {

@@ -12,6 +12,7 @@ import {
   wordField,
   yesNoField,
 } from "../../fields/plainFields.ts";
+import { soldByField } from "../../fields/soldByField.ts";
 import { declaredColoursSchema, photoSchema } from "./shared.ts";
 
 /** The kinds of pattern, as in the swatch measurement. */
@@ -114,12 +115,28 @@ export const clothSchema = z.strictObject({
     .optional()
     .meta({ description: "how much it may shrink along its length", examples: ["3 %"] }),
   suits: listField(
-    wordField(["curtains", "blinds", "cushions", "upholstery", "walls", "loose-covers", "lining"], {
-      drapery: "curtains",
-      shades: "blinds",
-      pillows: "cushions",
-      slipcovers: "loose-covers",
-    }),
+    wordField(
+      [
+        "curtains",
+        "blinds",
+        "cushions",
+        "upholstery",
+        "walls",
+        "loose-covers",
+        "lining",
+        "bedding",
+        "table-linen",
+        "lampshades",
+      ],
+      {
+        drapery: "curtains",
+        shades: "blinds",
+        pillows: "cushions",
+        slipcovers: "loose-covers",
+        bedspreads: "bedding",
+        tablecloths: "table-linen",
+      },
+    ),
   )
     .optional()
     .meta({
@@ -169,9 +186,13 @@ export const clothSchema = z.strictObject({
       minimum: positiveLengthField()
         .optional()
         .meta({ description: "the shortest length that is sold", examples: ["2 yd"] }),
-      "sold-by": positiveLengthField()
+      "sold-by": soldByField()
         .optional()
-        .meta({ description: "the step that it is cut in", examples: ["1/4 yd", "0.1 m"] }),
+        .meta({
+          description:
+            "the step that it is cut in: a length, `repeat` for whole repeats, or `bolt` for whole bolts only",
+          examples: ["1/4 yd", "0.1 m", "repeat", "bolt"],
+        }),
     })
     .optional()
     .meta({ description: "what it costs" }),

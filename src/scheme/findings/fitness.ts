@@ -5,17 +5,27 @@ import { UPHOLSTERED } from "../satOn.ts";
 import type { ClothUse } from "../schemeInput.ts";
 import { finding } from "./make.ts";
 
-/** The word under `suits` that a kind of item asks of its cloth. */
-const NEEDS: Readonly<Record<string, string>> = {
-  curtains: "curtains",
-  pelmet: "curtains",
-  valance: "curtains",
-  tieback: "curtains",
-  blind: "blinds",
-  cushion: "cushions",
-  ...Object.fromEntries([...UPHOLSTERED].map((kind) => [kind, "upholstery"])),
-  "seat-pad": "cushions",
-  wallpaper: "walls",
+/**
+ * The words under `suits` of which a kind of item asks one; the first is its own, the others are cloths that are usual for it too
+ * (common practice, no source): a coverlet is often made of curtain cloth, a throw of what covers a chair.
+ */
+const NEEDS: Readonly<Record<string, readonly [string, ...string[]]>> = {
+  curtains: ["curtains"],
+  pelmet: ["curtains"],
+  valance: ["curtains"],
+  tieback: ["curtains"],
+  blind: ["blinds"],
+  cushion: ["cushions"],
+  ...Object.fromEntries([...UPHOLSTERED].map((kind): [string, [string]] => [kind, ["upholstery"]])),
+  "seat-pad": ["cushions"],
+  wallpaper: ["walls"],
+  coverlet: ["bedding", "curtains"],
+  "bed-skirt": ["bedding", "curtains"],
+  runner: ["bedding", "curtains", "cushions", "upholstery"],
+  throw: ["bedding", "cushions", "upholstery", "loose-covers"],
+  tablecloth: ["table-linen"],
+  "table-skirt": ["table-linen", "curtains"],
+  lampshade: ["lampshades", "curtains", "blinds"],
 };
 
 /** Martindale cycles (ISO 12947) usual for upholstery in a home: the guideline for private spaces of the Association for Contract Textiles. */
@@ -48,11 +58,12 @@ export function fitnessFindings(input: FindingInput): Finding[] {
   const { say } = input;
   return wornUses(input).flatMap((use): Finding[] => {
     const card = input.cloths.get(use.cloth);
-    const need = NEEDS[use.kind];
-    if (!card || !need) return [];
+    const needs = NEEDS[use.kind];
+    if (!card || !needs) return [];
+    const [need] = needs;
     const out: Finding[] = [];
     const suits = card.fields.suits;
-    if (suits && !suits.some((s) => s === need)) {
+    if (suits && !suits.some((s) => needs.includes(s))) {
       out.push(
         finding(
           input.room,
