@@ -6,7 +6,8 @@ import { lightReflectance } from "../colour/luminance.ts";
 import { type Oklch, oklchOf } from "../colour/oklab.ts";
 import { clothColours, type Separation } from "./clothColours.ts";
 import { type ColourSample, sampleColours } from "./colourSample.ts";
-import { evenPicture, evenSample, fallOfLight } from "./evenLight.ts";
+import { evenPicture, evenSample } from "./evenLight.ts";
+import { fallOfLight } from "./fallOfLight.ts";
 import { type Bytes, checkPixels, inBytes, type Pixels } from "./pixels.ts";
 
 /** One colour of a cloth. */

@@ -1,12 +1,12 @@
 import { LEVELS } from "./cloth/camera.ts";
 import {
   accentCloth,
-  change,
-  croppedAndTurned,
   meanDifference,
   nearestTo,
   neutralError,
   ours,
+  steadyIn,
+  twoShots,
 } from "./cloth/palettes.ts";
 import { plainKMeans, QUANTISERS } from "./cloth/quantisers.ts";
 import { offBy, type Trial, tryOn } from "./cloth/repeat.ts";
@@ -29,7 +29,7 @@ export async function cloth(): Promise<void> {
   const seed = half === "tuning" ? 1 : 1_000_001;
   console.log(`Measured cloth, ${half} tiles and seeds.`);
   await patterns(half, seed, numberAfter("--shots", 6), numberAfter("--every", 1));
-  await colours(seed, numberAfter("--cloths", 60));
+  await colours(half, seed, numberAfter("--cloths", 60));
   await time();
 }
 
@@ -128,7 +128,7 @@ function kindOf({ kind }: Subject, { mmOfCell }: Trial) {
   return kind === "print" ? (mmOfCell >= LARGE_MM ? "large-print" : "small-print") : kind;
 }
 
-async function colours(firstSeed: number, cloths: number): Promise<void> {
+async function colours(half: Half, firstSeed: number, cloths: number): Promise<void> {
   const rivals: typeof QUANTISERS = {
     ours: (pixels) => ours(pixels, 6),
     "plain k-means in Oklab": (pixels) => plainKMeans(pixels, 6),
@@ -138,7 +138,7 @@ async function colours(firstSeed: number, cloths: number): Promise<void> {
     Object.keys(rivals).map((name) => [name, { difference: 0, accents: 0, ms: [] as number[] }]),
   );
   const neutral = { warm: 0, cool: 0 };
-  let [steady, pictures] = [0, 0];
+  const accents = { steady: 0, pictures: 0 };
   for (let i = 0; i < cloths; i++) {
     const one = await accentCloth(firstSeed + i);
     for (const [name, quantiser] of Object.entries(rivals)) {
@@ -152,19 +152,26 @@ async function colours(firstSeed: number, cloths: number): Promise<void> {
     }
     neutral.warm += (await neutralError(firstSeed + i, "warm")) / cloths;
     neutral.cool += (await neutralError(firstSeed + i, "cool")) / cloths;
-    const { cropped, turned } = croppedAndTurned(one.pixels);
     const again = await accentCloth(firstSeed + i, 77);
-    for (const other of [cropped, turned, again.pixels]) {
-      const { colour, share } = change(one.pixels, other);
-      pictures++;
-      if (colour < 2 && share < 0.03) steady++;
-    }
+    const found = steadyIn(one.pixels, again.pixels);
+    accents.steady += found.steady;
+    accents.pictures += found.pictures;
   }
-  for (const [name, { difference, accents, ms }] of sums) {
+  const own = { steady: 0, pictures: 0 };
+  const drawings = drawingsOf(half).filter(({ origin }) => origin === "own");
+  // As many drawings as cloths, of all traditions.
+  const every = Math.max(1, Math.floor(drawings.length / cloths));
+  for (const [n, { drawing }] of drawings.entries()) {
+    if (n % every !== 0) continue;
+    const found = steadyIn(...(await twoShots(drawing, firstSeed + n)));
+    own.steady += found.steady;
+    own.pictures += found.pictures;
+  }
+  for (const [name, { difference, accents: recalled, ms }] of sums) {
     row(
       `palette of six, ${name}`,
       name === "ours" ? "least; 95 %" : "-",
-      `mean CIEDE2000 ${(difference / cloths).toFixed(2)}; accents ${percent(accents, cloths)}; ${median(ms).toFixed(0)} ms`,
+      `mean CIEDE2000 ${(difference / cloths).toFixed(2)}; accents ${percent(recalled, cloths)}; ${median(ms).toFixed(0)} ms`,
     );
   }
   row(
@@ -172,7 +179,11 @@ async function colours(firstSeed: number, cloths: number): Promise<void> {
     "3 / 3",
     `${neutral.warm.toFixed(2)} / ${neutral.cool.toFixed(2)}`,
   );
-  row("steady after other grain, a crop, a half turn", "100 %", percent(steady, pictures));
+  row(
+    "steady after other grain, a crop, a half turn",
+    "100 %",
+    `${percent(accents.steady, accents.pictures)}; own drawings ${percent(own.steady, own.pictures)}`,
+  );
 }
 
 const median = (values: readonly number[]) =>

@@ -146,6 +146,26 @@ export function change(one: Bytes, other: Bytes): { colour: number; share: numbe
   return { colour, share };
 }
 
+/** How many pictures of a cloth have its colours within 2 and its shares within 3 points: another grain, a crop, a half turn. */
+export function steadyIn(one: Bytes, again: Bytes): { steady: number; pictures: number } {
+  const { cropped, turned } = croppedAndTurned(one);
+  const pictures = [again, cropped, turned];
+  const steady = pictures.filter((other) => {
+    const { colour, share } = change(one, other);
+    return colour < 2 && share < 0.03;
+  });
+  return { steady: steady.length, pictures: pictures.length };
+}
+
+/** A photograph of a drawing, some two repeats of it, and another with other noise and weave. */
+export async function twoShots(drawing: Drawing, seed: number): Promise<[Bytes, Bytes]> {
+  const tile = await rasterise(drawing);
+  const frame = { width: 400, height: 300, step: (2.2 * tile.width) / 400 };
+  const one = await shoot(tile, frame, "photo", seed);
+  const again = await shoot(tile, frame, "photo", seed, 77);
+  return [one.pixels, again.pixels];
+}
+
 /** The picture without a twentieth at each side, and turned by half. */
 export function croppedAndTurned(pixels: Bytes): { cropped: Bytes; turned: Bytes } {
   const { width, height, data } = pixels;

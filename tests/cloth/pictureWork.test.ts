@@ -1,0 +1,61 @@
+// Quick ways to work on whole pictures against the slow and plain ones.
+import { expect, test } from "vitest";
+import { distanceToEdge } from "../../src/cloth/distanceToEdge.ts";
+import { shrink } from "../../src/cloth/shrink.ts";
+import { channelOfLinear, linearOfChannel } from "../../src/colour/linear.ts";
+import { seeded } from "./made.ts";
+
+test.each([
+  [97, 61, 40, 23],
+  [64, 48, 32, 24],
+  [50, 30, 49, 29],
+  [50, 30, 1, 1],
+])(
+  "%i x %i pixels shrunk to %i x %i are the mean light of what each covers",
+  (width, height, w, h) => {
+    const random = seeded(width + w);
+    const data = Uint8Array.from({ length: width * height * 3 }, () => 256 * random());
+    const small = shrink({ width, height, data }, w, h);
+    expect([small.width, small.height, small.data.length]).toEqual([w, h, w * h * 3]);
+    // How much of an old place lies between two edges.
+    const part = (i: number, from: number, to: number) =>
+      Math.max(0, Math.min(i + 1, to) - Math.max(i, from));
+    for (let at = 0; at < w * h; at += 7) {
+      const [x, y] = [at % w, Math.floor(at / w)];
+      let [light, area] = [0, 0];
+      for (let v = 0; v < height; v++) {
+        for (let u = 0; u < width; u++) {
+          const covered =
+            part(u, (x * width) / w, ((x + 1) * width) / w) *
+            part(v, (y * height) / h, ((y + 1) * height) / h);
+          light += covered * linearOfChannel(data[(v * width + u) * 3] as number);
+          area += covered;
+        }
+      }
+      const code = channelOfLinear(light / area);
+      expect(Math.abs((small.data[at * 3] as number) - code)).toBeLessThan(0.75);
+    }
+  },
+);
+
+test("distances to the nearest place outside, by trying all of them", () => {
+  const [width, height] = [37, 29];
+  const random = seeded(5);
+  const masks = [0.98, 0.9, 0.5, 0].map((share) =>
+    Uint8Array.from({ length: width * height }, () => (random() < share ? 1 : 0)),
+  );
+  for (const mask of masks) {
+    const found = distanceToEdge(mask, width, height);
+    const outside = [...mask.keys()].filter((p) => !mask[p]);
+    for (const p of mask.keys()) {
+      const [x, y] = [p % width, Math.floor(p / width)];
+      const least = Math.min(
+        ...outside.map((q) => Math.hypot(x - (q % width), y - Math.floor(q / width))),
+      );
+      expect(found[p]).toBeCloseTo(least, 4);
+    }
+  }
+  // Nothing outside: as far as the picture goes.
+  const all = distanceToEdge(new Uint8Array(width * height).fill(1), width, height);
+  expect(Math.min(...all)).toBeGreaterThan(width);
+});
