@@ -10,7 +10,7 @@ import { parseTarget } from "./target.ts";
 import { build } from "./verbs/build.ts";
 import { check } from "./verbs/check.ts";
 import { fits } from "./verbs/fits.ts";
-import { remnantOf, type TypedRemnant } from "./verbs/fitsOptions.ts";
+import { remnantOf, scopeOf, type TypedRemnant, type TypedScope } from "./verbs/fitsOptions.ts";
 import { match } from "./verbs/match.ts";
 import { money } from "./verbs/money.ts";
 import { type Beginning, begin } from "./verbs/new.ts";
@@ -163,8 +163,10 @@ function commandLine(
     )
     .option("--seam <length...>", "a seam along it, by its distance from the left edge")
     .option("--first-motif <length>", "from the lower end up to the middle of the first motif")
-    .action((cloth: string, options: TypedRemnant, command: Command) =>
-      run(command, (contentDir) => fits(contentDir, cloth, remnantOf(options))),
+    .option("--project <project>", "what this project needs, and nothing else")
+    .option("--common", "the studio's common items (common-items in studio.md), and nothing else")
+    .action((cloth: string, options: TypedRemnant & TypedScope, command: Command) =>
+      run(command, (contentDir) => fits(contentDir, cloth, remnantOf(options), scopeOf(options))),
     );
 
   const starting = quiet(
@@ -207,6 +209,7 @@ const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
   match: ["match leaf.jpg"],
   fits: [
     'fits leaf-print --length "1 3/4 yd"',
+    'fits leaf-print --length "1 3/4 yd" --common',
     'fits leaf-print --length 96in --pieces 2 --seam 27in --hole "12in, 30in, 2in x 3in"',
   ],
   quantities: ["quantities gannet-house", "quantities gannet-house/study --json"],

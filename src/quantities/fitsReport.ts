@@ -8,10 +8,31 @@ import {
   SEAM_EACH_SIDE,
 } from "./clothFits.ts";
 import { clothText } from "./clothText.ts";
+import { COMMON_PROJECT } from "./commonItems.ts";
 import { type Json, planJson } from "./toJson.ts";
 
-/** The `fits` document: lengths in millimetres. */
-export function fitsJson(cloth: string, remnant: RemnantInHand, found: ClothFits): Json {
+/** What was asked: the rooms' needs, and the common items, each null where it was not asked for. */
+export interface FitsAsked {
+  readonly rooms: ClothFits | null;
+  readonly common: ClothFits | null;
+  /** True where the common items are the studio's own list. */
+  readonly ownList: boolean;
+}
+
+/** The `fits` document: lengths in millimetres. What the common items come to stands apart from what the rooms need. */
+export function fitsJson(cloth: string, remnant: RemnantInHand, asked: FitsAsked): Json {
+  const width = (asked.rooms ?? asked.common)?.width;
+  return {
+    cloth,
+    lengthMm: remnant.length.toMm(),
+    widthMm: width?.toMm() ?? null,
+    count: remnant.count,
+    ...(asked.rooms ? foundJson(asked.rooms) : { makes: [], nearestMiss: null }),
+    common: asked.common && { ownList: asked.ownList, ...foundJson(asked.common) },
+  };
+}
+
+function foundJson(found: ClothFits) {
   const names = (each: Makes | Miss) => ({
     project: each.project,
     room: each.room,
@@ -19,16 +40,12 @@ export function fitsJson(cloth: string, remnant: RemnantInHand, found: ClothFits
     insteadOf: each.insteadOf,
   });
   return {
-    cloth,
-    lengthMm: remnant.length.toMm(),
-    widthMm: found.width.toMm(),
     makes: found.makes.map((each) => ({
       ...names(each),
       neededMm: each.needed.toMm(),
       keepsSelvedge: each.keeps,
       plan: planJson(each.plan),
     })),
-    count: remnant.count,
     nearestMiss: found.nearestMiss && {
       ...names(found.nearestMiss),
       missingMm: found.nearestMiss.missing.toMm(),
@@ -45,18 +62,64 @@ export function fitsJson(cloth: string, remnant: RemnantInHand, found: ClothFits
 export function fitsText(
   name: string,
   remnant: RemnantInHand,
-  found: ClothFits,
+  asked: FitsAsked,
   units: UnitSystem,
 ): string {
   const p = (length: Length) => printLength(length, units);
-  const { makes, nearestMiss } = found;
-  const where = (each: Makes | Miss) => `${each.project}/${each.room}: ${each.titles.join(", ")}`;
+  const { rooms, common } = asked;
+  const width = (rooms ?? common)?.width as Length;
+  const makes = [...(rooms?.makes ?? []), ...(common?.makes ?? [])];
+  return [
+    `${name}: ${remnant.count === 1 ? "a remnant" : `${remnant.count} lengths`} of ${p(remnant.length)}, ${p(width)} wide`,
+    ...leftOut(remnant, p),
+    ...(rooms
+      ? foundText(
+          rooms,
+          remnant,
+          units,
+          rooms.makes.length === 0
+            ? "It makes nothing that the rooms need."
+            : "IT MAKES, each by itself",
+        )
+      : []),
+    ...(common
+      ? foundText(
+          common,
+          remnant,
+          units,
+          common.makes.length === 0
+            ? "It makes none of the common items."
+            : `COMMON ITEMS THAT IT MAKES, each by itself (${
+                asked.ownList
+                  ? "the studio's own list"
+                  : "usual sizes; common practice, no source: write your own under common-items in studio.md"
+              })`,
+        )
+      : []),
+    ...(makes.length > 0 && remnant.firstMotif === null && makes.some((m) => inRegister(m))
+      ? [
+          "Where the pattern begins is not known, so one repeat is kept in reserve: --first-motif, from the lower end up to the middle of the first motif, may give it back.",
+        ]
+      : []),
+    "These plans are not for cutting: measure the remnant and look it over for flaws first.",
+  ].join("\n");
+}
+
+function foundText(
+  { makes, nearestMiss }: ClothFits,
+  remnant: RemnantInHand,
+  units: UnitSystem,
+  title: string,
+): string[] {
+  const p = (length: Length) => printLength(length, units);
+  const where = (each: Makes | Miss) =>
+    each.project === COMMON_PROJECT
+      ? each.titles.join(", ")
+      : `${each.project}/${each.room}: ${each.titles.join(", ")}`;
   const instead = (each: Makes | Miss) =>
     each.insteadOf === null ? "" : ` (in place of ${each.insteadOf})`;
   return [
-    `${name}: ${remnant.count === 1 ? "a remnant" : `${remnant.count} lengths`} of ${p(remnant.length)}, ${p(found.width)} wide`,
-    ...leftOut(remnant, p),
-    makes.length === 0 ? "It makes nothing that the rooms need." : "IT MAKES, each by itself",
+    title,
     ...makes.flatMap((each) => [
       `  ${where(each)}${instead(each)}: needs ${clothText(each.needed, units, "up")}${remnant.count > 1 ? " of a length" : ""}${
         each.keeps === "both" ? "" : `, with the ${each.keeps} selvedge kept`
@@ -71,13 +134,7 @@ export function fitsText(
           `Nearest to fitting: ${where(nearestMiss)}${instead(nearestMiss)}. ${missText(nearestMiss, remnant, units)}`,
         ]
       : []),
-    ...(makes.length > 0 && remnant.firstMotif === null && makes.some((m) => inRegister(m))
-      ? [
-          "Where the pattern begins is not known, so one repeat is kept in reserve: --first-motif, from the lower end up to the middle of the first motif, may give it back.",
-        ]
-      : []),
-    "These plans are not for cutting: measure the remnant and look it over for flaws first.",
-  ].join("\n");
+  ];
 }
 
 function inRegister({ plan }: Makes): boolean {

@@ -2,6 +2,7 @@ import type { Hole, RemnantInHand } from "../../quantities/clothFits.ts";
 import type { Length } from "../../units/length.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { UsageError } from "../outcome.ts";
+import type { FitsScope } from "./fits.ts";
 
 /** What is typed after the cloth. */
 export interface TypedRemnant {
@@ -11,6 +12,19 @@ export interface TypedRemnant {
   readonly hole?: readonly string[];
   readonly seam?: readonly string[];
   readonly firstMotif?: string;
+}
+
+/** Which items are asked about. */
+export interface TypedScope {
+  readonly project?: string;
+  readonly common?: boolean;
+}
+
+/** Reads which items are asked about; a project and the common items are two questions. */
+export function scopeOf({ project, common }: TypedScope): FitsScope {
+  if (project !== undefined && common)
+    throw new UsageError("Name a project or ask for the common items, not both.");
+  return { project: project ?? null, commonOnly: common === true };
 }
 
 /** Longer than any bolt: what is typed so is a slip. */

@@ -16,6 +16,7 @@ import {
   yesNoField,
 } from "../../fields/plainFields.ts";
 import { workField } from "../../fields/workField.ts";
+import { commonItemsField } from "./commonItems.ts";
 
 /**
  * The studio's own card. `allowances` is composed from the kinds of item (records/ takes their table as a value), so its schema is
@@ -121,6 +122,10 @@ export function studioSchema<A extends z.ZodType>(
     allowances: allowances
       .optional()
       .meta({ description: "the studio's own allowances, by kind of item" }),
+    "common-items": commonItemsField().optional().meta({
+      description:
+        "what the studio often makes and no room asks for yet; `fits` says which of them a remnant can make",
+    }),
     paint: z
       .strictObject({
         coverage: textField()
