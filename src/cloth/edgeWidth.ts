@@ -3,7 +3,7 @@ import type { Bytes } from "./pixels.ts";
 /** Reach in pixels on each side within which an edge is looked for. */
 const REACH = 8;
 /** Every so manieth row, column and place along them is looked at. */
-const EVERY = 3;
+const EVERY = 5;
 /** Least difference that counts as an edge, in codes of 255: 0.06 of Oklab's lightness. */
 const LEAST = 17;
 /** Fewest edges to judge by. */
