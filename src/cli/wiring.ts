@@ -15,6 +15,8 @@ export type StarterWanted =
       readonly file: string;
       /** How much cloth it shows from left to right, as typed, or null. */
       readonly shows: string | null;
+      /** Where the studio's card says what a large print is; without it the usual sizes hold. */
+      readonly contentDir?: string;
     };
 
 /** Text of a starting file, with every field, filled from what can be measured. */

@@ -5,6 +5,7 @@ import { type ClothView, clothView, type ViewOptions } from "./clothView.ts";
 import { describeColours, type Separated, separateColours } from "./palette.ts";
 import { patternOf } from "./patternOf.ts";
 import { checkPixels, crop, type Pixels } from "./pixels.ts";
+import { type PrintLimits, USUAL_LIMITS } from "./printSize.ts";
 import { type PhotoQuality, photoQuality } from "./quality.ts";
 import { isStrip } from "./shown.ts";
 
@@ -15,6 +16,8 @@ const ALL_BLACK = 0.995;
 export interface MeasureOptions extends ViewOptions {
   /** How many colours; without it as many as stand out. */
   readonly colours?: number;
+  /** From what size a print is large, where the studio says so. */
+  readonly printLimits?: PrintLimits;
 }
 
 /**
@@ -56,6 +59,7 @@ export function measureView(
     patternColours(separated, options),
     view.mmPerPx,
     reliable,
+    options.printLimits ?? USUAL_LIMITS,
   );
   const measure: ClothMeasure = {
     showsMm: view.showsMm,

@@ -1,28 +1,26 @@
 import { oklabOfPixels } from "../colour/oklabOfPixels.ts";
-import { additivity } from "./additive.ts";
 import { bandWidth } from "./bandWidth.ts";
 import { busynessOf } from "./busyness.ts";
 import { cleanLabels } from "./cleanLabels.ts";
 import type { Separation } from "./clothColours.ts";
-import type { Confirm, MeasuredPattern, MeasuredRepeat, PatternKind } from "./clothMeasure.ts";
+import type { Confirm, MeasuredPattern, MeasuredRepeat } from "./clothMeasure.ts";
 import { contrastOf } from "./contrast.ts";
 import { findRepeat } from "./findRepeat.ts";
-import { kindOf } from "./kindOf.ts";
+import { type JudgedKind, kindOf } from "./kindOf.ts";
+import { cellSigns, crossingAlong, softField, surfaceOf } from "./kindSigns.ts";
 import { area, type Lattice } from "./lattice.ts";
 import { maskOf } from "./masks.ts";
 import { type Motifs, meanWidth, motifsOf } from "./motifSize.ts";
 import type { Separated } from "./palette.ts";
-import { crop, type Pixels } from "./pixels.ts";
+import { type PrintLimits, USUAL_LIMITS } from "./printSize.ts";
 import { readingDistances } from "./readingDistance.ts";
 import { type Relief, reliefOf } from "./reliefOf.ts";
-import { repeatOfLattice, repeatOfStripes, turnOf } from "./repeatOf.ts";
-import { straighten } from "./straighten.ts";
-import { symmetryOf } from "./symmetry.ts";
+import { repeatOfLattice, repeatOfStripes } from "./repeatOf.ts";
 
-/** Width of the smaller relief on which symmetry is judged. */
-const SYMMETRY_WIDTH = 120;
-/** Cells of the repeat, along one side, that symmetry is judged on. */
-const CELLS = 3;
+/** Agreement of the cells with each other under which what was found is no repeat: a marking's spots nearly fall on each other. */
+const ONE_CELL = 0.45;
+/** Bands that cross are a check's whatever cell was found. */
+const CROSSED = 0.9;
 /** Texture from which a cloth whose colours cannot be parted may have a pattern. */
 const TONED = 0.0065;
 /** From further than this nothing in a house is seen. */
@@ -42,37 +40,41 @@ export function patternOf(
   { even, separation }: Separated,
   mmPerPx: number,
   reliable = true,
+  printLimits: PrintLimits = USUAL_LIMITS,
 ): FoundPattern {
-  const texture = textureOf(reliefOf(even));
+  const surface = reliefOf(even);
+  const texture = textureOf(surface);
   const { relief, correlation, stripes, lattice } = findRepeat(even, {
     parted: separation.centres.length > 1,
     toned: texture >= TONED,
   });
   const reliefMm = mmPerPx * relief.scale;
-  const found = lattice && repeatOfLattice(lattice, reliefMm, relief);
-  const cellMm = lattice && found ? Math.sqrt(area(lattice.basis)) * reliefMm : null;
+  const cellMm = lattice && Math.sqrt(area(lattice.basis)) * reliefMm;
+  const crossing = crossingAlong(softField(even), lattice?.basis ?? null);
+  const cell = lattice && cellMm ? cellSigns(even, lattice.basis, relief.scale, cellMm) : null;
+  const isOne = cell !== null && (cell.agreement >= ONE_CELL || crossing.sum > CROSSED);
+  const found = lattice && isOne ? repeatOfLattice(lattice, reliefMm, relief) : null;
   const { centres, labels } = separation;
   const clean = { centres, labels: cleanLabels(labels, even.width, even.height, centres.length) };
-  const motifs = motifsOf(even, clean, mmPerPx, cellMm);
-  const kind = kindOf({
-    colours: separation.centres.length,
-    texture,
-    widestMm: stripes ? 0 : widestPx(even.width, even.height, clean) * mmPerPx,
-    striped: stripes !== null,
-    repeat: found,
-    additivity: lattice ? additivity(correlation, longest(lattice), turnOf(lattice)) : 0,
-    symmetry:
-      lattice && found
-        ? symmetryOf(
-            reliefOf(someCells(even, cellMm, mmPerPx, turnOf(lattice)), {
-              widthPx: SYMMETRY_WIDTH,
-            }),
-          )
-        : { sideways: 0, upsideDown: 0, turned: 0 },
-    motifMm: motifs?.mm ?? null,
-    freeMm: motifs?.sizesMm ?? [],
-    motifsPerCell: lattice ? perCell(motifs, lattice, relief) : 0,
-  });
+  const motifs = motifsOf(even, clean, mmPerPx, found ? cellMm : null);
+  const judged = kindOf(
+    {
+      colours: separation.centres.length,
+      contrast: contrastOf(separation),
+      texture,
+      ...surfaceOf(surface),
+      widestMm: stripes ? 0 : widestPx(even.width, even.height, clean) * mmPerPx,
+      striped: stripes !== null,
+      crossing,
+      cellMm: found ? cellMm : null,
+      forGeometric: cell?.forGeometric ?? 0,
+      motifMm: motifs?.mm ?? null,
+      freeMm: motifs?.sizesMm ?? [],
+      motifsPerCell: lattice ? perCell(motifs, lattice, relief) : 0,
+    },
+    printLimits,
+  );
+  const { kind } = judged;
   const isPlain = kind === "plain" || kind === "textured-plain";
   const seen = stripes ? repeatOfStripes(stripes, reliefMm, relief) : isPlain ? null : found;
   const repeat = seen && { ...seen, sure: seen.sure && reliable };
@@ -89,20 +91,11 @@ export function patternOf(
     patternToM: inRoom(distances.patternToM),
     readsPlainFromM: inRoom(distances.plainFromM),
   };
-  return { pattern, confirm: confirmPattern(kind, repeat) };
+  return { pattern, confirm: confirmPattern(judged, repeat) };
 }
 
 function inRoom(metres: number): number | null {
   return metres > NO_ROOM_M ? null : metres;
-}
-
-/** The middle of a picture, some cells of its repeat, straightened: a mirror image of a turned cloth fits nowhere. */
-function someCells(even: Pixels, cellMm: number | null, mmPerPx: number, turnDeg: number): Pixels {
-  const side = Math.max(SYMMETRY_WIDTH / 2, Math.round((CELLS * (cellMm ?? 0)) / mmPerPx));
-  const width = Math.min(even.width, side);
-  const height = Math.min(even.height, side);
-  const [x, y] = [Math.floor((even.width - width) / 2), Math.floor((even.height - height) / 2)];
-  return straighten(crop(even, { x, y, width, height }), -turnDeg);
 }
 
 /** What wavers over more than a grain, root mean square: the picture against itself a few pixels off has no grain in it. */
@@ -133,10 +126,6 @@ function widestPx(width: number, height: number, { centres, labels }: Separation
   return Math.max(meanWidth(figure, width, height), meanWidth(rest, width, height));
 }
 
-function longest({ basis }: Lattice): number {
-  return Math.max(...basis.map(([x, y]) => Math.hypot(x, y)));
-}
-
 /** Whole motifs in one cell that stand free and are at least half as large as the leading one. */
 function perCell(motifs: Motifs | null, { basis }: Lattice, relief: Relief): number {
   if (motifs?.method !== "free-standing") return 0;
@@ -151,8 +140,11 @@ function cappedMm(motifs: Motifs | null, repeat: MeasuredRepeat | null): number 
   return Math.min(motifs.mm, most);
 }
 
-function confirmPattern(kind: PatternKind, repeat: MeasuredRepeat | null): Confirm[] {
-  if (kind === "plain" || kind === "textured-plain") return [];
+function confirmPattern({ kind, sure }: JudgedKind, repeat: MeasuredRepeat | null): Confirm[] {
+  const guessed: Confirm[] = sure
+    ? []
+    : [{ what: "pattern.kind", why: "The kind of pattern is a guess; name it yourself." }];
+  if (kind === "plain" || kind === "textured-plain") return guessed;
   if (repeat === null) {
     return [
       {
@@ -165,13 +157,12 @@ function confirmPattern(kind: PatternKind, repeat: MeasuredRepeat | null): Confi
       },
     ];
   }
-  if (!repeat.sure) {
-    return [
-      {
-        what: "pattern.repeat",
-        why: "The repeat is not sure, as where the picture does not show it twice; measure it on the cloth, from a motif to the next like it, up and across.",
-      },
-    ];
-  }
-  return [];
+  if (repeat.sure) return guessed;
+  return [
+    {
+      what: "pattern.repeat",
+      why: "The repeat is not sure, as where the picture does not show it twice; measure it on the cloth, from a motif to the next like it, up and across.",
+    },
+    ...guessed,
+  ];
 }

@@ -68,6 +68,7 @@ export function schemeInputOf(from: FromRoom): SchemeInput {
   const named = (part: SeenPart): SeenPart =>
     part.item ? { ...part, title: titleOf(part.item) } : part;
   const views = viewsOf(room);
+  const large = records.studio?.fields["large-print"]?.motif;
   return {
     room: room.plan.room,
     cloths: records.cloths,
@@ -99,6 +100,7 @@ export function schemeInputOf(from: FromRoom): SchemeInput {
       };
     }),
     sizes: sizesOf(room, titleOf),
+    ...(large ? { largeMotifMm: large.toMm() } : {}),
     objectPrices: objectPrices(from),
     language: from.language,
     units: records.studio?.fields.units ?? "inches",

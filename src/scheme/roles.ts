@@ -45,13 +45,13 @@ export function mixOf(input: SchemeInput): Entry[] {
   });
 }
 
-function natural(swatch: Swatch, share: number, isMain: boolean): Role {
+function natural(swatch: Swatch, share: number, isMain: boolean, largeMm: number): Role {
   if (isMain) return "main";
   if (swatch.animal && share < 0.12) return "accent";
   if (isPlain(swatch)) return "plain";
   if (swatch.kind === "stripe" || swatch.kind === "check" || swatch.kind === "geometric")
     return share < ACCENT_SHARE ? "accent" : "geometric";
-  const large = swatch.kind === "large-print" || (swatch.motifMm ?? 0) >= LARGE_MOTIF_MM;
+  const large = swatch.kind === "large-print" || (swatch.motifMm ?? 0) >= largeMm;
   if (large) return "supporting";
   return swatch.kind === "small-print"
     ? "small-print"
@@ -106,7 +106,8 @@ export function rolesOf(input: SchemeInput): RoleOf[] {
       return {
         cloth: id,
         name: swatch.name,
-        role: fixed ?? natural(swatch, share(id), id === main),
+        role:
+          fixed ?? natural(swatch, share(id), id === main, input.largeMotifMm ?? LARGE_MOTIF_MM),
         fixed: fixed !== null,
         motifMm: swatch.motifMm,
         areaMm2: area(id),

@@ -89,6 +89,8 @@ export interface SchemeInput {
   readonly uses: readonly ClothUse[];
   readonly items: readonly ItemFacts[];
   readonly sizes: SizeFacts;
+  /** Size of a motif from which the studio calls a print large, in millimetres. */
+  readonly largeMotifMm?: number;
   /** Objects that are bought at a price, with the day on which it was given; only that day is looked at. */
   readonly objectPrices: readonly {
     readonly id: string;

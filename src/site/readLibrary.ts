@@ -15,16 +15,21 @@ export interface Library {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Reads a content folder. Bad content is diagnostics, never a throw. */
-export async function readLibrary(contentDir: string): Promise<Library> {
+/** The records of a content folder. Bad content is diagnostics, never a throw. */
+export async function readStudioRecords(contentDir: string): Promise<Records> {
   const content = await readContent(contentDir);
-  const records = readRecords({
+  return readRecords({
     files: content.files,
     present: content.present,
     problems: content.problems,
     items: ITEM_KINDS,
     findingCodes: FINDING_CODES,
   });
+}
+
+/** Reads a content folder. Bad content is diagnostics, never a throw. */
+export async function readLibrary(contentDir: string): Promise<Library> {
+  const records = await readStudioRecords(contentDir);
   const folder = cacheSubfolder("measurements");
   const swatches = await readSwatches(contentDir, records, folder ? openCache(folder) : NO_CACHE);
   return { records, swatches, diagnostics: [...records.diagnostics, ...swatches.diagnostics] };

@@ -3,6 +3,7 @@ import type { ClothMeasure } from "../cloth/clothMeasure.ts";
 import { measureCloth } from "../cloth/measureCloth.ts";
 import { motifCentre } from "../cloth/motifCentre.ts";
 import { shrunkRectangle } from "../cloth/pixels.ts";
+import { type PrintLimits, USUAL_LIMITS } from "../cloth/printSize.ts";
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
 import { type Cache, cacheKey, NO_CACHE, sha256 } from "../images/cache.ts";
 import { limiter } from "../images/limiter.ts";
@@ -39,6 +40,7 @@ async function measured(
   path: string,
   photo: PhotoFields,
   declaredMotifMm: number | null,
+  printLimits: PrintLimits,
   place: Place,
   found: Diagnostic[],
 ): Promise<Measured | null> {
@@ -49,7 +51,7 @@ async function measured(
   const shows = photo.shows?.toMm() ?? null;
   if (shows === null) {
     // Colours need no scale; sizes would be a made-up number, so they are left out.
-    const colours = measureCloth(pixels, 1000, { place });
+    const colours = measureCloth(pixels, 1000, { place, printLimits });
     const value = colours.value;
     const measure = value
       ? {
@@ -74,6 +76,7 @@ async function measured(
     : undefined;
   const { value, diagnostics } = measureCloth(pixels, shows, {
     place,
+    printLimits,
     ...(neutral ? { neutral } : {}),
   });
   found.push(...diagnostics);
@@ -89,6 +92,7 @@ async function measured(
 async function readOne(
   contentDir: string,
   card: ClothRecord | ObjectRecord,
+  printLimits: PrintLimits,
   cache: Cache,
   found: Diagnostic[],
 ): Promise<ReadSwatch | null> {
@@ -111,11 +115,12 @@ async function readOne(
       shows: photo.shows?.toMm() ?? null,
       neutral: photo.neutral ?? null,
       motif,
+      printLimits,
     },
   });
   let value = await cache.readJson<Measured>(key);
   if (value === null) {
-    value = await measured(path, photo, motif, place, found);
+    value = await measured(path, photo, motif, printLimits, place, found);
     if (value) await cache.writeJson(key, value);
   }
   if (value === null) return null;
@@ -132,6 +137,15 @@ async function readOne(
   };
 }
 
+/** From what size a print is large: as the studio's card says, else as usual. */
+export function printLimitsOf({ studio }: Pick<Records, "studio">): PrintLimits {
+  const said = studio?.fields["large-print"];
+  return {
+    cellMm: said?.repeat?.toMm() ?? USUAL_LIMITS.cellMm,
+    motifMm: said?.motif?.toMm() ?? USUAL_LIMITS.motifMm,
+  };
+}
+
 /** Reads and measures the photographs of all cards, two at a time, from the cache where they are known. */
 export async function readSwatches(
   contentDir: string,
@@ -140,6 +154,7 @@ export async function readSwatches(
   onProgress: (line: string) => void = () => {},
 ): Promise<Swatches> {
   const run = limiter(2);
+  const printLimits = printLimitsOf(records);
   const found: Diagnostic[] = [];
   const faulty = new Set<string>();
   let done = 0;
@@ -150,7 +165,7 @@ export async function readSwatches(
   ): Promise<[string, Swatch]> =>
     run(async () => {
       const own: Diagnostic[] = [];
-      const one = await readOne(contentDir, card, cache, own);
+      const one = await readOne(contentDir, card, printLimits, cache, own);
       const swatch = make(card, one?.measure ?? null, one?.photo ?? null);
       onProgress(`Measured ${++done} of ${all} cards`);
       found.push(...own);

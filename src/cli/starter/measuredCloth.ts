@@ -1,4 +1,5 @@
 import { measureCloth } from "../../cloth/measureCloth.ts";
+import type { PrintLimits } from "../../cloth/printSize.ts";
 import type { Checked } from "../../diagnostics/diagnostic.ts";
 import { readPhoto } from "../../images/readPhoto.ts";
 import { Length } from "../../units/length.ts";
@@ -20,13 +21,17 @@ export interface MeasuredCard {
 export async function measuredCloth(
   photo: string,
   shows: string | null,
+  printLimits: PrintLimits,
 ): Promise<Checked<MeasuredCard>> {
   const place = { file: photo, line: null, column: null, keyPath: null };
   const read = await readPhoto(photo, { place });
   if (read.value === null) return { value: null, diagnostics: read.diagnostics };
   const length = shows === null ? null : parseLength(shows);
   const showsMm = length?.ok ? length.length.toMm() : null;
-  const { value, diagnostics } = measureCloth(read.value.pixels, showsMm ?? 1000, { place });
+  const { value, diagnostics } = measureCloth(read.value.pixels, showsMm ?? 1000, {
+    place,
+    printLimits,
+  });
   const found = [...read.diagnostics, ...diagnostics];
   if (value === null) return { value: null, diagnostics: found };
   const colours = value.colours.map(

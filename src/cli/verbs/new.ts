@@ -96,7 +96,7 @@ async function clothPlan(contentDir: string, photo: string, shows: string | null
   const file = `${name}${ending}`;
   return {
     file: join(folder, `${name}.md`),
-    wanted: { kind: "cloth", title, photo, file, shows },
+    wanted: { kind: "cloth", title, photo, file, shows, contentDir },
     folders: [],
     copy: { from: photo, to: join(folder, file) },
   };

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { rateField } from "../../fields/amountField.ts";
+import { positiveLengthField } from "../../fields/lengthField.ts";
 import { paintPriceField } from "../../fields/paintPriceField.ts";
 import {
   colourField,
@@ -199,6 +200,24 @@ export function studioSchema<A extends z.ZodType>(
       )
       .optional()
       .meta({ description: "whom the studio buys from, by a short name of yours" }),
+    "large-print": z
+      .strictObject({
+        repeat: positiveLengthField()
+          .optional()
+          .meta({
+            description:
+              "side of a square as large as its repeat, from which a print is large; else 11 cm",
+            examples: [`4 1/4"`, "11 cm"],
+          }),
+        motif: positiveLengthField()
+          .optional()
+          .meta({
+            description: "size of its motif, from which a print is large; else 9 cm",
+            examples: [`3 1/2"`, "9 cm"],
+          }),
+      })
+      .optional()
+      .meta({ description: "what counts as a large print where a photograph is measured" }),
     phases: z
       .record(workField(kinds).meta({ examples: ["curtains"] }), countField(1, 9))
       .optional()

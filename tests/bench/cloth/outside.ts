@@ -34,10 +34,10 @@ const HERO_KINDS: Readonly<Record<string, Named>> = {
     "curtain cutout eyes endlessClouds fancyRectangles flippedDiamonds floorTile groovy happyIntersection hexagons",
     "intersectingCircles jupiter kiwi lisbon melt moroccan morphingDiamonds overcast overlappingDiamonds overlappingHexagons",
     "parkayFloor pieFactory pixelDots roundedPlusConnected slantedStars squares squaresInSquares stampCollection steelBeams",
-    "temple volcanoLamp zigZag",
+    "temple volcanoLamp zigZag fallingTriangles texture corkScrew",
   ),
   ...kinds("print", "anchorsAway leaf skulls glamorous iLikeFood floatingCogs"),
-  ...kinds("check", "graphPaper rails tinyCheckers"),
+  ...kinds("check", "graphPaper rails tinyCheckers bathroomFloor"),
   ...kinds("stripe", "diagonalLines diagonalStripes stripes"),
 };
 
@@ -158,7 +158,7 @@ function textureDrawings(): Drawing[] {
   const { circles, lines, paths } = textures;
   add("circles", null, (ink) => circles().radius(4).fill(ink));
   add("circles-offset", null, (ink) => circles().radius(4).fill(ink).complement());
-  add("rings", null, (ink) =>
+  add("rings", "geometric", (ink) =>
     circles().radius(5).fill("none").stroke(ink).strokeWidth(2).complement(),
   );
   for (const [i, turn] of ["0/8", "1/8", "2/8", "3/8", "4/8", "5/8", "6/8", "7/8"].entries()) {
@@ -170,7 +170,7 @@ function textureDrawings(): Drawing[] {
     );
   }
   for (const shape of ["squares", "nylon", "waves", "woven", "crosses", "caps", "hexagons"]) {
-    add(shape, shape === "hexagons" ? "geometric" : null, (ink) =>
+    add(shape, shape === "waves" ? null : "geometric", (ink) =>
       paths().d(shape).stroke(ink).strokeWidth(2).fill("none"),
     );
   }

@@ -1,59 +1,17 @@
 import { seeded } from "../../cloth/made.ts";
 import { inksOf } from "./colourPairs.ts";
+import { BANDS } from "./drawings/bands.ts";
+import { between, flower, type Make, rect, stem, whole, wrapped } from "./drawings/draw.ts";
+import { GEOMETRICS } from "./drawings/geometrics.ts";
+import { IRREGULARS } from "./drawings/irregulars.ts";
+import { PRINTS } from "./drawings/prints.ts";
+import { WEAVES } from "./drawings/weaves.ts";
 import type { Drawing } from "./tile.ts";
 
 /*
  * Cloths of our own drawing for the bench, in the traditions that a decorator meets, each from a seed. Units are millimetres.
  * They are not the demo's cloths (tests/cloths), with which the measures were first tried.
  */
-
-type Random = () => number;
-type Make = (random: Random) => Omit<Drawing, "name">;
-
-const between = (random: Random, from: number, to: number) => from + (to - from) * random();
-const whole = (random: Random, from: number, to: number) =>
-  Math.floor(between(random, from, to + 1));
-
-/** A piece drawn at nine places about the tile, so that what leaves at one edge comes in at the other. */
-function wrapped(piece: string, x: number, y: number, w: number, h: number): string {
-  let all = "";
-  for (const dx of [-w, 0, w])
-    for (const dy of [-h, 0, h])
-      all += `<g transform="translate(${(x + dx).toFixed(2)} ${(y + dy).toFixed(2)})">${piece}</g>`;
-  return all;
-}
-
-const rect = (x: number, y: number, w: number, h: number, fill: string, more = "") =>
-  `<rect x="${x}" y="${y}" width="${w}" height="${h}" fill="${fill}" ${more}/>`;
-
-/** A flower of some petals, its heart and leaves; some 2 * r across. */
-function flower(random: Random, r: number, [petal, heart, leaf]: readonly string[]): string {
-  const petals = whole(random, 5, 8);
-  const turn = 360 * random();
-  let drawn = "";
-  for (let i = 0; i < 3; i++) {
-    const at = turn + 120 * i + between(random, -25, 25);
-    drawn += `<path d="M0 0 C${0.5 * r} ${-0.35 * r} ${1.2 * r} ${-0.3 * r} ${1.45 * r} 0 C${1.2 * r} ${0.25 * r} ${0.5 * r} ${0.2 * r} 0 0Z" fill="${leaf}" transform="rotate(${at})"/>`;
-  }
-  for (let i = 0; i < petals; i++)
-    drawn += `<ellipse cx="${0.55 * r}" rx="${0.45 * r}" ry="${(1.5 * r) / petals}" fill="${petal}" stroke="${heart}" stroke-width="${0.03 * r}" transform="rotate(${turn + (360 * i) / petals})"/>`;
-  return `${drawn}<circle r="${0.24 * r}" fill="${heart}"/>`;
-}
-
-/** A curved stem with leaves on it from a place to a place. */
-function stem(
-  random: Random,
-  x1: number,
-  y1: number,
-  x2: number,
-  y2: number,
-  ink: string,
-  w: number,
-) {
-  const bow = between(random, -0.4, 0.4);
-  const [mx, my] = [(x1 + x2) / 2 - bow * (y2 - y1), (y1 + y2) / 2 + bow * (x2 - x1)];
-  return `<path d="M${x1} ${y1} Q${mx} ${my} ${x2} ${y2}" fill="none" stroke="${ink}" stroke-width="${w}"/>`;
-}
 
 const floral: Make = (random) => {
   const { ground, inks } = inksOf(random, 4);
@@ -441,9 +399,37 @@ const MAKES: Readonly<Record<string, Make>> = {
   plain,
 };
 
+/** More traditions, by which the kinds are judged. */
+const MORE: Readonly<Record<string, Make>> = {
+  ...PRINTS,
+  ...GEOMETRICS,
+  ...BANDS,
+  ...WEAVES,
+  ...IRREGULARS,
+};
+
+/** Of these nothing is drawn for trying limits, so that traditions which no limit has seen are reported. */
+export const UNSEEN = new Set(
+  [
+    "broadLeaves suzani conversational tossed blocks scallops kilim facets ogee tattersall blanket boucle basket",
+    "zebra chips hide tonalButa",
+  ]
+    .join(" ")
+    .split(" "),
+);
+
 /** `each` drawings of every tradition; other seeds give other drawings. */
 export function ownDrawings(each: number, firstSeed: number): Drawing[] {
-  return Object.entries(MAKES).flatMap(([name, make], m) =>
+  return drawn(MAKES, each, firstSeed);
+}
+
+/** `each` drawings of the further traditions. */
+export function moreDrawings(each: number, firstSeed: number): Drawing[] {
+  return drawn(MORE, each, firstSeed);
+}
+
+function drawn(makes: Readonly<Record<string, Make>>, each: number, firstSeed: number): Drawing[] {
+  return Object.entries(makes).flatMap(([name, make], m) =>
     Array.from({ length: each }, (_, i) => ({
       name: `own-${name}-${firstSeed + i}`,
       ...make(seeded(7919 * (firstSeed + i) + 31 * m)),

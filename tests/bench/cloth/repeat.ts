@@ -34,6 +34,19 @@ export async function tryOn(
   seed: number,
   mm: number | null = null,
 ): Promise<Trial> {
+  const { showsMm, ...trial } = await photographOf(subject, level, seed, mm);
+  const { value, diagnostics } = measureCloth(trial.shot.pixels, showsMm, { place: PLACE });
+  if (!value) throw new Error(`${subject.name}: ${diagnostics[0]?.message}`);
+  return { ...trial, measure: value };
+}
+
+/** Photographs a subject so that 1.5 to 6 of its repeats are seen. */
+export async function photographOf(
+  subject: Subject,
+  level: Level,
+  seed: number,
+  mm: number | null = null,
+): Promise<Omit<Trial, "measure"> & { readonly showsMm: number }> {
   const random = seeded(seed ^ 0x5bd1e995);
   const framing = frame(subject, random);
   const shot = await shoot(subject.tile, framing, level, seed);
@@ -46,18 +59,16 @@ export async function tryOn(
     const [x, y] = shot.toPicture(v);
     return [x * mmPerPx, y * mmPerPx];
   };
-  const { value, diagnostics } = measureCloth(shot.pixels, showsMm, { place: PLACE });
-  if (!value) throw new Error(`${subject.name}: ${diagnostics[0]?.message}`);
   const { truth, directionDeg } = seen(subject.truth, onPicture);
   return {
     subject,
     level,
     seed,
     shot,
+    showsMm,
     mmPerPx,
     truth,
     directionDeg,
-    measure: value,
     repeats: framing.repeats,
     mmOfCell: cellPx * mmPerTilePx,
   };
@@ -139,4 +150,20 @@ export function offBy(repeat: MeasuredRepeat | null, truth: readonly Vector[]): 
   });
   const [p, q] = whole as [readonly [number, number], readonly [number, number]];
   return Math.abs(p[0] * q[1] - p[1] * q[0]) === 1 ? worst : Number.POSITIVE_INFINITY;
+}
+
+/** Millimetres at which a print is plainly large, and plainly small; between them two people would differ. */
+const LARGE_MM = 170;
+const SMALL_MM = 60;
+
+/** Size of a cell for tiles that have none: half of the prints large, half small. */
+export function sizeOf({ kind, mmPerPx }: Subject, i: number): number | null {
+  if (mmPerPx !== null) return null;
+  if (kind === "print") return i % 2 === 0 ? LARGE_MM : SMALL_MM;
+  return kind === "check" ? 30 + 15 * (i % 4) : 40 + 15 * (i % 4);
+}
+
+/** What a decorator would call what was photographed. */
+export function kindOf({ subject: { kind }, mmOfCell }: Pick<Trial, "subject" | "mmOfCell">) {
+  return kind === "print" ? (mmOfCell >= LARGE_MM ? "large-print" : "small-print") : kind;
 }

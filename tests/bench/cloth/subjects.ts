@@ -1,7 +1,7 @@
 import type { PatternKind } from "../../../src/cloth/clothMeasure.ts";
 import type { LightTile } from "../../cloths/ground/tile.ts";
 import { outsideDrawings } from "./outside.ts";
-import { ownDrawings } from "./own.ts";
+import { moreDrawings, ownDrawings, UNSEEN } from "./own.ts";
 import { primitive, type Truth } from "./primitive.ts";
 import { type Drawing, rasterise } from "./tile.ts";
 
@@ -21,6 +21,8 @@ export interface Subject {
 
 /** Drawings of every own tradition. */
 const OWN_EACH = 4;
+/** Of the further ones. */
+const FURTHER_EACH = 3;
 
 /** The drawings of one half, in a fixed order. */
 export function drawingsOf(half: Half): { drawing: Drawing; origin: "own" | "outside" }[] {
@@ -30,6 +32,14 @@ export function drawingsOf(half: Half): { drawing: Drawing; origin: "own" | "out
     ...outside.map((drawing) => ({ drawing, origin: "outside" as const })),
     ...own.map((drawing) => ({ drawing, origin: "own" as const })),
   ];
+}
+
+/** The further drawings of one half, on which the kinds alone are judged; of some traditions the held-out half has all. */
+export function furtherDrawingsOf(half: Half): { drawing: Drawing; origin: "own" | "outside" }[] {
+  const tradition = (name: string) => name.split("-")[1] ?? "";
+  return moreDrawings(FURTHER_EACH, half === "tuning" ? 1 : 1001)
+    .filter(({ name }) => half === "held-out" || !UNSEEN.has(tradition(name)))
+    .map((drawing) => ({ drawing, origin: "own" as const }));
 }
 
 export async function subjectOf(drawing: Drawing, origin: "own" | "outside"): Promise<Subject> {

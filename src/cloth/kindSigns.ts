@@ -1,0 +1,100 @@
+import { oklabOfPixels } from "../colour/oklabOfPixels.ts";
+import { type Crossing, crossingOf, shiftAlong } from "./crossing.ts";
+import { drawingOf, forGeometric } from "./drawnByRule.ts";
+import { area, type Shift } from "./lattice.ts";
+import { CELL_SIDE, type Field, meanCell } from "./meanCell.ts";
+import type { Pixels } from "./pixels.ts";
+import { gaussian, RELIEF_WIDTH, type Relief } from "./reliefOf.ts";
+import { shrink } from "./shrink.ts";
+import type { Stripes } from "./stripes.ts";
+
+type Basis = readonly [Shift, Shift];
+
+/** Hue counts double, as where a repeat is looked for. */
+const HUE_WEIGHT = 2;
+/** Least width at which cells are laid over each other, in pixels. */
+const LEAST_WIDTH = 200;
+/** Degrees within which a cloth's warp and weft stand to the picture's sides. */
+const HAND_TURN = 6;
+/** Pixels of the relief over which a weave's grain is gone. */
+const GRAIN = 2;
+/** Share of the variance that stripes make along their own run. */
+const STRIPED = 0.75;
+
+/** A picture's three channels in Oklab, at a width, not flattened. */
+export function fieldOf(pixels: Pixels, widthPx: number): Field {
+  const scale = Math.max(1, pixels.width / widthPx);
+  const small = shrink(pixels, pixels.width / scale, pixels.height / scale);
+  const oklab = oklabOfPixels(small.data);
+  const channel = (c: number) => {
+    const values = new Float32Array(small.width * small.height);
+    const weight = c === 0 ? 1 : HUE_WEIGHT;
+    for (let p = 0; p < values.length; p++) values[p] = weight * (oklab[p * 3 + c] as number);
+    return values;
+  };
+  return {
+    width: small.width,
+    height: small.height,
+    channels: [channel(0), channel(1), channel(2)],
+  };
+}
+
+/** A field without its grain, at the width of a relief. */
+export function softField(pixels: Pixels): Field {
+  const field = fieldOf(pixels, RELIEF_WIDTH);
+  const [l, a, b] = field.channels.map((c) => gaussian(c, field.width, field.height, 1));
+  return { ...field, channels: [l, a, b] as [Float32Array, Float32Array, Float32Array] };
+}
+
+/** Bands up and across, along the warp and weft of a lattice in pixels of the field; without one along the picture's sides. */
+export function crossingAlong(field: Field, basis: Basis | null): Crossing {
+  if (basis === null) return crossingOf(field, null, null);
+  return crossingOf(field, shiftAlong(basis, true, HAND_TURN), shiftAlong(basis, false, HAND_TURN));
+}
+
+/** True where nearly all that a picture shows are bands along the run of stripes: bricks and triangles leave a ridge as well. */
+export function areBands(field: Field, { directionDeg, periodPx }: Stripes): boolean {
+  const turn = (directionDeg * Math.PI) / 180;
+  const length = Math.max(8, periodPx ?? 0);
+  const run: Shift = [length * Math.cos(turn), -length * Math.sin(turn)];
+  const across: Shift = [-run[1], run[0]];
+  const { sum, balance } = crossingOf(field, run, across);
+  return sum > STRIPED && balance < 0.5;
+}
+
+/** What wavers in a relief, root mean square: all, and without the grain. */
+export function surfaceOf({ width, height, channels }: Relief): {
+  surface: number;
+  coarse: number;
+} {
+  let [all, left] = [0, 0];
+  for (const channel of channels) {
+    const soft = gaussian(channel, width, height, GRAIN);
+    for (let p = 0; p < channel.length; p++) {
+      all += (channel[p] as number) ** 2;
+      left += (soft[p] as number) ** 2;
+    }
+  }
+  const n = width * height;
+  return { surface: Math.sqrt(all / n), coarse: Math.sqrt(left / n) };
+}
+
+/** What the cells of a lattice say when they are laid over each other: whether they are one cell, and how it is drawn. */
+export function cellSigns(
+  even: Pixels,
+  basis: Basis,
+  reliefScale: number,
+  cellMm: number,
+): { agreement: number; forGeometric: number } {
+  const cellPx = Math.sqrt(area(basis)) * reliefScale;
+  const width = Math.min(even.width, Math.max(LEAST_WIDTH, (even.width * CELL_SIDE) / cellPx));
+  const field = fieldOf(even, width);
+  const scale = (field.width / even.width) * reliefScale;
+  const [a, b] = basis.map(([x, y]): Shift => [x * scale, y * scale]) as [Shift, Shift];
+  const cell = meanCell(field, [a, b]);
+  if (!cell) return { agreement: 0, forGeometric: 0 };
+  return {
+    agreement: cell.agreement,
+    forGeometric: forGeometric(drawingOf(cell, [a, b]), cellMm),
+  };
+}
