@@ -38,7 +38,7 @@ export interface JudgedKind {
 const LIMITS = {
   /** Texture, and surface, over this are seen at arm's length. */
   texture: 0.0065,
-  surface: 0.012,
+  surface: 0.0108,
   /** What repeats closer than this in one tone is a weave; so is what has no waves above the second figure. */
   weaveCellMm: 6,
   coarse: 0.0035,
@@ -99,7 +99,9 @@ function plainOf(signs: KindSigns): JudgedKind | null {
   if (!weave && !(fine && cellMm < 4 * LIMITS.weaveCellMm)) return null;
   const seen = Math.max(texture / LIMITS.texture, surface / LIMITS.surface);
   if (signs.colours < 2 && seen < 1) return { kind: "plain", sure: seen < 1 - NEAR };
-  const sure = seen > 1 + NEAR && signs.contrast < (1 - NEAR) * LIMITS.contrast;
+  // Coarse, and no repeat found: it may be a pattern tone on tone whose repeat was missed.
+  const missed = cellMm === null && coarse > 2 * LIMITS.coarse;
+  const sure = seen > 1 + NEAR && signs.contrast < (1 - NEAR) * LIMITS.contrast && !missed;
   return { kind: "textured-plain", sure };
 }
 

@@ -1,14 +1,11 @@
 import { oklabOfPixels } from "../colour/oklabOfPixels.ts";
 import { type Crossing, crossingOf, shiftAlong } from "./crossing.ts";
 import { drawingOf, forGeometric } from "./drawnByRule.ts";
-import { area, type Shift } from "./lattice.ts";
+import { area, type Basis, type Shift } from "./lattice.ts";
 import { CELL_SIDE, type Field, meanCell } from "./meanCell.ts";
 import type { Pixels } from "./pixels.ts";
 import { gaussian, RELIEF_WIDTH, type Relief } from "./reliefOf.ts";
 import { shrink } from "./shrink.ts";
-import type { Stripes } from "./stripes.ts";
-
-type Basis = readonly [Shift, Shift];
 
 /** Hue counts double, as where a repeat is looked for. */
 const HUE_WEIGHT = 2;
@@ -18,8 +15,6 @@ const LEAST_WIDTH = 200;
 const HAND_TURN = 6;
 /** Pixels of the relief over which a weave's grain is gone. */
 const GRAIN = 2;
-/** Share of the variance that stripes make along their own run. */
-const STRIPED = 0.75;
 
 /** A picture's three channels in Oklab, at a width, not flattened. */
 export function fieldOf(pixels: Pixels, widthPx: number): Field {
@@ -50,16 +45,6 @@ export function softField(pixels: Pixels): Field {
 export function crossingAlong(field: Field, basis: Basis | null): Crossing {
   if (basis === null) return crossingOf(field, null, null);
   return crossingOf(field, shiftAlong(basis, true, HAND_TURN), shiftAlong(basis, false, HAND_TURN));
-}
-
-/** True where nearly all that a picture shows are bands along the run of stripes: bricks and triangles leave a ridge as well. */
-export function areBands(field: Field, { directionDeg, periodPx }: Stripes): boolean {
-  const turn = (directionDeg * Math.PI) / 180;
-  const length = Math.max(8, periodPx ?? 0);
-  const run: Shift = [length * Math.cos(turn), -length * Math.sin(turn)];
-  const across: Shift = [-run[1], run[0]];
-  const { sum, balance } = crossingOf(field, run, across);
-  return sum > STRIPED && balance < 0.5;
 }
 
 /** What wavers in a relief, root mean square: all, and without the grain. */

@@ -44,7 +44,7 @@ export function patternOf(
 ): FoundPattern {
   const surface = reliefOf(even);
   const texture = textureOf(surface);
-  const { relief, correlation, stripes, lattice } = findRepeat(even, {
+  const { relief, stripes, lattice } = findRepeat(even, {
     parted: separation.centres.length > 1,
     toned: texture >= TONED,
   });

@@ -79,13 +79,6 @@ export function repeatOfStripes(
   };
 }
 
-/** How far the cloth lies turned in the picture, in degrees anticlockwise as one looks at it; 0 where nothing stands upright. */
-export function turnOf({ basis: [a, b] }: Lattice): number {
-  const up = uprightOf(a, b);
-  // The column's vector points down; turned anticlockwise it leans to the right.
-  return up ? (Math.atan2(up.vector[0], up.vector[1]) * 180) / Math.PI : 0;
-}
-
 interface Upright {
   readonly i: number;
   readonly j: number;

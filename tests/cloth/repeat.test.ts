@@ -7,7 +7,6 @@ import { area, reduce } from "../../src/cloth/lattice.ts";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
 import { reliefOf } from "../../src/cloth/reliefOf.ts";
 import { repeatOfLattice } from "../../src/cloth/repeatOf.ts";
-import { straighten } from "../../src/cloth/straighten.ts";
 import {
   type Design,
   discs,
@@ -174,21 +173,6 @@ test("plains, scattered spots and a repeat that is not wholly seen have none", (
   expect(large.value?.pattern.repeat).toBeNull();
   expect(large.value?.confirm.map((c) => c.what)).toContain("pattern.repeat");
 }, 120_000);
-
-test("a straightened picture is the picture that was never turned", () => {
-  const design = sprigs(SPRIG, { across: 40, up: 52, halfDrop: false });
-  const level = photograph(design, SHOT);
-  const back = straighten(photograph(turned(design, 3), SHOT), -3);
-  let off = 0;
-  let n = 0;
-  // Away from the rims, which repeat; edges are softened by the turn.
-  for (let y = 60; y < 250; y++)
-    for (let x = 60; x < 360; x++, n++) {
-      const i = (y * level.width + x) * 3;
-      if (Math.abs((back.data[i] as number) - (level.data[i] as number)) > 60) off++;
-    }
-  expect(off / n).toBeLessThan(0.01);
-});
 
 test("stripes change along their run by nothing, a gingham as much as across", () => {
   const of = (design: Design) =>
