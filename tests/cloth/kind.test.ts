@@ -1,0 +1,139 @@
+// Kinds of photographs that are made from seeds: one or two drawings of each kind, by traditions of our own (tests/bench/cloth).
+import { expect, test } from "vitest";
+import { cellSymmetry } from "../../src/cloth/cellSymmetry.ts";
+import { crossingOf } from "../../src/cloth/crossing.ts";
+import { type KindSigns, kindOf } from "../../src/cloth/kindOf.ts";
+import { type Field, meanCell } from "../../src/cloth/meanCell.ts";
+import { measureCloth } from "../../src/cloth/measureCloth.ts";
+import { USUAL_LIMITS } from "../../src/cloth/printSize.ts";
+import { moreDrawings, ownDrawings } from "../bench/cloth/own.ts";
+import { photographOf, sizeOf, tryOn } from "../bench/cloth/repeat.ts";
+import { subjectOf } from "../bench/cloth/subjects.ts";
+import { seeded } from "./made.ts";
+
+const drawings = [...ownDrawings(1, 1), ...moreDrawings(1, 1)];
+const drawingOf = (tradition: string) => {
+  const found = drawings.find(({ name }) => name === `own-${tradition}-1`);
+  if (!found) throw new Error(tradition);
+  return found;
+};
+
+const traditions =
+  "plain matelasse crushed ticking acrossBlanket tartan chequer honeycomb nested quatrefoil buta sprig floral tonalBlooms patches";
+
+test.each(traditions.split(" "))(
+  "a photograph of %s: its kind",
+  async (tradition) => {
+    const drawing = drawingOf(tradition);
+    const subject = await subjectOf(drawing, "own");
+    const { measure } = await tryOn(subject, "photo", 5, sizeOf(subject, 0));
+    expect(measure.pattern.kind).toBe(drawing.kind);
+  },
+  30_000,
+);
+
+test("the studio says from what size a print is large", async () => {
+  const subject = await subjectOf(drawingOf("buta"), "own");
+  const { shot, showsMm } = await photographOf(subject, "photo", 5);
+  const kindWith = (cellMm: number) =>
+    measureCloth(shot.pixels, showsMm, {
+      place: { file: "card.md", line: 1, column: 1, keyPath: null },
+      printLimits: { cellMm, motifMm: cellMm },
+    }).value?.pattern.kind;
+  expect(kindWith(110)).toBe("small-print");
+  expect(kindWith(20)).toBe("large-print");
+}, 30_000);
+
+function field(width: number, height: number, at: (x: number, y: number) => number): Field {
+  const channel = Float32Array.from({ length: width * height }, (_, p) =>
+    at(p % width, Math.floor(p / width)),
+  );
+  const none = new Float32Array(width * height);
+  return { width, height, channels: [channel, none, none] };
+}
+
+const wave = (x: number, period: number) => Math.cos((2 * Math.PI * x) / period);
+
+test("warp and weft make a sum, a chequerboard is a product, discs are neither", () => {
+  const up = [0, 40] as const;
+  const across = [40, 0] as const;
+  const sum = crossingOf(
+    field(240, 200, (x, y) => wave(x, 40) + wave(y, 40)),
+    up,
+    across,
+  );
+  expect(sum.sum).toBeGreaterThan(0.99);
+  expect(sum.balance).toBeGreaterThan(0.9);
+  const squares = crossingOf(
+    field(240, 200, (x, y) => Math.sign(wave(x + 0.5, 40) * wave(y + 0.5, 40))),
+    up,
+    across,
+  );
+  expect(squares.product).toBeGreaterThan(0.95);
+  const discs = crossingOf(
+    field(240, 200, (x, y) => (Math.hypot((x % 40) - 20, (y % 40) - 20) < 13 ? 1 : 0)),
+    up,
+    across,
+  );
+  expect(Math.max(discs.sum, discs.product)).toBeLessThan(0.8);
+});
+
+test("cells laid over each other lose their grain, and show what turns and mirrors bring them onto themselves", () => {
+  const random = seeded(7);
+  const grain = () => 2 * (random() - 0.5);
+  const basis = [
+    [48, 0],
+    [0, 48],
+  ] as const;
+  // An upright rectangle in each square cell: half a turn and two mirrors, but no quarter turn.
+  const bars = field(300, 240, (x, y) => {
+    const isIn = Math.abs((x % 48) - 24) < 8 && Math.abs((y % 48) - 24) < 18;
+    return (isIn ? 1 : 0) + grain();
+  });
+  const cell = meanCell(bars, basis);
+  if (!cell) throw new Error("no cell");
+  expect(cell.cells).toBeGreaterThan(10);
+  // 0.18 for the drawing; of the grain's 1/3 sampling between pixels leaves 4/9 on average, if it falls anyhow: 0.54.
+  expect(cell.agreement).toBeGreaterThan(0.4);
+  expect(cell.agreement).toBeLessThan(0.65);
+  const { turned, turnedLess, mirrored, mirroredAgain } = cellSymmetry(cell, basis);
+  expect(Math.min(turned, mirrored, mirroredAgain)).toBeGreaterThan(0.75);
+  expect(turnedLess).toBeLessThan(0.75);
+  // An L has none of them.
+  const hooks = field(300, 240, (x, y) => {
+    const [u, v] = [x % 48, y % 48];
+    return (u > 8 && u < 16 && v > 6 && v < 40) || (v > 32 && v < 40 && u > 8 && u < 30) ? 1 : 0;
+  });
+  const hook = meanCell(hooks, basis);
+  if (!hook) throw new Error("no cell");
+  expect(hook.agreement).toBeGreaterThan(0.95);
+  expect(cellSymmetry(hook, basis).turned).toBeLessThan(0.8);
+});
+
+const SIGNS: KindSigns = {
+  colours: 3,
+  contrast: 0.7,
+  texture: 0.08,
+  surface: 0.1,
+  coarse: 0.08,
+  widestMm: 20,
+  striped: false,
+  crossing: { sum: 0.3, product: 0.3, balance: 0.5 },
+  cellMm: 60,
+  forGeometric: -4,
+  motifMm: 30,
+  freeMm: [20, 25, 30],
+  motifsPerCell: 2,
+};
+
+const judged = (signs: Partial<KindSigns>) => kindOf({ ...SIGNS, ...signs }, USUAL_LIMITS);
+
+test("what lies near a limit is a guess, what lies far from it is sure", () => {
+  expect(judged({})).toEqual({ kind: "small-print", sure: true });
+  expect(judged({ forGeometric: -0.4 })).toEqual({ kind: "small-print", sure: false });
+  expect(judged({ forGeometric: 0.4 })).toEqual({ kind: "geometric", sure: false });
+  expect(judged({ forGeometric: 3 })).toEqual({ kind: "geometric", sure: true });
+  expect(judged({ cellMm: 105 })).toEqual({ kind: "small-print", sure: false });
+  expect(judged({ cellMm: 250, motifMm: 70 })).toEqual({ kind: "large-print", sure: true });
+  expect(judged({ cellMm: null }).sure).toBe(false);
+});
