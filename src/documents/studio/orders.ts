@@ -41,7 +41,7 @@ function piecesOf(data: ProjectData) {
           {
             room: line.room,
             item: line.item,
-            what: line.label,
+            what: marked(line.label),
             count: String((line.what === "object" ? fields?.count : piece?.count) ?? 1),
             supplier: name(line.what === "object" ? card?.fields.supplier : piece?.supplier),
             sum: line.open ? "price to come" : printMoney(line.trade, language),
@@ -155,7 +155,7 @@ export function ordersPage(data: ProjectData): Page {
       };
     }),
     materials: others.map((m) => ({
-      what: m.what,
+      what: marked(m.what),
       text: marked(m.text),
       item: titleOf(m.room, m.item),
       wait: waits(waitOf(m)),

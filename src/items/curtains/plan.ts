@@ -117,7 +117,7 @@ export function planCurtains(
     const inAll = least.mul(coverage.curtains);
     notes.working.push({
       what: "Widths",
-      sum: `${p(flatEach)} a curtain; ${widthsText(least)} × ${p(usableWidth)}${joinsText} = ${p(joinedEach)}`,
+      sum: `${coverage.curtains === 2 ? `${p(coverage.flat)} ÷ 2 = ` : ""}${p(flatEach)} a curtain; ${widthsText(least)} × ${p(usableWidth)}${joinsText} = ${p(joinedEach)}`,
       result:
         coverage.curtains === 2
           ? `${widthsText(least)} a curtain, ${widthsText(inAll)} in all`
@@ -159,6 +159,31 @@ export function planCurtains(
   const finished = coverage.coverage.dividedBy(coverage.curtains);
   const returns = coverage.returnEach.times(coverage.curtains === 2 ? 1 : 2);
   const panel: Panel = { flat, finished, face: finished.minus(returns).minus(overlapEach) };
+  if (!coverage.sFold)
+    notes.working.push({
+      what: "Flat panel, hemmed",
+      sum: `${p(joinedEach)} − 2 × ${p(coverage.sideHem)} side hems`,
+      result: p(flat),
+      rounded: null,
+    });
+  if (coverage.curtains === 2)
+    notes.working.push({
+      what: "Finished, a curtain",
+      sum: `${p(coverage.coverage)} coverage ÷ 2`,
+      result: p(finished),
+      rounded: null,
+    });
+  const ends = [
+    ...(returns.isZero() ? [] : [` − ${p(returns)} return`]),
+    ...(overlapEach.isZero() ? [] : [` − ${p(overlapEach)} overlap`]),
+  ];
+  if (ends.length > 0)
+    notes.working.push({
+      what: "Face of a curtain",
+      sum: `${p(finished)} finished${ends.join("")}`,
+      result: p(panel.face),
+      rounded: null,
+    });
   const heading = planHeading(fields, panel, coverage.sFold, context, notes);
   if (fields.pleats && fields.heading !== "pinch-pleat" && fields.heading !== "goblet") {
     notes.diagnostics.push(

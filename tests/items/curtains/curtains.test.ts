@@ -53,13 +53,16 @@ test("every line of the working can be followed with a pencil", () => {
       " ",
     ),
   );
-  expect(lines.slice(0, 9)).toEqual([
+  expect(lines.slice(0, 12)).toEqual([
     "Coverage: 96″ pole + 2 × 3 1/2″ returns + 3″ overlap = 106″",
     "Flat width: 106″ × 2.5 fullness + 4 × 2″ side hems = 273″",
     "Cut, without repeat: 92″ drop + 8″ heading + 10″ hem = 110″",
-    "Widths: 136 1/2″ a curtain; 3 × 54″ − 2 joins × 2 × 1/2″ = 160″ = 3 a curtain, 6 in all, up to the half width",
+    "Widths: 273″ ÷ 2 = 136 1/2″ a curtain; 3 × 54″ − 2 joins × 2 × 1/2″ = 160″ = 3 a curtain, 6 in all, up to the half width",
     "Cut length, with its repeat: 110″ ÷ 25 1/4″ repeat = 4.36; 5 × 25 1/4″ = 126 1/4″, up to whole repeats",
     "By the handbook: 6 × 126 1/4″ + 3 × 12 5/8″ for the half-drop = 795 3/8″",
+    "Flat panel, hemmed: 160″ − 2 × 2″ side hems = 156″",
+    "Finished, a curtain: 106″ coverage ÷ 2 = 53″",
+    "Face of a curtain: 53″ finished − 3 1/2″ return − 1 1/2″ overlap = 48″",
     "Spaces a curtain: 48″ face ÷ 3 3/4″ = 13 of 3 11/16″, up to whole spaces",
     "Pleats a curtain: 13 spaces + 1 = 14",
     "Take-up a pleat: (156″ flat − 53″ finished) ÷ 14 = 7 3/8″",
