@@ -5,6 +5,7 @@ import { seatPadAllowances } from "../../src/items/cushion/seatpad/allowances.ts
 import { slantUp } from "../../src/items/cushion/seatpad/padShape.ts";
 import { makeSeatPad } from "../../src/items/cushion/seatpad/pieces.ts";
 import { seatPadSchema } from "../../src/items/cushion/seatpad/schema.ts";
+import { seatPadSheet } from "../../src/items/cushion/seatpad/sheet.ts";
 import { Length } from "../../src/units/length.ts";
 import {
   type ContextAsk,
@@ -254,4 +255,24 @@ test("inches and centimetres agree exactly; larger never takes less", () => {
     ),
     { numRuns: 80 },
   );
+});
+
+// By hand: 14 in across and two seams of 1/2 in are 15 in, a radius of 7 1/2 in.
+test("the sheet of a shaped pad gives its template, and says that the plan keeps the rectangle", () => {
+  const raw = {
+    "seat-pad": "Stool",
+    cloth: "slub",
+    size: '14" x 14"',
+    shape: "round",
+    thickness: '2"',
+  };
+  const sheet = seatPadSheet(fieldsOf(seatPadSchema, raw), make(raw), {
+    units: "inches",
+    language: "en-US",
+    cloth: () => null,
+    object: () => null,
+  });
+  const shape = sheet.groups.find((g) => g.heading === "Shape")?.lines.join(" ") ?? "";
+  expect(shape.replaceAll("\u202f", " ")).toContain("a circle of 7 1/2″ radius");
+  expect(shape.replaceAll("\u202f", " ")).toContain("the whole square that holds it, 15");
 });

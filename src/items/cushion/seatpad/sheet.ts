@@ -41,8 +41,9 @@ export function seatPadSheet(
             heading: "Shape",
             lines: [
               made.shape === "round"
-                ? `Round, ${p(made.finished[0])} across; cut from the square.`
-                : `${p(made.finished[0])} at the front, ${p(made.backWidth)} at the back; cut from the rectangle.`,
+                ? `Round, ${p(made.finished[0])} across. Template: a circle of ${p(made.cut[0].dividedBy(2))} radius, its seam turning included.`
+                : `${p(made.finished[0])} at the front, ${p(made.backWidth)} at the back. Template: the finished shape as drawn, with its seam turning all round.`,
+              `The cutting plan keeps the whole ${made.shape === "round" ? "square" : "rectangle"} that holds it, ${printSize([made.cut[0], made.cut[1]], context.units)}: a safe choice; the corners are left over.`,
               ...(made.shape === "tapered"
                 ? ["By the paper pattern, corners as the pattern."]
                 : []),
