@@ -269,7 +269,7 @@ function madeOf({ candidates, fit, choices }: Tried, cloth: PlannedCloth): Makes
     ...namesOf(candidates),
     needed: lengthOfGrains(fit.needed ?? 0),
     keeps: fit.keeps,
-    plan: planOfCloth(group, cloth, [NOT_FOR_CUTTING], { cloth: "remnant", maker: null }),
+    plan: planOfCloth(group, cloth, [NOT_FOR_CUTTING], { cloth: "remnant", maker: null, lots: [] }),
   };
 }
 

@@ -67,7 +67,8 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
     used.problems.length,
     group.users.filter(({ item }) => isOpen(item.record)).map(({ item }) => item.record.title),
   );
-  const unreleased = planOfCloth(used, usedCloth, why, group);
+  const { cloth: id, maker } = group;
+  const unreleased = planOfCloth(used, usedCloth, why, { cloth: id, maker, lots: arrival.lots });
   const release = releaseOf(unreleased, arrival.receipts, facts.name, project);
   const plan = { ...unreleased, released: release.released };
   const spare = spareOf(used, usedCloth);
@@ -87,7 +88,8 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
   const quantity: ClothQuantity = {
     cloth: group.cloth,
     maker: group.maker,
-    lot: arrival.lot,
+    lot: arrival.lots.length > 0 ? arrival.lots.map(({ lot }) => lot).join(" and ") : null,
+    lots: arrival.lots,
     facts: arrival.facts ?? facts,
     usableWidth: usedCloth.usableWidth,
     plan,

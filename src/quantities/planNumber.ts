@@ -1,4 +1,4 @@
-import type { ClothPlan } from "./quantityTypes.ts";
+import type { ClothPlan, LotUse } from "./quantityTypes.ts";
 
 /** Figures and letters that a hand does not mix up: no I, L, O, U (after D. Crockford's base 32). */
 const SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
@@ -9,7 +9,12 @@ const SIGNS = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
  */
 export function planNumber(
   plan: Pick<ClothPlan, "pieces" | "starts" | "pattern">,
-  cloth: { readonly cloth: string; readonly maker: string | null; readonly widthMm: string },
+  cloth: {
+    readonly cloth: string;
+    readonly maker: string | null;
+    readonly widthMm: string;
+    readonly lots: readonly LotUse[];
+  },
 ): string {
   const pieces = [...plan.pieces]
     .sort((a, b) => (a.id < b.id ? -1 : 1))
@@ -28,6 +33,10 @@ export function planNumber(
     plan.pattern?.vertical.mm.toFraction() ?? "",
     ...plan.starts.map((start) => start.mm.toFraction()),
     ...pieces,
+    // Of one lot it does not matter which; of several, each length is of its own.
+    ...(cloth.lots.length > 1
+      ? cloth.lots.map(({ lot, lengths }) => [lot, ...lengths].join())
+      : []),
   ].join("\n");
   let hash = 0x811c9dc5;
   for (let i = 0; i < text.length; i++) {

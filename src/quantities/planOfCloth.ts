@@ -6,14 +6,18 @@ import { mod, type NamedPiece, type PlannedCloth, seriesKey } from "./cutPieces.
 import { grainsUp, lengthOfGrains } from "./grains.ts";
 import type { GroupPlan, Run } from "./planGroup.ts";
 import { planNumber } from "./planNumber.ts";
-import type { ClothPlan, LevelPieces, PlannedPiece } from "./quantityTypes.ts";
+import type { ClothPlan, LevelPieces, LotUse, PlannedPiece } from "./quantityTypes.ts";
 
 /** Turns the planner's grains into exact lengths, with the names of what is cut. */
 export function planOfCloth(
   group: Pick<GroupPlan, "run" | "choices" | "unchosen"> & Partial<Pick<GroupPlan, "atHand">>,
   cloth: PlannedCloth,
   notForCutting: readonly string[],
-  names: { readonly cloth: string; readonly maker: string | null },
+  names: {
+    readonly cloth: string;
+    readonly maker: string | null;
+    readonly lots: readonly LotUse[];
+  },
 ): ClothPlan {
   const { run, unchosen } = group;
   const plan = run?.plan ?? null;

@@ -8,6 +8,8 @@ import { clothText } from "./clothText.ts";
 import { type PlannedCloth, plannedCloth, type RoomCut } from "./cutPieces.ts";
 import { grainsDown, lengthOfGrains } from "./grains.ts";
 import { type GroupPlan, planGroup } from "./planGroup.ts";
+import { planOverLots } from "./planOverLots.ts";
+import type { LotUse } from "./quantityTypes.ts";
 import { flawFaults } from "./receiptFaults.ts";
 import {
   type ArrivedLot,
@@ -17,14 +19,15 @@ import {
   lengthsAtHand,
   sameMeasures,
 } from "./receiptsFor.ts";
+import { roomsShort } from "./roomsShort.ts";
 
 /** The plan on the cloth that has arrived; without a plan, nothing has, or no one lot is enough, which is said. */
 export interface Arrival {
   readonly plan: GroupPlan | null;
-  readonly lot: string | null;
+  readonly lots: readonly LotUse[];
   readonly facts: ClothFacts | null;
   readonly cloth: PlannedCloth | null;
-  /** The receipts of the lot that is planned on; of all lots where none is enough. */
+  /** The receipts of the lots that are planned on; of all lots where they are not enough. */
   readonly receipts: readonly number[];
   /** True where something came, enough or not. */
   readonly came: boolean;
@@ -49,7 +52,10 @@ interface Tried {
   readonly misfits: readonly string[];
 }
 
-/** Plans again on what arrived, lot by lot, the longest first: pieces of one maker are never cut from two lots unasked. */
+/**
+ * Plans again on what arrived, lot by lot, the longest first. Only where no lot holds all that a maker cuts is it divided over several:
+ * room by room, as `planOverLots` says.
+ */
 export function planOnArrival(
   group: ClothGroup,
   facts: ClothFacts,
@@ -59,7 +65,7 @@ export function planOnArrival(
   const shared = context.shared(group.cloth);
   const lots = arrivedLots(project, group.cloth, group.maker, shared);
   const unsaid = shared ? whoseIsIt(group.cloth, facts, project) : [];
-  const nothing = { plan: null, lot: null, facts: null, cloth: null, receipts: [] };
+  const nothing = { plan: null, lots: [], facts: null, cloth: null, receipts: [] };
   if (lots.length === 0 || group.cuts.length === 0)
     return { ...nothing, came: lots.length > 0, diagnostics: unsaid };
   const faults = lots.flatMap((lot) =>
@@ -76,7 +82,7 @@ export function planOnArrival(
     }
     return {
       plan: tried.plan,
-      lot: lot.lot,
+      lots: [wholeLot(lot.lot, tried.plan)],
       facts: tried.facts,
       cloth: tried.cloth,
       receipts: lot.receipts.map(({ index }) => index),
@@ -84,6 +90,8 @@ export function planOnArrival(
       diagnostics: [...faults, ...tried.diagnostics],
     };
   }
+  const over = planOverLots(group, facts, lots, context.remade, project);
+  if (over) return { ...over, came: true, diagnostics: [...faults, ...over.diagnostics] };
   return {
     ...nothing,
     receipts: failed.flatMap(({ lot }) => lot.receipts.map(({ index }) => index)),
@@ -91,8 +99,22 @@ export function planOnArrival(
     diagnostics: [
       ...faults,
       ...(failed[0] as Tried).diagnostics,
-      notEnough(failed, facts, project, context.units),
+      notEnough(failed, group, facts, project, context.units),
     ],
+  };
+}
+
+/** Everything from one lot. */
+function wholeLot(lot: string, { run }: GroupPlan): LotUse {
+  const pieces = [...(run?.pieces.values() ?? [])].map(({ from }) => from);
+  const rooms = [...new Set(pieces.map(({ room }) => room))];
+  return {
+    lot,
+    lengths: (run?.plan.lengths ?? []).map((_, i) => i),
+    rooms: rooms.map((room) => ({
+      room,
+      items: [...new Set(pieces.filter((each) => each.room === room).map(({ item }) => item))],
+    })),
   };
 }
 
@@ -181,11 +203,12 @@ const MOST_NAMED = 6;
 /** What no longer fits on the lot that holds most, before anyone cuts. */
 function notEnough(
   failed: readonly Tried[],
+  group: ClothGroup,
   facts: ClothFacts,
   project: ProjectRecord,
   units: UnitSystem,
 ): Diagnostic {
-  const { lot, misfits } = failed[0] as Tried;
+  const { lot, misfits, cloth } = failed[0] as Tried;
   const down = (length: Length) => clothText(length, units, "down");
   const came = failed.map((each) => `${down(each.lot.length)} of lot ${each.lot.lot}`).join(", ");
   const needs = failed.flatMap((each) => each.needed ?? []);
@@ -200,15 +223,18 @@ function notEnough(
     needs.length > 0
       ? ` About ${clothText(Length.min(...needs), units)} of one lot without flaws would do, with a repeat for where the pattern begins.`
       : "";
+  const name = (id: string) => project.rooms.find((room) => room.id === id)?.fields.room ?? id;
+  const lots = failed.map((each) => each.lot);
+  const rooms = cloth ? roomsShort(group, cloth, lots, name, units) : [];
   return diagnostic(
     project.place(["receipts", lot.receipts[0]?.index ?? 0]),
     "received-not-enough",
-    `What arrived of ${facts.name} does not hold its pieces: ${came}.${flawed}${found}${need}`,
+    `What arrived of ${facts.name} does not hold its pieces: ${came}.${flawed}${found}${rooms.map((each) => ` ${each}`).join("")}${need}`,
     {
       severity: "warning",
       hint:
         failed.length > 1
-          ? "Lots differ in colour: ask the supplier for one lot, or give each maker its own by maker in the receipt."
+          ? "Nothing should be cut yet. Lots differ in colour, and no item is cut from two: ask the supplier for more of one lot."
           : "Nothing should be cut yet. Ask for more of the same lot, or make an item smaller; if the flaws are why, ask the supplier for another length.",
     },
   );

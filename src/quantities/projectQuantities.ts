@@ -116,6 +116,7 @@ export function roomQuantities(whole: ProjectQuantities, room: string): ProjectQ
       .map((each) => ({
         ...each,
         plan: { ...each.plan, pieces: ofRoom(each.plan.pieces) },
+        lots: each.lots.map((lot) => ({ ...lot, rooms: ofRoom(lot.rooms) })),
         estimates: ofRoom(each.estimates),
         uses: ofRoom(each.uses),
         defaultsUsed: each.defaultsUsed.filter((used) => used.room === null || used.room === room),

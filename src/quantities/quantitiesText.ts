@@ -3,6 +3,7 @@ import type { Length } from "../units/length.ts";
 import type { UnitSystem } from "../units/printLength.ts";
 import { printLength } from "../units/printLength.ts";
 import { clothText } from "./clothText.ts";
+import { lotOfLength, lotWords } from "./lotWords.ts";
 import type {
   ClothQuantity,
   ItemQuantity,
@@ -41,7 +42,7 @@ export function quantitiesText(quantities: ProjectQuantities, units: UnitSystem)
     "TO BUY",
     ...(bought.length > 0 ? bought : ["  Nothing yet."]),
     ...(saving === null ? [] : [saving]),
-    ...cloths.flatMap((each) => ["", ...clothLines(each, units)]),
+    ...cloths.flatMap((each) => ["", ...clothLines(each, quantities, units)]),
     ...items.flatMap((each) => {
       const lines = itemLines(each);
       // What stays as it is has nothing to be worked out.
@@ -54,12 +55,19 @@ function forMaker(maker: string | null): string {
   return maker === null ? "" : `, for ${maker}`;
 }
 
-function clothLines(each: ClothQuantity, units: UnitSystem): string[] {
+function clothLines(
+  each: ClothQuantity,
+  quantities: ProjectQuantities,
+  units: UnitSystem,
+): string[] {
   const { plan } = each;
   const p = (mm: ClothQuantity["usableWidth"]) => printLength(mm, units);
-  const lot = each.lot === null ? "lot not known until it arrives" : `lot ${each.lot}`;
+  const which = each.lots.length > 1 ? "lots" : "lot";
+  const lot = each.lot === null ? "lot not known until it arrives" : `${which} ${each.lot}`;
+  const divided = dividedWords(each, quantities);
   const lines = [
     `CLOTH ${each.facts.name}${forMaker(each.maker)}, ${lot}`,
+    ...divided,
     ...working(each.working),
   ];
   if (plan.pieces.length > 0) lines.push(...planLines(each, units));
@@ -81,7 +89,8 @@ function clothLines(each: ClothQuantity, units: UnitSystem): string[] {
     lines.push(...plan.notForCutting.map((why) => `    ${why}`));
     const many = plan.lengths.length > 1;
     for (const piece of plan.pieces) {
-      const on = many ? `length ${piece.length + 1}, ` : "";
+      const lot = lotOfLength(each, piece.length);
+      const on = many ? `length ${piece.length + 1}${lot === null ? "" : ` of lot ${lot}`}, ` : "";
       const turned = piece.turned ? ", turned" : "";
       lines.push(
         `    ${on}${p(piece.x)} from the left selvedge, ${p(piece.y)} up: ${p(piece.width)} × ${p(piece.height)}${turned}  ${piece.item}, ${piece.piece}`,
@@ -89,6 +98,20 @@ function clothLines(each: ClothQuantity, units: UnitSystem): string[] {
     }
   }
   return lines;
+}
+
+/** Which room comes from which lot, where there are several. */
+function dividedWords(each: ClothQuantity, { rooms, items }: ProjectQuantities): string[] {
+  const words = lotWords(
+    each.lots,
+    (id) => rooms.find((room) => room.plan.room.id === id)?.plan.room.fields.room ?? id,
+    (room, item) => items.find((own) => own.room === room && own.item === item)?.title ?? item,
+  );
+  return words === "" ? [] : [`  No one lot holds everything. ${capital(words)}.`];
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** What is proved of the plan, what was chosen for it, and where it begins in the pattern. */
@@ -122,8 +145,16 @@ function planLines({ plan }: ClothQuantity, units: UnitSystem): string[] {
   const { pattern } = plan;
   const fixed = plan.levels.every((level) => level.motifAboveFoot !== null);
   if (pattern && fixed && plan.pieces.some((piece) => piece.register?.y)) {
-    const above = plan.start.isZero() ? plan.start : pattern.vertical.minus(plan.start);
-    lines.push(`  Begin so that the first motif's middle stands ${p(above)} above the first cut.`);
+    const above = (start: Length) => p(start.isZero() ? start : pattern.vertical.minus(start));
+    const used = plan.starts.flatMap((start, i) =>
+      plan.lengths[i]?.isZero() ? [] : [{ start, name: `length ${i + 1}` }],
+    );
+    const differ = used.some((each) => !each.start.equals(plan.start));
+    for (const { start, name } of differ ? used : [{ start: plan.start, name: "" }]) {
+      lines.push(
+        `  Begin ${name ? `${name} ` : ""}so that the first motif's middle stands ${above(start)} above the first cut.`,
+      );
+    }
   }
   return lines;
 }

@@ -82,6 +82,14 @@ export interface LevelPieces {
   readonly motifAboveFoot: Length | null;
 }
 
+/** What is cut from one lot: which of the plan's lengths are of it, and the rooms with the items that come from it. */
+export interface LotUse {
+  readonly lot: string;
+  /** Indexes into the plan's lengths. */
+  readonly lengths: readonly number[];
+  readonly rooms: readonly { readonly room: string; readonly items: readonly string[] }[];
+}
+
 /** A length that is only estimated, on top of the plan. */
 export interface Estimate {
   readonly room: string;
@@ -104,8 +112,10 @@ export interface UsedDefault {
 export interface ClothQuantity {
   readonly cloth: string;
   readonly maker: string | null;
-  /** Null until it has arrived. */
+  /** Null until it has arrived; of several lots their names together. */
   readonly lot: string | null;
+  /** Each lot that is cut from, with what comes from it; empty until it has arrived. */
+  readonly lots: readonly LotUse[];
   readonly facts: ClothFacts;
   readonly usableWidth: Length;
   readonly plan: ClothPlan;

@@ -35,12 +35,14 @@ export function releaseOf(
       ),
     );
   }
-  if (receipt.on && said.on < receipt.on) {
+  const came = receipts.flatMap((each) => project.fields.receipts?.[each]?.on ?? []);
+  const last = came.sort().at(-1);
+  if (last && said.on < last) {
     return refused(
       warn(
         "on",
         "release-before-receipt",
-        `${clothName} was released on ${said.on}, before it came on ${receipt.on}.`,
+        `${clothName} was released on ${said.on}, before it came on ${last}.`,
         "A plan is released on the cloth as it came. Correct the date, or look at the sheet again and release that.",
       ),
     );

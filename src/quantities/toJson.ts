@@ -51,6 +51,11 @@ function clothJson(each: ClothQuantity, quantities: ProjectQuantities): Json {
     cloth: each.cloth,
     maker: each.maker,
     lot: each.lot,
+    lots: each.lots.map(({ lot, lengths, rooms }) => ({
+      lot,
+      lengths: [...lengths],
+      rooms: rooms.map(({ room, items }) => ({ room, items: [...items] })),
+    })),
     clientsOwn: each.clientsOwn,
     usableWidthMm: mm(each.usableWidth),
     plan: planJson(each.plan),

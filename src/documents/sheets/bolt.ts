@@ -1,4 +1,5 @@
 import { builtText, textWidthMm } from "../../drawing/words.ts";
+import { lotOfLength } from "../../quantities/lotWords.ts";
 import type { ClothQuantity, PlannedPiece } from "../../quantities/quantityTypes.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
@@ -283,7 +284,8 @@ function runningDimensions(sheet: Sheet, row: Row, y0: number): string {
 
 function startWords({ cloth }: Sheet, row: Row, long: number, y0: number): string {
   const which = cloth.plan.lengths.length > 1 ? ` of length ${row.length + 1}` : "";
-  const words = `start${which}`;
+  const lot = lotOfLength(cloth, row.length);
+  const words = `start${which}${lot === null ? "" : `, lot ${lot}`}`;
   const end = textWidthMm(words, 3.2) + 0.5;
   const selvedge = "left selvedge";
   const right = Math.max(long, end + 12 + textWidthMm(selvedge, 3.2));

@@ -26,7 +26,7 @@ function numberWords(numbers: readonly number[]): string {
   return numbers.length > 2 && run ? `${first} to ${numbers.at(-1)}` : numbers.join(", ");
 }
 
-/** Pieces of one name, item, surface, size and register together: which is which is said here even where the plan is too small for names. */
+/** Pieces of one name, item, surface, size, register and length together: which is which is said here even where the plan is too small for names. */
 export function cutGroups(cloth: ClothQuantity): CutGroup[] {
   const numbers = cutNumbers(cloth);
   const groups = new Map<string, PlannedPiece[]>();
@@ -41,6 +41,7 @@ export function cutGroups(cloth: ClothQuantity): CutGroup[] {
       p.register?.x?.mm.toFraction() ?? "",
       p.register?.y?.mm.toFraction() ?? "",
       p.turned,
+      p.length,
     ].join("|");
     groups.set(key, [...(groups.get(key) ?? []), p]);
   }

@@ -5,8 +5,10 @@ import { ITEM_DRAWINGS } from "../../items/drawings.ts";
 import type { DrawingContext, SheetGroup } from "../../items/itemDrawing.ts";
 import { rateFor } from "../../money/itemLines.ts";
 import { toMoney } from "../../money/toMoney.ts";
+import { lotOfLength, lotWords } from "../../quantities/lotWords.ts";
 import type { ClothQuantity } from "../../quantities/quantityTypes.ts";
 import { isOpen } from "../../records/itemOptions.ts";
+import type { Length } from "../../units/length.ts";
 import { printMoney } from "../../units/money.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import { issueWords } from "../board/board.ts";
@@ -110,23 +112,36 @@ function cutRows(
       item: item ? item.record.title : first.item,
       count: cut.pieces.length,
       size: marked(`${printLength(w, units)} × ${printLength(h, units)}`),
-      at: marked(cut.pieces.map((p) => printLength(p.y, units)).join(", ")),
+      at: marked(
+        `${lengthName(cloth, first.length)}${cut.pieces.map((p) => printLength(p.y, units)).join(", ")}`,
+      ),
       left: marked([...new Set(cut.pieces.map((p) => printLength(p.x, units)))].join(", ")),
       because: marked(first.because),
     };
   });
 }
 
+/** `length 2, lot B: ` before distances that run from the start of one length of several. */
+function lengthName(cloth: ClothQuantity, length: number): string {
+  if (cloth.plan.lengths.length < 2) return "";
+  const lot = lotOfLength(cloth, length);
+  return `length ${length + 1}${lot === null ? "" : `, lot ${lot}`}: `;
+}
+
 /** Where in the pattern cutting begins; silent where nothing lies in register or any point serves as well. */
 function startWords(cloth: ClothQuantity, units: UnitSystem): string {
-  const { levels, pieces, start } = cloth.plan;
+  const { levels, pieces, start, starts, lengths } = cloth.plan;
   if (!pieces.some((p) => p.register?.y)) return "";
   const centred = pieces.some((p) => p.register?.x);
   if (!centred && levels.length > 0 && levels.every((l) => l.motifAboveFoot === null))
     return "The pieces are level with each other; any point of the pattern serves as a beginning.";
-  return start.isZero()
-    ? "Begin cutting at a motif’s middle."
-    : `Begin cutting ${printLength(start, units)} above a motif’s middle.`;
+  const words = (each: Length) =>
+    each.isZero() ? "at a motif’s middle" : `${printLength(each, units)} above a motif’s middle`;
+  const used = starts.flatMap((each, i) =>
+    lengths[i]?.isZero() ? [] : [{ start: each, name: `length ${i + 1}` }],
+  );
+  if (used.every((each) => each.start.equals(start))) return `Begin cutting ${words(start)}.`;
+  return `Begin ${used.map((each) => `${each.name} ${words(each.start)}`).join(", ")}.`;
 }
 
 /** What still stands before cutting; empty once the plan is released. */
@@ -166,6 +181,17 @@ function offCutSentence(cuts: readonly string[]): string {
   return `Off-cuts to keep, width × length: ${cuts.slice(0, MOST_OFF_CUTS).join(", ")}${more}.`;
 }
 
+/** Which room is cut from which lot, where no one lot holds everything. */
+function lotsWords(data: ProjectData, { lots }: ClothQuantity): string {
+  const roomOf = (id: string) => data.rooms.find((r) => r.record.id === id);
+  const words = lotWords(
+    lots,
+    (room) => roomOf(room)?.record.fields.room.toLowerCase() ?? room,
+    (room, item) => roomOf(room)?.items.find((i) => i.record.id === item)?.record.title ?? item,
+  );
+  return words === "" ? "" : `No one lot holds everything. ${capital(words)}.`;
+}
+
 function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: string) {
   const units = data.studio.fields.units;
   const rooms = new Set(cloth.plan.pieces.map((p) => p.room));
@@ -188,6 +214,7 @@ function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: string) {
     start: marked(startWords(cloth, units)),
     rows: cutRows(cloth, units, rooms.size > 1, data),
     lot: cloth.lot ?? "not yet received",
+    lots: lotsWords(data, cloth),
     number: cloth.plan.number,
     notForCutting: openReasons(cloth),
     released: releasedWords(cloth, data.studio.fields.language),
