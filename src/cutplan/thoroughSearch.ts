@@ -5,7 +5,9 @@ const EFFORT = 200_000;
 /** Gaps to the bound, as shares, for which no second search is begun, and no third or later one. */
 const NOBODY_CARES = 0.002;
 const SMALL_GAP = 0.015;
+/** How often it anneals: a search for straight cuts, which comes after a free one, less often. */
 const MOST_AGAIN = 3;
+const MOST_AGAIN_STRAIGHT = 2;
 /** How many starts a later search tries. */
 const STARTS_AGAIN = 4;
 
@@ -22,7 +24,8 @@ export function thoroughSearch(
   let best = searchStarts({ ...input, builds: builds ?? buildsFor(pieces) });
   const again = builds === null ? againFor(pieces) : 0;
   if (again === 0) return best;
-  for (let round = 1; round <= MOST_AGAIN; round++) {
+  const most = input.bandLimit === Number.POSITIVE_INFINITY ? MOST_AGAIN : MOST_AGAIN_STRAIGHT;
+  for (let round = 1; round <= most; round++) {
     const gap = best.length / target - 1;
     if (gap <= (round === 1 ? NOBODY_CARES : SMALL_GAP)) break;
     const found = searchStarts({
@@ -50,10 +53,11 @@ export function buildsFor(pieces: number): number {
 }
 
 /**
- * The builds of one annealing, which from some 30 pieces on finds what climbing does not (bench `cutting`): six times those of the climb.
- * It fades in from 24 pieces and out to 400, beyond which a plan must above all end.
+ * The builds of one annealing, which from some 30 pieces on finds what climbing does not (bench `cutting`): four times those of the
+ * climb at 40 pieces, six times from 120. It fades in from 24 pieces and out to 400, beyond which a plan must above all end.
  */
 function againFor(pieces: number): number {
   const share = Math.max(0, Math.min(1, (pieces - 24) / 16, (400 - pieces) / 280));
-  return Math.round(6 * share * buildsFor(pieces));
+  const times = 4 + 2 * Math.max(0, Math.min(1, (pieces - 40) / 80));
+  return Math.round(times * share * buildsFor(pieces));
 }

@@ -206,5 +206,6 @@ test("from receipts in a file to the text, the JSON and the sheet", { timeout: 6
     expect(page).toContain("Lot A-31: sitting room; lot B-07: bedroom.");
     expect(page).toContain("start of length 2, lot B-07");
     expect(page).toContain("length 2, lot B-07: ");
+    expect(page).toMatch(/Begin length 1: .* motif’s middle; length 2: 16/);
   }
 });

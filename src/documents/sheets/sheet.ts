@@ -141,7 +141,7 @@ function startWords(cloth: ClothQuantity, units: UnitSystem): string {
     lengths[i]?.isZero() ? [] : [{ start: each, name: `length ${i + 1}` }],
   );
   if (used.every((each) => each.start.equals(start))) return `Begin cutting ${words(start)}.`;
-  return `Begin ${used.map((each) => `${each.name} ${words(each.start)}`).join(", ")}.`;
+  return `Begin ${used.map((each) => `${each.name}: ${words(each.start)}`).join("; ")}.`;
 }
 
 /** What still stands before cutting; empty once the plan is released. */

@@ -170,7 +170,8 @@ export const projectSchema = z.strictObject({
       z.strictObject({
         cloth: refField("a cloth").meta({ description: "the cloth's card" }),
         lot: textField().meta({
-          description: "the dye lot, as the ticket has it",
+          description:
+            "the dye lot, as the ticket has it; where no one lot holds all that a maker cuts, each room is planned from one",
           examples: ["0123"],
         }),
         maker: refField("a maker")
