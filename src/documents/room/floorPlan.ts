@@ -7,6 +7,7 @@ import type { DrawingContext } from "../../items/itemDrawing.ts";
 import { DIRECTION, type Wall } from "../../room/walls.ts";
 import type { RoomData } from "../projectData.ts";
 import { LYING } from "./placeItems.ts";
+import type { Box, PlanPiece } from "./planNames.ts";
 
 const THICK = 110;
 const TURNS = { south: 0, west: 90, north: 180, east: 270 } as const;
@@ -144,14 +145,42 @@ function boardAbove(wall: Wall, from: number, width: number, out: number): Shape
   return { shape: "path", d, fill: null, pen: "hidden" };
 }
 
+/** The room from above, in millimetres from its north-west corner. */
+export interface FloorPlan {
+  readonly shapes: Shape[];
+  readonly width: number;
+  readonly height: number;
+  /** What stands on the floor, with the rectangle that it takes up. */
+  readonly pieces: readonly PlanPiece[];
+  /** Chimney breasts. */
+  readonly solid: readonly Box[];
+}
+
+/** The rectangle about some points. */
+function boxOf(points: readonly (readonly [number, number])[]): Box {
+  const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+  return {
+    left: Math.min(...xs),
+    right: Math.max(...xs),
+    top: Math.min(...ys),
+    foot: Math.max(...ys),
+  };
+}
+
+function breastsOf(walls: readonly Wall[]): Box[] {
+  return walls.flatMap((wall) => {
+    const b = wall.breast;
+    if (!b) return [];
+    const [from, to] = [b.fromLeft.toMm(), b.fromLeft.toMm() + b.width.toMm()];
+    return [boxOf([onWall(wall, from, 0), onWall(wall, to, -b.depth.toMm())])];
+  });
+}
+
 /**
  * The room from above: walls in section, openings, and every piece where it stands, filled with its cloth's average. Millimetres from
  * the room's north-west corner. Null without walls.
  */
-export function floorPlanShapes(
-  room: RoomData,
-  context: DrawingContext,
-): { shapes: Shape[]; width: number; height: number } | null {
+export function floorPlanShapes(room: RoomData, context: DrawingContext): FloorPlan | null {
   const walls = room.plan.walls;
   if (!walls) return null;
   const xs = walls.flatMap((w) => [onWall(w, 0, 0)[0], onWall(w, w.length.toMm(), 0)[0]]);
@@ -228,5 +257,11 @@ export function floorPlanShapes(
       shapes.push(boardAbove(behind, over.left.toMm(), over.width.toMm(), out));
   }
   for (const wall of walls) shapes.push(...wallSection(wall));
-  return { shapes, width, height };
+  const pieces = boxed.map(({ item, box }): PlanPiece => {
+    const [left, top] = [box.west.toMm(), box.north.toMm()];
+    const [right, foot] = [left + box.toEast.toMm(), top + box.toSouth.toMm()];
+    const object = (item.record.fields as { object?: string }).object ?? null;
+    return { title: item.record.title, object, flat: box.flat, left, top, right, foot };
+  });
+  return { shapes, width, height, pieces, solid: breastsOf(walls) };
 }

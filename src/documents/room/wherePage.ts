@@ -12,6 +12,7 @@ import { capital, type Language, listed, placesOf, roleWord } from "../words/phr
 import { svgNumber } from "../words/svgNumber.ts";
 import { roomBindings } from "./bindings.ts";
 import { floorPlanShapes } from "./floorPlan.ts";
+import { type Box, drawPlanNames, planNames } from "./planNames.ts";
 import { fitting, type RoomWords, worksWords } from "./worksWords.ts";
 
 export interface WherePage {
@@ -130,8 +131,23 @@ export function wherePageOf(
         ` x="${r(x - edge)}" y="${r(y - edge)}" width="${r(plan.width / scale + 2 * edge)}" height="${r(plan.height / scale + 2 * edge)}" viewBox="${r(-edge)} ${r(-edge)} ${r(plan.width / scale + 2 * edge)} ${r(plan.height / scale + 2 * edge)}"`,
       )
       .replace(' xmlns="http://www.w3.org/2000/svg"', "");
+    const onPaper = <B extends Box>(box: B): B => ({
+      ...box,
+      left: x + box.left / scale,
+      right: x + box.right / scale,
+      top: y + box.top / scale,
+      foot: y + box.foot / scale,
+    });
+    const floor = onPaper({ left: 0, top: 0, right: plan.width, foot: plan.height });
+    const names = planNames(
+      plan.pieces.map((piece) =>
+        onPaper({ ...piece, title: data.objects.get(piece.object ?? "")?.name ?? piece.title }),
+      ),
+      floor,
+      plan.solid.map(onPaper),
+    );
     markup = {
-      html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" xmlns="http://www.w3.org/2000/svg">${inner}</svg>`,
+      html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" xmlns="http://www.w3.org/2000/svg">${inner}${drawPlanNames(names)}</svg>`,
     };
   }
   const listWidth = sheet.width * 0.46 - sheet.margin.right;
