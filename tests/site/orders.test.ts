@@ -9,7 +9,7 @@ interface Orders {
     rows: { name: string; buy: { html: string }; maker: string; sum: string }[];
   }[];
   pieces: {
-    what: string;
+    what: { html: string };
     count: string;
     supplier: string;
     sum: string;
@@ -63,7 +63,7 @@ async function orders(project = "") {
 
 test("hardware and objects that are bought ready stand beside the cloths, with their suppliers and sums", async () => {
   const { model } = await orders();
-  expect(model.pieces.map((p) => [p.what, p.count, p.supplier, p.sum, p.item])).toEqual([
+  expect(model.pieces.map((p) => [p.what.html, p.count, p.supplier, p.sum, p.item])).toEqual([
     ["iron pole", "2", "The forge", "$120.00", "Bay"],
     ["Brass lamp", "3", "The forge", "$270.00", "lamp"],
   ]);
