@@ -102,7 +102,7 @@ function textOf({ item, kind, size, thickness, count }: CommonItem, cloth: strin
     case "cushion":
       return as("cushion", `size: ${width} x ${height}`);
     case "box-cushion":
-      return as("cushion", `form: box, size: ${width} x ${height}${thick || ", thickness: 2 in"}`);
+      return as("cushion", `form: box, size: ${width} x ${height}${thick}`);
     case "bolster":
       return as("cushion", `form: bolster, size: ${width} x ${height}`);
     case "seat-pad":

@@ -31,10 +31,11 @@ export function quantitiesText(quantities: ProjectQuantities, units: UnitSystem)
     ),
     ...materials.map(
       (each) =>
-        `  ${each.text}${each.cloth ? `  ${each.what}` : ""} (${each.item})${waits(isUnchosen(quantities, each.room, each.item) ? [each.item] : [])}`,
+        `  ${each.text}${each.cloth ? `  ${each.what}` : ""} (${named(each.room, each.item)})${waits(isUnchosen(quantities, each.room, each.item) ? [each.item] : [])}`,
     ),
   ];
   const saving = savingWords(cloths, units);
+  const named = itemName(quantities);
   return [
     title,
     ...filtered,
@@ -65,6 +66,7 @@ function clothLines(
   const which = each.lots.length > 1 ? "lots" : "lot";
   const lot = each.lot === null ? "lot not known until it arrives" : `${which} ${each.lot}`;
   const divided = dividedWords(each, quantities);
+  const named = itemName(quantities);
   const lines = [
     `CLOTH ${each.facts.name}${forMaker(each.maker)}, ${lot}`,
     ...divided,
@@ -93,11 +95,17 @@ function clothLines(
       const on = many ? `length ${piece.length + 1}${lot === null ? "" : ` of lot ${lot}`}, ` : "";
       const turned = piece.turned ? ", turned" : "";
       lines.push(
-        `    ${on}${p(piece.x)} from the left selvedge, ${p(piece.y)} up: ${p(piece.width)} × ${p(piece.height)}${turned}  ${piece.item}, ${piece.piece}`,
+        `    ${on}${p(piece.x)} from the left selvedge, ${p(piece.y)} up: ${p(piece.width)} × ${p(piece.height)}${turned}  ${named(piece.room, piece.item)}, ${piece.piece}`,
       );
     }
   }
   return lines;
+}
+
+/** An item by its id; with its room, where two rooms have one of that id. */
+function itemName({ items }: ProjectQuantities): (room: string, item: string) => string {
+  const rooms = (item: string) => new Set(items.filter((i) => i.item === item).map((i) => i.room));
+  return (room, item) => (rooms(item).size > 1 ? `${room}/${item}` : item);
 }
 
 /** Which room comes from which lot, where there are several. */

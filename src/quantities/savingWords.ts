@@ -29,7 +29,10 @@ export function savingWords(
   if (!found) return null;
   const { together, itemByItem } = found;
   const saved = itemByItem.minus(together);
-  const apart = `Laid item by item, each in register, the pieces would take ${clothText(itemByItem, units)}`;
+  // What came is planned on what came: there is nothing to be saved.
+  const some = cloths.some(({ plan }) => plan.pieces.length > 0 && !plan.itemByItem);
+  const laid = some ? "Of the cloth still to come: laid" : "Laid";
+  const apart = `${laid} item by item, each in register, the pieces would take ${clothText(itemByItem, units)}`;
   // DOWN: what is saved is not to be overstated.
   return saved.isMoreThan(Length.zero)
     ? `${apart}; cut together they take ${clothText(together, units)}, which saves ${clothText(saved, units, "down")}.`

@@ -68,3 +68,12 @@ test("a project and the common items are two questions", () => {
   expect(() => scopeOf({ project: "a", common: true })).toThrow(/not both/);
   expect(scopeOf({ project: "a" })).toEqual({ project: "a", commonOnly: false });
 });
+
+test("a box cushion without a thickness is asked for it at its line; nothing is taken in its place", () => {
+  const studio = `${STUDIO_INCHES}\ncommon-items:\n  - { item: Box, kind: box-cushion, size: 20" x 20" }`;
+  const { diagnostics } = recordsOf({ studio, cloths: CLOTHS, rooms: { a: "room: A\nitems: []" } });
+  const [found] = diagnostics.filter((d) => d.file === "studio.md");
+  expect(found).toMatchObject({ code: "no-thickness", severity: "error" });
+  expect(found?.message).toBe("A box cushion needs its thickness.");
+  expect(found?.line).toBeGreaterThan(1);
+});

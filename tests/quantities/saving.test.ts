@@ -16,8 +16,9 @@ test("what planning together saves, by hand; cloth that has come and cloth with 
   const cloths = [cloth(10, 12), cloth(4, 4), cloth(7, null), cloth(0, 9, 0)];
   expect(savingOf(cloths)?.itemByItem.equals(Length.yards(16))).toBe(true);
   expect(savingWords(cloths, "inches")).toBe(
-    "Laid item by item, each in register, the pieces would take 16\u202fyd; cut together they take 14\u202fyd, which saves 2\u202fyd.",
+    "Of the cloth still to come: laid item by item, each in register, the pieces would take 16\u202fyd; cut together they take 14\u202fyd, which saves 2\u202fyd.",
   );
+  expect(savingWords([cloth(4, 5)], "inches")).toMatch(/^Laid item by item/);
   expect(savingWords([cloth(4, 4)], "inches")).toMatch(/cut together they take as much\.$/);
   expect(savingWords([cloth(7, null)], "inches")).toBeNull();
   expect(savingOf([])).toBeNull();
