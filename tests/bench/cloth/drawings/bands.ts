@@ -1,5 +1,5 @@
 import { inksOf } from "../colourPairs.ts";
-import { between, type Make, rect, whole } from "./draw.ts";
+import { between, type Make, rect, turnedAcross, whole } from "./draw.ts";
 
 /* Stripes and checks, each from a seed. */
 
@@ -67,16 +67,7 @@ const blanket: Make = (random) => {
   return { width: w, height: w, body, kind: "stripe", directionDeg: 90 };
 };
 
-const acrossBlanket: Make = (random) => {
-  const { width, height, body, kind } = blanket(random);
-  return {
-    width: height,
-    height: width,
-    body: `<g transform="matrix(0 1 1 0 0 0)">${body}</g>`,
-    kind,
-    directionDeg: 0,
-  };
-};
+const acrossBlanket: Make = turnedAcross(blanket);
 
 /** Large squares of full and half tone. */
 const buffalo: Make = (random) => {
@@ -151,6 +142,71 @@ const madras: Make = (random) => {
       bands(h)
         .map(({ at, wide, ink }) => rect(0, at, w, wide, ink, 'fill-opacity="0.5"'))
         .join(""),
+    kind: "check",
+  };
+};
+
+export const ticking: Make = (random) => {
+  const { ground, inks } = inksOf(random, 3);
+  const w = between(random, 12, 90);
+  let body = rect(0, 0, w, w, ground);
+  const n = whole(random, 1, 5);
+  for (let i = 0; i < n; i++) {
+    const width = (w / n) * between(random, 0.12, 0.6);
+    body += rect(
+      (w * i) / n + between(random, 0, 0.3) * (w / n),
+      0,
+      width,
+      w,
+      inks[i % 3] as string,
+    );
+  }
+  return { width: w, height: w, body, kind: "stripe", directionDeg: 90 };
+};
+
+export const acrossStripe: Make = turnedAcross(ticking);
+
+export const tartan: Make = (random) => {
+  const { ground, inks } = inksOf(random, 3);
+  const w = between(random, 50, 160);
+  const n = whole(random, 2, 4);
+  const bands = Array.from({ length: n }, (_, i) => ({
+    at: w * (i / n + between(random, 0, 0.1)),
+    width: (w / n) * between(random, 0.1, 0.6),
+    ink: inks[i % 3] as string,
+  }));
+  let body = rect(0, 0, w, w, ground);
+  for (const { at, width, ink } of bands) body += rect(at, 0, width, w, ink, 'fill-opacity="0.55"');
+  for (const { at, width, ink } of bands) body += rect(0, at, w, width, ink, 'fill-opacity="0.55"');
+  return { width: w, height: w, body, kind: "check" };
+};
+
+export const gingham: Make = (random) => {
+  const { ground, inks } = inksOf(random, 1);
+  const w = between(random, 8, 60);
+  const ink = inks[0] as string;
+  return {
+    width: w,
+    height: w,
+    body:
+      rect(0, 0, w, w, ground) +
+      rect(0, 0, w / 2, w, ink, 'fill-opacity="0.5"') +
+      rect(0, 0, w, w / 2, ink, 'fill-opacity="0.5"'),
+    kind: "check",
+  };
+};
+
+export const windowpane: Make = (random) => {
+  const { ground, inks } = inksOf(random, 2);
+  const [w, h] = [between(random, 30, 90), between(random, 30, 110)];
+  const line = between(random, 0.03, 0.1) * w;
+  return {
+    width: w,
+    height: h,
+    body:
+      rect(0, 0, w, h, ground) +
+      rect(0.3 * w, 0, line, h, inks[0] as string) +
+      rect(0, 0.3 * h, w, line, inks[random() < 0.5 ? 0 : 1] as string),
     kind: "check",
   };
 };

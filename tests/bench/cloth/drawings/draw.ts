@@ -18,6 +18,39 @@ export function wrapped(piece: string, x: number, y: number, w: number, h: numbe
   return all;
 }
 
+/** A piece in half-drop: two columns, the second half the height higher. */
+export function halfDropped(
+  piece: string,
+  w: number,
+  h: number,
+  ground: string,
+  kind: Drawing["kind"],
+): ReturnType<Make> {
+  return {
+    width: 2 * w,
+    height: h,
+    body:
+      rect(0, 0, 2 * w, h, ground) +
+      wrapped(piece, w / 2, h / 2, 2 * w, h) +
+      wrapped(piece, 1.5 * w, 0, 2 * w, h),
+    kind,
+  };
+}
+
+/** Stripes that run up, laid so that they run across. */
+export function turnedAcross(make: Make): Make {
+  return (random) => {
+    const { width, height, body, kind } = make(random);
+    return {
+      width: height,
+      height: width,
+      body: `<g transform="matrix(0 1 1 0 0 0)">${body}</g>`,
+      kind,
+      directionDeg: 0,
+    };
+  };
+}
+
 export const rect = (x: number, y: number, w: number, h: number, fill: string, more = "") =>
   `<rect x="${x}" y="${y}" width="${w}" height="${h}" fill="${fill}" ${more}/>`;
 

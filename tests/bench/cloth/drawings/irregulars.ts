@@ -1,5 +1,5 @@
 import { inksOf } from "../colourPairs.ts";
-import { between, blob, type Make, put, type Random, rect, whole, wrapped } from "./draw.ts";
+import { between, blob, type Make, put, type Random, rect, stem, whole, wrapped } from "./draw.ts";
 
 /* Patterns in which no repeat is seen: markings, blots, abstracts. Each from a seed, over a tile larger than is shown. */
 
@@ -171,6 +171,48 @@ const hide: Make = (random) => {
       W,
     );
   return { width: W, height: W, body, kind: "irregular" };
+};
+
+/** Spots as on a pelt, no two alike, over a tile that no photograph shows one and a half times. */
+export const marking: Make = (random) => {
+  const { ground, inks } = inksOf(random, 2);
+  const w = 500;
+  const spots = whole(random, 12, 22);
+  let body = rect(0, 0, w, w, ground);
+  for (let i = 0; i < spots; i++) {
+    for (let j = 0; j < spots; j++) {
+      const r = ((w / spots) * between(random, 0.5, 0.8)) / 2;
+      const shape = Array.from({ length: 9 }, (_, k) => {
+        const s = r * between(random, 0.6, 1.25);
+        return `${(s * Math.cos(0.698 * k)).toFixed(1)},${(1.2 * s * Math.sin(0.698 * k)).toFixed(1)}`;
+      }).join(" ");
+      const [x, y] = [
+        i + 0.5 * (j % 2) + between(random, -0.25, 0.25),
+        j + between(random, -0.25, 0.25),
+      ];
+      body += wrapped(
+        `<polygon points="${shape}" fill="${inks[1]}" stroke="${inks[0]}" stroke-width="${0.3 * r}" stroke-linejoin="round"/>`,
+        (x * w) / spots,
+        (y * w) / spots,
+        w,
+        w,
+      );
+    }
+  }
+  return { width: w, height: w, body, kind: "irregular" };
+};
+
+/** Strokes of a brush, laid anyhow. */
+export const abstract: Make = (random) => {
+  const { ground, inks } = inksOf(random, 3);
+  const w = 700;
+  let body = rect(0, 0, w, w, ground);
+  for (let i = 0; i < 160; i++) {
+    const [u, v] = [between(random, -60, 60), between(random, -60, 60)];
+    const piece = stem(random, -u, -v, u, v, inks[i % 3] as string, between(random, 4, 14));
+    body += wrapped(piece, w * random(), w * random(), w, w);
+  }
+  return { width: w, height: w, body, kind: "irregular" };
 };
 
 export const IRREGULARS = { rosettes, zebra, patches, chips, washes, veins, splashes, hide };

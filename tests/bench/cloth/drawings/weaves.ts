@@ -140,4 +140,31 @@ const fineBone: Make = (random) => {
   return spread({ width: 2 * u, height: u, body, kind: "textured-plain" }, 120);
 };
 
+/** Slubs: yarns thicker and darker here and there, with no repeat. */
+export const slub: Make = (random) => {
+  const { ground } = inksOf(random, 1);
+  const w = 160;
+  let body = rect(0, 0, w, w, ground);
+  for (let i = 0; i < 1400; i++) {
+    const level = random() < 0.6;
+    const [l, t] = [between(random, 5, 25), between(random, 0.3, 0.9)];
+    const shade = random() < 0.5 ? "#000" : "#fff";
+    const piece = rect(
+      0,
+      0,
+      level ? l : t,
+      level ? t : l,
+      shade,
+      `fill-opacity="${between(random, 0.05, 0.2)}"`,
+    );
+    body += wrapped(piece, w * random(), w * random(), w, w);
+  }
+  return { width: w, height: w, body, kind: "textured-plain" };
+};
+
+export const plain: Make = (random) => {
+  const { ground } = inksOf(random, 1);
+  return { width: 100, height: 100, body: rect(0, 0, 100, 100, ground), kind: "plain" };
+};
+
 export const WEAVES = { matelasse, boucle, chenille, tweed, basket, twoTone, crushed, fineBone };

@@ -1,0 +1,135 @@
+import { lotOfLength, lotWords } from "../../quantities/lotWords.ts";
+import type { ClothQuantity } from "../../quantities/quantityTypes.ts";
+import type { Length } from "../../units/length.ts";
+import { printLength, type UnitSystem } from "../../units/printLength.ts";
+import type { ProjectData } from "../projectData.ts";
+import { dateInWords } from "../words/dates.ts";
+import { marked } from "../words/marks.ts";
+import { capital, type Language } from "../words/phrases.ts";
+import { boltRows, boltScale, boltWidth, offCutWords } from "./bolt.ts";
+import { cutGroups, cutNumbers } from "./cutNumbers.ts";
+
+function cutRows(
+  cloth: ClothQuantity,
+  units: ProjectData["studio"]["fields"]["units"],
+  several: boolean,
+  data: ProjectData,
+) {
+  return cutGroups(cloth).map((cut) => {
+    const first = cut.pieces[0] as (typeof cut.pieces)[number];
+    const [w, h] = first.turned ? [first.height, first.width] : [first.width, first.height];
+    const room =
+      data.rooms.find((r) => r.record.id === first.room)?.record.fields.room ?? first.room;
+    const item = data.rooms
+      .find((r) => r.record.id === first.room)
+      ?.items.find((i) => i.record.id === first.item);
+    return {
+      number: cut.numbers,
+      piece: `${cut.words}${several ? `; ${room.toLowerCase()}` : ""}`,
+      item: item ? item.record.title : first.item,
+      count: cut.pieces.length,
+      size: marked(`${printLength(w, units)} × ${printLength(h, units)}`),
+      at: marked(
+        `${lengthName(cloth, first.length)}${cut.pieces.map((p) => printLength(p.y, units)).join(", ")}`,
+      ),
+      left: marked([...new Set(cut.pieces.map((p) => printLength(p.x, units)))].join(", ")),
+      because: marked(first.because),
+    };
+  });
+}
+
+/** `length 2, lot B: ` before distances that run from the start of one length of several. */
+function lengthName(cloth: ClothQuantity, length: number): string {
+  if (cloth.plan.lengths.length < 2) return "";
+  const lot = lotOfLength(cloth, length);
+  return `length ${length + 1}${lot === null ? "" : `, lot ${lot}`}: `;
+}
+
+/** Where in the pattern cutting begins; silent where nothing lies in register or any point serves as well. */
+function startWords(cloth: ClothQuantity, units: UnitSystem): string {
+  const { levels, pieces, start, starts, lengths } = cloth.plan;
+  if (!pieces.some((p) => p.register?.y)) return "";
+  const centred = pieces.some((p) => p.register?.x);
+  if (!centred && levels.length > 0 && levels.every((l) => l.motifAboveFoot === null))
+    return "The pieces are level with each other; any point of the pattern serves as a beginning.";
+  const words = (each: Length) =>
+    each.isZero() ? "at a motif’s middle" : `${printLength(each, units)} above a motif’s middle`;
+  const used = starts.flatMap((each, i) =>
+    lengths[i]?.isZero() ? [] : [{ start: each, name: `length ${i + 1}` }],
+  );
+  if (used.every((each) => each.start.equals(start))) return `Begin cutting ${words(start)}.`;
+  return `Begin ${used.map((each) => `${each.name}: ${words(each.start)}`).join("; ")}.`;
+}
+
+/** What still stands before cutting; empty once the plan is released. */
+export function openReasons({ plan }: ClothQuantity): readonly string[] {
+  if (plan.released || plan.notForCutting.length > 0) return plan.notForCutting;
+  return ["All is checked; the studio has still to release this plan."];
+}
+
+/** Who released the plan and when; empty before that. */
+export function releasedWords({ plan }: ClothQuantity, language: Language): string {
+  if (!plan.released) return "";
+  return `Released to cut by ${plan.released.by}, ${dateInWords(plan.released.on, language)}.`;
+}
+
+/** What is to come, or that the plan is made on what came. */
+function suppliedWords({ lot, buy, spare }: ClothQuantity, units: UnitSystem): string {
+  if (lot !== null) return " of what came";
+  const start = spare.isZero()
+    ? ""
+    : `, which holds ${printLength(spare, units)} for where the pattern begins`;
+  return `; ${buy.text} to be supplied${start}`;
+}
+
+/** A plan this short on paper has its words beside it. */
+const SHORT_MM = 62;
+const MOST_OFF_CUTS = 8;
+
+function offCutSentence(cuts: readonly string[]): string {
+  if (cuts.length === 0) return "No off-cut is worth keeping.";
+  const more = cuts.length > MOST_OFF_CUTS ? ` and ${cuts.length - MOST_OFF_CUTS} sizes more` : "";
+  return `Off-cuts to keep, width × length: ${cuts.slice(0, MOST_OFF_CUTS).join(", ")}${more}.`;
+}
+
+/** Which room is cut from which lot, where no one lot holds everything. */
+function lotsWords(data: ProjectData, { lots }: ClothQuantity): string {
+  const roomOf = (id: string) => data.rooms.find((r) => r.record.id === id);
+  const words = lotWords(
+    lots,
+    (room) => roomOf(room)?.record.fields.room.toLowerCase() ?? room,
+    (room, item) => roomOf(room)?.items.find((i) => i.record.id === item)?.record.title ?? item,
+  );
+  return words === "" ? "" : `No one lot holds everything. ${capital(words)}.`;
+}
+
+/** One cloth's block on a sheet: its cutting plan, what is used of it, and the list of cuts. */
+export function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: string) {
+  const units = data.studio.fields.units;
+  const rooms = new Set(cloth.plan.pieces.map((p) => p.room));
+  const pattern = cloth.plan.pattern;
+  const repeat = pattern
+    ? `Repeat ${printLength(pattern.vertical, units)}${pattern.match === "half-drop" ? ", half-drop" : ""}.`
+    : "No repeat.";
+  const motifs = pattern?.horizontal ? " Lozenge: middle of the main motif." : "";
+  return {
+    name: cloth.facts.name,
+    head: marked(
+      `${printLength(cloth.usableWidth, units)} between the selvedges. ${repeat} Drawn one to ${boltScale(cloth)}, face up; arrows point up the pattern, hatching is waste.${motifs} Distances run from the start and from the left selvedge.`,
+    ),
+    parts: boltRows(cloth, cutNumbers(cloth), units, prefix),
+    short: boltWidth(cloth) <= SHORT_MM,
+    offCuts: marked(offCutSentence(offCutWords(cloth, units))),
+    used: marked(
+      `${printLength(cloth.plan.length, units)} used${cloth.plan.lengths.length > 1 ? ` in ${cloth.plan.lengths.length} lengths` : ""}${suppliedWords(cloth, units)}. No plan can need less than ${printLength(cloth.plan.lowerBound, units)}.`,
+    ),
+    start: marked(startWords(cloth, units)),
+    rows: cutRows(cloth, units, rooms.size > 1, data),
+    lot: cloth.lot ?? "not yet received",
+    lots: lotsWords(data, cloth),
+    number: cloth.plan.number,
+    notForCutting: openReasons(cloth),
+    released: releasedWords(cloth, data.studio.fields.language),
+    estimates: cloth.estimates.map((e) => marked(e.text)),
+  };
+}
