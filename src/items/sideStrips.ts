@@ -12,16 +12,27 @@ export function sideStripsWorking(
   units: UnitSystem,
 ): WorkingLine[] {
   if (!strips.strip) return [];
-  const p = (length: Length) => printLength(length, units);
-  const inner = wholesWords(strips, usableWidth, units);
   return [
     {
       what: "Side strips",
-      sum: `(${p(cutWidth)} − ${inner} + ${strips.wholes * 2} × ${p(join)} seams) ÷ 2 + ${p(join)} seam`,
-      result: `2 of ${p(strips.strip)}, beside ${strips.wholes === 1 ? "one whole width" : `${strips.wholes} whole widths`}`,
+      sum: stripSum(strips, cutWidth, usableWidth, join, units),
+      result: `2 of ${printLength(strips.strip, units)}, beside ${strips.wholes === 1 ? "one whole width" : `${strips.wholes} whole widths`}`,
       rounded: null,
     },
   ];
+}
+
+/** What each strip comes to: half of what the whole widths and the seams leave, and its own seam. */
+export function stripSum(
+  strips: Strips,
+  cutWidth: Length,
+  usableWidth: Length,
+  join: Length,
+  units: UnitSystem,
+): string {
+  const p = (length: Length) => printLength(length, units);
+  const inner = wholesWords(strips, usableWidth, units);
+  return `(${p(cutWidth)} − ${inner} + ${strips.wholes * 2} × ${p(join)} seams) ÷ 2 + ${p(join)} seam`;
 }
 
 /** The whole widths in the middle: `54″`, or `3 × 54″`. */

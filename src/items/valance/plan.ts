@@ -9,7 +9,7 @@ import type { ClothFacts, ItemContext, WorkingLine } from "../itemKind.ts";
 import { planStrips, type Strips } from "../joinStrips.ts";
 import type { Notes } from "../notes.ts";
 import type { HandbookCut } from "../selvedgeMatch.ts";
-import { wholesWords } from "../sideStrips.ts";
+import { stripSum, wholesWords } from "../sideStrips.ts";
 import { widthsByHandbook } from "../widthsByHandbook.ts";
 import { type ValanceHeading, valanceHeading } from "./heading.ts";
 import type { ValanceFields } from "./schema.ts";
@@ -172,13 +172,11 @@ function widthsWorking(
   units: UnitSystem,
 ): WorkingLine[] {
   if (!strips.strip) return [];
-  const p = (length: Length) => printLength(length, units);
-  const inner = wholesWords(strips, usableWidth, units);
   return [
     {
       what: "Widths",
-      sum: `${inner} in the middle; (${p(cutWidth)} − ${inner} + ${strips.wholes * 2} × ${p(join)} seams) ÷ 2 + ${p(join)} seam at each end`,
-      result: `${strips.widths} widths of cloth; 2 end strips of ${p(strips.strip)}`,
+      sum: `${wholesWords(strips, usableWidth, units)} in the middle; ${stripSum(strips, cutWidth, usableWidth, join, units)} at each end`,
+      result: `${strips.widths} widths of cloth; 2 end strips of ${printLength(strips.strip, units)}`,
       rounded: "up to whole widths of cloth",
     },
   ];
