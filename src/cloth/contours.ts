@@ -1,4 +1,4 @@
-import type { Field } from "./meanCell.ts";
+import type { Field } from "./field.ts";
 import { gaussian } from "./reliefOf.ts";
 
 /** What the edges of a drawing are like. */

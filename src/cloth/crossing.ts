@@ -1,5 +1,5 @@
+import type { Field } from "./field.ts";
 import type { Shift } from "./lattice.ts";
-import type { Field } from "./meanCell.ts";
 
 /** How far a picture is made by bands that run up and bands that run across. */
 export interface Crossing {

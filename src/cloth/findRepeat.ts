@@ -1,7 +1,7 @@
 import { alongOverAcross } from "./alongAcross.ts";
+import type { ScaledField } from "./field.ts";
 import { findLattice } from "./findLattice.ts";
 import type { Lattice } from "./lattice.ts";
-import type { Pixels } from "./pixels.ts";
 import { type SeenPattern, seenPattern } from "./seenPattern.ts";
 import { findStripes, type Stripes } from "./stripes.ts";
 
@@ -26,9 +26,9 @@ export interface ColourSigns {
   readonly toned: boolean;
 }
 
-/** Finds how a picture whose light is even repeats. */
-export function findRepeat(even: Pixels, { parted, toned }: ColourSigns): FoundRepeat {
-  const seen = seenPattern(even);
+/** Finds how a field whose light is even repeats. */
+export function findRepeat(field: ScaledField, { parted, toned }: ColourSigns): FoundRepeat {
+  const seen = seenPattern(field);
   if (!parted && !toned) return { ...seen, stripes: null, lattice: null };
   const { relief, correlation } = seen;
   const lattice = findLattice(correlation);

@@ -1,14 +1,11 @@
-import { oklabOfPixels } from "../colour/oklabOfPixels.ts";
 import { type Crossing, crossingOf, shiftAlong } from "./crossing.ts";
 import { drawingOf, forGeometric } from "./drawnByRule.ts";
+import { type Field, fieldOf } from "./field.ts";
 import { area, type Basis, type Shift } from "./lattice.ts";
-import { CELL_SIDE, type Field, meanCell } from "./meanCell.ts";
+import { CELL_SIDE, meanCell } from "./meanCell.ts";
 import type { Pixels } from "./pixels.ts";
-import { gaussian, RELIEF_WIDTH, type Relief } from "./reliefOf.ts";
-import { shrink } from "./shrink.ts";
+import { gaussian, type Relief } from "./reliefOf.ts";
 
-/** Hue counts double, as where a repeat is looked for. */
-const HUE_WEIGHT = 2;
 /** Least width at which cells are laid over each other, in pixels. */
 const LEAST_WIDTH = 200;
 /** Degrees within which a cloth's warp and weft stand to the picture's sides. */
@@ -16,27 +13,8 @@ const HAND_TURN = 6;
 /** Pixels of the relief over which a weave's grain is gone. */
 const GRAIN = 2;
 
-/** A picture's three channels in Oklab, at a width, not flattened. */
-export function fieldOf(pixels: Pixels, widthPx: number): Field {
-  const scale = Math.max(1, pixels.width / widthPx);
-  const small = shrink(pixels, pixels.width / scale, pixels.height / scale);
-  const oklab = oklabOfPixels(small.data);
-  const channel = (c: number) => {
-    const values = new Float32Array(small.width * small.height);
-    const weight = c === 0 ? 1 : HUE_WEIGHT;
-    for (let p = 0; p < values.length; p++) values[p] = weight * (oklab[p * 3 + c] as number);
-    return values;
-  };
-  return {
-    width: small.width,
-    height: small.height,
-    channels: [channel(0), channel(1), channel(2)],
-  };
-}
-
-/** A field without its grain, at the width of a relief. */
-export function softField(pixels: Pixels): Field {
-  const field = fieldOf(pixels, RELIEF_WIDTH);
+/** A field without its grain. */
+export function softField(field: Field): Field {
   const [l, a, b] = field.channels.map((c) => gaussian(c, field.width, field.height, 1));
   return { ...field, channels: [l, a, b] as [Float32Array, Float32Array, Float32Array] };
 }

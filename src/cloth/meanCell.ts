@@ -1,3 +1,4 @@
+import type { Field } from "./field.ts";
 import type { Shift } from "./lattice.ts";
 
 /** Places along each side of a mean cell. */
@@ -10,13 +11,6 @@ const LOOSE = 0.06;
 const COVERED = 0.9;
 /** Places along a side that are compared when a cell is looked for. */
 const LOOKED = 16;
-
-/** Three channels of a picture. */
-export interface Field {
-  readonly width: number;
-  readonly height: number;
-  readonly channels: readonly [Float32Array, Float32Array, Float32Array];
-}
 
 /** One cell of a repeat, the mean of all that are seen: grain, weave and uneven light go out of it. */
 export interface MeanCell {
@@ -169,6 +163,7 @@ export function laidOut(
 ): Field {
   const det = a[0] * b[1] - a[1] * b[0];
   const n = CELL_SIDE;
+  const round = (place: number) => ((place % n) + n) % n;
   const channels = cell.channels.map((channel) => {
     const out = new Float32Array(width * height);
     for (let y = 0, p = 0; y < height; y++) {
@@ -177,10 +172,12 @@ export function laidOut(
         const v = ((y * a[0] - x * a[1]) / det) * n;
         const [u0, v0] = [Math.floor(u), Math.floor(v)];
         const [s, t] = [u - u0, v - v0];
-        const at = (i: number, j: number) =>
-          channel[((((v0 + j) % n) + n) % n) * n + ((((u0 + i) % n) + n) % n)] as number;
+        const [left, right] = [round(u0), round(u0 + 1)];
+        const [top, foot] = [round(v0) * n, round(v0 + 1) * n];
         out[p] =
-          (1 - t) * ((1 - s) * at(0, 0) + s * at(1, 0)) + t * ((1 - s) * at(0, 1) + s * at(1, 1));
+          (1 - t) *
+            ((1 - s) * (channel[top + left] as number) + s * (channel[top + right] as number)) +
+          t * ((1 - s) * (channel[foot + left] as number) + s * (channel[foot + right] as number));
       }
     }
     return out;

@@ -5,6 +5,7 @@ import { cleanLabels } from "./cleanLabels.ts";
 import type { Separation } from "./clothColours.ts";
 import type { Confirm, MeasuredPattern, MeasuredRepeat } from "./clothMeasure.ts";
 import { contrastOf } from "./contrast.ts";
+import { fieldOf } from "./field.ts";
 import { findRepeat } from "./findRepeat.ts";
 import { type JudgedKind, kindOf } from "./kindOf.ts";
 import { cellSigns, crossingAlong, softField, surfaceOf } from "./kindSigns.ts";
@@ -42,15 +43,16 @@ export function patternOf(
   reliable = true,
   printLimits: PrintLimits = USUAL_LIMITS,
 ): FoundPattern {
-  const surface = reliefOf(even);
+  const field = fieldOf(even);
+  const surface = reliefOf(field);
   const texture = textureOf(surface);
-  const { relief, stripes, lattice } = findRepeat(even, {
+  const { relief, stripes, lattice } = findRepeat(field, {
     parted: separation.centres.length > 1,
     toned: texture >= TONED,
   });
   const reliefMm = mmPerPx * relief.scale;
   const cellMm = lattice && Math.sqrt(area(lattice.basis)) * reliefMm;
-  const crossing = crossingAlong(softField(even), lattice?.basis ?? null);
+  const crossing = crossingAlong(softField(field), lattice?.basis ?? null);
   const cell = lattice && cellMm ? cellSigns(even, lattice.basis, relief.scale, cellMm) : null;
   const isOne = cell !== null && (cell.agreement >= ONE_CELL || crossing.sum > CROSSED);
   const found = lattice && isOne ? repeatOfLattice(lattice, reliefMm, relief) : null;

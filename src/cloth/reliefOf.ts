@@ -1,55 +1,22 @@
-import { oklabOfPixels } from "../colour/oklabOfPixels.ts";
-import type { Pixels } from "./pixels.ts";
-import { shrink } from "./shrink.ts";
+import type { ScaledField } from "./field.ts";
 
-/** A picture without its slow changes: three channels (lightness, green-red, blue-yellow) that waver about nought. */
-export interface Relief {
-  readonly width: number;
-  readonly height: number;
-  readonly channels: readonly [Float32Array, Float32Array, Float32Array];
-  /** Pixels of the picture that one pixel of the relief stands for. */
-  readonly scale: number;
-}
-
-/** Width, in pixels, at which a repeat is looked for. */
-export const RELIEF_WIDTH = 280;
-/** Hue steps count double in Oklab here: a pattern of equal lightness is a pattern all the same. */
-const HUE_WEIGHT = 2;
-
-/** How a relief is made. */
-export interface ReliefOptions {
-  readonly widthPx?: number;
-  /** Standard deviation of the Gaussian over which a mean is taken out, as a part of the width. */
-  readonly slow?: number;
-}
+/** A field without its slow changes: its channels waver about nought. */
+export type Relief = ScaledField;
 
 /**
- * The relief of a picture, about 280 pixels across: each channel less its plane (a lamp's fall of light) and less its mean over
- * a Gaussian, of 6 per cent of the width where nothing else is said.
+ * The relief of a field: each channel less its plane (a lamp's fall of light) and less its mean over a Gaussian, whose standard
+ * deviation is `slow` times the width.
  */
-export function reliefOf(
-  pixels: Pixels,
-  { widthPx = RELIEF_WIDTH, slow: slowPart = 0.06 }: ReliefOptions = {},
-): Relief {
-  const scale = Math.max(1, pixels.width / widthPx);
-  const small = shrink(pixels, pixels.width / scale, pixels.height / scale);
-  const { width, height } = small;
-  const oklab = oklabOfPixels(small.data);
-  const channel = (c: number) => {
-    const values = new Float32Array(width * height);
-    const weight = c === 0 ? 1 : HUE_WEIGHT;
-    for (let p = 0; p < values.length; p++) values[p] = weight * (oklab[p * 3 + c] as number);
+export function reliefOf({ width, height, channels, scale }: ScaledField, slow = 0.06): Relief {
+  const relief = (channel: Float32Array) => {
+    const values = Float32Array.from(channel);
     flatten(values, width, height);
-    const slow = gaussian(values, width, height, slowPart * width);
-    for (let p = 0; p < values.length; p++) values[p] = (values[p] as number) - (slow[p] as number);
+    const mean = gaussian(values, width, height, slow * width);
+    for (let p = 0; p < values.length; p++) values[p] = (values[p] as number) - (mean[p] as number);
     return values;
   };
-  return {
-    width,
-    height,
-    channels: [channel(0), channel(1), channel(2)],
-    scale: pixels.width / width,
-  };
+  const [l, a, b] = channels;
+  return { width, height, channels: [relief(l), relief(a), relief(b)], scale };
 }
 
 /** Takes the plane through the values out of them; on a whole grid the three terms are independent. */

@@ -1,9 +1,9 @@
 import { autocorrelation, type Correlation } from "./autocorrelation.ts";
+import type { ScaledField } from "./field.ts";
 import { fitTilt } from "./fitTilt.ts";
 import type { Shift } from "./lattice.ts";
 import { levelled } from "./levelled.ts";
 import { highestNear, highPeaks } from "./peaks.ts";
-import type { Pixels } from "./pixels.ts";
 import { type Relief, reliefOf } from "./reliefOf.ts";
 import { softened } from "./softened.ts";
 import { SQUARE } from "./tilt.ts";
@@ -25,12 +25,12 @@ const APART_PX = 6;
 const REACH = 3;
 
 /**
- * The pattern of a picture, levelled. A camera that is not held square sees one side of the cloth larger, so that a shift which
+ * The pattern of a field, levelled. A camera that is not held square sees one side of the cloth larger, so that a shift which
  * brings the middle onto itself brings the rim beside itself: the tilt is read from the shifts at which the pattern comes back, and
  * taken out. It stays as it is where the pattern then agrees with itself no better.
  */
-export function seenPattern(even: Pixels): SeenPattern {
-  const relief = softened(reliefOf(even, { slow: SLOW }));
+export function seenPattern(field: ScaledField): SeenPattern {
+  const relief = softened(reliefOf(field, SLOW));
   const correlation = autocorrelation(relief);
   const shifts = strongShifts(correlation, relief);
   const tilt = fitTilt(relief, shifts);

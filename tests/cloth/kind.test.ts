@@ -2,8 +2,9 @@
 import { expect, test } from "vitest";
 import { cellSymmetry } from "../../src/cloth/cellSymmetry.ts";
 import { crossingOf } from "../../src/cloth/crossing.ts";
+import type { Field } from "../../src/cloth/field.ts";
 import { type KindSigns, kindOf } from "../../src/cloth/kindOf.ts";
-import { type Field, meanCell } from "../../src/cloth/meanCell.ts";
+import { meanCell } from "../../src/cloth/meanCell.ts";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
 import { USUAL_LIMITS } from "../../src/cloth/printSize.ts";
 import { moreDrawings, ownDrawings } from "../bench/cloth/own.ts";

@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { alongOverAcross } from "../../src/cloth/alongAcross.ts";
 import { at, autocorrelation } from "../../src/cloth/autocorrelation.ts";
 import type { MeasuredRepeat, PatternKind } from "../../src/cloth/clothMeasure.ts";
+import { fieldOf } from "../../src/cloth/field.ts";
 import { area, reduce } from "../../src/cloth/lattice.ts";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
 import { reliefOf } from "../../src/cloth/reliefOf.ts";
@@ -176,7 +177,7 @@ test("plains, scattered spots and a repeat that is not wholly seen have none", (
 
 test("stripes change along their run by nothing, a gingham as much as across", () => {
   const of = (design: Design) =>
-    alongOverAcross(reliefOf(photograph(design, { ...SHOT, noise: 4 })), 90);
+    alongOverAcross(reliefOf(fieldOf(photograph(design, { ...SHOT, noise: 4 }))), 90);
   expect(of(stripes([CREAM, 14], ["#3b4a52", 8]))).toBeLessThan(0.02);
   const check = of(gingham("#f7f3ea", "#9fb0c4", "#3f5f8a", 12));
   expect(check).toBeGreaterThan(0.8);
@@ -196,7 +197,7 @@ test("busyness: a plain has none, and it grows with contrast and with closeness"
 test("the fast correlation is the slow one: sums of products over the overlap", () => {
   const random = seeded(5);
   const data = Uint8Array.from({ length: 40 * 31 * 3 }, () => Math.floor(random() * 256));
-  const relief = reliefOf({ width: 40, height: 31, data });
+  const relief = reliefOf(fieldOf({ width: 40, height: 31, data }));
   const fast = autocorrelation(relief);
   for (const [dx, dy] of [
     [0, 0],

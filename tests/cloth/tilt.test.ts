@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { autocorrelation, cubicBetween } from "../../src/cloth/autocorrelation.ts";
+import { fieldOf } from "../../src/cloth/field.ts";
 import { findLattice } from "../../src/cloth/findLattice.ts";
 import { fitTilt } from "../../src/cloth/fitTilt.ts";
 import { hilltop } from "../../src/cloth/hilltop.ts";
@@ -43,7 +44,7 @@ test.each([
   [0, 0],
 ] as const)("the camera's tilt %f, %f is found from the cloth alone", LONGER, (gx, gy) => {
   const cloth = seenBy(sprigs(SPRIG, { across: 40, up: 52 }), [gx, gy]);
-  const relief = reliefOf(photograph(cloth, { ...SHOT, noise: 4 }));
+  const relief = reliefOf(fieldOf(photograph(cloth, { ...SHOT, noise: 4 })));
   const px = relief.width / 300;
   const shifts = [
     [0, 52 * px],
@@ -117,7 +118,7 @@ const coloured = (colour: (i: number, j: number) => string): Design => {
     ground(x, y) === "#efe3c8" ? "#efe3c8" : colour(Math.round(x / 20), Math.round(y / 20));
 };
 const cellMm = (design: Design) => {
-  const { correlation, relief } = seenPattern(photograph(design, { ...SHOT, noise: 3 }));
+  const { correlation, relief } = seenPattern(fieldOf(photograph(design, { ...SHOT, noise: 3 })));
   const found = findLattice(correlation);
   return found ? Math.sqrt(area(found.basis)) * (300 / relief.width) : null;
 };
@@ -137,7 +138,7 @@ test("impressions of one block, none quite like the next, are one block", LONGER
 test("the level picture is as alike to itself near and far; the tilted one is not", LONGER, () => {
   const cloth = seenBy(sprigs(SPRIG, { across: 40, up: 52 }), [0.15, 0.08]);
   const photo = photograph(cloth, { ...SHOT, noise: 4 });
-  const level = findLattice(seenPattern(photo).correlation);
-  const tilted = findLattice(autocorrelation(reliefOf(photo)));
+  const level = findLattice(seenPattern(fieldOf(photo)).correlation);
+  const tilted = findLattice(autocorrelation(reliefOf(fieldOf(photo))));
   expect(level?.score).toBeGreaterThan((tilted?.score ?? 0) + 0.1);
 });
