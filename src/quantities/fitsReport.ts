@@ -9,6 +9,7 @@ import {
 } from "./clothFits.ts";
 import { clothText } from "./clothText.ts";
 import { COMMON_PROJECT } from "./commonItems.ts";
+import type { PlannedPiece } from "./quantityTypes.ts";
 import { type Json, planJson } from "./toJson.ts";
 
 /** What was asked: the rooms' needs, and the common items, each null where it was not asked for. */
@@ -126,7 +127,7 @@ function foundText(
       }`,
       ...each.plan.pieces.map(
         (piece) =>
-          `      ${remnant.count > 1 ? `length ${piece.length + 1}, ` : ""}${p(piece.x)} from the left edge, ${p(piece.y)} up: ${p(piece.width)} × ${p(piece.height)}${piece.turned ? ", turned" : ""}  ${piece.piece}`,
+          `      ${remnant.count > 1 ? `length ${piece.length + 1}, ` : ""}${p(piece.x)} from the left edge, ${p(piece.y)} up: ${p(piece.width)} × ${p(piece.height)}${piece.turned ? ", turned" : ""}  ${pieceOf(each, piece)}`,
       ),
     ]),
     ...(nearestMiss
@@ -135,6 +136,11 @@ function foundText(
         ]
       : []),
   ];
+}
+
+/** A piece by its name; with its item's title, where several items are cut. */
+function pieceOf({ items, titles }: Makes, { item, piece }: PlannedPiece): string {
+  return items.length > 1 ? `${titles[items.indexOf(item)] ?? item}, ${piece}` : piece;
 }
 
 function inRegister({ plan }: Makes): boolean {

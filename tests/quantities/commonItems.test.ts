@@ -69,6 +69,13 @@ test("a project and the common items are two questions", () => {
   expect(scopeOf({ project: "a" })).toEqual({ project: "a", commonOnly: false });
 });
 
+test("cut from one remnant, two items' pieces are told apart", () => {
+  const { found, text } = asked(`${STUDIO_INCHES}\n${LIST}`, Length.inches(60));
+  const several = found.makes.find((m) => m.items.length > 1);
+  expect(several).toBeDefined();
+  for (const title of several?.titles ?? []) expect(text).toContain(`  ${title}, face`);
+});
+
 test("a box cushion without a thickness is asked for it at its line; nothing is taken in its place", () => {
   const studio = `${STUDIO_INCHES}\ncommon-items:\n  - { item: Box, kind: box-cushion, size: 20" x 20" }`;
   const { diagnostics } = recordsOf({ studio, cloths: CLOTHS, rooms: { a: "room: A\nitems: []" } });
