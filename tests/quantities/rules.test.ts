@@ -364,6 +364,18 @@ test("the JSON of a small project", async () => {
   await expect(`${JSON.stringify(quantitiesJson(q), null, 2)}\n`).toMatchFileSnapshot("small.json");
 });
 
+test("items of one name in two rooms are told apart by their rooms; else the name is enough", () => {
+  const text = (rooms: Record<string, string>) =>
+    quantitiesText(quantitiesOf({ cloths: CLOTHS, rooms }), "centimetres");
+  const one = room(CUSHION("One"));
+  const both = text({ a: one, b: one });
+  for (const id of ["a", "b"]) {
+    expect(both).toContain(`  ${id}/cushion-one, face`);
+    expect(both).toContain(`(${id}/cushion-one)`);
+  }
+  expect(text({ a: one })).toContain("  cushion-one, face");
+});
+
 test("the text can be followed with a pencil: the sum of its lines is what is bought", () => {
   const text = quantitiesText(
     quantitiesOf({ cloths: CLOTHS, rooms: { a: room(CUSHION("One")) } }),
