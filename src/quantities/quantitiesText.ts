@@ -16,6 +16,7 @@ import { clothWaitsFor, isUnchosen } from "./unchosen.ts";
 /** The quantities as text: what to buy, then each cloth and each item with a working that can be followed with a pencil. */
 export function quantitiesText(quantities: ProjectQuantities, units: UnitSystem): string {
   const { cloths, materials, items } = quantities;
+  const named = itemName(quantities);
   const title =
     quantities.room === null ? quantities.project : `${quantities.project}/${quantities.room}`;
   const filtered =
@@ -35,7 +36,6 @@ export function quantitiesText(quantities: ProjectQuantities, units: UnitSystem)
     ),
   ];
   const saving = savingWords(cloths, units);
-  const named = itemName(quantities);
   return [
     title,
     ...filtered,
