@@ -72,6 +72,14 @@ function objectName(data: ProjectData, item: ItemData): string {
   return data.objects.get(object)?.name ?? item.record.title;
 }
 
+/** A line to tick; what is to be written in is kept beside the words that ask for it. */
+function checkRow({ text, blank }: { text: string; blank: string | null }) {
+  const at = blank === null ? -1 : text.lastIndexOf("; ");
+  return at < 0
+    ? { text: marked(text), asked: null, blank }
+    : { text: marked(text.slice(0, at + 1)), asked: marked(text.slice(at + 2)), blank };
+}
+
 /** The specification sheet of one maker for one room, or null where the room gives that maker nothing to make. */
 export function sheetPage(data: ProjectData, room: RoomData, maker: string): Page | null {
   const items = room.items
@@ -142,10 +150,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
         })),
         checksAcross: wordsHeight(sheet?.groups ?? []) < WORDS_TALL,
         signs: (sheet?.signs ?? []).join(" "),
-        checks: (sheet?.checks ?? []).map((c) => ({
-          text: marked(c.text),
-          blank: c.blank,
-        })),
+        checks: (sheet?.checks ?? []).map(checkRow),
         questions: [...openWords(item), ...item.made.questions].map((q) =>
           marked(inVocabulary(q, language)),
         ),
