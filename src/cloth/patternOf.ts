@@ -18,7 +18,11 @@ import { readingDistances } from "./readingDistance.ts";
 import { type Relief, reliefOf } from "./reliefOf.ts";
 import { repeatOfLattice, repeatOfStripes } from "./repeatOf.ts";
 
-/** Agreement of the cells with each other under which what was found is no repeat: a marking's spots nearly fall on each other. */
+/**
+ * A marking's spots nearly fall on each other. What was found is a repeat if it is sure, if the cloth agrees with itself so well one
+ * repeat on, grain left out, or else if its cells, grain and all, agree so well with each other.
+ */
+const ONE_REPEAT = 0.5;
 const ONE_CELL = 0.45;
 /** Bands that cross are a check's whatever cell was found. */
 const CROSSED = 0.9;
@@ -54,8 +58,14 @@ export function patternOf(
   const cellMm = lattice && Math.sqrt(area(lattice.basis)) * reliefMm;
   const crossing = crossingAlong(softField(field), lattice?.basis ?? null);
   const cell = lattice && cellMm ? cellSigns(even, lattice.basis, relief.scale, cellMm) : null;
-  const isOne = cell !== null && (cell.agreement >= ONE_CELL || crossing.sum > CROSSED);
-  const found = lattice && isOne ? repeatOfLattice(lattice, reliefMm, relief) : null;
+  const whole = lattice && repeatOfLattice(lattice, reliefMm, relief);
+  const isOne =
+    whole !== null &&
+    (whole.sure ||
+      whole.confidence >= ONE_REPEAT ||
+      (cell?.agreement ?? 0) >= ONE_CELL ||
+      crossing.sum > CROSSED);
+  const found = isOne ? whole : null;
   const { centres, labels } = separation;
   const clean = { centres, labels: cleanLabels(labels, even.width, even.height, centres.length) };
   const motifs = motifsOf(even, clean, mmPerPx, found ? cellMm : null);
