@@ -8,6 +8,8 @@ const FIRST_MM = 8;
 const STEP_MM = 7.5;
 const GAP_MM = 1;
 const OVERSHOOT_MM = 1.5;
+/** From a vertical chain to a figure that stands level beside it. */
+const BESIDE_MM = 2;
 /** Shorter than this, arrows stand outside and the text beside. */
 const LEAST = { horizontal: 13, vertical: 8 } as const;
 
@@ -21,6 +23,18 @@ export interface Inset {
 /** How far off the drawing a chain runs; level 1 is the nearest. */
 export function chainOffset(level: number): number {
   return FIRST_MM + STEP_MM * (Math.max(1, level) - 1);
+}
+
+/** The nearest chain at a side that clears figures standing level beside the first: where parts too short for their text stand. */
+export function levelPast(texts: readonly string[]): number {
+  const past = BESIDE_MM + Math.max(0, ...texts.map((text) => textWidthMm(text))) + GAP_MM;
+  return 1 + Math.ceil(past / STEP_MM);
+}
+
+/** The whole text where it fits between the arrows, or where the figure alone would not fit either. */
+function textFor({ text, brief, axis }: Dimension, span: number): string {
+  if (brief === undefined || textWidthMm(text) + 2 <= span) return text;
+  return span >= LEAST[axis] && textWidthMm(brief) + 2 <= span ? brief : text;
 }
 
 interface Mark {
@@ -75,7 +89,8 @@ function drawOne(
   const edge = outward < 0 ? 0 : horizontal ? size.height : size.width;
   const at = edge + outward * offset;
   const span = to - from;
-  const wide = textWidthMm(dimension.text);
+  const said = textFor(dimension, span);
+  const wide = textWidthMm(said);
   const narrow = span < LEAST[dimension.axis] || wide + 2 > span;
   // (along, off) to (x, y)
   const p = (along: number, off: number) =>
@@ -108,7 +123,7 @@ function drawOne(
     : { along: (from + to) / 2, off: at - 1, anchor: "middle", turned: !horizontal };
   const [x, y] = p(place.along, place.off);
   const turn = place.turned ? ` transform="rotate(-90 ${figure(x)} ${figure(y)})"` : "";
-  const text = `<text x="${figure(x)}" y="${figure(y)}" font-size="${EM_MM}" text-anchor="${place.anchor}" fill="${ink}"${turn}>${builtText(dimension.text)}</text>`;
+  const text = `<text x="${figure(x)}" y="${figure(y)}" font-size="${EM_MM}" text-anchor="${place.anchor}" fill="${ink}"${turn}>${builtText(said)}</text>`;
   return {
     svg: `<path d="${lines.join("")}" fill="none" ${stroke}/>${heads}${text}`,
     text: textBox(x, y, wide, place.anchor, place.turned),
@@ -134,7 +149,7 @@ function beside(
     const left = dimension.side === "left";
     return {
       along: (from + to) / 2 + 1.2,
-      off: at + (left ? -1 : 1) * 2,
+      off: at + (left ? -1 : 1) * BESIDE_MM,
       anchor: left ? "end" : "start",
       turned: false,
     };

@@ -6,6 +6,7 @@ import { Pencase } from "./pencase.ts";
 import type { DrawingStyle } from "./pens.ts";
 import type { Drawing } from "./shape.ts";
 import { escapeText } from "./words.ts";
+import { wordsReach } from "./wordsReach.ts";
 
 export interface RenderOptions {
   /** Paper millimetres for one real millimetre: 1/15. */
@@ -30,6 +31,41 @@ export interface RenderedDrawing {
 /** Room for half a pen and a text's foot. */
 const EDGE_MM = 0.5;
 
+/** How much paper a drawing takes at a scale with its dimensions, in millimetres, without drawing it. */
+export function paperSize(
+  drawing: Drawing,
+  { scale, style }: Pick<RenderOptions, "scale" | "style">,
+): { widthMm: number; heightMm: number } {
+  const { insetMm } = measured(drawing, scale, style, true);
+  return {
+    widthMm: drawing.widthMm * scale + insetMm.left + insetMm.right,
+    heightMm: drawing.heightMm * scale + insetMm.top + insetMm.bottom,
+  };
+}
+
+/** The dimensions as SVG, and what they, pens, and on a maker's sheet words, take beyond the box. */
+function measured(
+  drawing: Drawing,
+  scale: number,
+  style: DrawingStyle,
+  dimensions: boolean,
+): { svg: string; insetMm: Inset } {
+  const size = { width: drawing.widthMm * scale, height: drawing.heightMm * scale };
+  const { svg, inset } = drawDimensions(dimensions ? drawing.dimensions : [], size, scale, style);
+  const words =
+    dimensions && style === "workshop" ? wordsReach(drawing.shapes, size, scale) : inset;
+  const reach = (side: keyof Inset) => Math.max(inset[side], words[side]) + EDGE_MM;
+  return {
+    svg,
+    insetMm: {
+      left: reach("left"),
+      top: reach("top"),
+      right: reach("right"),
+      bottom: reach("bottom"),
+    },
+  };
+}
+
 /**
  * Draws a drawing to scale as SVG, all vectors but the cloths' own tiles. Tiles are explicit pictures clipped to each shape, never
  * an SVG pattern, which browsers print blurred (print design 5).
@@ -40,13 +76,7 @@ export function renderDrawing(drawing: Drawing, options: RenderOptions): Rendere
   const pencase = new Pencase(style, scale, options.bindings, idPrefix);
   const size = { width: drawing.widthMm * scale, height: drawing.heightMm * scale };
   const body = drawing.shapes.map((shape) => drawShape(shape, pencase)).join("");
-  const measured = drawDimensions(options.dimensions ? drawing.dimensions : [], size, scale, style);
-  const insetMm = {
-    left: measured.inset.left + EDGE_MM,
-    top: measured.inset.top + EDGE_MM,
-    right: measured.inset.right + EDGE_MM,
-    bottom: measured.inset.bottom + EDGE_MM,
-  };
+  const { svg: around, insetMm } = measured(drawing, scale, style, options.dimensions);
   const widthMm = size.width + insetMm.left + insetMm.right;
   const heightMm = size.height + insetMm.top + insetMm.bottom;
   const svg = [
@@ -56,7 +86,7 @@ export function renderDrawing(drawing: Drawing, options: RenderOptions): Rendere
     `<title id="${idPrefix}-t">${escapeText(drawing.title)}</title><desc id="${idPrefix}-d">${escapeText(drawing.description)}</desc>`,
     pencase.definitions(),
     `<g transform="scale(${Number(scale.toPrecision(9))})" stroke-linecap="round">${body}</g>`,
-    measured.svg ? `<g class="dimensions">${measured.svg}</g>` : "",
+    around ? `<g class="dimensions">${around}</g>` : "",
     "</svg>",
   ].join("");
   return { svg, widthMm, heightMm, insetMm };

@@ -126,6 +126,8 @@ export interface Dimension {
   readonly side: "top" | "bottom" | "left" | "right";
   readonly level: number;
   readonly text: string;
+  /** The figure alone, written where the whole text does not fit between the arrows and the figure does. */
+  readonly brief?: string;
 }
 
 /** A drawing of one thing: its shapes, its dimensions, and the box that it fills, from (0, 0). */

@@ -4,7 +4,14 @@ import { printLength, printSize } from "../units/printLength.ts";
 import { centredAcross, centredPlace, hasMotif } from "./centredMotif.ts";
 import { handbookRows } from "./handbookRows.ts";
 import type { AlongMatch, ClothFacts, ItemContext, ItemCut } from "./itemKind.ts";
-import { gapQuestion, type JoinedPart, joinedCuts, joinPiece, middleOfWidth } from "./joinPiece.ts";
+import type { JoinedPart } from "./joinedPart.ts";
+import {
+  gapQuestion,
+  hasMotifInMiddle,
+  joinedCuts,
+  joinPiece,
+  middleOfWidth,
+} from "./joinPiece.ts";
 import type { Notes } from "./notes.ts";
 import { handbookCut, selvedgeMatch } from "./selvedgeMatch.ts";
 
@@ -146,7 +153,7 @@ export function flatPanel(ask: FlatAsk, context: ItemContext, notes: Notes): Fla
         ) ?? run.times(ask.count));
     return { ...panel, cuts: [cut], parts: null, centred, gap: false, widths: 1, handbook: rows };
   }
-  const parts = joinPiece(over, usable, ask.join, "both-sides");
+  const parts = joinPiece(over, usable, ask.join, "both-sides", wants ? cloth : null);
   if (!parts) {
     fault(
       "cloth-narrower-than-joins",
@@ -155,10 +162,10 @@ export function flatPanel(ask: FlatAsk, context: ItemContext, notes: Notes): Fla
     );
     return null;
   }
-  const gap = wants ? gapQuestion(cloth, ask.piece) : null;
+  const gap = wants ? gapQuestion(cloth, ask.piece, parts) : null;
   if (gap) notes.questions.push(gap);
   const match = selvedgeMatch(cloth);
-  if (match.question) notes.questions.push(match.question);
+  if (match.question && !hasMotifInMiddle(parts)) notes.questions.push(match.question);
   const size = printSize([ask.width, ask.height], context.units);
   const series = `${ask.surface} ${size}`;
   const shift = wants ? middleOfWidth(cloth).shift : 0;
@@ -166,10 +173,11 @@ export function flatPanel(ask: FlatAsk, context: ItemContext, notes: Notes): Fla
   const cuts = joinedCuts(parts, { ...base, ...laid }, cloth, false, series).map(
     (cut, n): ItemCut => {
       // A stripe runs on over a join too: its strips are cut against the selvedge that joins, though nothing is met along it.
-      const side = parts[n]?.selvedge;
+      const part = parts[n];
+      const side = part?.motifFromLeft ? null : part?.selvedge;
       if (striped && side) return { ...cut, across: { how: "selvedge", side } };
       if (!wants || cut.along.how !== "level") return cut;
-      const joined = (cut.along.joined + shift) % 2;
+      const joined = part?.motifFromLeft ? 0 : (cut.along.joined + shift) % 2;
       return {
         ...cut,
         along: { how: "motif-at", aboveFoot: ask.motifAboveFoot as Length, joined },
@@ -181,7 +189,7 @@ export function flatPanel(ask: FlatAsk, context: ItemContext, notes: Notes): Fla
   const widths = wholes + (strip.times(2).isMoreThan(usable) ? 2 : 1);
   notes.working.push({
     what: `${capital(ask.piece)}, joined`,
-    sum: `${p(over)} ÷ ${p(usable)}; ${wholes === 1 ? "one whole width" : `${wholes} whole widths`} in the middle, ${p(ask.join)} turning on each piece of a join`,
+    sum: `${p(over)} ÷ ${p(usable)}; ${hasMotifInMiddle(parts) ? `a middle of ${p(parts[1]?.width ?? usable)}, the widest with a motif in its middle` : `${wholes === 1 ? "one whole width" : `${wholes} whole widths`} in the middle`}, ${p(ask.join)} turning on each piece of a join`,
     result: `2 strips of ${p(strip)} at the ${sideways ? "ends" : "sides"}; ${widths} widths of ${p(run)}`,
     rounded: "up to whole widths",
   });

@@ -4,6 +4,7 @@ import { clothLines } from "./clothLines.ts";
 import type { FlatCover, FlatCoverFields } from "./flatCover.ts";
 import type { FlatPanel } from "./flatPanel.ts";
 import type { DrawingContext, SheetCheck, SheetGroup } from "./itemDrawing.ts";
+import { hasMotifInMiddle } from "./joinPiece.ts";
 
 /** The groups of a flat cover on its maker's sheet; `finished` and `more` are the kind's own. */
 export function flatGroups(
@@ -35,7 +36,9 @@ export function flatGroups(
       heading: "Match",
       lines: [
         ...(face?.parts
-          ? ["Whole width in the middle, strips at the sides; never a join down the middle."]
+          ? [
+              `${hasMotifInMiddle(face.parts) ? "One width" : "Whole width"} in the middle, strips at the sides; never a join down the middle.`,
+            ]
           : []),
         ...(face?.parts && face.cloth.repeat && face.cloth.repeat.match !== "free"
           ? ["Pattern matched at every join."]
@@ -43,9 +46,11 @@ export function flatGroups(
         ...(face?.centred
           ? [
               face.parts
-                ? face.gap
-                  ? "Middle of the whole width, the gap between two motifs, on the middle of what it covers."
-                  : "Middle of the whole width, with its motif, on the middle of what it covers."
+                ? hasMotifInMiddle(face.parts)
+                  ? "Middle of a motif on the middle of what it covers: the width in the middle is cut to that."
+                  : face.gap
+                    ? "Middle of the whole width, the gap between two motifs, on the middle of what it covers."
+                    : "Middle of the whole width, with its motif, on the middle of what it covers."
                 : "Motif in the middle, its top to the head.",
             ]
           : face?.cloth.repeat

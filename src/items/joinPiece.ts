@@ -1,34 +1,28 @@
 import Fraction from "fraction.js";
 import type { Length } from "../units/length.ts";
+import { centredJoin } from "./centredJoin.ts";
 import type { AlongMatch, ClothFacts, ItemCut } from "./itemKind.ts";
+import type { JoinedPart, JoinWay } from "./joinedPart.ts";
 import { planStrips } from "./joinStrips.ts";
 import { selvedgeMatch } from "./selvedgeMatch.ts";
-
-/** How a piece wider than its cloth is joined. */
-export const JOINS = ["both-sides", "one-side"] as const;
-export type JoinWay = (typeof JOINS)[number];
-
-/** One part of a joined piece, from left to right. */
-export interface JoinedPart {
-  readonly name: string;
-  readonly width: Length;
-  /** The selvedge that it is cut against, null for a whole width. */
-  readonly selvedge: "left" | "right" | null;
-  /** Widths from the middle one: neighbours of a half-drop shift by half a repeat for each. */
-  readonly step: number;
-}
 
 /**
  * A piece wider than its cloth, as parts. Both pieces of a join give up their turning. Both sides: whole widths with one in the middle
  * and equal strips, never a join in the middle. One side: a whole width and one strip, the least number of joins; null where that
- * strip would itself be wider than the cloth.
+ * strip would itself be wider than the cloth. With `centredOn`, the cloth whose motif is to stand in the piece's middle, the middle is
+ * narrower than the cloth where no motif stands in the middle of its width.
  */
 export function joinPiece(
   cutWidth: Length,
   usable: Length,
   turning: Length,
   way: JoinWay,
+  centredOn: ClothFacts | null = null,
 ): readonly JoinedPart[] | null {
+  if (centredOn && (way === "one-side" || !middleOfWidth(centredOn).motif)) {
+    const centred = centredJoin(cutWidth, centredOn, turning, way);
+    if (centred) return centred;
+  }
   const whole = (name: string, step: number): JoinedPart => ({
     name,
     width: usable,
@@ -76,9 +70,18 @@ export function middleOfWidth(facts: ClothFacts | null): {
   return { motif, shift: facts.repeat?.match === "half-drop" && odd ? 1 : 0 };
 }
 
+/** Whether a joined piece was cut so that a motif stands in its middle, by a middle narrower than the cloth. */
+export function hasMotifInMiddle(parts: readonly JoinedPart[]): boolean {
+  return parts.some((part) => part.motifFromLeft !== undefined);
+}
+
 /** Said of a joined piece that was to have its motif in the middle, where a gap stands in the middle of the width; null where none does. */
-export function gapQuestion(facts: ClothFacts | null, words: string): string | null {
-  if (!facts || middleOfWidth(facts).motif) return null;
+export function gapQuestion(
+  facts: ClothFacts | null,
+  words: string,
+  parts: readonly JoinedPart[],
+): string | null {
+  if (!facts || middleOfWidth(facts).motif || hasMotifInMiddle(parts)) return null;
   return `On ${facts.name} no motif stands in the middle of the width, so the joined ${words} has the gap between two there: is that so wished?`;
 }
 
@@ -99,18 +102,24 @@ export function joinedCuts(
   const middle = centred ? middleOfWidth(facts).shift : 0;
   return parts.map((part): ItemCut => {
     const joined = (middle + (shifts ? part.step : 0)) % 2;
+    const middleAt = part.motifFromLeft;
     const along: AlongMatch = !matched
       ? { how: "free" }
       : centred
-        ? { how: "motif-at", aboveFoot: cut.height.dividedBy(2), joined }
-        : { how: "level", series, joined };
+        ? {
+            how: "motif-at",
+            aboveFoot: cut.height.dividedBy(2),
+            joined: middleAt ? 0 : joined,
+          }
+        : { how: "level", series, joined: middleAt ? 0 : joined };
     return {
       ...cut,
       piece: `${cut.piece}, ${part.name}`,
       width: part.width,
       mayTurn: false,
-      across:
-        part.selvedge === null
+      across: middleAt
+        ? { how: "motif-at", fromLeft: middleAt }
+        : part.selvedge === null
           ? { how: "whole-width" }
           : matched
             ? { how: "selvedge", side: part.selvedge }

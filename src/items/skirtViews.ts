@@ -1,4 +1,4 @@
-import { line, rect } from "../drawing/paths.ts";
+import { line, polyline, rect } from "../drawing/paths.ts";
 import type { Dimension, Drawing, Shape } from "../drawing/shape.ts";
 import type { Length } from "../units/length.ts";
 import { printLength } from "../units/printLength.ts";
@@ -52,8 +52,24 @@ export function skirtWorkshop(
   return [hung, stripView(skirt, p)];
 }
 
-/** The longest flat strip that a sheet holds at its smallest scale. */
-const MOST_FLAT_MM = 6600;
+/** The longest flat strip that a sheet shows large enough to read its turnings; a longer one is broken off. */
+const MOST_FLAT_MM = 3200;
+
+/** A strip whose right end goes on: a zigzag in place of its edge. */
+function brokenEnd(width: number, height: number): string {
+  const step = Math.min(60, width / 20);
+  return polyline(
+    [
+      [0, 0],
+      [width, 0],
+      [width - step, height * 0.4],
+      [width + step, height * 0.6],
+      [width, height],
+      [0, height],
+    ],
+    true,
+  );
+}
 
 /** The first run flat, drawn short where it is long: widths with their joins, hem and top turning. */
 function stripView(skirt: Skirt, p: (l: Length) => string): Drawing {
@@ -64,8 +80,11 @@ function stripView(skirt: Skirt, p: (l: Length) => string): Drawing {
   const width = n * each;
   const top = skirt.top.toMm();
   const hem = skirt.hem.toMm();
+  const broken = first.widths > n;
   const shapes: Shape[] = [
-    { shape: "path", d: rect(0, 0, width, cut), fill: { tone: "white" }, pen: "outline" },
+    broken
+      ? { shape: "path", d: brokenEnd(width, cut), fill: { tone: "white" }, pen: "outline" }
+      : { shape: "path", d: rect(0, 0, width, cut), fill: { tone: "white" }, pen: "outline" },
     stroke(line(0, top, width, top), "hidden"),
     stroke(line(0, cut - hem, width, cut - hem), "hidden"),
   ];
@@ -83,10 +102,9 @@ function stripView(skirt: Skirt, p: (l: Length) => string): Drawing {
       x: n > 1 ? each * 1.5 : width / 2,
       y: cut * 0.5,
       anchor: "middle",
-      text:
-        first.widths > n
-          ? `${first.widths} ${skirt.sideways ? "strips" : "widths"}, ${n} shown`
-          : first.run.name,
+      text: broken
+        ? `${first.widths} ${skirt.sideways ? "strips" : "widths"}, ${n} shown`
+        : first.run.name,
     },
   );
   const dimensions: Dimension[] = [

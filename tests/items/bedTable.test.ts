@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { runsOf } from "../../src/items/bedskirt/pieces.ts";
 import type { ObjectFacts } from "../../src/items/itemKind.ts";
+import type { Length } from "../../src/units/length.ts";
 import {
   bedSkirt,
   cloth,
@@ -102,7 +103,7 @@ test("quilting takes up cloth each way; a welt, a trim and weights are asked for
   ]);
 });
 
-test("a stripe runs on over a join, and a fringed throw has no hem at its ends", () => {
+test("a stripe runs on over a join with one in the very middle, and a fringed throw has no hem at its ends", () => {
   const repeat = {
     up: length('1/4"'),
     across: length('9"'),
@@ -114,7 +115,21 @@ test("a stripe runs on over a join, and a fringed throw has no hem at its ends",
     {},
     cloth('54"', { repeat }),
   );
-  expect(striped.cuts.map((c) => c.across)).toEqual([
+  // Stripes at 4 1/2, 13 1/2 … 49 1/2 in: none in the middle of 54 in; the widest piece with one in its middle is 45 in.
+  const cut = inUnit(striped.cuts[1]?.width as Length, "in");
+  expect(cut).toBe(45);
+  const whole = figure(striped, "cutWidthMm", "in");
+  const parts = striped.cuts.map((c) => inUnit(c.width, "in"));
+  const turning = (parts.reduce((a, b) => a + b, 0) - whole) / 4;
+  expect(
+    striped.cuts.map((c) => c.across.how === "motif-at" && inUnit(c.across.fromLeft, "in")),
+  ).toEqual([whole / 2, 45 / 2, turning - (45 - 2 * turning) / 2]);
+  const checked = tablecloth(
+    { table: '60" x 30" x 29"', drop: '10"' },
+    {},
+    cloth('54"', { repeat: { ...repeat, across: length('18"') } }),
+  );
+  expect(checked.cuts.map((c) => c.across)).toEqual([
     { how: "selvedge", side: "right" },
     { how: "whole-width" },
     { how: "selvedge", side: "left" },

@@ -178,10 +178,21 @@ test("joined parts are in register: a half-drop steps at each join, and the moti
   const along = made.cuts[1]?.along;
   expect(along?.how === "motif-at" && inUnit(along.aboveFoot, "in")).toBe(40 + 12 + 2);
   expect(made.questions.join(" ")).not.toContain("gap between two");
-  const gap = coverlet(
+  // Columns at 6 3/4, 20 1/4, 33 3/4 and 47 1/4 in: the widest middle with a motif in its middle is 40 1/2 in.
+  const narrower = coverlet(
     { bed: '60" x 80" x 25"', drop: '12"' },
     {},
     cloth('54"', { repeat: PATTERN }),
+  );
+  expect(inUnit(narrower.cuts[1]?.width as Length, "in")).toBe(40.5);
+  expect(narrower.questions.join(" ")).not.toContain("gap between two");
+  // Columns at 13 1/2 and 40 1/2 in: so little would be left that it is asked.
+  const gap = coverlet(
+    { bed: '60" x 80" x 25"', drop: '12"' },
+    {},
+    cloth('54"', {
+      repeat: { ...PATTERN, across: length('27"'), fromSelvedge: length('13 1/2"') },
+    }),
   );
   expect(gap.questions.join(" ")).toContain("gap between two");
 });

@@ -43,7 +43,7 @@ test("a headboard's face wraps all edges; too high to run sideways, it takes two
     ["face, right strip", strip, cutH, 1],
   ]);
   expect(inUnit(total(made, "plain137"), "m")).toBe(wanted(c, "length"));
-  expect(made.questions.join(" ")).toContain("whole width in the middle");
+  expect(made.questions.join(" ")).toContain("one width in the middle");
   const sideways = make(
     "headboard",
     { cloth: "plain137", size: "160 cm x 8 cm x 120 cm", railroad: "yes" },

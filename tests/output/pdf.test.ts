@@ -90,6 +90,24 @@ test("boards are on tabloid, makers' sheets on letter, a proposal mixes both", (
   expect(sizesOf("proposal")).toEqual(new Set([1224, 612]));
 });
 
+test("every page of a maker's sheet begins with an item or a cutting plan: none is broken over two pages", async () => {
+  const sheets = read.filter((r) => r.name.startsWith("makers/"));
+  expect(sheets.length).toBeGreaterThan(5);
+  const plain = (text: string) => text.replace(/&[^;]+;/g, "").replace(/[^\p{L}\d]/gu, "");
+  for (const { name, texts } of sheets) {
+    const html = await readFile(join(demo.out, name.replace(/pdf$/, "html")), "utf8");
+    const headings = [...html.matchAll(/<header class="item-head"><h2>(.*?)<\/h2>/g)].map((m) =>
+      plain(m[1] as string),
+    );
+    expect(headings.length, name).toBeGreaterThan(1);
+    for (const [at, text] of texts.entries()) {
+      // The running words over the page may come first.
+      const first = headings.map((h) => plain(text).indexOf(h)).filter((found) => found >= 0);
+      expect(Math.min(1000, ...first), `${name}, page ${at + 1}`).toBeLessThan(160);
+    }
+  }
+});
+
 test("each is tagged, in its language, with a title and an outline, and says nothing of where it was made", () => {
   for (const { name, info, marked, outline, tags } of read) {
     expect(marked, name).toBe(true);

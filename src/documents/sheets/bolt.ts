@@ -60,8 +60,7 @@ export function boltRows(
   const rows = rowsOf(cloth, scale);
   return rows.map((row, at) => {
     const id = `${prefix}-r${at}`;
-    const first = row.from === 0;
-    const y0 = first ? 5.4 : 2;
+    const y0 = headroom(row);
     const height = y0 + sheet.high + BELOW;
     const here = piecesIn(sheet, row);
     const said = here.map((p) => `${numberOf.get(p.id)}: ${p.piece}`).join("; ");
@@ -76,6 +75,18 @@ export function boltRows(
 export function boltWidth(cloth: ClothQuantity): number {
   const scale = scaleOf(cloth);
   return Math.max(0, ...rowsOf(cloth, scale).map((row) => (row.to - row.from) / scale));
+}
+
+/** Room above a row: the start of a length has words there. */
+function headroom(row: Row): number {
+  return row.from === 0 ? 5.4 : 2;
+}
+
+/** How tall all rows of the drawing are on paper together, millimetres. */
+export function boltHeight(cloth: ClothQuantity): number {
+  const scale = scaleOf(cloth);
+  const high = cloth.usableWidth.toMm() / scale + BELOW;
+  return rowsOf(cloth, scale).reduce((sum, row) => sum + headroom(row) + high, 0);
 }
 
 /** The scale of the plan, for the words above it. */

@@ -6,7 +6,7 @@ import type { ProjectData } from "../projectData.ts";
 import { dateInWords } from "../words/dates.ts";
 import { marked } from "../words/marks.ts";
 import { capital, type Language } from "../words/phrases.ts";
-import { boltRows, boltScale, boltWidth, offCutWords } from "./bolt.ts";
+import { boltHeight, boltRows, boltScale, boltWidth, offCutWords } from "./bolt.ts";
 import { cutGroups, cutNumbers } from "./cutNumbers.ts";
 
 function cutRows(
@@ -82,8 +82,13 @@ function suppliedWords({ lot, buy, spare }: ClothQuantity, units: UnitSystem): s
   return `; ${buy.text} to be supplied${start}`;
 }
 
-/** A plan this short on paper has its words beside it. */
+/** A plan this short on paper has its words beside it; one this much shorter its list of cuts too. */
 const SHORT_MM = 62;
+const LIST_BESIDE_MM = 44;
+/** Letters of piece and item for which a list over the whole width has room on one line. */
+const ONE_LINE_LETTERS = 80;
+/** What stands beside a plan on paper: the distances from the left selvedge, or the words over it. */
+const BESIDE_PLAN = 20;
 const MOST_OFF_CUTS = 8;
 
 function offCutSentence(cuts: readonly string[]): string {
@@ -103,6 +108,33 @@ function lotsWords(data: ProjectData, { lots }: ClothQuantity): string {
   return words === "" ? "" : `No one lot holds everything. ${capital(words)}.`;
 }
 
+interface Named {
+  readonly piece: string;
+  readonly item: string;
+}
+
+function listBeside(long: number, rows: readonly Named[]): boolean {
+  return long <= LIST_BESIDE_MM && rows.length <= 12;
+}
+
+/** Whether what a piece is and what it is for have room on one line of a list over the whole width. */
+function inOneLine(rows: readonly Named[]): boolean {
+  const longest = (of: (row: Named) => string) => Math.max(0, ...rows.map((r) => of(r).length));
+  return longest((r) => r.piece) + longest((r) => r.item) <= ONE_LINE_LETTERS;
+}
+
+/** About how tall the block is on paper, millimetres: head and frame, words, the plan's rows, and the list, whose long names wrap. */
+function blockHeight(cloth: ClothQuantity, rows: readonly Named[], long: number): number {
+  const plan = boltHeight(cloth);
+  const beside = listBeside(long, rows);
+  const wide = beside ? 20 : inOneLine(rows) ? Number.POSITIVE_INFINITY : 40;
+  const lines = rows.reduce((sum, r) => sum + Math.max(1, Math.ceil(r.piece.length / wide)), 0);
+  const list = rows.length > 0 ? 20 + lines * 4.3 : 0;
+  const head = 36;
+  if (beside) return head + Math.max(plan, 22 + list);
+  return head + (long <= SHORT_MM ? Math.max(plan, 24) : plan + 16) + list;
+}
+
 /** One cloth's block on a sheet: its cutting plan, what is used of it, and the list of cuts. */
 export function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: string) {
   const units = data.studio.fields.units;
@@ -111,20 +143,27 @@ export function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: stri
   const repeat = pattern
     ? `Repeat ${printLength(pattern.vertical, units)}${pattern.match === "half-drop" ? ", half-drop" : ""}.`
     : "No repeat.";
+  const rows = cutRows(cloth, units, rooms.size > 1, data);
+  const parts = boltRows(cloth, cutNumbers(cloth), units, prefix);
+  const long = boltWidth(cloth);
   const motifs = pattern?.horizontal ? " Lozenge: middle of the main motif." : "";
   return {
     name: cloth.facts.name,
     head: marked(
       `${printLength(cloth.usableWidth, units)} between the selvedges. ${repeat} Drawn one to ${boltScale(cloth)}, face up; arrows point up the pattern, hatching is waste.${motifs} Distances run from the start and from the left selvedge.`,
     ),
-    parts: boltRows(cloth, cutNumbers(cloth), units, prefix),
-    short: boltWidth(cloth) <= SHORT_MM,
+    parts,
+    short: long <= SHORT_MM,
+    listBeside: listBeside(long, rows),
+    oneLine: inOneLine(rows),
+    boltColumnMm: Math.max(40, Math.round(long) + BESIDE_PLAN),
+    heightMm: blockHeight(cloth, rows, long),
     offCuts: marked(offCutSentence(offCutWords(cloth, units))),
     used: marked(
       `${printLength(cloth.plan.length, units)} used${cloth.plan.lengths.length > 1 ? ` in ${cloth.plan.lengths.length} lengths` : ""}${suppliedWords(cloth, units)}. No plan can need less than ${printLength(cloth.plan.lowerBound, units)}.`,
     ),
     start: marked(startWords(cloth, units)),
-    rows: cutRows(cloth, units, rooms.size > 1, data),
+    rows,
     lot: cloth.lot ?? "not yet received",
     lots: lotsWords(data, cloth),
     number: cloth.plan.number,

@@ -1,6 +1,5 @@
 import type { Amount } from "../../fields/amountField.ts";
 import { ITEM_DRAWINGS } from "../../items/drawings.ts";
-import type { SheetGroup } from "../../items/itemDrawing.ts";
 import { rateFor } from "../../money/itemLines.ts";
 import { toMoney } from "../../money/toMoney.ts";
 import { isOpen } from "../../records/itemOptions.ts";
@@ -16,7 +15,10 @@ import { marked } from "../words/marks.ts";
 import { runningWords } from "../words/pageStyle.ts";
 import { capital, itemPhrase, type Language, listed } from "../words/phrases.ts";
 import { clothBlock, openReasons, releasedWords } from "./clothBlock.ts";
+import { roomForDrawings } from "./itemHeights.ts";
 import { lookUpsOf } from "./lookUps.ts";
+import { packed } from "./packBlocks.ts";
+import { usualValues } from "./usualValues.ts";
 import { workshopDrawings } from "./workshopDrawings.ts";
 
 /** The items as the maker makes them: worked out on the cloth that came, where it came otherwise than its card says. */
@@ -24,17 +26,6 @@ function madeOnArrival(data: ProjectData, room: RoomData, item: ItemData): ItemD
   const rooms = data.quantities.asArrived.find((r) => r.plan.room.id === room.record.id);
   const made = rooms?.items.find((i) => i.record.id === item.record.id)?.made;
   return made ? { ...item, made } : item;
-}
-
-/** Where the words column is about as tall as the page, the boxes to tick keep to the drawings' column; else they stand across both. */
-const WORDS_TALL = 165;
-
-/** About how tall the words column will be, in millimetres: 32 letters to a line of 4.2 mm, and 6.6 for a heading. */
-function wordsHeight(groups: readonly SheetGroup[]): number {
-  return groups.reduce(
-    (sum, g) => sum + 6.6 + g.lines.reduce((n, l) => n + Math.ceil(l.length / 32) * 4.2, 0),
-    0,
-  );
 }
 
 /** What the maker is paid for an item: the charge agreed for it, else the maker's own rate. */
@@ -104,7 +95,61 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
   const reasons = [...new Set(cloths.flatMap(openReasons))];
   const releases = [...new Set(cloths.map((c) => releasedWords(c, language)).filter(Boolean))];
   const released = reasons.length === 0 ? releases.join(" ") : "";
-  const sheetCount = items.length;
+  const paper = fields.paper === "a3" ? "a4" : "letter";
+  const itemBlock = (item: ItemData, at: number) => {
+    const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
+    const sheet = entry?.sheet(item.record.fields as never, item.made as never, context) ?? {
+      groups: [],
+      checks: [],
+      signs: [],
+    };
+    const cuts = data.quantities.cloths.some((c) =>
+      c.plan.pieces.some((p) => p.room === room.record.id && p.item === item.record.id),
+    );
+    const questions = [...openWords(item), ...item.made.questions].map((q) =>
+      inVocabulary(q, language),
+    );
+    const materials = item.made.materials.map((m) => ({
+      what: m.what,
+      text: inVocabulary(m.text, language),
+      by: m.by === "studio" ? "supplied by the studio" : "from your stock",
+    }));
+    const cautions = listed(
+      cautionsOf([item], language).map((c) => c.word.replace(/\.$/, "").toLowerCase()),
+    );
+    const rate = rateWords(data, maker, item);
+    const estimate = item.made.estimate ?? "";
+    const frames = [
+      reasons.length > 0 ? `NOT FOR CUTTING. ${reasons.join(" ")}` : released,
+      estimate === "" ? "" : `ESTIMATE. ${estimate}`,
+    ].filter((text) => text !== "");
+    const foot = [
+      cautions && `Cautions on the last page: ${cautions}.`,
+      rate && `Your charge: ${rate}.`,
+    ].join(" ");
+    const words = { sheet, frames, questions, materials: materials.map((m) => m.text), foot };
+    const { drawingsMm, checksAcross, wordsBelow } = roomForDrawings(words, paper);
+    return {
+      heading:
+        item.kind.kind === "object"
+          ? objectName(data, item)
+          : `${capital(itemPhrase(item, language))}: ${item.record.title}`,
+      where: roomName,
+      number: `Item ${at + 1} of ${items.length}`,
+      rate,
+      drawings: workshopDrawings(item, context, `i${at}`, drawingsMm),
+      groups: sheet.groups.map((g) => ({ heading: g.heading, lines: g.lines.map(marked) })),
+      checksAcross,
+      wordsBelow,
+      signs: sheet.signs.join(" "),
+      checks: sheet.checks.map(checkRow),
+      questions: questions.map(marked),
+      estimate,
+      cautions,
+      cut: cuts,
+      materials: materials.map((m) => ({ ...m, text: marked(m.text) })),
+    };
+  };
   const model = {
     kind: "sheet",
     style: runningWords(
@@ -113,7 +158,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
       "",
       reasons.length > 0 ? "NOT FOR CUTTING" : released ? "Released to cut" : "",
     ),
-    letter: fields.paper === "a3" ? "a4-page" : "letter-page",
+    letter: `${paper}-page`,
     maker: card.name,
     studio: {
       name: fields.studio,
@@ -129,58 +174,17 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
       : "Not yet measured.",
     reasons,
     released,
-    items: items.map((item, at) => {
-      const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
-      const sheet = entry?.sheet(item.record.fields as never, item.made as never, context);
-      const cuts = data.quantities.cloths.some((c) =>
-        c.plan.pieces.some((p) => p.room === room.record.id && p.item === item.record.id),
-      );
-      return {
-        heading:
-          item.kind.kind === "object"
-            ? objectName(data, item)
-            : `${capital(itemPhrase(item, language))}: ${item.record.title}`,
-        where: roomName,
-        number: `Item ${at + 1} of ${sheetCount}`,
-        rate: rateWords(data, maker, item),
-        drawings: workshopDrawings(item, context, `i${at}`),
-        groups: (sheet?.groups ?? []).map((g) => ({
-          heading: g.heading,
-          lines: g.lines.map(marked),
-        })),
-        checksAcross: wordsHeight(sheet?.groups ?? []) < WORDS_TALL,
-        signs: (sheet?.signs ?? []).join(" "),
-        checks: (sheet?.checks ?? []).map(checkRow),
-        questions: [...openWords(item), ...item.made.questions].map((q) =>
-          marked(inVocabulary(q, language)),
-        ),
-        estimate: item.made.estimate ?? "",
-        cautions: listed(
-          cautionsOf([item], language).map((c) => c.word.replace(/\.$/, "").toLowerCase()),
-        ),
-        cut: cuts,
-        materials: item.made.materials.map((m) => ({
-          what: m.what,
-          text: marked(inVocabulary(m.text, language)),
-          by: m.by === "studio" ? "supplied by the studio" : "from your stock",
-        })),
-      };
-    }),
-    defaults: items
-      .map((item) => ({
+    items: items.map((item, at) => itemBlock(item, at)),
+    defaults: usualValues(
+      items.map((item) => ({
         title: item.record.title,
-        rows: (
+        rows:
           data.quantities.items.find((i) => i.room === room.record.id && i.item === item.record.id)
-            ?.defaultsUsed ?? []
-        ).map((d) => ({
-          what: d.what.replace(/^[\w-]+: /, ""),
-          value: marked(d.value),
-        })),
-      }))
-      .filter((d) => d.rows.length > 0),
+            ?.defaultsUsed ?? [],
+      })),
+    ).map(({ titles, rows }) => ({ title: listed(titles), rows })),
     cautions: cautionsOf(items, language),
-    cloths: cloths.map((c, at) => {
-      const block = clothBlock(data, c, `cloth${at}`);
+    cloths: packed(cloths.map((c, at) => clothBlock(data, c, `cloth${at}`))).map((block) => {
       if (!block.released || reasons.length === 0) return block;
       return { ...block, released: `${block.released} Wait: not every cloth of this sheet is.` };
     }),
@@ -193,7 +197,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
     path,
     title: `${card.name}: ${project.fields.project}, ${roomName.toLowerCase()}`,
     language,
-    paper: fields.paper === "a3" ? "a4" : "letter",
+    paper,
     pdf: true,
     model,
     pictures: [],

@@ -49,7 +49,7 @@ export function headingInPlan(plan: CurtainsPlan, context: DrawingContext): Draw
     x: 0,
     y: back + FOLD_DEPTH + 10,
     dyPaper: 4,
-    text: "heading from above, wall at the top",
+    text: "wall at the top",
     anchor: "start",
   });
   const dimensions: Dimension[] = [];

@@ -1,3 +1,4 @@
+import { levelPast } from "../../drawing/dimensions.ts";
 import { circle, line } from "../../drawing/paths.ts";
 import type { Dimension, Drawing, Shape } from "../../drawing/shape.ts";
 import { printLength } from "../../units/printLength.ts";
@@ -89,7 +90,7 @@ function front(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingConte
 
   // Heading and hem are too short for their figures, which stand outside the first chain; the pattern's clears them.
   const [lowest, next] = levels;
-  const patternLevel = 3;
+  const patternLevel = levelPast([p(plan.heading.depth), p(plan.cut.hem.dividedBy(2))]);
   const dimensions: Dimension[] = [
     {
       axis: "vertical",
@@ -159,6 +160,7 @@ function front(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingConte
         side: "right",
         level: patternLevel,
         text: `${p(plan.cloth.repeat.up)} repeat`,
+        brief: p(plan.cloth.repeat.up),
       });
     }
   }

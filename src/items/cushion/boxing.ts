@@ -2,7 +2,8 @@ import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import type { ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
-import { type JoinedPart, joinedCuts, joinPiece } from "../joinPiece.ts";
+import type { JoinedPart } from "../joinedPart.ts";
+import { joinedCuts, joinPiece } from "../joinPiece.ts";
 import type { CushionFields } from "./schema.ts";
 
 /** One strip of boxing as it is cut. */

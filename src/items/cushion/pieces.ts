@@ -103,10 +103,10 @@ export function makeCushion(
   if (boxing) diagnostics.push(...boxingFaults(boxing, fields, context));
   const backCloth = fields.back ?? fields.cloth;
   const turning = context.length("join-turning");
-  const partsOn = (id: string, size: readonly [Length, Length]) => {
+  const partsOn = (id: string, size: readonly [Length, Length], motif = false) => {
     const usable = context.cloth(id)?.usableWidth;
     return usable && fields.join && !railroad && !bolster && size[0].isMoreThan(usable)
-      ? joinPiece(size[0], usable, turning, fields.join)
+      ? joinPiece(size[0], usable, turning, fields.join, motif ? context.cloth(id) : null)
       : null;
   };
   const side = {
@@ -208,10 +208,10 @@ export function makeCushion(
     },
   ];
   const cuts = plain.flatMap((piece): ItemCut[] => {
-    const parts = partsOn(piece.cloth, [piece.width, piece.height]);
-    if (!parts) return [piece];
     const centredHere = piece.surface === "face" ? face.centred : backCentred;
-    const gap = centredHere ? gapQuestion(context.cloth(piece.cloth), piece.piece) : null;
+    const parts = partsOn(piece.cloth, [piece.width, piece.height], centredHere);
+    if (!parts) return [piece];
+    const gap = centredHere ? gapQuestion(context.cloth(piece.cloth), piece.piece, parts) : null;
     if (gap) questions.push(gap);
     const series = `${fields.cushion}, ${piece.piece}`;
     const whole = parts.find((x) => x.selvedge === null);

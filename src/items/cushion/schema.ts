@@ -2,7 +2,7 @@ import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { positiveLengthField, sizeField } from "../../fields/lengthField.ts";
 import { refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
-import { JOINS } from "../joinPiece.ts";
+import { JOINS } from "../joinedPart.ts";
 import { edgeField } from "../weltField.ts";
 
 export const CUSHION_FORMS = ["knife", "flange", "box", "bolster"] as const;

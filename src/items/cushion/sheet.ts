@@ -32,15 +32,26 @@ function cutLines(made: CushionMade, units: DrawingContext["units"]): string[] {
 
 /** Tops and bottoms wider than their cloth: their parts, and that the pattern runs on. */
 function joinLines(made: CushionMade, context: DrawingContext): string[] {
-  const wholes = made.cuts.filter((c) => c.surface !== "boxing" && c.across.how === "whole-width");
+  const wholes = made.cuts.filter(
+    (c) => c.surface !== "boxing" && /, (whole|middle|first) width$/.test(c.piece),
+  );
   return wholes.map((whole) => {
     const name = whole.piece.split(",")[0] as string;
     const strips = made.cuts.filter(
       (c) => c.surface === whole.surface && c.piece.startsWith(name) && c.piece.endsWith("strip"),
     );
     const size = strips[0] ? printLength(strips[0].width, context.units) : "";
-    const match = whole.along.how === "free" ? "" : ", matched at the selvedge";
-    return `${name.charAt(0).toUpperCase()}${name.slice(1)} joined: a whole width and ${strips.length === 1 ? "one strip" : "two strips"} of ${size}, turnings in${match}.`;
+    const motif = whole.across.how === "motif-at";
+    const match =
+      whole.along.how === "free"
+        ? ""
+        : motif
+          ? ", matched at the joins"
+          : ", matched at the selvedge";
+    const middle = motif
+      ? `a width of ${printLength(whole.width, context.units)}, cut so that a motif stands in the middle,`
+      : "a whole width";
+    return `${name.charAt(0).toUpperCase()}${name.slice(1)} joined: ${middle} and ${strips.length === 1 ? "one strip" : "two strips"} of ${size}, turnings in${match}.`;
   });
 }
 

@@ -5,7 +5,8 @@ import { printLength, printSize } from "../../units/printLength.ts";
 import { asNeeded, boughtLength } from "../boughtLength.ts";
 import { centredPlace, hasMotif } from "../centredMotif.ts";
 import type { ItemContext, ItemCut, MaterialNeed } from "../itemKind.ts";
-import { gapQuestion, type JoinedPart, joinedCuts, joinPiece } from "../joinPiece.ts";
+import type { JoinedPart } from "../joinedPart.ts";
+import { gapQuestion, joinedCuts, joinPiece } from "../joinPiece.ts";
 import type { Notes } from "../notes.ts";
 import type { Panel } from "./layout.ts";
 import type { PanelledWallFields } from "./schema.ts";
@@ -89,7 +90,7 @@ export function panelCloths(
       const way = fields.join ?? "both-sides";
       const parts =
         wide && usable && !turns
-          ? joinPiece(cut[0], usable, context.length("join-turning"), way)
+          ? joinPiece(cut[0], usable, context.length("join-turning"), way, centred ? facts : null)
           : null;
       if (wide && !turns && parts === null)
         notes.diagnostics.push(
@@ -121,7 +122,7 @@ export function panelCloths(
         notes.questions.push(
           `The ${name} is wider than its cloth and nothing is said of joins: a whole width in the middle and equal strips at the sides are taken.`,
         );
-      const gap = parts && centred ? gapQuestion(facts, name) : null;
+      const gap = parts && centred ? gapQuestion(facts, name, parts) : null;
       if (gap) notes.questions.push(gap);
       const base = {
         piece: name,

@@ -1,6 +1,7 @@
 import { printLength, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../clothLines.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
+import { hasMotifInMiddle } from "../joinPiece.ts";
 import type { PanelledWallMade } from "./pieces.ts";
 import type { PanelledWallFields } from "./schema.ts";
 
@@ -57,7 +58,7 @@ export function panelledWallSheet(
               const size = `${fields.panels} × ${printSize(c.cut, units)}`;
               return c.parts && strips[0]
                 ? [
-                    `${size}: a whole width and ${strips.length === 2 ? "two strips" : "one strip"} of ${p(strips[0].width)}, turnings in`,
+                    `${size}: ${hasMotifInMiddle(c.parts) ? "a middle with a motif in it" : "a whole width"} and ${strips.length === 2 ? "two strips" : "one strip"} of ${p(strips[0].width)}, turnings in`,
                   ]
                 : [size];
             }),

@@ -2,7 +2,8 @@ import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { centredPlace, hasMotif } from "../centredMotif.ts";
 import type { AcrossMatch, AlongMatch, ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
-import { type JoinedPart, joinedCuts, joinPiece } from "../joinPiece.ts";
+import type { JoinedPart } from "../joinedPart.ts";
+import { joinedCuts, joinPiece } from "../joinPiece.ts";
 import type { CoverJob, PieceEntry } from "./job.ts";
 
 import { isColumn, isPaired, isSewn, type PieceName, pieceWords, tucksOf } from "./pieceTable.ts";
@@ -76,7 +77,13 @@ export function coverPiece(
   const tooWide = usable !== null && cut[0].isMoreThan(usable) && !job.railroad;
   const parts =
     tooWide && usable && entry.join && !turned
-      ? joinPiece(cut[0], usable, context.length("join-turning"), entry.join)
+      ? joinPiece(
+          cut[0],
+          usable,
+          context.length("join-turning"),
+          entry.join,
+          centred ? facts : null,
+        )
       : null;
   const fits = motif && centredPlace(facts, ...cut).fits;
   const sum = `${printSize([width, length], units)} + ${add.words}${entry.count === undefined && count === 2 ? "; one for each side" : ""}`;

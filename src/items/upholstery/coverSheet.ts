@@ -1,6 +1,7 @@
 import { printCloth, printLength, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../clothLines.ts";
 import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
+import { hasMotifInMiddle } from "../joinPiece.ts";
 import type { CoverPiece } from "./coverPiece.ts";
 import type { CoverMade } from "./makeCover.ts";
 import { pieceWords } from "./pieceTable.ts";
@@ -29,7 +30,8 @@ function pieceLine(p: CoverPiece, units: DrawingContext["units"]): string {
     const strips = p.parts.filter((x) => x.selvedge !== null);
     const strip = strips[0];
     const wholes = p.parts.length - strips.length;
-    return `${words}: ${wholes === 1 ? "a whole width" : `${wholes} whole widths`}${whole ? ` of ${printLength(whole.width, units)}` : ""} and ${strips.length === 2 ? "two strips" : "one strip"}${strip ? ` of ${printLength(strip.width, units)}` : ""}, turnings in`;
+    const middle = hasMotifInMiddle(p.parts) ? "a middle" : "a whole width";
+    return `${words}: ${wholes === 1 ? middle : `${wholes} whole widths`}${whole ? ` of ${printLength(whole.width, units)}` : ""} and ${strips.length === 2 ? "two strips" : "one strip"}${strip ? ` of ${printLength(strip.width, units)}` : ""}, turnings in`;
   }
   return p.sideways ? `${words}, cloth sideways` : words;
 }
@@ -91,9 +93,7 @@ export function coverSheet(made: CoverMade, ask: SheetAsk, context: DrawingConte
           ? [`One motif column down ${column.join(", ")}: ${ask.column}.`]
           : []),
         ...(joined.length > 0
-          ? [
-              `Joins in ${joined.join(", ")}${patterned ? " matched at the selvedge" : ""}, never in the middle.`,
-            ]
+          ? [`Joins in ${joined.join(", ")}${patterned ? " matched" : ""}, never in the middle.`]
           : []),
         ...(made.cuts.some((c) => c.along.how === "level")
           ? ["Left and right level with each other."]

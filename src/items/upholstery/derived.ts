@@ -1,5 +1,5 @@
 import type { ItemContext } from "../itemKind.ts";
-import type { JoinWay } from "../joinPiece.ts";
+import type { JoinWay } from "../joinedPart.ts";
 import type { PieceEntry } from "./job.ts";
 
 /**
@@ -41,7 +41,7 @@ export function withJoins(
 export function joinQuestion(usual: JoinWay): string {
   return `It is wider than its cloth and nothing is said of joins: ${
     usual === "both-sides"
-      ? "a whole width in the middle and equal strips at the sides are"
+      ? "one width in the middle and equal strips at the sides are"
       : "a whole width and one strip are"
   } taken.`;
 }

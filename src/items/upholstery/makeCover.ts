@@ -3,7 +3,7 @@ import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { printCloth, printLength } from "../../units/printLength.ts";
 import { buttonCovers } from "../buttonCovers.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed, WorkingLine } from "../itemKind.ts";
-import { gapQuestion } from "../joinPiece.ts";
+import { gapQuestion, hasMotifInMiddle } from "../joinPiece.ts";
 import { cordNeed } from "../welt.ts";
 import { type CoverPiece, coverCuts, coverPiece } from "./coverPiece.ts";
 import { type CoverWelt, coverWelt, weltCut, weltWorking } from "./coverWelt.ts";
@@ -60,7 +60,7 @@ export function makeCover(job: CoverJob, ask: RangeAsk | null, context: ItemCont
     const joins = piece.parts.length - 1;
     working.push({
       what: `${piece.letter} joined`,
-      sum: `(${printLength(piece.cut[0], units)} − ${wholes > 1 ? `${wholes} × ` : ""}${printLength(usable, units)} whole width + ${2 * joins} × ${turning} turnings)${strips.length === 2 ? " ÷ 2" : ""}`,
+      sum: `(${printLength(piece.cut[0], units)} − ${wholes > 1 ? `${wholes} × ` : ""}${printLength(usable, units)} ${hasMotifInMiddle(piece.parts) ? "middle, the widest with a motif in its middle" : "whole width"} + ${2 * joins} × ${turning} turnings)${strips.length === 2 ? " ÷ 2" : ""}`,
       result: `${strips.length === 2 ? "2 strips" : "1 strip"} of ${printLength(strip, units)}`,
       rounded: null,
     });
@@ -116,7 +116,7 @@ export function makeCover(job: CoverJob, ask: RangeAsk | null, context: ItemCont
   for (const piece of pieces) {
     const gap =
       piece.parts && piece.centred
-        ? gapQuestion(context.cloth(piece.cloth), pieceWords(piece.piece))
+        ? gapQuestion(context.cloth(piece.cloth), pieceWords(piece.piece), piece.parts)
         : null;
     if (gap) questions.push(gap);
     if (piece.parts && context.cloth(piece.cloth)?.nap)

@@ -49,6 +49,7 @@ function runDrawing(
   const covered = (x: number, y: number) =>
     openings.some((o) => x > o.x - 60 && x < o.x + o.w + 60 && y > o.y - 60 && y < o.y + o.h + 60);
   const edges: number[] = [];
+  const hung: number[] = [];
   const startAt = Math.floor(before / roll);
   for (let at = startAt; at * roll < before + width - 0.001; at += 1) {
     const left = at * roll - before;
@@ -56,6 +57,7 @@ function runDrawing(
     const seenRight = Math.min(width, left + roll);
     if (left > 0.001) edges.push(left);
     const middle = (seenLeft + seenRight) / 2;
+    hung.push(first + at + 1);
     if (seenRight - seenLeft < 90) continue;
     const y =
       [0.16, 0.9, 0.5].map((share) => height * share).find((each) => !covered(middle, each)) ??
@@ -149,15 +151,22 @@ function runDrawing(
       side: "right",
       level: 1,
       text: `${p(made.repeat.up)} repeat`,
+      brief: p(made.repeat.up),
     });
   return {
     widthMm: width,
     heightMm: height,
     shapes,
     dimensions,
-    title: `${run.wall[0]?.toUpperCase()}${run.wall.slice(1)} wall`,
+    title: `${run.wall[0]?.toUpperCase()}${run.wall.slice(1)} wall, ${stripWords(hung)}`,
     description: `${p(run.width)} wide, ${p(made.height)} high, strips numbered from the left.`,
   };
+}
+
+/** `strip 1`, `strips 2 to 4`: which of the strips, in the order of hanging, a drawing shows. */
+function stripWords(hung: readonly number[]): string {
+  const [from, to] = [hung[0] ?? 1, hung.at(-1) ?? 1];
+  return from === to ? `strip ${from}` : `strips ${from} to ${to}`;
 }
 
 /** Dotted levels of the motif, on a half-drop shifted on each second strip. */

@@ -33,9 +33,9 @@ export const LEAST_MARTINDALE = 20_000;
 /** Wyzenbeek double rubs (ASTM D4157) of the same guideline. The two tests do not convert into each other. */
 export const LEAST_WYZENBEEK = 15_000;
 
-/** The cloths that show and wear of each item, each once: a lining suits whatever it lines, a welt follows its cover. */
+/** The cloths that show and wear of each item, each once: a lining suits whatever it lines, a platform lies under the mattress, a welt follows its cover. */
 export function wornUses(input: FindingInput): ClothUse[] {
-  const hidden = new Set(["welt", "lining", "interlining", "trim"]);
+  const hidden = new Set(["welt", "lining", "interlining", "trim", "platform"]);
   const done = new Set<string>();
   return input.uses.filter((use) => {
     const key = `${use.item} ${use.cloth}`;

@@ -8,7 +8,7 @@ import {
   wordField,
   yesNoField,
 } from "../../../fields/plainFields.ts";
-import { JOINS } from "../../joinPiece.ts";
+import { JOINS } from "../../joinedPart.ts";
 import { edgeField } from "../../weltField.ts";
 
 export const FASTENINGS = ["ties", "hook-and-loop", "fixed", "non-slip", "loose"] as const;
