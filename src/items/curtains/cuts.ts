@@ -1,6 +1,7 @@
 import { centredPlace } from "../centredMotif.ts";
 import type { AlongMatch, ItemCut } from "../itemKind.ts";
 import { layerCuts } from "./faceCuts.ts";
+import type { LayerPlan } from "./liningPlan.ts";
 import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
 
@@ -15,7 +16,7 @@ export function cutsOf(fields: CurtainsFields, plan: CurtainsPlan): ItemCut[] {
       cloth: layer.cloth.id,
       sides,
       count: plan.count,
-      along: () => ({ how: "free" }),
+      along: layerAlong(fields, layer),
     }),
   );
   if (plan.railroaded) {
@@ -79,6 +80,17 @@ function tabPlace(plan: CurtainsPlan): Pick<ItemCut, "across" | "along"> {
   if (along.how !== "motif-at") return { across, along };
   const aboveFoot = plan.join.plus(plan.hung.headBelowPole.dividedBy(2));
   return { across, along: { ...along, aboveFoot } };
+}
+
+/** A patterned lining is level across the widths, and with the face where both repeat alike. */
+function layerAlong(fields: CurtainsFields, layer: LayerPlan): (odd: 0 | 1) => AlongMatch {
+  const { repeat } = layer.cloth;
+  if (!repeat || repeat.match === "free") return () => ({ how: "free" });
+  const joined = (odd: 0 | 1) => (layer.shifts ? odd : 0);
+  const aboveFoot = layer.motifAboveFoot;
+  if (aboveFoot) return (odd) => ({ how: "motif-at", aboveFoot, joined: joined(odd) });
+  const series = `${layer.layer} of ${fields.curtains}`;
+  return (odd) => ({ how: "level", series, joined: joined(odd) });
 }
 
 /** A motif at its height above the cut's foot, which lies the whole hem allowance below the finished hem. */

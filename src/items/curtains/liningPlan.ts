@@ -4,6 +4,7 @@ import { printLength } from "../../units/printLength.ts";
 import { clothWidth } from "../clothWidth.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import type { Notes } from "../notes.ts";
+import { type HandbookCut, handbookCut, selvedgeMatch } from "../selvedgeMatch.ts";
 import { leastWidths, widthsText } from "./widths.ts";
 
 /** What lies behind the face, from it to the glass. */
@@ -20,6 +21,12 @@ export interface LayerPlan {
   readonly cutLength: Length;
   readonly finishedWidth: Length;
   readonly finishedLength: Length;
+  /** Neighbouring widths hang half a repeat lower. */
+  readonly shifts: boolean;
+  /** By the handbook for all curtains: a layer with a repeat is cut to whole repeats too. */
+  readonly handbook: HandbookCut;
+  /** Above its own cut foot, a middle of its motif that is level with one of the face; null where nothing ties the two together. */
+  readonly motifAboveFoot: Length | null;
   readonly because: string;
 }
 
@@ -30,6 +37,13 @@ export interface LayerInput {
   readonly drop: Length;
   readonly join: Length;
   readonly halves: boolean;
+  /** Curtains at one window, and windows alike. */
+  readonly curtains: number;
+  readonly count: number;
+  /** Of the face: its repeat up, and the lowest motif above the finished hem. */
+  readonly face: { readonly up: Length | null; readonly lowestMotif: Length | null };
+  /** It hangs at a door, where the back is seen from the other room. */
+  readonly atDoor: boolean;
 }
 
 /**
@@ -81,8 +95,24 @@ export function planLayer(input: LayerInput, context: ItemContext, notes: Notes)
       rounded: null,
     },
   );
+  const repeatUp = cloth.repeat && cloth.repeat.match !== "free" ? cloth.repeat.up : null;
+  const match = selvedgeMatch(cloth);
+  const cuts = Math.ceil(widthsEach.mul(input.curtains).valueOf()) * input.count;
+  const handbook = handbookCut(cutLength, cuts, repeatUp, match.shifts);
+  if (repeatUp) {
+    if (match.question && widthsEach.compare(1) > 0) notes.questions.push(match.question);
+    notes.working.push({
+      what: `${name}, cut to whole repeats`,
+      sum: `${p(cutLength)} ÷ ${p(repeatUp)} repeat of ${cloth.name}`,
+      result: p(handbook.cutLength),
+      rounded: "up to whole repeats",
+    });
+  }
   return {
     layer,
+    shifts: match.shifts,
+    handbook,
+    motifAboveFoot: repeatUp ? levelWithFace(input, repeatUp, up.minus(hem), p, notes) : null,
     surface: layer === "interlining" ? "interlining" : "lining",
     cloth,
     usableWidth,
@@ -92,4 +122,24 @@ export function planLayer(input: LayerInput, context: ItemContext, notes: Notes)
     finishedLength,
     because,
   };
+}
+
+/**
+ * A lining whose pattern repeats with the face's is hung level with it, so that a curtain seen from both sides has its motifs at one
+ * height: its finished hem stands `raised` less its own hem above the face's. Else it is level in itself, and at a door, where it shows,
+ * its height is asked (common practice, no source).
+ */
+function levelWithFace(
+  { face, cloth, atDoor }: LayerInput,
+  repeatUp: Length,
+  raised: Length,
+  p: (length: Length) => string,
+  notes: Notes,
+): Length | null {
+  if (face.lowestMotif && face.up?.equals(repeatUp)) return face.lowestMotif.minus(raised);
+  if (atDoor)
+    notes.questions.push(
+      `At a door ${cloth.name} is seen from the other room: how high above the hem does the middle of its lowest whole motif stand? Its repeat is ${p(repeatUp)}; level in itself is all that is known.`,
+    );
+  return null;
 }

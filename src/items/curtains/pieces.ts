@@ -67,11 +67,6 @@ function nothing(notes: Notes): CurtainsMade {
 function handbookOf(plan: CurtainsPlan): { cloth: string; length: Length }[] {
   return [
     { cloth: plan.cloth.id, length: plan.handbook.total },
-    ...plan.layers.map((layer) => ({
-      cloth: layer.cloth.id,
-      length: layer.cutLength.times(
-        layer.widthsEach.mul(plan.coverage.curtains).ceil().mul(plan.count),
-      ),
-    })),
+    ...plan.layers.map((layer) => ({ cloth: layer.cloth.id, length: layer.handbook.total })),
   ];
 }

@@ -248,7 +248,18 @@ export function planCurtains(
     const facts = id ? context.cloth(id) : null;
     if (!facts) continue;
     const layer = planLayer(
-      { layer: each, cloth: facts, panelFlat: flat, drop: hung.drop, join, halves },
+      {
+        layer: each,
+        cloth: facts,
+        panelFlat: flat,
+        drop: hung.drop,
+        join,
+        halves,
+        curtains: coverage.curtains,
+        count,
+        face: { up: repeatUp, lowestMotif },
+        atDoor: context.window?.isDoor === true,
+      },
       context,
       notes,
     );

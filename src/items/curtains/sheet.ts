@@ -182,6 +182,11 @@ function liningLines(plan: CurtainsPlan, p: (length: Length) => string): string[
         blackout: `${p(layer.finishedWidth)} × ${p(layer.finishedLength)} a curtain, raw edges; joins lapped. Held at the heading and sides only: every stitch through it lets light in.`,
         interlining: "Edge to edge, inside the turnings; joins lapped, locked to the face.",
       }[layer.layer],
+      ...(layer.cloth.repeat && layer.cloth.repeat.match !== "free"
+        ? [
+            `Patterned: widths matched and level${layer.motifAboveFoot ? ", its motifs level with those of the face" : ""}.`,
+          ]
+        : []),
     ];
   });
 }

@@ -6,6 +6,7 @@ import { curtainsAllowances } from "../../../src/items/curtains/allowances.ts";
 import { makeCurtains } from "../../../src/items/curtains/pieces.ts";
 import { curtainsSchema } from "../../../src/items/curtains/schema.ts";
 import { curtainsSheet } from "../../../src/items/curtains/sheet.ts";
+import type { Length } from "../../../src/units/length.ts";
 import { clothFacts, fieldsOf, inUnit, length, tradeCase, wanted } from "../tradeContext.ts";
 import { hangingContext, type WindowAsk, windowFacts } from "../windowContext.ts";
 
@@ -13,6 +14,18 @@ const PRINT = clothFacts({ id: "print", name: "Print", usableWidth: length(`54"`
 const IVORY = clothFacts({ id: "ivory", type: "lining", usableWidth: length(`54"`) });
 const DARK = clothFacts({ id: "dark", type: "lining", usableWidth: length(`54"`) });
 const BUMP = clothFacts({ id: "bump", type: "interlining", usableWidth: length(`54"`) });
+const LEAF = clothFacts({
+  id: "leaf",
+  name: "Leaf",
+  usableWidth: length(`54"`),
+  repeat: { up: length(`20"`), across: length(`18"`), match: "half-drop", fromSelvedge: null },
+});
+const SPRIG = clothFacts({
+  id: "sprig",
+  name: "Sprig",
+  usableWidth: length(`54"`),
+  repeat: { up: length(`20"`), across: length(`6"`), match: "straight", fromSelvedge: null },
+});
 const DOOR = { ...windowFacts(`36"`, `82"`, `0"`), name: "garden", isDoor: true };
 
 function make(raw: Record<string, unknown>, ask: WindowAsk = {}) {
@@ -23,7 +36,7 @@ function make(raw: Record<string, unknown>, ask: WindowAsk = {}) {
     ...raw,
   });
   const context = hangingContext(curtainsAllowances, {
-    cloths: [PRINT, IVORY, DARK, BUMP],
+    cloths: [PRINT, IVORY, DARK, BUMP, LEAF, SPRIG],
     window: DOOR,
     ...ask,
   });
@@ -106,4 +119,42 @@ test("interlined, blacked out and lined: three layers, each with its own cut", (
   const dark = blind.cuts.find((cut) => cut.cloth === "dark");
   expect(dark?.piece).toBe("blackout");
   expect(dark && [inUnit(dark.width, "in"), inUnit(dark.height, "in")]).toEqual([40, 60]);
+});
+
+// Common practice, no source: what is seen from the other room is matched like a face. The sums are the handbook's for any patterned width.
+test("a patterned lining is matched across its widths, cut to whole repeats, and hung level with a face of its repeat", () => {
+  const raw = { pole: `90"`, "pole-height": `88"`, fullness: "2", lining: "sprig" };
+  const { made } = make(raw);
+  const lining = made.cuts.filter((c) => c.surface === "lining");
+  expect(lining.length).toBeGreaterThan(1);
+  // Level in itself: nothing ties a plain face's height to it, so that is asked, since it shows.
+  expect(lining.map((c) => c.along.how)).toEqual(lining.map(() => "level"));
+  expect(made.questions.join(" ")).toMatch(/At a door Sprig is seen from the other room/);
+  const plain = inUnit(lining[0]?.height as Length, "in");
+  const bought = made.handbook.find((h) => h.cloth === "sprig")?.length as Length;
+  expect(inUnit(bought, "in")).toBe(lining.length * Math.ceil(plain / 20) * 20);
+  // Elsewhere its back is to the glass, and nobody asks.
+  const window = windowFacts(`36"`, `82"`, `6"`);
+  expect(make({ ...raw, to: "floor" }, { window }).made.questions.join(" ")).not.toMatch(
+    /from the other room/,
+  );
+
+  const both = make({ ...raw, cloth: "leaf", "lowest-motif": `9"` });
+  const face = both.made.cuts.filter((c) => c.surface === "face");
+  const back = both.made.cuts.filter((c) => c.surface === "lining");
+  const heightOf = (cuts: typeof face) =>
+    new Set(cuts.map((c) => (c.along.how === "motif-at" ? inUnit(c.along.aboveFoot, "in") : null)));
+  const [faceFoot] = heightOf(face);
+  const [backFoot] = heightOf(back);
+  // The lining ends `lining-up` above the face, its own hem turned up behind: 9 above the face's hem is the same height from the floor.
+  const hem = inUnit(both.context.length("hem"), "in");
+  const up = inUnit(both.context.length("lining-up"), "in");
+  const turned = inUnit(both.context.length("lining-hem"), "in");
+  expect(faceFoot).toBe(9 + hem);
+  expect(backFoot).toBe(9 - up + turned);
+  const sheet = curtainsSheet(both.fields, both.made, { ...both.context, language: "en-US" });
+  expect(JSON.stringify(sheet)).toContain("its motifs level with those of the face");
+  // A half-drop at the selvedge shifts each next width of a lining too.
+  const drop = make({ ...raw, lining: "leaf" }).made.cuts.filter((c) => c.surface === "lining");
+  expect(new Set(drop.map((c) => (c.along.how === "free" ? null : c.along.joined))).size).toBe(2);
 });
