@@ -32,8 +32,8 @@ export interface FlatCoverAsk {
   readonly edge: Length;
   /** Its two ends are drawn to a fringe, and have no hem. */
   readonly rawEnds?: boolean;
-  /** Cut as a circle from the joined square. */
-  readonly round: boolean;
+  /** Cut as a circle or an oval from the joined rectangle; null where it keeps its corners. */
+  readonly curve: "circle" | "oval" | null;
 }
 
 /** A flat cover as it is cut and finished. */
@@ -78,7 +78,7 @@ export function flatCover(ask: FlatCoverAsk, context: ItemContext, notes: Notes)
   const [w, h] = finished;
   notes.working.push(
     { what: "Finished width", sum: ask.sums[0], result: p(w), rounded: null },
-    ...(ask.round
+    ...(ask.curve === "circle"
       ? []
       : [{ what: "Finished length", sum: ask.sums[1], result: p(h), rounded: null }]),
     {
@@ -88,7 +88,7 @@ export function flatCover(ask: FlatCoverAsk, context: ItemContext, notes: Notes)
       rounded: null,
     },
   );
-  const because = `${printSize(finished, units)}${quilted} + 2 × ${p(turning)} ${edgeWord} ${each}${ask.round ? "; a circle is cut from it" : ""}`;
+  const because = `${printSize(finished, units)}${quilted} + 2 × ${p(turning)} ${edgeWord} ${each}${ask.curve ? `; ${ask.curve === "oval" ? "an oval" : "a circle"} is cut from it` : ""}`;
   const shared = { count, join, railroad: fields.railroad, because } as const;
   const face = flatPanel(
     {

@@ -12,7 +12,7 @@ export function flatGroups(
   cover: FlatCover,
   finished: readonly string[],
   more: readonly SheetGroup[],
-  round: boolean,
+  curve: "circle" | "oval" | null,
   context: DrawingContext,
 ): SheetGroup[] {
   const { language } = context;
@@ -29,7 +29,13 @@ export function flatGroups(
           panel ? cutLines(panel, context) : [],
         ),
         `${p(cover.turning)} ${cover.lined ? "seams" : "hems, both turnings"} are included on each ${cover.endTurning.equals(cover.turning) ? "edge" : "long edge"}.`,
-        ...(round ? ["Join first; fold in four and cut the circle from the joined piece."] : []),
+        ...(curve === "circle"
+          ? ["Join first; fold in four and cut the circle from the joined piece."]
+          : curve === "oval"
+            ? [
+                "Join first; lay it on the table, weighted, and mark the hem all round at the drop from the table’s edge. An oval drawn to the outer size alone would hang short at its shoulders.",
+              ]
+            : []),
       ],
     },
     {

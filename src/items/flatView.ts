@@ -1,4 +1,4 @@
-import { circle, line, rect } from "../drawing/paths.ts";
+import { circle, ellipse, line, rect } from "../drawing/paths.ts";
 import type { Dimension, Drawing, Shape } from "../drawing/shape.ts";
 import type { Length } from "../units/length.ts";
 import { printLength } from "../units/printLength.ts";
@@ -6,12 +6,13 @@ import { stroke } from "./clothFace.ts";
 import type { FlatCover } from "./flatCover.ts";
 import { type FlatPanel, joinsOf } from "./flatPanel.ts";
 import type { DrawingContext } from "./itemDrawing.ts";
+import { ovalOutline } from "./oval.ts";
 
 export interface FlatView {
   readonly cover: FlatCover;
   readonly finished: readonly [Length, Length];
   readonly round: boolean;
-  /** What it covers, as a rectangle in the finished piece from its upper left corner; a circle on a round one. */
+  /** What it covers, as a rectangle in the finished piece from its upper left corner; an ellipse on one without corners. */
   readonly under: {
     readonly word: string;
     readonly left: Length;
@@ -38,7 +39,7 @@ export function flatView(ask: FlatView, context: DrawingContext): Drawing {
   // Drawn at its finished size; what quilting takes up is in the cut sizes alone.
   const [ow, oh] = [w + 2 * t, h + 2 * u];
   const shapes: Shape[] = [stroke(rect(0, 0, ow, oh), "hidden")];
-  const outline = round ? circle(ow / 2, oh / 2, w / 2) : rect(t, u, w, h);
+  const outline = round ? roundOutline(ask, ow / 2, oh / 2) : rect(t, u, w, h);
   shapes.push({ shape: "path", d: outline, fill: { tone: "paper" }, pen: "outline" });
   const dimensions: Dimension[] = [
     across(t, t + w, `${p(finished[0])} finished`, "bottom", 1),
@@ -49,7 +50,8 @@ export function flatView(ask: FlatView, context: DrawingContext): Drawing {
   if (under) {
     const [x, y] = [t + under.left.toMm(), u + under.top.toMm()];
     const [uw, uh] = [under.width.toMm(), under.height.toMm()];
-    shapes.push(stroke(round ? circle(ow / 2, oh / 2, uw / 2) : rect(x, y, uw, uh), "edge"), {
+    const below = round ? ellipse(ow / 2, oh / 2, uw / 2, uh / 2) : rect(x, y, uw, uh);
+    shapes.push(stroke(below, "edge"), {
       shape: "words",
       x: x + uw / 2,
       y: y + uh * (round ? 0.22 : 0.12),
@@ -99,6 +101,13 @@ export function flatView(ask: FlatView, context: DrawingContext): Drawing {
     title: ask.title,
     description: `${ask.description} Cut ${p(cover.cut[0])} by ${p(cover.cut[1])}${cw === ow && ch === oh ? "" : ", with what quilting takes up"}${face?.parts ? `, in ${face.parts.length} parts` : ""}.`,
   };
+}
+
+/** The finished edge about (x, y): everywhere as far from what it covers, a circle or an oval. */
+function roundOutline({ finished, under }: FlatView, x: number, y: number): string {
+  if (!under || under.width.equals(under.height)) return circle(x, y, finished[0].toMm() / 2);
+  const top = { a: under.width.toMm() / 2, b: under.height.toMm() / 2 };
+  return ovalOutline(x, y, top, under.left.toMm());
 }
 
 function across(

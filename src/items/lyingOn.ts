@@ -38,19 +38,20 @@ export function bedOf(
   return null;
 }
 
-/** A table: its top's two measures and its height; round where they are one diameter. */
+/** A table: its top's two measures and its height; round without corners, an oval where the two differ. */
 export interface TableSize {
   readonly width: Length;
   readonly depth: Length;
   readonly height: Length;
   readonly round: boolean;
+  readonly oval: boolean;
 }
 
 /** The table's measures from the item's own `table`, else from the card of the table that it lies on. */
 export function tableOf(
   fields: {
     readonly table?: readonly Length[] | undefined;
-    readonly form?: "round" | "rectangular" | undefined;
+    readonly form?: "round" | "oval" | "rectangular" | undefined;
   },
   context: ItemContext,
   notes: Notes,
@@ -73,20 +74,25 @@ export function tableOf(
     );
     return null;
   }
-  const round = fields.form ? fields.form === "round" : fields.table ? false : host?.round === true;
-  if (round && !width.equals(depth)) {
+  const oval = fields.form === "oval";
+  const round = fields.form
+    ? oval || fields.form === "round"
+    : fields.table
+      ? false
+      : host?.round === true;
+  if (fields.form === "round" && !width.equals(depth)) {
     notes.diagnostics.push(
       diagnostic(
-        context.place([fields.form ? "form" : "table"]),
+        context.place(["form"]),
         "round-table-not-round",
         "This table is said to be round, but its width and its depth differ.",
         {
           expected: "one diameter",
-          hint: "Write the diameter twice, or form: rectangular and round the corners off on the table.",
+          hint: "Write the diameter twice, or form: oval.",
         },
       ),
     );
     return null;
   }
-  return { width, depth, height, round };
+  return { width, depth, height, round, oval: round && !width.equals(depth) };
 }

@@ -99,7 +99,7 @@ export function makeCoverlet(fields: CoverletFields, context: ItemContext): Cove
       ],
       middle: footDrop.plus(bed.length.dividedBy(2)),
       edge: finished[0].plus(finished[1].times(2)),
-      round: false,
+      curve: null,
     },
     context,
     notes,

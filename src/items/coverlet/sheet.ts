@@ -30,7 +30,7 @@ export function coverletSheet(
         `Drop ${p(plan.drop)} at the sides, ${p(plan.footDrop)} at the foot${plan.tuck.isZero() ? "" : `; ${p(plan.tuck)} for the pillows`}.`,
       ],
       [{ heading: "Corners", lines: [corner] }],
-      false,
+      null,
       context,
     ),
     checks: [

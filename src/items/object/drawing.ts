@@ -1,4 +1,4 @@
-import { circle, line, rect, roundedRect } from "../../drawing/paths.ts";
+import { circle, ellipse, line, rect, roundedRect } from "../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { stroke } from "../clothFace.ts";
@@ -72,7 +72,7 @@ function plan(_: ObjectItemFields, made: ObjectMade): Drawing | null {
     table: () => [
       {
         shape: "path",
-        d: facts.round ? circle(w / 2, d / 2, Math.min(w, d) / 2) : rect(0, 0, w, d),
+        d: facts.round ? ellipse(w / 2, d / 2, w / 2, d / 2) : rect(0, 0, w, d),
         fill,
         pen: "edge",
       },

@@ -61,7 +61,7 @@ export function makeRunner(fields: RunnerFields, context: ItemContext): RunnerMa
       ],
       middle: fields.depth.dividedBy(2),
       edge: finished[0].plus(finished[1]).times(2),
-      round: false,
+      curve: null,
     },
     context,
     notes,

@@ -24,7 +24,7 @@ export function runnerSheet(
         `${plan.on === "bed" ? "Bed" : "Table"} ${p(plan.span)} across, drop ${p(fields.drop)} at each end.`,
       ],
       [],
-      false,
+      null,
       context,
     ),
     checks: flatChecks(cover, plan.finished, context),

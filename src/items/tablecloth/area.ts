@@ -1,4 +1,5 @@
 import type { SeenSurface } from "../itemKind.ts";
+import { ovalArea } from "../oval.ts";
 import type { TableclothMade } from "./pieces.ts";
 import type { TableclothFields } from "./schema.ts";
 
@@ -7,7 +8,13 @@ export function tableclothSeen(fields: TableclothFields, made: TableclothMade): 
   const { plan } = made;
   if (!plan) return [];
   const [w, d] = [plan.finished[0].toMm(), plan.finished[1].toMm()];
-  const areaMm2 = (plan.table.round ? (Math.PI * w * w) / 4 : w * d) * (fields.count ?? 1);
+  const { table } = plan;
+  const flat = table.oval
+    ? ovalArea([table.width, table.depth], plan.drop)
+    : table.round
+      ? (Math.PI * w * w) / 4
+      : w * d;
+  const areaMm2 = flat * (fields.count ?? 1);
   return [{ surface: "face", cloth: fields.cloth, colour: null, object: null, areaMm2 }];
 }
 

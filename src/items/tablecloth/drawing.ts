@@ -1,4 +1,4 @@
-import { circle, roundedRect } from "../../drawing/paths.ts";
+import { ellipse, roundedRect } from "../../drawing/paths.ts";
 import type { Drawing } from "../../drawing/shape.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { face } from "../clothFace.ts";
@@ -29,7 +29,7 @@ function elevation(
     crown: 6,
     joins: joins.map((at) => at.minus(half).toMm()),
     title: fields.tablecloth,
-    description: `${of.table.round ? "Round" : "Rectangular"} tablecloth ${printSize(of.finished, context.units)}, hanging ${printLength(of.drop, context.units)}.`,
+    description: `${of.table.oval ? "Oval" : of.table.round ? "Round" : "Rectangular"} tablecloth ${printSize(of.finished, context.units)}, hanging ${printLength(of.drop, context.units)}.`,
   });
 }
 
@@ -39,9 +39,9 @@ function plan(fields: TableclothFields, made: TableclothMade): Drawing | null {
   const out = 30;
   const [w, d] = [of.table.width.toMm() + 2 * out, of.table.depth.toMm() + 2 * out];
   const fill = { surface: "face", x: w / 2, y: d / 2 };
-  const outer = of.table.round ? circle(w / 2, d / 2, w / 2) : roundedRect(0, 0, w, d, 40);
+  const outer = of.table.round ? ellipse(w / 2, d / 2, w / 2, d / 2) : roundedRect(0, 0, w, d, 40);
   const top = of.table.round
-    ? circle(w / 2, d / 2, w / 2 - out)
+    ? ellipse(w / 2, d / 2, w / 2 - out, d / 2 - out)
     : roundedRect(out, out, w - 2 * out, d - 2 * out, 4);
   return {
     widthMm: w,
@@ -82,7 +82,9 @@ function workshop(
           { length: of.drop, word: "drop" },
         ],
         split: null,
-        title: of.table.round ? "Laid out; the circle is cut after joining" : "Laid out",
+        title: of.table.round
+          ? `Laid out; the ${of.table.oval ? "oval" : "circle"} is cut after joining`
+          : "Laid out",
         description: `${fields.tablecloth}, ${printSize(of.finished, context.units)} finished.`,
       },
       context,

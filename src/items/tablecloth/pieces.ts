@@ -1,12 +1,13 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Length } from "../../units/length.ts";
-import { printLength } from "../../units/printLength.ts";
+import { printLength, printSize } from "../../units/printLength.ts";
 import { boughtPieces } from "../boughtLength.ts";
 import { type FlatCover, flatCover, flatFigures } from "../flatCover.ts";
 import { girth } from "../girth.ts";
 import type { ItemContext, Made } from "../itemKind.ts";
 import { type TableSize, tableOf } from "../lyingOn.ts";
 import { type Notes, newNotes } from "../notes.ts";
+import { ovalGirth } from "../oval.ts";
 import type { TableclothFields } from "./schema.ts";
 
 export interface TableclothPlan {
@@ -56,7 +57,7 @@ function dropOf(
 
 /**
  * A tablecloth: the table and two drops each way; of a round one the diameter and two drops, cut as a circle from a square whose
- * widths are joined round a whole one in the middle.
+ * widths are joined round a whole one in the middle; of an oval one the curve that lies the drop beyond the table's edge all round.
  */
 export function makeTablecloth(fields: TableclothFields, context: ItemContext): TableclothMade {
   const notes = newNotes();
@@ -83,30 +84,44 @@ export function makeTablecloth(fields: TableclothFields, context: ItemContext): 
   }
   const round = table.round;
   const finished = [table.width.plus(drop.times(2)), table.depth.plus(drop.times(2))] as const;
-  const edge = round ? girth(finished[0]) : finished[0].plus(finished[1]).times(2);
+  const top = [table.width, table.depth] as const;
+  const edge = table.oval
+    ? ovalGirth(top, drop)
+    : round
+      ? girth(finished[0])
+      : finished[0].plus(finished[1]).times(2);
   const cover = flatCover(
     {
       fields,
       word: "cloth",
       finished,
       sums: [
-        `${p(table.width)} ${round ? "across" : "table"} + 2 × ${p(drop)} drop`,
+        `${p(table.width)} ${round && !table.oval ? "across" : "table"} + 2 × ${p(drop)} drop`,
         `${p(table.depth)} table + 2 × ${p(drop)} drop`,
       ],
       middle: finished[1].dividedBy(2),
       edge,
-      round,
+      curve: table.oval ? "oval" : round ? "circle" : null,
     },
     context,
     notes,
   );
+  if (table.oval)
+    notes.working.push({
+      what: "Round the hem",
+      sum: `round an ellipse ${printSize(top, context.units)}, + 2 × π × ${p(drop)} drop`,
+      result: p(edge),
+      rounded: null,
+    });
   const count = fields.count ?? 1;
   const { figures, makingCounts } = flatFigures(cover, finished, count);
   const weights = fields.weights ? (round ? 8 : 4) * count : 0;
   return {
     figures: {
       ...figures,
-      ...(round ? { diameterMm: finished[0].toMm(), cutDiameterMm: cover.cut[0].toMm() } : {}),
+      ...(round && !table.oval
+        ? { diameterMm: finished[0].toMm(), cutDiameterMm: cover.cut[0].toMm() }
+        : {}),
       dropMm: drop.toMm(),
       hemAboveFloorMm: Math.max(0, table.height.minus(drop).toMm()),
     },

@@ -9,14 +9,17 @@ export const tableclothSchema = z.strictObject({
   tablecloth: textField().meta({ description: "its title" }),
   ...itemBase,
   ...flatFields,
-  form: wordField(["round", "rectangular"], { square: "rectangular" }).optional().meta({
-    description: "rectangular where nothing is said, unless the table's card says that it is round",
-  }),
+  form: wordField(["round", "oval", "rectangular"], { square: "rectangular", ellipse: "oval" })
+    .optional()
+    .meta({
+      description:
+        "rectangular where nothing is said, unless the table's card says that it is round: then round, or an oval where its two sizes differ",
+    }),
   table: sizeField(3)
     .optional()
     .meta({
       description:
-        "the table: width x depth x height, a round one its diameter twice; else from the card of the table that it lies on",
+        "the table: width x depth x height, a round one its diameter twice, an oval one its longest and its shortest; else from the card of the table that it lies on",
       examples: [`60" x 36" x 29"`],
     }),
   drop: positiveLengthField().optional().meta({ description: "from the table's edge to the hem" }),

@@ -21,11 +21,11 @@ export function tableclothSheet(
       fields,
       cover,
       [
-        table.round
+        table.round && !table.oval
           ? `${count} round, ${p(plan.finished[0])} across.`
-          : `${count} of ${printSize(plan.finished, context.units)}.`,
-        `Table ${table.round ? `${p(table.width)} across` : printSize([table.width, table.depth], context.units)}, ${p(table.height)} high; drop ${p(plan.drop)}.`,
-        ...(table.round
+          : `${count}${table.oval ? " oval," : " of"} ${printSize(plan.finished, context.units)}.`,
+        `Table ${table.round && !table.oval ? `${p(table.width)} across` : printSize([table.width, table.depth], context.units)}, ${p(table.height)} high; drop ${p(plan.drop)}.`,
+        ...(table.round && !table.oval
           ? [
               `Compass for the cut edge: ${p(cover.cut[0].dividedBy(2))} from the middle of the joined piece.`,
             ]
@@ -34,7 +34,7 @@ export function tableclothSheet(
       fields.weights
         ? [{ heading: "Weights", lines: ["In sewn pockets in the hem, closed all round."] }]
         : [],
-      table.round,
+      table.oval ? "oval" : table.round ? "circle" : null,
       context,
     ),
     checks: [

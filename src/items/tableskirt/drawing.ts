@@ -1,4 +1,4 @@
-import { circle, rect } from "../../drawing/paths.ts";
+import { ellipse, rect } from "../../drawing/paths.ts";
 import type { Drawing } from "../../drawing/shape.ts";
 import { printLength } from "../../units/printLength.ts";
 import { face } from "../clothFace.ts";
@@ -41,9 +41,9 @@ function plan(fields: TableSkirtFields, made: TableSkirtMade): Drawing | null {
   const out = of.skirt.style === "gathered" ? 26 : 10;
   const [w, d] = [of.table.width.toMm() + 2 * out, of.table.depth.toMm() + 2 * out];
   const [cx, cy] = [w / 2, d / 2];
-  const outer = of.table.round ? circle(cx, cy, w / 2) : rect(0, 0, w, d);
+  const outer = of.table.round ? ellipse(cx, cy, w / 2, d / 2) : rect(0, 0, w, d);
   const inner = of.table.round
-    ? circle(cx, cy, w / 2 - out)
+    ? ellipse(cx, cy, w / 2 - out, d / 2 - out)
     : rect(out, out, w - 2 * out, d - 2 * out);
   return {
     widthMm: w,

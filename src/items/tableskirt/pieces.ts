@@ -7,6 +7,7 @@ import { girth } from "../girth.ts";
 import type { ItemContext, Made, MaterialNeed } from "../itemKind.ts";
 import { type TableSize, tableOf } from "../lyingOn.ts";
 import { newNotes } from "../notes.ts";
+import { ovalGirth } from "../oval.ts";
 import { type Skirt, skirtOf } from "../skirtRun.ts";
 import type { TableSkirtFields } from "./schema.ts";
 
@@ -38,16 +39,20 @@ export function makeTableSkirt(fields: TableSkirtFields, context: ItemContext): 
     diagnostics: notes.diagnostics,
   };
   const run = table
-    ? table.round
-      ? girth(table.width)
-      : table.width.plus(table.depth).times(2)
+    ? table.oval
+      ? ovalGirth([table.width, table.depth], table.width.minus(table.width))
+      : table.round
+        ? girth(table.width)
+        : table.width.plus(table.depth).times(2)
     : null;
   if (table && run)
     notes.working.push({
       what: "Round the table",
-      sum: table.round
-        ? `${p(table.width)} × 355/113, a little more than π`
-        : `2 × (${p(table.width)} + ${p(table.depth)})`,
+      sum: table.oval
+        ? `round an ellipse ${printSize([table.width, table.depth], units)}`
+        : table.round
+          ? `${p(table.width)} × 355/113, a little more than π`
+          : `2 × (${p(table.width)} + ${p(table.depth)})`,
       result: p(run),
       rounded: null,
     });
@@ -100,7 +105,7 @@ export function makeTableSkirt(fields: TableSkirtFields, context: ItemContext): 
           motifAboveFoot: topCut[1].dividedBy(2),
           motifAsked: false,
           railroad: undefined,
-          because: `${printSize([table.width, table.depth], units)} + 2 × ${p(seam)} seams each way${table.round ? "; a circle is cut from it" : ""}`,
+          because: `${printSize([table.width, table.depth], units)} + 2 × ${p(seam)} seams each way${table.round ? `; ${table.oval ? "an oval" : "a circle"} is cut from it` : ""}`,
           keyPath: ["top"],
         },
         context,

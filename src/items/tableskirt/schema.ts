@@ -9,14 +9,17 @@ export const tableSkirtSchema = z.strictObject({
   "table-skirt": textField().meta({ description: "its title" }),
   ...itemBase,
   cloth: refField("a cloth").meta({ description: "the skirt's cloth" }),
-  form: wordField(["round", "rectangular"], { square: "rectangular" }).optional().meta({
-    description: "rectangular where nothing is said, unless the table's card says that it is round",
-  }),
+  form: wordField(["round", "oval", "rectangular"], { square: "rectangular", ellipse: "oval" })
+    .optional()
+    .meta({
+      description:
+        "rectangular where nothing is said, unless the table's card says that it is round: then round, or an oval where its two sizes differ",
+    }),
   table: sizeField(3)
     .optional()
     .meta({
       description:
-        "the table: width x depth x height, a round one its diameter twice; else from the card of the table that it stands round",
+        "the table: width x depth x height, a round one its diameter twice, an oval one its longest and its shortest; else from the card of the table that it stands round",
       examples: [`60" x 36" x 29"`],
     }),
   drop: positiveLengthField().optional().meta({

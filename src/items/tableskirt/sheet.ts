@@ -22,7 +22,7 @@ export function tableSkirtSheet(
       {
         heading: "Finished",
         lines: [
-          `Table ${table.round ? `${p(table.width)} across` : printSize([table.width, table.depth], context.units)}, ${p(table.height)} high.`,
+          `Table ${table.round && !table.oval ? `${p(table.width)} across` : printSize([table.width, table.depth], context.units)}, ${p(table.height)} high.`,
           `${p(skirt.finishedRun)} round, drop ${p(skirt.drop)}; ends lap ${p(plan.lap)}.`,
         ],
       },
@@ -31,7 +31,7 @@ export function tableSkirtSheet(
         heading: "Top",
         lines: top
           ? [
-              `${context.cloth(top.cloth.id)?.name ?? top.cloth.id}, cut ${printSize(plan.topCut, context.units)}${table.round ? ", to a circle" : ""}${top.parts ? `, joined from ${top.parts.length} parts, whole width in the middle` : ""}.`,
+              `${context.cloth(top.cloth.id)?.name ?? top.cloth.id}, cut ${printSize(plan.topCut, context.units)}${table.round ? `, to ${table.oval ? "an oval" : "a circle"}` : ""}${top.parts ? `, joined from ${top.parts.length} parts, whole width in the middle` : ""}.`,
               "Skirt sewn into its edge.",
             ]
           : ["Header tape along the top, clipped to the table's edge."],

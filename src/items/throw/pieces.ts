@@ -49,7 +49,7 @@ export function makeThrow(fields: ThrowFields, context: ItemContext): ThrowMade 
       middle: whole[1].dividedBy(2),
       edge: width.plus(length).times(2),
       rawEnds: !fringe.isZero(),
-      round: false,
+      curve: null,
     },
     context,
     notes,

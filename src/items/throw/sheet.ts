@@ -30,7 +30,7 @@ export function throwSheet(
               ],
             },
           ],
-      false,
+      null,
       context,
     ),
     checks: flatChecks(cover, finished, context),

@@ -40,7 +40,7 @@ export const objectSchema = z.strictObject({
     }),
   round: yesNoField()
     .optional()
-    .meta({ description: "yes: it is round from above, as a round table is" }),
+    .meta({ description: "yes: it is round from above, as a round table is; an oval where its width and its depth differ" }),
   mattress: sizeField(3)
     .optional()
     .meta({
