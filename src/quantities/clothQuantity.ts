@@ -90,6 +90,7 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
     maker: group.maker,
     lot: arrival.lots.length > 0 ? arrival.lots.map(({ lot }) => lot).join(" and ") : null,
     lots: arrival.lots,
+    receipts: arrival.receipts.length,
     facts: arrival.facts ?? facts,
     usableWidth: usedCloth.usableWidth,
     plan,

@@ -86,7 +86,7 @@ function clothLines(
     );
     if (plan.forCutting && !released)
       lines.push(
-        `    All is checked. To release it, add to its receipt in project.md: released: { by: your name, on: the day, plan: ${number} }`,
+        `    All is checked. To release it, add to ${each.receipts > 1 ? `one of its ${each.receipts} receipts` : "its receipt"} in project.md: released: { by: your name, on: the day, plan: ${number} }`,
       );
     lines.push(...plan.notForCutting.map((why) => `    ${why}`));
     const many = plan.lengths.length > 1;

@@ -116,6 +116,8 @@ export interface ClothQuantity {
   readonly lot: string | null;
   /** Each lot that is cut from, with what comes from it; empty until it has arrived. */
   readonly lots: readonly LotUse[];
+  /** How many receipts of the project it came with. */
+  readonly receipts: number;
   readonly facts: ClothFacts;
   readonly usableWidth: Length;
   readonly plan: ClothPlan;

@@ -9,7 +9,8 @@ export interface FoundRelease {
 
 /**
  * The release that stands in the receipts of a plan's cloth. It is refused, and said at its line, while anything stands open, where
- * it is older than the cloth's coming, and where the plan is no longer the one that was released. Nobody is guessed.
+ * it is older than the cloth's coming, and where the plan is no longer the one that was released. Of several receipts any may carry it:
+ * the release of this very plan counts, else the latest. Nobody is guessed.
  */
 export function releaseOf(
   plan: Pick<ClothPlan, "notForCutting" | "number">,
@@ -17,9 +18,8 @@ export function releaseOf(
   clothName: string,
   project: ProjectRecord,
 ): FoundRelease {
-  const index = receipts.find((each) => project.fields.receipts?.[each]?.released);
-  const receipt = index === undefined ? undefined : project.fields.receipts?.[index];
-  const said = receipt?.released;
+  const found = releasesIn(receipts, project);
+  const [index, said] = found.find(([, each]) => isOf(each, plan.number)) ?? found.at(-1) ?? [];
   if (index === undefined || !said) return { released: null, diagnostics: [] };
   const at = (key: string) => project.place(["receipts", index, "released", key]);
   const warn = (key: string, code: string, message: string, hint: string): Diagnostic =>
@@ -60,7 +60,7 @@ export function releaseOf(
       ],
     };
   }
-  if (said.plan.trim().toUpperCase() !== plan.number) {
+  if (!isOf(said, plan.number)) {
     return refused(
       warn(
         "plan",
@@ -71,4 +71,20 @@ export function releaseOf(
     );
   }
   return { released: { by: said.by, on: said.on }, diagnostics: [] };
+}
+
+type Said = NonNullable<NonNullable<ProjectRecord["fields"]["receipts"]>[number]["released"]>;
+
+/** The releases among a cloth's receipts, the latest last. */
+function releasesIn(receipts: readonly number[], project: ProjectRecord): [number, Said][] {
+  return receipts
+    .flatMap((each): [number, Said][] => {
+      const said = project.fields.receipts?.[each]?.released;
+      return said ? [[each, said]] : [];
+    })
+    .sort(([, a], [, b]) => a.on.localeCompare(b.on));
+}
+
+function isOf(said: Said, number: string): boolean {
+  return said.plan?.trim().toUpperCase() === number;
 }

@@ -64,6 +64,25 @@ test("a plan that has changed since is not released any more; the number tells",
   expect(bare.codes).toContain("release-without-number");
 });
 
+test("a cloth that came with two receipts is released on either; the newer release counts before one that is overtaken", () => {
+  const two = (first: string, second: string) =>
+    fern({
+      ...studio("length: 5 m, on: 2026-11-01"),
+      project: `${PROJECT}\nreceipts:\n  - { cloth: fern, lot: A, length: 3 m, on: 2026-11-01${first} }\n  - { cloth: fern, lot: A, length: 2 m, on: 2026-11-01${second} }`,
+    });
+  const { number } = two("", "").plan;
+  const old = `, ${RELEASED("0000-000", "2026-11-02")}`;
+  const now = `, ${RELEASED(number, "2026-11-03")}`;
+  for (const [first, second] of [
+    [now, ""],
+    ["", now],
+    [old, now],
+    [now, old],
+  ] as const)
+    expect(two(first, second).plan.released?.on).toBe("2026-11-03");
+  expect(two(old, "").codes).toContain("release-of-another-plan");
+});
+
 test("a flaw is an area: beside it is cut, over it is not; across the whole width unless it says how wide", () => {
   const flaw = (more: string) =>
     fern(studio(`length: 3 m, first-motif: 32 cm, flaws: [{ from: 0.5 cm, length: 3 m${more} }]`));
