@@ -15,6 +15,8 @@ export function drawFolds(folds: Folds, pencase: Pencase): string {
   const workshop = pencase.style === "workshop";
   const cloth = foldCloth(folds.x, folds.width, folds.flatWidth, folds.pleats, workshop ? 0 : 0.08);
   const outline = outlineOf(folds, cloth, pencase);
+  if (pencase.isAbsent)
+    return `<path d="${outline}" fill="${pencase.ground}" stroke-linejoin="round" ${pencase.stroke("outline")}/>`;
   const clip = pencase.newId();
   pencase.define(`<clipPath id="${clip}"><path d="${outline}"/></clipPath>`);
   const parts = [`<g clip-path="url(#${clip})">`];
@@ -67,7 +69,7 @@ function outlineOf(folds: Folds, cloth: FoldedCloth, pencase: Pencase): string {
     return polyline(points, true);
   }
   // It never dips under the given foot: cloth that clears the floor must be seen to clear it.
-  const wave = pencase.paper(WAVE_MM);
+  const wave = Math.min(pencase.paper(WAVE_MM), folds.height / 60);
   const middle = foot - wave;
   if (folds.waist) points.push(...side(folds, x + width, y, middle - wave));
   for (let fold = cloth.edges.length - 2; fold >= 0; fold -= 1) {

@@ -33,6 +33,13 @@ export function drawShape(shape: Shape, pencase: Pencase): string {
 }
 
 function drawPath({ d, fill, pen }: Of<"path">, pencase: Pencase): string {
+  if (pencase.isAbsent) {
+    const outlined = pen === "outline" || pen === "edge";
+    if (fill === null && !outlined) return "";
+    if (fill !== null && "tone" in fill && fill.tone === "shadow") return "";
+    const behind = fill === null ? "none" : pencase.ground;
+    return `<path d="${d}" fill="${behind}" stroke-linejoin="round" ${pencase.stroke(pen)}/>`;
+  }
   const stroke = `<path d="${d}" fill="none" stroke-linejoin="round" ${pencase.stroke(pen)}/>`;
   if (fill === null) return pen === null ? "" : stroke;
   const filled = fillPath(d, fill, pencase);
@@ -86,7 +93,7 @@ function hatch(d: PathData, pencase: Pencase): string {
 }
 
 function drawShading({ d, light, dark, direction }: Of<"shading">, pencase: Pencase): string {
-  if (pencase.style === "workshop") return "";
+  if (pencase.style === "workshop" || pencase.isAbsent) return "";
   const id = pencase.newId();
   const run = direction === "down" ? 'x1="0" y1="0" x2="0" y2="1"' : 'x1="0" y1="0" x2="1" y2="0"';
   pencase.define(
@@ -101,6 +108,7 @@ function drawPhotograph(
   pencase: Pencase,
 ): string {
   const at = `x="${figure(x)}" y="${figure(y)}" width="${figure(width)}" height="${figure(height)}"`;
+  if (pencase.isAbsent) return `<rect ${at} fill="${pencase.ground}" ${pencase.stroke("edge")}/>`;
   const binding = pencase.binding(surface);
   if (binding === null) return `<rect ${at} fill="#fff" ${pencase.stroke("hidden")}/>`;
   if ("hex" in binding) return `<rect ${at} fill="${binding.hex}"/>`;
@@ -193,6 +201,7 @@ function drawGroup(group: Of<"group">, pencase: Pencase): string {
   if (group.x || group.y) moves.push(`translate(${figure(group.x ?? 0)} ${figure(group.y ?? 0)})`);
   if (group.turnDeg) moves.push(`rotate(${figure(group.turnDeg)})`);
   if (group.mirror) moves.push("scale(-1 1)");
-  const inside = group.children.map((child) => drawShape(child, pencase)).join("");
+  const all = () => group.children.map((child) => drawShape(child, pencase)).join("");
+  const inside = group.toCome ? pencase.absent(all) : all();
   return moves.length > 0 ? `<g transform="${moves.join(" ")}">${inside}</g>` : `<g>${inside}</g>`;
 }

@@ -22,6 +22,10 @@ export class Pencase {
   readonly scale: number;
   readonly #bindings: (surface: string) => Binding;
   readonly #prefix: string;
+  readonly #penShare: number;
+  readonly #toCome: { readonly ground: string; readonly ink: string };
+  /** How many groups of what is not there yet we are in. */
+  #absent = 0;
   readonly #definitions: string[] = [];
   readonly #tiles = new Map<string, string>();
   #count = 0;
@@ -31,11 +35,33 @@ export class Pencase {
     scale: number,
     bindings: (surface: string) => Binding,
     prefix: string,
+    penShare = 1,
+    toCome = { ground: "#ffffff", ink: "#8d918e" },
   ) {
+    this.#penShare = penShare;
+    this.#toCome = toCome;
     this.style = style;
     this.scale = scale;
     this.#bindings = bindings;
     this.#prefix = prefix;
+  }
+
+  /** True inside what is not there yet. */
+  get isAbsent(): boolean {
+    return this.#absent > 0;
+  }
+
+  /** Draws something as not there yet. */
+  absent(draw: () => string): string {
+    this.#absent += 1;
+    const drawn = draw();
+    this.#absent -= 1;
+    return drawn;
+  }
+
+  /** The colour behind what is not there yet. */
+  get ground(): string {
+    return this.flat(this.#toCome.ground);
   }
 
   newId(): string {
@@ -73,7 +99,15 @@ export class Pencase {
   }
 
   stroke(pen: Pen | null): string {
-    return strokeOf(pen, this.style, this.scale);
+    const scale = this.scale / this.#penShare;
+    if (!this.isAbsent) return strokeOf(pen, this.style, scale);
+    const isOutline = pen === "outline" || pen === "edge" || pen === "cut";
+    return isOutline
+      ? strokeOf("fold", this.style, scale).replace(
+          /stroke="[^"]*"/,
+          `stroke="${this.#toCome.ink}"`,
+        )
+      : 'stroke="none"';
   }
 
   /** A named tone as a colour; on a maker's sheet everything is white. */

@@ -15,6 +15,10 @@ export interface RenderOptions {
   /** Cloth for boards, workshop for makers (black on white), grey for the room in light and dark. */
   readonly style: DrawingStyle;
   readonly dimensions: boolean;
+  /** Pens so much finer than usual, for drawings no larger than a hand; 1 where nothing is said. */
+  readonly penShare?: number;
+  /** Of what is not there yet: the colour behind it, and the ink of its outlines. */
+  readonly toCome?: { readonly ground: string; readonly ink: string };
   /** Begins every id, so that several drawings stand on one page. */
   readonly idPrefix: string;
 }
@@ -73,7 +77,14 @@ function measured(
 export function renderDrawing(drawing: Drawing, options: RenderOptions): RenderedDrawing {
   const { scale, style, idPrefix } = options;
   if (!(scale > 0)) throw new Error(`A scale must be more than nothing, not ${scale}`);
-  const pencase = new Pencase(style, scale, options.bindings, idPrefix);
+  const pencase = new Pencase(
+    style,
+    scale,
+    options.bindings,
+    idPrefix,
+    options.penShare,
+    options.toCome,
+  );
   const size = { width: drawing.widthMm * scale, height: drawing.heightMm * scale };
   const body = drawing.shapes.map((shape) => drawShape(shape, pencase)).join("");
   const { svg: around, insetMm } = measured(drawing, scale, style, options.dimensions);

@@ -116,6 +116,8 @@ export type Shape =
       readonly y?: number;
       readonly turnDeg?: number;
       readonly mirror?: boolean;
+      /** What is not there yet: its outlines alone, in the quiet ink that the rendering gives. */
+      readonly toCome?: boolean;
     };
 
 /** One dimension: between two points, measured along one axis, on a chain `level` steps off the drawing. Text is ready-made. */

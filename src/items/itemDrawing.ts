@@ -37,6 +37,10 @@ export interface ItemDrawing<F = never, M extends Made = Made> {
   readonly kind: string;
   /** From the front as it stands in the room, at full size, its foot on the box's lower edge; null where nothing is to be drawn. */
   elevation(fields: F, made: M, context: DrawingContext): Drawing | null;
+  /** As `elevation`, from its left side with its front to the left, its depth for its width; missing where a kind has no such view. */
+  side?(fields: F, made: M, context: DrawingContext): Drawing | null;
+  /** As `elevation`, from behind; missing where a kind has no such view. */
+  back?(fields: F, made: M, context: DrawingContext): Drawing | null;
   /** From above, its back at the box's upper edge; null where it takes no floor. */
   plan(fields: F, made: M, context: DrawingContext): Drawing | null;
   /** For its maker: dimensioned, black on white. */

@@ -10,8 +10,7 @@ const thing = (id: string, left: number, right: number) => ({
   words: "two pillows",
   left,
   right,
-  top: 500,
-  foot: 1500,
+  spotAt: (x: number) => (x > left && x < right ? 1200 : null),
 });
 
 test("a leader stands on its own thing, and its label on its leader", () => {

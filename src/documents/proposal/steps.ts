@@ -1,13 +1,14 @@
-import type { Binding } from "../../drawing/binding.ts";
+import { readableInk } from "../../colour/contrast.ts";
 import { renderDrawing } from "../../drawing/renderDrawing.ts";
 import type { Shape } from "../../drawing/shape.ts";
 import type { Wall } from "../../room/walls.ts";
 import type { SchemePhase } from "../../scheme/phases.ts";
 import { wordsIn } from "../../units/spelling.ts";
+import { PAPER } from "../board/mix.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { roomBindings } from "../room/bindings.ts";
-import { itemsAtWall } from "../room/placeItems.ts";
+import { type ItemsByWall, itemsByWall } from "../room/placeItems.ts";
 import { wallFrame, wallShapes } from "../room/wallShapes.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
 import type { Markup } from "../words/marks.ts";
@@ -47,29 +48,29 @@ export function roomAfter(room: RoomData, phase: number): RoomData {
   };
 }
 
-/** The walls at which something of the room is seen: what stands or hangs there, lies on what does, or papers it. */
-export function toldWalls(room: RoomData): Wall[] {
+/** The walls at which something of the room is seen: what stands, hangs or is drawn there, or papers it. */
+export function toldWalls(room: RoomData, placed: ItemsByWall): Wall[] {
   return (room.plan.walls ?? []).filter(
     (wall) =>
       room.plan.covers.some(
         (c) => c.what === "paper" && c.faces.some((f) => f.wall === wall.name),
-      ) || [...room.plan.placements.values()].some((p) => p.wallBox?.wall === wall.name),
+      ) || (placed.walls.get(wall.name) ?? []).length > 0,
   );
 }
 
-/** At this size a pattern is only noise: each cloth stands for its average colour. */
-function flat(bindings: (surface: string) => Binding): (surface: string) => Binding {
-  return (surface) => {
-    const b = bindings(surface);
-    return b === null || "hex" in b ? b : { hex: b.averageHex };
-  };
-}
+/** Pens of a picture of this size, against those of a sheet. */
+const PEN_SHARE = 0.45;
 
-/** The room's walls side by side, from left to right as one turns in it, as they are after a step. */
+/**
+ * The room's walls side by side, from left to right as one turns in it, as they are after a step: what is there in its cloth, at the
+ * same places in every step, and what is still to come in outline.
+ */
 function pictureOf(
   data: ProjectData,
   room: RoomData,
+  after: RoomData,
   walls: readonly Wall[],
+  placed: ItemsByWall,
   book: PictureBook,
   prefix: string,
   title: string,
@@ -78,11 +79,11 @@ function pictureOf(
   const length = walls.reduce((sum, wall) => sum + wall.length.toMm(), 0);
   if (!height || length <= 0) return null;
   const scale = Math.max(length / WIDTH, height / HEIGHT);
-  const names: string[] = [];
+  const there = new Set(after.items.map((i) => i.record.id));
+  const [names, toCome] = [new Set<string>(), new Set<string>()];
   let x = 0;
   const shapes = walls.map((wall): Shape => {
-    const items = itemsAtWall(room, wall.name, height, lookUpsOf(data));
-    names.push(...items.map((i) => i.item.record.title));
+    const items = placed.walls.get(wall.name) ?? [];
     const wide = wall.length.toMm();
     const at = x;
     x += wide;
@@ -91,12 +92,22 @@ function pictureOf(
       x: at,
       y: 0,
       children: [
-        ...wallShapes(wall, room, height),
-        ...items.flatMap((i) => i.shapes),
+        ...wallShapes(wall, after, height),
+        ...items.map(({ item, shapes }): Shape => {
+          const isThere = there.has(item.record.id);
+          (isThere ? names : toCome).add(item.record.title);
+          return { shape: "group", children: shapes, toCome: !isThere };
+        }),
         wallFrame(wide, height),
       ],
     };
   });
+  const ground = after.wallColour ?? PAPER;
+  const ink = readableInk(ground, "#8d918e", "#c9cdc9");
+  const words = [
+    names.size > 0 ? `${[...names].join("; ")}.` : "Empty walls.",
+    toCome.size > 0 ? `Still to come, in outline: ${[...toCome].join("; ")}.` : "",
+  ];
   const rendered = renderDrawing(
     {
       widthMm: length,
@@ -104,13 +115,15 @@ function pictureOf(
       shapes,
       dimensions: [],
       title,
-      description: [...new Set(names)].join("; ") || "empty walls",
+      description: words.filter((w) => w !== "").join(" "),
     },
     {
       scale: 1 / scale,
-      bindings: flat(roomBindings(data, room, scale, book)),
+      bindings: roomBindings(data, after, scale, book),
       style: "cloth",
       dimensions: false,
+      penShare: PEN_SHARE,
+      toCome: { ground, ink },
       idPrefix: prefix,
     },
   );
@@ -157,7 +170,9 @@ export function stepRows(
   ].sort((a, b) => a - b);
   if (numbers.length < 2) return [];
   return data.rooms.flatMap((room, at): StepRow[] => {
-    const walls = toldWalls(room);
+    const height = room.plan.height?.toMm() ?? 0;
+    const placed = itemsByWall(room, height, lookUpsOf(data));
+    const walls = toldWalls(room, placed);
     const name = capital(room.record.fields.room);
     const pictures = numbers.flatMap((phase, n): StepPicture[] => {
       const own = room.scheme.phases.find((p) => p.phase === phase);
@@ -169,8 +184,10 @@ export function stepRows(
           sum: group.rooms.find((r) => r.room === room.record.id)?.sum ?? "",
           picture: pictureOf(
             data,
+            room,
             roomAfter(room, phase),
             walls,
+            placed,
             book,
             `${prefix}-${at}-${n}`,
             `${name} after this step`,
@@ -181,7 +198,7 @@ export function stepRows(
     });
     const told =
       walls.length > 0
-        ? `The ${listed(walls.map((w) => w.name))} ${walls.length === 1 ? "wall" : "walls, side by side"}.`
+        ? `The ${listed(walls.map((w) => w.name))} ${walls.length === 1 ? "wall" : "walls, side by side"}; what is still to come is in outline.`
         : "";
     return pictures.length > 1 ? [{ room: name, walls: told, pictures }] : [];
   });

@@ -7,8 +7,8 @@ import type { ProjectData, RoomData } from "../projectData.ts";
 import { itemPhrase, type Language } from "../words/phrases.ts";
 import { svgNumber } from "../words/svgNumber.ts";
 import { roomBindings } from "./bindings.ts";
+import type { StandingItem } from "./carried.ts";
 import { type LeaderLabel, placeLeaders } from "./leaders.ts";
-import type { StandingItem } from "./placeItems.ts";
 import { dimensionsOf, widthsOf } from "./viewDimensions.ts";
 import { groupedCushions, labelsOf, paperLabels } from "./viewLabels.ts";
 import { wallFrame, wallShapes } from "./wallShapes.ts";
@@ -36,13 +36,21 @@ export interface DrawnView {
   readonly labels: readonly ViewLabel[];
 }
 
+/** The air that a dot needs on its cloth, on paper. */
+const DOT_MM = 0.9;
+
 /** One view at its place on the sheet, with its cloths, dimensions above and names below. */
 export function drawnView(
   data: ProjectData,
   room: RoomData,
   view: View,
   scale: number,
-  at: { readonly x: number; readonly foot: number; readonly right: number },
+  at: {
+    readonly x: number;
+    readonly foot: number;
+    readonly right: number;
+    readonly heights: boolean;
+  },
   book: PictureBook,
   prefix: string,
 ): DrawnView {
@@ -65,7 +73,9 @@ export function drawnView(
           wallFrame(widthMm, heightMm),
         ]
       : [...items.flatMap((i) => i.shapes), floor],
-    dimensions: wall ? dimensionsOf(wall, heightMm, items, units) : widthsOf(items, units),
+    dimensions: wall
+      ? dimensionsOf(wall, heightMm, items, units, at.heights)
+      : widthsOf(items, units),
     title: wall
       ? `The ${wall.name} wall of ${room.record.fields.room}`
       : `What stands free in ${room.record.fields.room}`,
@@ -81,8 +91,8 @@ export function drawnView(
     idPrefix: prefix,
   });
   const y = at.foot - heightMm / scale;
-  const papers = wall ? paperLabels(data, room, wall, heightMm, language) : [];
-  const labels = [...papers, ...labelsOf(data, items, language)];
+  const papers = wall ? paperLabels(data, room, wall, heightMm, items, language) : [];
+  const labels = [...papers, ...labelsOf(data, items, language, DOT_MM * scale)];
   const place = (all: readonly LeaderLabel[]) =>
     placeLeaders(all, 1 / scale, at.x, y, at.foot + 6, at.right);
   const each = place(labels);

@@ -5,31 +5,38 @@ import type { ProjectData, RoomData } from "../projectData.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
 import type { Markup } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
+import type { StandingItem } from "./carried.ts";
 import { drawnView, type View, type ViewLabel } from "./drawView.ts";
-import { freeRow, itemsAtWall } from "./placeItems.ts";
+import { factsOf } from "./itemView.ts";
+import { freeRow, itemsByWall } from "./placeItems.ts";
 import { scaleBar, scaleWords } from "./scaleBar.ts";
-import { BETWEEN_MM, scaleOf, spaceOn, viewsBySheet } from "./sheetsOfViews.ts";
+import {
+  BETWEEN_MM,
+  COLUMN_MM,
+  scaleOf,
+  spaceOn,
+  type TitlePlace,
+  viewsBySheet,
+} from "./sheetsOfViews.ts";
 
 export interface ElevationPage {
   readonly title: string;
   readonly standfirst: string;
+  /** Over the drawing, or in a column beside it. */
+  readonly titlePlace: TitlePlace;
+  readonly columnWidth: number;
   readonly svg: Markup;
   readonly labels: readonly ViewLabel[];
 }
 
-/** True where a wall has cloth or paper to show: a piece that stands there alone is on the plan. */
-export function isShown(room: RoomData, wall: Wall): boolean {
-  const hung = room.items.some((item) => {
-    const placed = room.plan.placements.get(item.record.id);
-    const lying = room.items.some(
-      (other) => room.plan.placements.get(other.record.id)?.on === item.record.id,
-    );
-    return placed?.wallBox?.wall === wall.name && (item.kind.kind !== "object" || lying);
-  });
+/** True where a wall has cloth or paper to show, or two things at least: a single plain piece is on the plan. */
+export function isShown(room: RoomData, wall: Wall, items: readonly StandingItem[]): boolean {
   const papered = room.plan.covers.some(
     (c) => c.what === "paper" && c.faces.some((f) => f.wall === wall.name),
   );
-  return hung || papered;
+  const things = items.filter((i) => factsOf(i.item)?.shape !== "rug");
+  const cloth = things.some((i) => i.item.kind.kind !== "object");
+  return papered || cloth || things.length > 1;
 }
 
 /** The views of a sheet, drawn to one scale on one floor line. */
@@ -42,28 +49,38 @@ function elevationPage(
   prefix: string,
 ): ElevationPage {
   const { units } = data.studio.fields;
-  const { top, down } = spaceOn(sheet);
-  const scale = scaleOf(views, sheet, units) ?? 60;
+  const alone = views.every((v) => v.wall === null);
+  const found = scaleOf(views, sheet, units, alone);
+  const scale = found?.scale ?? 60;
+  const space = found?.space ?? spaceOn(sheet, "above");
   const paperHeight = Math.max(...views.map((v) => v.heightMm)) / scale;
-  const foot = top + paperHeight + Math.max(0, (down - paperHeight) * 0.6);
+  const foot = space.top + paperHeight + Math.max(0, (space.down - paperHeight) * 0.6);
   const whole =
     views.reduce((sum, v) => sum + v.widthMm / scale, 0) + BETWEEN_MM * (views.length - 1);
-  let x = (sheet.width - whole) / 2;
+  const spare = Math.max(0, space.across - whole);
+  let x = space.left + (space.title === "beside" ? spare : spare / 2);
   const drawn = views.map((view, at) => {
     const from = x;
     x += view.widthMm / scale + BETWEEN_MM;
-    const right = at < views.length - 1 ? x - 6 : sheet.width - sheet.margin.right;
-    return drawnView(data, room, view, scale, { x: from, foot, right }, book, `${prefix}${at}`);
+    const isLast = at === views.length - 1;
+    const right = isLast ? sheet.width - sheet.margin.right : x - 4;
+    // Walls of one room are of one height: it stands once, beside the last.
+    const heights = isLast || views[at + 1]?.wall === null;
+    const place = { x: from, foot, right, heights };
+    return drawnView(data, room, view, scale, place, book, `${prefix}${at}`);
   });
-  const ruler = scaleBar(
-    sheet.width - sheet.margin.right - (units === "inches" ? 4 * 304.8 : 2000) / scale,
-    sheet.margin.top + 14,
-    scale,
-    units,
-  );
+  const barWidth = (units === "inches" ? 4 * 304.8 : 2000) / scale;
+  const bar =
+    space.title === "above"
+      ? { x: sheet.width - sheet.margin.right - barWidth, y: sheet.margin.top + 14 }
+      : { x: sheet.margin.left, y: sheet.height - sheet.margin.bottom - 7 };
+  const ruler = scaleBar(bar.x, bar.y, scale, units, COLUMN_MM - 6);
+  const before = views.some((v) => v.items.some((i) => i.before));
   return {
     title: titleOf(views),
-    standfirst: `Drawn at ${scaleWords(scale, units)}. Each pattern is at the same scale as the furniture.`,
+    standfirst: `Drawn at ${scaleWords(scale, units)}. Each pattern is at the same scale as the furniture.${before ? " What stands before the wall is in its own place." : ""}`,
+    titlePlace: space.title,
+    columnWidth: COLUMN_MM - 8,
     svg: {
       html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" xmlns="http://www.w3.org/2000/svg">${drawn.map((d) => d.svg).join("")}${ruler}</svg>`,
     },
@@ -90,18 +107,14 @@ export function elevationPages(
   if (!wallHeight) return [];
   const context = lookUpsOf(data);
   const { units } = data.studio.fields;
-  const walls = (room.plan.walls ?? [])
-    .filter((w) => isShown(room, w))
-    .map(
-      (wall): View => ({
-        name: wall.name,
-        wall,
-        widthMm: wall.length.toMm(),
-        heightMm: wallHeight,
-        items: itemsAtWall(room, wall.name, wallHeight, context),
-      }),
-    );
-  const row = freeRow(room, context);
+  const placed = itemsByWall(room, wallHeight, context);
+  const walls = (room.plan.walls ?? []).flatMap((wall): View[] => {
+    const items = placed.walls.get(wall.name) ?? [];
+    if (!isShown(room, wall, items)) return [];
+    const widthMm = wall.length.toMm();
+    return [{ name: wall.name, wall, widthMm, heightMm: wallHeight, items }];
+  });
+  const row = freeRow(room, context, placed.before);
   const free: View | null = row && { name: "", wall: null, ...row };
   return viewsBySheet(walls, free, sheet, units).map((views, at) =>
     elevationPage(data, room, views, sheet, book, `${prefix}-w${at}`),

@@ -6,7 +6,8 @@ import { ITEM_DRAWINGS } from "../../items/drawings.ts";
 import type { DrawingContext } from "../../items/itemDrawing.ts";
 import { DIRECTION, type Wall } from "../../room/walls.ts";
 import type { RoomData } from "../projectData.ts";
-import { LYING } from "./placeItems.ts";
+import { LYING } from "./carried.ts";
+import { standingPlaces } from "./freePieces.ts";
 import type { Box, PlanPiece } from "./planNames.ts";
 
 const THICK = 110;
@@ -154,6 +155,8 @@ export interface FloorPlan {
   readonly pieces: readonly PlanPiece[];
   /** Chimney breasts. */
   readonly solid: readonly Box[];
+  /** True where chairs are drawn about their table though the place of only one is written. */
+  readonly spread: boolean;
 }
 
 /** The rectangle about some points. */
@@ -189,14 +192,15 @@ export function floorPlanShapes(room: RoomData, context: DrawingContext): FloorP
   const height = Math.max(...ys);
   const shapes: Shape[] = [];
   const boxed = room.items.flatMap((item) => {
-    const placed = room.plan.placements.get(item.record.id);
-    return placed?.floorBox ? [{ item, box: placed.floorBox, facing: placed.facing }] : [];
+    const flat = room.plan.placements.get(item.record.id)?.floorBox?.flat ?? false;
+    const { places, how } = standingPlaces(room, item);
+    return places.map(({ rect: box, facing }, at) => ({ item, box, facing, flat, at, how }));
   });
-  boxed.sort((a, b) => Number(b.box.flat) - Number(a.box.flat));
+  boxed.sort((a, b) => Number(b.flat) - Number(a.flat));
   for (const { item, box, facing } of boxed) {
     const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
     const drawing = entry?.plan(item.record.fields as never, item.made as never, context) ?? null;
-    const [x, y, w, h] = [box.west.toMm(), box.north.toMm(), box.toEast.toMm(), box.toSouth.toMm()];
+    const [x, y, w, h] = [box.left, box.low, box.right - box.left, box.high - box.low];
     if (!drawing) {
       shapes.push({
         shape: "path",
@@ -257,11 +261,11 @@ export function floorPlanShapes(room: RoomData, context: DrawingContext): FloorP
       shapes.push(boardAbove(behind, over.left.toMm(), over.width.toMm(), out));
   }
   for (const wall of walls) shapes.push(...wallSection(wall));
-  const pieces = boxed.map(({ item, box }): PlanPiece => {
-    const [left, top] = [box.west.toMm(), box.north.toMm()];
-    const [right, foot] = [left + box.toEast.toMm(), top + box.toSouth.toMm()];
+  const pieces = boxed.map(({ item, box, flat, at }): PlanPiece => {
     const object = (item.record.fields as { object?: string }).object ?? null;
-    return { title: item.record.title, object, flat: box.flat, left, top, right, foot };
+    const { left, right, low: top, high: foot } = box;
+    return { title: item.record.title, object, flat, isCopy: at > 0, left, top, right, foot };
   });
-  return { shapes, width, height, pieces, solid: breastsOf(walls) };
+  const spread = boxed.some(({ how }) => how === "round");
+  return { shapes, width, height, pieces, solid: breastsOf(walls), spread };
 }

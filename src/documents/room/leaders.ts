@@ -4,10 +4,12 @@ export interface LeaderLabel {
   readonly id: string;
   readonly name: string;
   readonly words: string;
+  /** Between these its dot may stand where `spotAt` gives a height. */
   readonly left: number;
   readonly right: number;
-  readonly top: number;
-  readonly foot: number;
+  spotAt(x: number): number | null;
+  /** Left out where it finds no place on the first line. */
+  readonly ifRoom?: true;
 }
 
 export interface PlacedLeaders {
@@ -38,8 +40,15 @@ const r = (n: number): string => svgNumber(n, 2);
 
 interface Standing {
   readonly px: number;
+  readonly py: number;
   readonly end: number;
   readonly row: number;
+}
+
+/** A place for a dot on paper. */
+interface Spot {
+  readonly px: number;
+  readonly py: number;
 }
 
 /** True where a label with its leader at `px` in `row` meets no other: text clear of text, and no leader through a text. */
@@ -53,14 +62,22 @@ function isClear(px: number, end: number, row: number, all: readonly Standing[])
   });
 }
 
-/** Places on a thing for its dot, the nearest to its middle first. */
-function candidates(wish: number, from: number, to: number): number[] {
-  const out = [wish];
-  for (let step = 1; wish - step >= from || wish + step <= to; step++) {
-    if (wish + step <= to) out.push(wish + step);
-    if (wish - step >= from) out.push(wish - step);
+/** Places on a thing for its dot, a millimetre apart, the nearest to the middle of its broadest clear part first. */
+function candidates(from: number, to: number, at: (px: number) => number | null) {
+  const steps = Math.max(0, Math.floor(to - from));
+  const all = Array.from({ length: steps + 1 }, (_, n) => {
+    const px = from + n + (to - from - steps) / 2;
+    return { px, py: at(px) };
+  });
+  const runs: Spot[][] = [[]];
+  for (const { px, py } of all) {
+    if (py === null) runs.push([]);
+    else runs.at(-1)?.push({ px, py });
   }
-  return out;
+  const broadest = runs.reduce((a, b) => (b.length > a.length ? b : a));
+  const wish = broadest[Math.floor(broadest.length / 2)]?.px ?? (from + to) / 2;
+  const spots = runs.flat().sort((a, b) => Math.abs(a.px - wish) - Math.abs(b.px - wish));
+  return { wish, spots };
 }
 
 interface Arranged {
@@ -69,23 +86,39 @@ interface Arranged {
   readonly cost: number;
 }
 
+interface Span {
+  readonly wish: number;
+  readonly width: number;
+  readonly spots: readonly Spot[];
+}
+
+/** What is named only where there is room chooses last. */
+function last(order: readonly LeaderLabel[]): LeaderLabel[] {
+  return [...order.filter((l) => !l.ifRoom), ...order.filter((l) => l.ifRoom)];
+}
+
 /** Places labels one after another, each as well as those before it allow. */
-function arrange(
-  order: readonly LeaderLabel[],
-  spanOf: (label: LeaderLabel) => { from: number; to: number; wish: number; width: number },
-): Arranged {
+function arrange(order: readonly LeaderLabel[], spans: ReadonlyMap<LeaderLabel, Span>): Arranged {
   const standing = new Map<LeaderLabel, Standing>();
   let cost = 0;
   for (const label of order) {
-    const { from, to, wish, width } = spanOf(label);
+    const { wish, width, spots } = spans.get(label) as Span;
     const done = [...standing.values()];
-    const places = candidates(wish, from, to);
     let found: Standing | null = null;
-    for (let row = 0; row < ROWS && !found; row++) {
-      const px = places.find((p) => isClear(p, p + width, row, done));
-      if (px !== undefined) found = { px, end: px + width, row };
+    for (let row = 0; row < (label.ifRoom ? 1 : ROWS) && !found; row++) {
+      const spot = spots.find(
+        (p) =>
+          isClear(p.px, p.px + width, row, done) &&
+          done.every((o) => Math.abs(o.px - p.px) >= APART_MM),
+      );
+      if (spot) found = { ...spot, end: spot.px + width, row };
     }
-    const set = found ?? { px: wish, end: wish + width, row: ROWS - 1 };
+    if (!found && (label.ifRoom || spots.length === 0)) continue;
+    const set = found ?? {
+      ...(spots[0] as Spot),
+      end: (spots[0] as Spot).px + width,
+      row: ROWS - 1,
+    };
     standing.set(label, set);
     cost += (found ? 0 : NO_PLACE) + set.row * 60 + Math.abs(set.px - wish);
   }
@@ -106,14 +139,19 @@ export function placeLeaders(
   below: number,
   rightEdge: number,
 ): PlacedLeaders {
-  const spanOf = (label: LeaderLabel) => {
-    const letters = Math.max(label.name.length * 1.1, label.words.length);
-    const width = Math.min(WIDEST_MM, Math.max(LABEL_MM, letters * LETTER_MM + 3));
-    const from = x + label.left * scale + 1.5;
-    const to = Math.max(from, Math.min(rightEdge - width, x + label.right * scale - 1.5));
-    const wish = Math.min(to, Math.max(from, x + ((label.left + label.right) / 2) * scale));
-    return { from, to, wish, width };
-  };
+  const spans = new Map(
+    all.map((label): [LeaderLabel, Span] => {
+      const letters = Math.max(label.name.length * 1.1, label.words.length);
+      const width = Math.min(WIDEST_MM, Math.max(LABEL_MM, letters * LETTER_MM + 3));
+      const from = x + label.left * scale + 1.5;
+      const to = Math.max(from, Math.min(rightEdge - width, x + label.right * scale - 1.5));
+      const at = (px: number): number | null => {
+        const high = label.spotAt((px - x) / scale);
+        return high === null ? null : y + high * scale;
+      };
+      return [label, { width, ...candidates(from, to, at) }];
+    }),
+  );
   const byPlace = [...all].sort(
     (a, b) => a.left + a.right - (b.left + b.right) || (a.id < b.id ? -1 : 1),
   );
@@ -126,17 +164,19 @@ export function placeLeaders(
     [...byPlace].sort((a, b) => b.left - a.left),
   ];
   const best = orders
-    .map((order) => arrange(order, spanOf))
+    .map((order) => arrange(last(order), spans))
     .reduce((a, b) => (b.cost < a.cost - 1e-9 ? b : a));
   let svg = "";
+  let dots = "";
   const labels: { x: number; y: number; name: string; words: string }[] = [];
   for (const label of byPlace) {
-    const { px, row } = best.standing.get(label) as Standing;
-    const tall = (label.foot - label.top) * scale;
-    const py = y + label.foot * scale - Math.min(tall * 0.3, 14);
+    const at = best.standing.get(label);
+    if (!at) continue;
+    const { px, py, row } = at;
     const ly = below + row * STEP_MM;
-    svg += `<path d="M${r(px)} ${r(py)}V${r(ly + 3)}" stroke="#fff" stroke-opacity=".75" stroke-width=".7"/><path d="M${r(px)} ${r(py)}V${r(ly + 8)}" stroke="#23282e" stroke-width=".18"/><circle cx="${r(px)}" cy="${r(py)}" r=".75" fill="#fff" stroke="#23282e" stroke-width=".25"/>`;
+    svg += `<path d="M${r(px)} ${r(py)}V${r(ly + 3)}" stroke="#fff" stroke-opacity=".75" stroke-width=".7"/><path d="M${r(px)} ${r(py)}V${r(ly + 8)}" stroke="#23282e" stroke-width=".18"/>`;
+    dots += `<circle cx="${r(px)}" cy="${r(py)}" r=".75" fill="#fff" stroke="#23282e" stroke-width=".25"/>`;
     labels.push({ x: px + 1.2, y: ly, name: label.name, words: label.words });
   }
-  return { svg, crowded: best.cost >= NO_PLACE, labels };
+  return { svg: svg + dots, crowded: best.cost >= NO_PLACE, labels };
 }

@@ -17,6 +17,8 @@ export interface PlanPiece extends Box {
   readonly object: string | null;
   /** A rug, on which other things stand. */
   readonly flat: boolean;
+  /** One more of a piece that is named at its first place. */
+  readonly isCopy?: boolean;
 }
 
 /** Where a name stands on the plan, and its lines. */
@@ -47,13 +49,16 @@ export function planNames(
   // Large pieces have the most places, so the small ones choose first.
   const order = [...pieces].sort((a, b) => area(a) - area(b) || (a.title < b.title ? -1 : 1));
   for (const piece of order) {
+    if (piece.isCopy) continue;
     const found = ways(piece.title)
       .flatMap((lines) =>
-        [...within(piece, sizeOf(lines)), ...beside(piece, sizeOf(lines))].map((box, at) => ({
-          lines,
-          box,
-          at,
-        })),
+        [...within(piece, sizeOf(lines)), ...beside(piece, sizeOf(lines), floor)].map(
+          (box, at) => ({
+            lines,
+            box,
+            at,
+          }),
+        ),
       )
       .find(
         ({ box }) =>
@@ -129,15 +134,16 @@ function within(piece: PlanPiece, { width, height }: Size): Box[] {
   return places.sort((a, b) => a.off - b.off).map(({ box }) => box);
 }
 
-/** Places below, above, right and left of a piece. */
-function beside(piece: PlanPiece, { width, height }: Size): Box[] {
+/** Places below, above, right and left of a piece, on the floor. */
+function beside(piece: PlanPiece, { width, height }: Size, floor: Box): Box[] {
   const [middleX, middleY] = [(piece.left + piece.right) / 2, (piece.top + piece.foot) / 2];
-  const at = (left: number, top: number): Box => ({
-    left,
-    top,
-    right: left + width,
-    foot: top + height,
-  });
+  // A name beside a piece that stands in a corner is moved along until it lies on the floor.
+  const inside = (value: number, low: number, high: number) => Math.max(low, Math.min(value, high));
+  const at = (x: number, y: number): Box => {
+    const left = inside(x, floor.left, floor.right - width);
+    const top = inside(y, floor.top, floor.foot - height);
+    return { left, top, right: left + width, foot: top + height };
+  };
   return [
     at(middleX - width / 2, piece.foot + PAD_MM),
     at(middleX - width / 2, piece.top - PAD_MM - height),

@@ -17,19 +17,28 @@ const PARTS: Readonly<Record<number, string>> = {
   15: "one fifteenth",
   16: "one sixteenth",
   20: "one twentieth",
+  5: "one fifth",
+  8: "one eighth",
 };
 
-/** A ruler of four parts, four feet or two metres at a scale, its upper left corner at a place of the sheet; SVG. */
-export function scaleBar(x: number, y: number, scale: number, units: UnitSystem): string {
+/** A ruler of four parts at most, of a foot or half a metre each at a scale and no longer than `most`, its upper left corner at a place of the sheet; SVG. */
+export function scaleBar(
+  x: number,
+  y: number,
+  scale: number,
+  units: UnitSystem,
+  most = 400,
+): string {
   const step = units === "inches" ? 304.8 / scale : 500 / scale;
+  const parts = Math.max(1, Math.min(4, Math.floor(most / step)));
   const label =
     units === "inches"
-      ? (n: number): string => `${n}${n === 4 ? "\u202fft" : ""}`
-      : (n: number): string => `${n * 50}${n === 4 ? "\u202fcm" : ""}`;
+      ? (n: number): string => `${n}${n === parts ? "\u202fft" : ""}`
+      : (n: number): string => `${n * 50}${n === parts ? "\u202fcm" : ""}`;
   let out = "";
-  for (let i = 0; i < 4; i++)
+  for (let i = 0; i < parts; i++)
     out += `<rect x="${r(x + i * step)}" y="${r(y)}" width="${r(step)}" height="1.3" fill="${i % 2 === 0 ? "#23282e" : "#fff"}" stroke="#23282e" stroke-width=".18"/>`;
-  for (const n of [0, 1, 2, 3, 4])
-    out += `<text class="drawn" x="${r(x + n * step)}" y="${r(y + 5.4)}" text-anchor="${n === 4 ? "end" : n === 0 ? "start" : "middle"}" font-size="3.5">${label(n)}</text>`;
+  for (let n = 0; n <= parts; n++)
+    out += `<text class="drawn" x="${r(x + n * step)}" y="${r(y + 5.4)}" text-anchor="${n === parts ? "end" : n === 0 ? "start" : "middle"}" font-size="3.5">${label(n)}</text>`;
   return out;
 }

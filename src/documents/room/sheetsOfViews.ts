@@ -7,44 +7,106 @@ export interface Extent {
   readonly heightMm: number;
 }
 
-/** One to so much: the usual scales of elevations (from memory). */
+/** One to so much: the usual scales of elevations (from memory); the largest are for what stands free alone. */
 const SCALES: Readonly<Record<UnitSystem, readonly number[]>> = {
   inches: [12, 16, 20, 24, 32, 48],
   centimetres: [10, 15, 20, 25, 30, 50],
 };
+const LARGE: Readonly<Record<UnitSystem, readonly number[]>> = {
+  inches: [8],
+  centimetres: [5],
+};
 
-/** A wall may be drawn a little smaller where another then fits beside it, not smaller than one to this. */
-const PAIR_LEAST: Readonly<Record<UnitSystem, number>> = { inches: 24, centimetres: 25 };
+/** A wall may be drawn so much smaller where another then fits beside it, and not smaller than one to so much. */
+const PAIR_LOSS = 1.35;
+const PAIR_LEAST = 20;
 
-/** Between two views on one sheet: the dimension of the height, and air, millimetres of paper. */
-export const BETWEEN_MM = 34;
+/** Between two views on one sheet, millimetres of paper. */
+export const BETWEEN_MM = 12;
+/** Beside the last view: the dimension of the height. */
+const HEIGHT_MM = 12;
+/** Chains above a wall, and two lines of names below its floor. */
+const ABOVE_MM = 19;
+const BELOW_MM = 26;
+
+/** Where the title stands: over the drawing, or in a column beside one that takes the sheet's height. */
+export type TitlePlace = "above" | "beside";
 
 /** The part of a sheet that views may take, millimetres of paper. */
-export function spaceOn(sheet: BoardSheet): { across: number; down: number; top: number } {
-  const top = sheet.margin.top + 46;
+export interface ViewSpace {
+  readonly title: TitlePlace;
+  readonly left: number;
+  readonly top: number;
+  readonly across: number;
+  readonly down: number;
+}
+
+/** The width of the title's column, and the air after it. */
+export const COLUMN_MM = 92;
+
+/** The part of a sheet that views may take, by where the title stands. */
+export function spaceOn(sheet: BoardSheet, title: TitlePlace): ViewSpace {
+  const { margin, width, height } = sheet;
+  if (title === "above") {
+    const top = margin.top + 46;
+    return {
+      title,
+      left: margin.left,
+      top,
+      across: width - margin.left - margin.right - HEIGHT_MM,
+      down: height - top - margin.bottom - BELOW_MM,
+    };
+  }
+  const top = margin.top - 1 + ABOVE_MM;
   return {
+    title,
+    left: margin.left + COLUMN_MM,
     top,
-    across: sheet.width - sheet.margin.left - sheet.margin.right - 22,
-    down: sheet.height - top - sheet.margin.bottom - 30,
+    across: width - margin.left - COLUMN_MM - margin.right - HEIGHT_MM + 4,
+    down: height - top - margin.bottom + 1 - BELOW_MM,
   };
 }
 
-/** The largest scale at which views stand side by side; null where none of the usual ones is small enough. */
+/** A scale, and the part of the sheet at which it was found. */
+export interface ViewScale {
+  readonly scale: number;
+  readonly space: ViewSpace;
+}
+
+/** The largest scale at which views stand side by side, the title over them where that costs nothing; null where none of the usual ones is small enough. */
 export function scaleOf(
   views: readonly Extent[],
   sheet: BoardSheet,
   units: UnitSystem,
-): number | null {
-  const { across, down } = spaceOn(sheet);
+  large = false,
+): ViewScale | null {
   const width = views.reduce((sum, v) => sum + v.widthMm, 0);
   const height = Math.max(...views.map((v) => v.heightMm));
   const between = BETWEEN_MM * (views.length - 1);
-  return SCALES[units].find((s) => width / s + between <= across && height / s <= down) ?? null;
+  for (const scale of [...(large ? LARGE[units] : []), ...SCALES[units]])
+    for (const title of ["above", "beside"] as const) {
+      const space = spaceOn(sheet, title);
+      if (width / scale + between <= space.across && height / scale <= space.down)
+        return { scale, space };
+    }
+  return null;
+}
+
+/** True where a view loses little by sharing its sheet with another. */
+function isFair(
+  one: Extent,
+  both: readonly Extent[],
+  sheet: BoardSheet,
+  units: UnitSystem,
+): boolean {
+  const alone = scaleOf([one], sheet, units);
+  const shared = scaleOf(both, sheet, units);
+  return alone !== null && shared !== null && shared.scale <= alone.scale * PAIR_LOSS;
 }
 
 /**
- * Which views share a sheet. The row of what stands free goes beside a wall that need not be drawn smaller for it, else on a sheet of
- * its own; each wall with the first later one that fits beside it at a fair scale, in their own order.
+ * Which views share a sheet. The row of what stands free goes beside a wall that loses little by it, else on a sheet of its own; each
+ * wall with the first later one that fits beside it at a fair scale, in their own order.
  */
 export function viewsBySheet<V extends Extent>(
   walls: readonly V[],
@@ -53,12 +115,7 @@ export function viewsBySheet<V extends Extent>(
   units: UnitSystem,
 ): V[][] {
   const left = [...walls];
-  const host = free
-    ? left.findIndex((w) => {
-        const pair = scaleOf([w, free], sheet, units);
-        return pair !== null && pair === scaleOf([w], sheet, units);
-      })
-    : -1;
+  const host = free ? left.findIndex((w) => isFair(w, [w, free], sheet, units)) : -1;
   const hosting = host < 0 ? null : (left[host] as V);
   const out: V[][] = [];
   for (let wall = left.shift(); wall; wall = left.shift()) {
@@ -67,10 +124,13 @@ export function viewsBySheet<V extends Extent>(
       out.push([first, free]);
       continue;
     }
-    const at = left.findIndex((other) => {
-      const scale = other === hosting ? null : scaleOf([first, other], sheet, units);
-      return scale !== null && scale <= PAIR_LEAST[units];
-    });
+    const at = left.findIndex(
+      (other) =>
+        other !== hosting &&
+        isFair(first, [first, other], sheet, units) &&
+        isFair(other, [first, other], sheet, units) &&
+        (scaleOf([first, other], sheet, units)?.scale ?? Number.POSITIVE_INFINITY) <= PAIR_LEAST,
+    );
     out.push(at < 0 ? [first] : [first, ...left.splice(at, 1)]);
   }
   if (free && !hosting) out.push([free]);

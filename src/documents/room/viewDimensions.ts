@@ -2,7 +2,8 @@ import type { Dimension } from "../../drawing/shape.ts";
 import type { Wall } from "../../room/walls.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
-import { LYING, type StandingItem } from "./placeItems.ts";
+import { LYING, type StandingItem } from "./carried.ts";
+import { factsOf } from "./itemView.ts";
 
 /** A computed measure of a drawing as an exact length: drawings are in whole tenths of a millimetre. */
 function asLength(mm: number): Length {
@@ -19,15 +20,24 @@ function measure(mm: number, units: UnitSystem): string {
 /** What lies on another item has no dimension of its own. */
 const WORN: ReadonlySet<string> = new Set(["cushion", "tieback", "lampshade", ...LYING]);
 
+/** Rugs and lamps are moved as one likes. */
+function isLoose(i: StandingItem): boolean {
+  const shape = factsOf(i.item)?.shape;
+  return shape === "rug" || shape === "lamp";
+}
+
 /** Chains above the wall: what hangs and stands there from left to right, then the whole; its height at the right. */
 export function dimensionsOf(
   wall: Wall,
   height: number,
   items: readonly StandingItem[],
   units: UnitSystem,
+  withHeight = true,
 ): Dimension[] {
   const length = wall.length.toMm();
-  const main = items.filter((i) => !WORN.has(i.item.kind.kind) && i.width > 200);
+  const main = items.filter(
+    (i) => !WORN.has(i.item.kind.kind) && !i.standsOn && !i.before && !isLoose(i) && i.width > 200,
+  );
   const taken: { from: number; to: number }[] = [];
   for (const item of [...main].sort((a, b) => b.width - a.width)) {
     const box = {
@@ -77,14 +87,15 @@ export function dimensionsOf(
     level: taken.length > 0 ? 2 : 1,
     text: print(length),
   });
-  out.push({
-    axis: "vertical",
-    from: 0,
-    to: height,
-    side: "right",
-    level: 1,
-    text: print(height),
-  });
+  if (withHeight)
+    out.push({
+      axis: "vertical",
+      from: 0,
+      to: height,
+      side: "right",
+      level: 1,
+      text: print(height),
+    });
   return out;
 }
 

@@ -1,29 +1,57 @@
 import type { Wall } from "../../room/walls.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { capital, itemPhrase, type Language, listed, shortened } from "../words/phrases.ts";
+import type { StandingItem } from "./carried.ts";
+import { clothSpots } from "./clothSpots.ts";
+import { factsOf } from "./itemView.ts";
 import type { LeaderLabel } from "./leaders.ts";
-import type { StandingItem } from "./placeItems.ts";
 
 /** A name's letters on one line below a drawing; the board has it in full. */
 const MOST_LETTERS = 26;
 
-/** A label for each item that is seen, with the part of it on which the dot of its line may stand. */
+/** The surfaces that an item's name stands for. */
+const NAMED: ReadonlySet<string> = new Set(["face", "cover", "paper", "panel"]);
+
+/** True where an object is named: it brings colours of its own. Rugs are named on the plan, where they are seen. */
+function isNamed(item: StandingItem["item"]): boolean {
+  const facts = factsOf(item);
+  return facts !== null && facts.shape !== "rug" && facts.hasPhoto;
+}
+
+/**
+ * A label for each cloth that is seen, and for each object that brings colours of its own, with the places where the dot of its line
+ * may stand; what hosts cushions is named where there is room. `clear` is the air about a dot in millimetres of the wall.
+ */
 export function labelsOf(
   data: ProjectData,
   items: readonly StandingItem[],
   language: Language,
+  clear: number,
 ): LeaderLabel[] {
+  const usesOf = (item: StandingItem["item"]) =>
+    item.kind.cloths(item.record.fields as never).filter((u) => NAMED.has(u.surface));
+  const spots = clothSpots(
+    items,
+    ({ item }) => {
+      const cloths = new Set(usesOf(item).map((u) => u.cloth));
+      const uses = item.kind.cloths(item.record.fields as never);
+      // A piece without a cloth of its own is in the cover's.
+      return (surface) => {
+        const own = uses.find((u) => u.surface === surface);
+        return surface !== "welt" && (own === undefined || cloths.has(own.cloth));
+      };
+    },
+    clear,
+  );
   const seen = new Set<string>();
-  return items.flatMap((standing): LeaderLabel[] => {
-    const { item } = standing;
-    if (seen.has(item.record.id)) return [];
-    seen.add(item.record.id);
-    const uses = item.kind
-      .cloths(item.record.fields as never)
-      .filter((u) => ["face", "cover", "paper", "panel"].includes(u.surface));
+  return items.flatMap(({ item }): LeaderLabel[] => {
+    const { id } = item.record;
+    const places = spots.get(id);
+    if (seen.has(id) || !places) return [];
+    seen.add(id);
     const names = [
       ...new Set(
-        uses
+        usesOf(item)
           .map((u) => data.swatches.get(u.cloth)?.name)
           .filter((n): n is string => n !== undefined),
       ),
@@ -32,47 +60,15 @@ export function labelsOf(
       item.kind.kind === "object"
         ? data.objects.get((item.record.fields as { object: string }).object)?.name
         : undefined;
-    const { x, y, width, height } = standing;
-    // What is clothed shows only above its cloth: a bed its headboard, a table nothing.
-    const cloths = items.filter((i) => i.host === item);
-    const bare = Math.min(...cloths.map((i) => i.y)) - y;
-    if (object && cloths.length > 0)
-      return bare < 60
-        ? []
-        : [
-            {
-              id: item.record.id,
-              name: object,
-              words: "",
-              left: x,
-              right: x + width * 0.16,
-              top: y,
-              foot: y + bare * 0.4,
-            },
-          ];
-    // On drawn-back curtains the dot stands on the left one; on a blind on what hangs below its head.
-    const curtains = item.kind.kind === "curtains";
-    const left = curtains ? x + width * 0.05 : x;
-    const runner = item.kind.kind === "runner";
-    // A runner shows at its ends alone.
-    const right = curtains ? x + width * 0.12 : runner ? x + 24 : x + width;
-    // A chair's back is all cloth, where its foot may be open; a cushion on it would hide the back.
-    const chair =
-      item.kind.kind === "armchair" &&
-      !items.some((i) => i !== standing && i.y < y + height * 0.5 && i.front > standing.front);
-    const foot =
-      chair || ["blind", "pelmet", "valance"].includes(item.kind.kind)
-        ? y + height * 0.45
-        : y + height;
+    const isHost = items.some((i) => i !== undefined && i.on === item);
+    if (item.kind.kind === "object" && !isNamed(item) && !isHost) return [];
     return [
       {
-        id: item.record.id,
+        id,
         name: shortened(object ?? listed(names), MOST_LETTERS),
         words: object ? "" : itemPhrase(item, language),
-        left,
-        right,
-        top: y,
-        foot,
+        ...places,
+        ...(object && !isNamed(item) ? { ifRoom: true as const } : {}),
       },
     ];
   });
@@ -98,18 +94,18 @@ export function groupedCushions(
       words: `in ${listed(names)}`,
       left: Math.min(...theirs.map((l) => l.left)),
       right: Math.max(...theirs.map((l) => l.right)),
-      top: Math.min(...theirs.map((l) => l.top)),
-      foot: Math.max(...theirs.map((l) => l.foot)),
+      spotAt: (x) => theirs.map((l) => l.spotAt(x)).find((y) => y !== null) ?? null,
     },
   ];
 }
 
-/** Papers on a wall are named too, where the paper is not covered: just above the skirting at its left part. */
+/** Papers on a wall are named too, where the paper is not covered: low on the paper, beside what stands before it. */
 export function paperLabels(
   data: ProjectData,
   room: RoomData,
   wall: Wall,
   height: number,
+  items: readonly StandingItem[],
   language: Language,
 ): LeaderLabel[] {
   return room.plan.covers.flatMap((cover): LeaderLabel[] => {
@@ -129,9 +125,14 @@ export function paperLabels(
         name: shortened(data.swatches.get(cloth)?.name ?? "", MOST_LETTERS),
         words: itemPhrase(item, language),
         left: x,
-        right: x + Math.min(400, face.width.toMm() * 0.25),
-        top: height * 0.4,
-        foot: height * 0.8,
+        right: x + face.width.toMm(),
+        spotAt: (at) => {
+          const y = height * 0.72;
+          const covered = items.some(
+            (i) => at > i.x - 30 && at < i.x + i.width + 30 && y > i.y && y < i.y + i.height,
+          );
+          return at > x + 20 && at < x + face.width.toMm() - 20 && !covered ? y : null;
+        },
       },
     ];
   });

@@ -8,11 +8,12 @@ import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
-import { capital, type Language, listed, placesOf, roleWord } from "../words/phrases.ts";
+import { capital, type Language, listed, roleWord } from "../words/phrases.ts";
 import { svgNumber } from "../words/svgNumber.ts";
 import { roomBindings } from "./bindings.ts";
 import { floorPlanShapes } from "./floorPlan.ts";
 import { type Box, drawPlanNames, planNames } from "./planNames.ts";
+import { whereWords } from "./whereWords.ts";
 import { fitting, type RoomWords, worksWords } from "./worksWords.ts";
 
 export interface WherePage {
@@ -154,7 +155,7 @@ export function wherePageOf(
   const colours = room.scheme.carried.map((c) => coloursWords(c));
   const rows =
     room.scheme.roles.reduce(
-      (sum, role) => sum + rowMm(placesOf(role.cloth, room, language), listWidth),
+      (sum, role) => sum + rowMm([whereWords(role.cloth, room, language)], listWidth),
       0,
     ) + colours.reduce((sum, words) => sum + rowMm([words], listWidth), 0);
   const foot = sheet.height - sheet.margin.bottom;
@@ -169,7 +170,7 @@ export function wherePageOf(
     plan: markup,
     planWords: plan
       ? spelled(
-          `From above, north at the top, one to ${scale}. Each piece has its cloth’s colour as it reads from across the room.`,
+          `From above, north at the top, one to ${scale}. Each piece has its cloth’s colour as it reads from across the room.${plan.spread ? " Chairs stand around their table as is usual." : ""}`,
           language,
         )
       : "",
@@ -179,7 +180,7 @@ export function wherePageOf(
       return {
         name: role.name,
         role: roleWord(role.role, swatch?.kind ?? null, paper),
-        where: capital(listed(placesOf(role.cloth, room, language))),
+        where: whereWords(role.cloth, room, language),
         square: square(
           swatch?.average ?? "#dddddd",
           cut(data, role.cloth, book),

@@ -11,7 +11,14 @@ import { drawMirror, drawPicture } from "./look/picture.ts";
 import { drawRugEdge, drawRugPlan, RUG_MM } from "./look/rug.ts";
 import { drawSeat } from "./look/seat.ts";
 import { drawStove } from "./look/stove.ts";
-import { drawBox, drawChair, drawChest, drawTable } from "./look/wood.ts";
+import {
+  drawBox,
+  drawChair,
+  drawChairBack,
+  drawChairSide,
+  drawChest,
+  drawTable,
+} from "./look/wood.ts";
 import type { ObjectMade } from "./pieces.ts";
 import type { ObjectItemFields } from "./schema.ts";
 import { objectSheet } from "./sheet.ts";
@@ -58,6 +65,46 @@ function elevation(_: ObjectItemFields, made: ObjectMade, context: DrawingContex
     title: facts.name,
     description: `${facts.name}, ${printSize(sizes, context.units)}${facts.shape === "rug" ? ", from its edge" : ", from the front"}.`,
   };
+}
+
+/** What looks alike from all sides is seen from its end: as its front, its depth for its width. */
+const ALIKE: ReadonlySet<ObjectFacts["shape"]> = new Set([
+  "table",
+  "chest",
+  "lamp",
+  "stove",
+  "box",
+]);
+
+function side(_: ObjectItemFields, made: ObjectMade, context: DrawingContext): Drawing | null {
+  const facts = made.facts;
+  const look = facts ? lookOf(facts) : null;
+  const chair = facts?.shape === "chair";
+  if (!facts || !look || look.depth === 0 || !(chair || ALIKE.has(facts.shape))) return null;
+  const turned = { ...look, width: look.depth, depth: look.width, hasPhoto: false };
+  return {
+    widthMm: turned.width,
+    heightMm: turned.height,
+    shapes: chair
+      ? drawChairSide(turned)
+      : FRONTS[facts.shape](context.look?.bare ? { ...turned, bare: true } : turned),
+    dimensions: [],
+    title: facts.name,
+    description: `${facts.name} from ${chair ? "its left side" : "its end"}.`,
+  };
+}
+
+function back(fields: ObjectItemFields, made: ObjectMade, context: DrawingContext): Drawing | null {
+  const shape = made.facts?.shape;
+  const front = elevation(fields, made, context);
+  const look = made.facts ? lookOf(made.facts) : null;
+  if (shape === "chair" && front && look)
+    return {
+      ...front,
+      shapes: drawChairBack(look),
+      description: `${front.title} from behind.`,
+    };
+  return shape && ALIKE.has(shape) ? front : null;
 }
 
 function plan(_: ObjectItemFields, made: ObjectMade): Drawing | null {
@@ -176,6 +223,8 @@ function workshop(fields: ObjectItemFields, made: ObjectMade, context: DrawingCo
 export const objectDrawing: ItemDrawing<ObjectItemFields, ObjectMade> = {
   kind: "object",
   elevation,
+  side,
+  back,
   plan,
   workshop,
   sheet: objectSheet,

@@ -41,8 +41,36 @@ function framed(
   ];
 }
 
-/** A picture in its frame, its own photograph inside. */
+/** A picture of which only the colours are known: bands of them in a mount, as much of each as the card says. */
+function mounted(look: Look): Shape[] {
+  return framed(look, (x, y, width, height) => {
+    const mount = Math.min(width, height) * 0.16;
+    const [ix, iy, iw, ih] = [x + mount, y + mount, width - 2 * mount, height - 2.2 * mount];
+    const [ground, ...others] = look.colours;
+    const hill = (at: number) => {
+      const top = iy + ih * (0.42 + (0.4 * at) / others.length);
+      const [a, b] = at % 2 === 0 ? [0.09, -0.06] : [-0.05, 0.08];
+      const f = (n: number) => n.toFixed(1);
+      return `M${f(ix)} ${f(top)}C${f(ix + iw * 0.3)} ${f(top - ih * a)} ${f(ix + iw * 0.66)} ${f(top - ih * b)} ${f(ix + iw)} ${f(top + ih * 0.03)}V${f(iy + ih)}H${f(ix)}Z`;
+    };
+    return [
+      { shape: "path", d: rect(x, y, width, height), fill: { tone: "white" }, pen: null },
+      { shape: "path", d: rect(x, y, width, 5), fill: { tone: "shadow" }, pen: null },
+      {
+        shape: "path",
+        d: rect(ix, iy, iw, ih),
+        fill: { hex: ground ?? "#d9d5ca" },
+        pen: null,
+      },
+      ...others.map((hex, at): Shape => ({ shape: "path", d: hill(at), fill: { hex }, pen: null })),
+      stroke(rect(ix, iy, iw, ih), "fold"),
+    ];
+  });
+}
+
+/** A picture in its frame, its own photograph inside; without one, its colours. */
 export function drawPicture(look: Look): Shape[] {
+  if (!look.hasPhoto && look.colours.length > 0) return mounted(look);
   return framed(look, (x, y, width, height) => [
     { shape: "photograph", surface: "object", x, y, width, height },
     // The frame's inner edge throws a narrow shadow at head and left.

@@ -110,6 +110,72 @@ export function drawChair(look: Look): Shape[] {
   ];
 }
 
+/** The same chair from behind: posts down to the floor before rails, slats and seat. */
+export function drawChairBack(look: Look): Shape[] {
+  const { width: w, height: h } = look;
+  const seat = h * 0.5;
+  const post = Math.min(Math.max(w * 0.075, 26), 44);
+  const slats = [0.04, 0.3, 0.58].flatMap((share, at) => {
+    const high = seat * (at === 0 ? 0.15 : 0.085);
+    const y = seat * share;
+    const d = `M${f(post * 0.8)} ${f(y + 8)}Q${f(w / 2)} ${f(y - (at === 0 ? 16 : 4))} ${f(w - post * 0.8)} ${f(y + 8)}V${f(y + high + 8)}Q${f(w / 2)} ${f(y + high - 2)} ${f(post * 0.8)} ${f(y + high + 8)}Z`;
+    return part(d, colour(look, 0, "wood"), "edge");
+  });
+  const darkLeg = (x: number): Shape => ({
+    shape: "path",
+    d: rect(x, seat + 30, post * 0.7, h - seat - 42),
+    fill: { tone: "wood-dark" },
+    pen: "edge",
+  });
+  return [
+    floorShadow(0, h - 1, w),
+    darkLeg(-2),
+    darkLeg(w + 2 - post * 0.7),
+    ...part(roundedRect(-4, seat - 26, w + 8, 44, 18), colour(look, 1, "wood"), "edge", 0.1, 0.2),
+    ...part(rect(6, seat + 18, w - 12, 50), colour(look, 0, "wood"), "edge", 0, 0.2),
+    ...slats,
+    ...leg(look, 4, 0, h, post),
+    ...leg(look, w - post - 4, 0, h, post),
+    stroke(
+      line(post + 2, seat + (h - seat) * 0.55, w - post - 2, seat + (h - seat) * 0.55),
+      "edge",
+    ),
+  ];
+}
+
+/** A dining chair from its left side, its front to the left: raked back, seat, two legs and a stretcher. */
+export function drawChairSide(look: Look): Shape[] {
+  const { width: d, height: h } = look;
+  const seat = h * 0.5;
+  const post = Math.min(Math.max(d * 0.085, 28), 44);
+  const knee = d * 0.82;
+  const back = `M${f(d - post * 0.7)} 0H${f(d)}L${f(knee + post)} ${f(seat)}V${f(seat + 60)}L${f(d * 0.98)} ${f(h)}H${f(d * 0.98 - post * 0.7)}L${f(knee)} ${f(seat + 60)}V${f(seat)}Z`;
+  return [
+    floorShadow(d * 0.02, h - 1, d * 0.96),
+    ...part(
+      rect(post * 0.8, seat + (h - seat) * 0.55, knee - post * 0.6, 20),
+      colour(look, 0, "wood"),
+      "edge",
+    ),
+    ...leg(look, d * 0.04, seat + 20, h, post),
+    ...part(back, colour(look, 0, "wood"), "edge", 0.16, 0.2),
+    ...part(
+      rect(d * 0.05, seat + 18, knee - d * 0.03, 50),
+      colour(look, 0, "wood"),
+      "edge",
+      0,
+      0.2,
+    ),
+    ...part(
+      roundedRect(-2, seat - 26, knee + 18, 50, 20),
+      colour(look, 1, "wood"),
+      "outline",
+      0.2,
+      0.2,
+    ),
+  ];
+}
+
 /** A plain case: a cupboard, a shelf, what has no better shape. Two panels where it is wide enough. */
 export function drawBox(look: Look): Shape[] {
   const { width: w, height: h } = look;
@@ -123,6 +189,7 @@ export function drawBox(look: Look): Shape[] {
     ],
   );
   const whole = rect(0, 0, w, h);
+  if (!look.hasPhoto && h > 1300 && w < h) return press(look);
   if (look.hasPhoto)
     return [
       floorShadow(0, h - 1, w),
@@ -132,5 +199,49 @@ export function drawBox(look: Look): Shape[] {
     floorShadow(0, h - 1, w),
     ...part(whole, colour(look, 0, "wood"), "outline", 0.14, 0.16),
     ...panels,
+  ];
+}
+
+/** A tall cupboard: cornice, two panelled doors with knobs over two drawers, a plinth. */
+function press(look: Look): Shape[] {
+  const { width: w, height: h } = look;
+  const wood = colour(look, 0, "wood");
+  const [cornice, plinth] = [70, 80];
+  const drawers = Math.min(560, h * 0.28);
+  const top = h - plinth - drawers;
+  const half = (w - 60) / 2;
+  const door = (x: number): Shape[] => [
+    ...part(rect(x, cornice + 26, half - 4, top - cornice - 40), wood, "edge", 0.1, 0.12),
+    ...[0, 1].flatMap((at) => {
+      const high = (top - cornice - 40 - 150) / 2;
+      const y = cornice + 26 + 50 + at * (high + 50);
+      return [
+        stroke(rect(x + 50, y, half - 104, high), "dimension"),
+        stroke(rect(x + 62, y + 12, half - 128, high - 24), "fold"),
+      ];
+    }),
+  ];
+  const knob = (x: number, y: number): Shape => ({
+    shape: "path",
+    d: circle(x, y, 13),
+    fill: { tone: "metal" },
+    pen: "edge",
+  });
+  const each = (drawers - 30) / 2;
+  return [
+    floorShadow(0, h - 1, w),
+    ...part(rect(14, cornice, w - 28, h - cornice - plinth), wood, "outline", 0.1, 0.18),
+    ...door(28),
+    ...door(32 + half),
+    knob(w / 2 - 24, (cornice + top) / 2 + 60),
+    knob(w / 2 + 24, (cornice + top) / 2 + 60),
+    ...[0, 1].flatMap((at) => [
+      ...part(rect(28, top + at * each + 6, w - 56, each - 10), wood, "edge", 0.12, 0.12),
+      knob(w * 0.27, top + at * each + each / 2),
+      knob(w * 0.73, top + at * each + each / 2),
+    ]),
+    ...part(rect(4, h - plinth, w - 8, plinth), wood, "outline", 0.04, 0.2),
+    ...part(`M0 0H${f(w)}L${f(w - 16)} ${f(cornice)}H16Z`, wood, "outline", 0.2, 0.12),
+    stroke(line(6, 26, w - 6, 26), "fold"),
   ];
 }

@@ -13,7 +13,7 @@ import { type ChairShape, chairShape } from "./shapeOfChair.ts";
 const WELT_MM = 8;
 
 /** Which surface shows on a part of the chair: a piece's own cloth where it has one, else the cover's. */
-function surfaceOf(made: SeatMade, ...names: PieceName[]): string {
+export function surfaceOf(made: SeatMade, ...names: PieceName[]): string {
   for (const name of names) {
     const piece = made.pieces.find((p) => p.piece === name);
     if (piece) return piece.surface;

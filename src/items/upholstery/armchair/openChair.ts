@@ -121,6 +121,44 @@ function bareBack(panel: { x: number; y: number; w: number; h: number }): string
     .join("");
 }
 
+/** The same chair from behind: its posts run down into the back legs, and the panel's outside is covered. */
+export function openBack(c: ChairShape, surface: string): Shape[] {
+  const { post, pad, rail, arm, panelFoot, backLeft } = openParts(c);
+  const flip = (d: string) => mirrorPath(d, c.width);
+  const both = (d: string, dark?: number) => [...wood(d, dark), ...wood(flip(d), dark)];
+  const right = c.width - backLeft;
+  const wide = right - backLeft;
+  const crest = `M${f(backLeft)} ${f(panelFoot + 14)}V${f(42)}C${f(backLeft + 6)} ${f(14)} ${f(backLeft + wide * 0.2)} ${f(16)} ${f(backLeft + wide * 0.34)} ${f(8)}C${f(backLeft + wide * 0.44)} ${f(1)} ${f(backLeft + wide * 0.56)} ${f(1)} ${f(backLeft + wide * 0.66)} ${f(8)}C${f(backLeft + wide * 0.8)} ${f(16)} ${f(right - 6)} ${f(14)} ${f(right)} ${f(42)}V${f(panelFoot + 14)}Z`;
+  const px = backLeft + post * 0.62;
+  const panel = { x: px, y: 40, w: c.width - 2 * px, h: panelFoot - 40 };
+  const frontLeg = rect(4, c.seatTop + pad * 0.6, post, c.height - c.seatTop - pad * 0.6 - 10);
+  const backLeg = `M${f(backLeft)} ${f(panelFoot)}H${f(backLeft + post * 0.8)}V${f(c.seatTop + pad)}L${f(backLeft + post * 0.5)} ${f(c.height)}H${f(backLeft - post * 0.1)}L${f(backLeft)} ${f(c.seatTop + pad)}Z`;
+  const knuckle = roundedRect(0, arm - 8, post * 1.2, 42, 18);
+  return [
+    floorShadow(c.width * 0.02, c.height - 1, c.width * 0.96),
+    ...[frontLeg, flip(frontLeg)].map(
+      (d): Shape => ({ shape: "path", d, fill: { tone: "wood-dark" }, pen: "edge" }),
+    ),
+    ...(c.arms
+      ? [
+          ...both(rect(post * 0.2, arm + 20, post * 0.8, c.seatTop + pad - arm - 20), 0.24),
+          ...both(knuckle),
+        ]
+      : []),
+    ...wood(rect(post * 0.7, c.seatTop + 6, c.width - post * 1.4, rail + pad - 18), 0.26),
+    ...both(backLeg, 0.2),
+    ...wood(c.padBack ? crest : crest + bareBack(panel)),
+    ...(c.padBack
+      ? face(
+          roundedRect(panel.x, panel.y, panel.w, panel.h, 18),
+          { surface, x: c.width / 2, y: panel.y + panel.h / 2 },
+          PADDED,
+          "edge",
+        )
+      : []),
+  ];
+}
+
 /** The same chair from its left side, its front to the left. */
 export function openSide(
   c: ChairShape,

@@ -2,8 +2,10 @@ import { rect, roundedRect } from "../../../drawing/paths.ts";
 import type { Drawing } from "../../../drawing/shape.ts";
 import { printSize } from "../../../units/printLength.ts";
 import type { DrawingContext, ItemDrawing } from "../../itemDrawing.ts";
+import { armchairBack } from "../armchair/back.ts";
 import { frontShapes } from "../armchair/elevation.ts";
 import { chairShape } from "../armchair/shapeOfChair.ts";
+import { armchairSide } from "../armchair/side.ts";
 import { armchairWorkshop } from "../armchair/workshop.ts";
 import type { DiningChairMade } from "./pieces.ts";
 import type { DiningChairFields } from "./schema.ts";
@@ -56,6 +58,8 @@ function plan(_: DiningChairFields, made: DiningChairMade): Drawing {
 export const diningChairDrawing: ItemDrawing<DiningChairFields, DiningChairMade> = {
   kind: "dining-chair",
   elevation,
+  side: armchairSide,
+  back: armchairBack,
   plan,
   workshop: armchairWorkshop,
   sheet: diningChairSheet,

@@ -1,0 +1,126 @@
+import { type Point, rect } from "../../drawing/paths.ts";
+import { isInside, polygonsOf } from "../../drawing/polygons.ts";
+import type { Shape } from "../../drawing/shape.ts";
+import type { StandingItem } from "./carried.ts";
+
+/** A filled part of a drawing, in the drawing's millimetres, in the order of painting. */
+interface Filled {
+  readonly surface: string | null;
+  readonly rings: readonly (readonly Point[])[];
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly foot: number;
+}
+
+type Move = (p: Point) => Point;
+
+function filled(d: string, surface: string | null, move: Move): Filled {
+  const rings = polygonsOf(d).map((ring) => ring.map(move));
+  const [xs, ys] = [rings.flat().map((p) => p[0]), rings.flat().map((p) => p[1])];
+  return {
+    surface,
+    rings,
+    left: Math.min(...xs),
+    right: Math.max(...xs),
+    top: Math.min(...ys),
+    foot: Math.max(...ys),
+  };
+}
+
+/** Every filled part of shapes, moved as their groups are. */
+function fills(shapes: readonly Shape[], move: Move): Filled[] {
+  return shapes.flatMap((shape): Filled[] => {
+    switch (shape.shape) {
+      case "path": {
+        const { fill } = shape;
+        if (fill === null || ("tone" in fill && fill.tone === "shadow")) return [];
+        return [filled(shape.d, "surface" in fill ? fill.surface : null, move)];
+      }
+      case "folds":
+      case "photograph":
+        return [filled(rect(shape.x, shape.y, shape.width, shape.height), shape.surface, move)];
+      case "group": {
+        const angle = ((shape.turnDeg ?? 0) * Math.PI) / 180;
+        const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+        return fills(shape.children, ([x, y]) => {
+          const mx = shape.mirror ? -x : x;
+          return move([mx * cos - y * sin + (shape.x ?? 0), mx * sin + y * cos + (shape.y ?? 0)]);
+        });
+      }
+      default:
+        return [];
+    }
+  });
+}
+
+const holds = (f: Filled, [x, y]: Point): boolean =>
+  x >= f.left && x <= f.right && y >= f.top && y <= f.foot && isInside(f.rings, [x, y]);
+
+/** Where on a thing the dot of its leader may stand: for a place across it how high, or null where nothing of it is seen there. */
+export interface Spots {
+  readonly left: number;
+  readonly right: number;
+  spotAt(x: number): number | null;
+}
+
+/** Rows of points tried down a thing. */
+const ROWS = 28;
+
+/**
+ * Where each item's cloth is seen and no later shape lies over it, by item id; of what has no cloth, any part of it. `surfaces` says
+ * which of an item's surfaces its name is the name of. `clear` is the air that a dot needs about it, in the drawing's millimetres.
+ */
+export function clothSpots(
+  items: readonly StandingItem[],
+  surfaces: (item: StandingItem) => (surface: string) => boolean,
+  clear: number,
+): Map<string, Spots> {
+  const painted = items.flatMap((item) =>
+    fills(item.shapes, (p) => p)
+      .filter((f) => f.rings.length > 0)
+      .map((f) => ({ ...f, item })),
+  );
+  const out = new Map<string, Spots>();
+  for (const { item } of items) {
+    const { id } = item.record;
+    if (out.has(id)) continue;
+    const all = painted.flatMap((f, at) => (f.item.item === item ? [{ f, at }] : []));
+    const named = all.filter(({ f }) => {
+      const surface = f.surface?.split("/")[1];
+      return surface !== undefined && surfaces(f.item)(surface);
+    });
+    const own = named.length > 0 ? named : all;
+    if (own.length === 0) continue;
+    const top = Math.min(...own.map(({ f }) => f.top));
+    const foot = Math.max(...own.map(({ f }) => f.foot));
+    const isSeen = (p: Point): boolean => {
+      const mine = own.filter(({ f }) => holds(f, p));
+      const last = mine.at(-1);
+      return last !== undefined && !painted.slice(last.at + 1).some((f) => holds(f, p));
+    };
+    out.set(id, {
+      left: Math.min(...own.map(({ f }) => f.left)),
+      right: Math.max(...own.map(({ f }) => f.right)),
+      spotAt: (x) => {
+        // From the foot up: the lower the dot, the shorter its line. A third up reads best on a tall thing.
+        const order = Array.from({ length: ROWS }, (_, i) => (i + 0.5) / ROWS).sort(
+          (a, b) => Math.abs(a - 0.7) - Math.abs(b - 0.7),
+        );
+        for (const part of order) {
+          const y = top + (foot - top) * part;
+          const around: Point[] = [
+            [x, y],
+            [x - clear, y],
+            [x + clear, y],
+            [x, y - clear],
+            [x, y + clear],
+          ];
+          if (around.every(isSeen)) return y;
+        }
+        return null;
+      },
+    });
+  }
+  return out;
+}
