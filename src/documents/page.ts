@@ -43,12 +43,18 @@ export interface PagePicture {
   /** Width of the made picture in pixels; never more than the crop's own (no upsampling). */
   readonly widthPx: number;
   /**
-   * Null for a plain crop. Else the crop is one cell of the repeat, made so that it joins itself on all sides: the picture's
-   * uneven light is taken out and its edges are blended with what lies one cell further on.
+   * Null for a plain crop. Else one cell of the cloth's pattern, made so that it joins itself on all sides; in pixels of the whole
+   * photograph, its middle at `middle`. With a `ground` the photograph shows less than a cell, and that colour stands for the rest.
    */
   readonly tile: {
-    readonly blendPx: number;
+    readonly widthPx: number;
+    readonly heightPx: number;
+    /** False where nothing comes again that way. */
+    readonly repeatsAcross: boolean;
+    readonly repeatsUp: boolean;
     readonly halfDrop: boolean;
+    readonly middle: { readonly x: number; readonly y: number };
+    readonly ground: string | null;
   } | null;
   /** True where it is made in grey, each place as light as it is (L* of CIE 15). */
   readonly grey: boolean;

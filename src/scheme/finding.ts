@@ -49,6 +49,7 @@ export const FINDING_CODES = [
   "price-old",
   "card-and-photo-differ",
   "no-photograph",
+  "photo-shows-part",
 ] as const;
 export type FindingCode = (typeof FINDING_CODES)[number];
 

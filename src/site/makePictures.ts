@@ -7,9 +7,8 @@ import { decodePhoto } from "../images/decodePhoto.ts";
 import { limiter } from "../images/limiter.ts";
 import { loadPhotoFile } from "../images/loadPhotoFile.ts";
 import { makePicture } from "../images/makePicture.ts";
-import { seamlessCell } from "../images/makeTile.ts";
+import { tilePicture } from "../images/makeTile.ts";
 import { printJpeg } from "../images/printJpeg.ts";
-import { shrinkInLight } from "../images/shrinkInLight.ts";
 import { writeAtomically } from "../images/writeAtomically.ts";
 import { cacheSubfolder } from "../press/cacheFolder.ts";
 import type { MakePictures } from "./computed.ts";
@@ -27,7 +26,6 @@ async function makeTile(
     what: "tile",
     sha256: sha256(file.value.bytes),
     options: {
-      crop: picture.crop,
       widthPx: picture.widthPx,
       tile: picture.tile,
       ...(picture.grey ? { grey: true } : {}),
@@ -36,22 +34,16 @@ async function makeTile(
   let jpeg = await cache.readBytes(key);
   if (jpeg === null) {
     const decoded = await decodePhoto(file.value, place);
-    if (decoded.value === null || picture.crop === null || picture.tile === null)
-      return decoded.diagnostics;
+    if (decoded.value === null || picture.tile === null) return decoded.diagnostics;
     const { width, height, data } = decoded.value.pixels;
-    const cell = await seamlessCell(
-      Buffer.from(data as Uint8Array),
+    const made = await tilePicture(
+      data as Uint8Array,
       width,
       height,
-      { ...picture.crop, blendPx: picture.tile.blendPx },
-      picture.tile.halfDrop,
-    );
-    const shrunk = shrinkInLight(
-      cell,
-      { width: picture.crop.width, height: picture.crop.height, channels: 3 },
+      picture.tile,
       picture.widthPx,
     );
-    jpeg = await printJpeg(shrunk, picture.grey);
+    jpeg = await printJpeg(made, picture.grey);
     await cache.writeBytes(key, jpeg);
   }
   await writeAtomically(destination, jpeg);

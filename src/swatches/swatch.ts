@@ -30,6 +30,14 @@ export interface SwatchPhoto {
   readonly motifAt: { readonly x: number; readonly y: number } | null;
 }
 
+/** The steps by which a cloth comes again as one sees it, for laying its photograph; null along a way in which nothing comes again. */
+export interface Period {
+  readonly acrossMm: number | null;
+  readonly upMm: number | null;
+  /** True where every other column hangs half a step lower. */
+  readonly halfDrop: boolean;
+}
+
 /** Where card and photograph disagree: both values, in words. */
 export interface Disagreement {
   readonly what: "repeat" | "kind" | "motif" | "colours";
@@ -60,6 +68,8 @@ export interface Swatch {
     readonly fromSelvedgeMm: number | null;
   } | null;
   readonly repeatFrom: Origin;
+  /** How it comes again to the eye, for laying its photograph; null where it has a pattern and nobody knows. */
+  readonly period: Period | null;
   readonly readsPlainFromM: number | null;
   readonly animal: boolean;
   readonly disagreements: readonly Disagreement[];

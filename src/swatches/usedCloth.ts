@@ -3,6 +3,7 @@ import { mix } from "../colour/mix.ts";
 import type { ClothRecord, ObjectRecord } from "../records/records.ts";
 import { declaredColours } from "./declaredColours.ts";
 import { disagreements } from "./disagreements.ts";
+import { periodOf } from "./period.ts";
 import type { Origin, Swatch, SwatchPhoto } from "./swatch.ts";
 
 /** Colours by hand stand in only while there is no photograph. */
@@ -33,6 +34,10 @@ export function usedCloth(
     motifMm: fields.motif?.toMm() ?? pattern?.motifMm ?? null,
     motifFrom: from(fields.motif, pattern?.motifMm),
     ...repeat,
+    period: periodOf(fields.kind ?? pattern?.kind ?? null, repeat.repeat, measure, {
+      motifMm: fields.motif?.toMm() ?? pattern?.motifMm ?? null,
+      photo,
+    }),
     readsPlainFromM: pattern?.readsPlainFromM ?? null,
     animal: fields.animal ?? false,
     disagreements: disagreements(card, measure),
@@ -62,6 +67,7 @@ export function usedObject(
     motifFrom: from(undefined, pattern?.motifMm),
     repeat: null,
     repeatFrom: "unknown",
+    period: null,
     readsPlainFromM: pattern?.readsPlainFromM ?? null,
     animal: false,
     disagreements: [],

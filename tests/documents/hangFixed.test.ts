@@ -22,6 +22,7 @@ const piece = (id: string, role: HangPiece["role"], share: number): HangPiece =>
   ownAspect: role === "anchor" ? 1.25 : null,
   look: role === "geometric" ? "stripe" : "print",
   repeatOnPaperMm: role === "geometric" ? 40 : null,
+  most: null,
   lightness: 30 + ((id.charCodeAt(0) * 37) % 60),
 });
 

@@ -267,6 +267,7 @@ test.each(CLIENTS)("%s holds no maker's rate and no adverse finding", async (fol
   for (const words of [
     "has no photograph yet",
     "no-photograph",
+    "photo-shows-part",
     "worth-a-look",
     "common practice",
     "colour-once",

@@ -178,6 +178,22 @@ test("an animal marking, a cloth without photograph, and a card that its photogr
   });
 });
 
+test("a photograph that shows less than a repeat is told, with what it shows; one that shows a whole repeat is not", () => {
+  // The photograph shows 300 mm each way.
+  const period = (upMm: number) => ({ acrossMm: 250, upMm, halfDrop: true });
+  const scheme = schemeOf(
+    with_({
+      less: { ...small, period: period(640) },
+      whole: { ...small, period: period(300) },
+      unknown: { ...small, period: null },
+    }),
+  );
+  const told = scheme.findings.filter((f) => f.code === "photo-shows-part");
+  expect(told.map((f) => f.of)).toEqual([["less"], ["unknown"]]);
+  expect(told[0]?.message).toMatch(/shows only .* of a repeat of .* up\.$/);
+  expect(told[1]?.message).toContain("not known");
+});
+
 test("a finding is waived by its printed line and her reason; a waiver for what does not occur is reported", () => {
   const room = with_({ ticking: { ...stripe, motifMm: 150 } });
   const line = findingOf(schemeOf(room), "rungs-close")?.pasteLine as string;

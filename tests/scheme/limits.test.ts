@@ -119,6 +119,7 @@ test("what cards and photographs say is silent where there is nothing to say", (
   const codes = codesOf(schemeOf(ROOM));
   for (const code of [
     "no-photograph",
+    "photo-shows-part",
     "card-and-photo-differ",
     "animal-marking",
     "not-suited",

@@ -28,6 +28,8 @@ export interface MadeCloth {
   readonly card?: string;
   /** The role that the room file fixes. */
   readonly role?: string;
+  /** Where nothing is said its photograph, 300 mm square, shows all there is to see. */
+  readonly period?: Swatch["period"];
 }
 
 export interface MadeRoom {
@@ -88,6 +90,8 @@ export function swatchOf(id: string, made: MadeCloth): Swatch {
     motifFrom: made.motifMm ? "declared" : "unknown",
     repeat: null,
     repeatFrom: "unknown",
+    period:
+      made.period === undefined ? { acrossMm: null, upMm: null, halfDrop: false } : made.period,
     readsPlainFromM: made.readsPlainFromM ?? null,
     animal: made.animal ?? false,
     disagreements: made.disagreements ?? [],

@@ -78,6 +78,11 @@ function words(
         message: `The place for ${name} covers the room's name.`,
         hint: `The name “${room.record.fields.room}” stands in the upper left corner: hang the piece lower, or further to the right.`,
       };
+    case "shows-less":
+      return {
+        message: `The photograph of ${name} shows less than the size given would need at the board's scale.`,
+        hint: "Hang it smaller, or take a photograph that shows one whole repeat: it can then hang as large as is wanted.",
+      };
     case "meets-another":
       return {
         message: `The places for ${name} and ${other} meet.`,

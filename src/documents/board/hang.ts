@@ -1,104 +1,66 @@
 import { CAPTION_MM, type Field, GAP_MM, type HangPiece, type HungPiece } from "./hangPiece.ts";
+import { type Column, hangRows } from "./hangRows.ts";
+import { shareOut } from "./shareOut.ts";
 import { areaWeight, aspectOf } from "./weights.ts";
 
 interface Sized {
   readonly piece: HangPiece;
+  /** The width of its place, in which it stands at the left: its caption needs it where the piece itself is narrower. */
+  readonly place: number;
   width: number;
   height: number;
 }
 
-/** No lower piece is narrower than its caption can be. */
+/** No place is narrower than a caption can be. */
 const LEAST_WIDTH = 25;
 /** A row may take this much of the field's height. */
 const UPPER_TOP = 0.6;
 const LOWER_TOP = 0.27;
 /** How much of the field's height the hanging fills before space is left above it. */
 const FILL = 0.84;
+/** Of a lower row the largest has so much more than its weight, the smallest so much less: a row of even pieces says nothing. */
+const SPREAD = { from: 1.3, to: 0.75 };
+/** Two pieces alone fill the field together; the main cloth takes the greater part. */
+const OF_TWO = { main: 0.54, other: 0.42 };
 
-/** The upper row: the anchor, the main cloth, then the tallest geometric (else the largest left). The lower row: the others. */
-function rows(pieces: readonly HangPiece[]): {
-  upper: HangPiece[];
-  lower: HangPiece[];
-} {
-  const anchor = pieces.filter((p) => p.role === "anchor");
-  const main = pieces.filter((p) => p.role === "main").slice(0, 1);
-  const rest = pieces
-    .filter((p) => !anchor.includes(p) && !main.includes(p))
-    .sort((a, b) => areaWeight(b) - areaWeight(a) || (a.id < b.id ? -1 : 1));
-  // Three stand on the datum, four or five where there are many: a lower row of more than eight would be narrower than its captions.
-  const wanted = pieces.length >= 13 ? 5 : pieces.length >= 11 ? 4 : 3;
-  const geometric = rest
-    .filter((p) => p.role === "geometric" || p.role === "supporting")
-    .sort(
-      (a, b) =>
-        aspectOf(a) - aspectOf(b) || areaWeight(b) - areaWeight(a) || (a.id < b.id ? -1 : 1),
-    )[0];
-  const third = geometric ?? rest[0];
-  const upper = [...anchor, ...main, ...(third ? [third] : [])];
-  let lower = rest.filter((p) => p !== third);
-  const spare = Math.min(wanted - upper.length, lower.length - (pieces.length > 4 ? 2 : 0));
-  upper.push(...lower.splice(0, Math.max(0, spare)));
-  if (lower.length === 1) {
-    upper.push(...lower);
-    lower = [];
-  }
-  return { upper, lower: lowerOrder(lower) };
+const widest = (p: HangPiece): number => p.most?.width ?? Number.POSITIVE_INFINITY;
+const tallest = (p: HangPiece): number => p.most?.height ?? Number.POSITIVE_INFINITY;
+
+/** The width of all but one band's neighbour of a stripe, where that is no more than a place's. */
+function bandOf(piece: HangPiece): number {
+  return piece.look === "stripe" && piece.repeatOnPaperMm && piece.repeatOnPaperMm <= 60
+    ? 0.87 * piece.repeatOnPaperMm
+    : 0;
 }
 
-/** Largest at the left, then dark and light in turn, smallest at the right. */
-function lowerOrder(pieces: readonly HangPiece[]): HangPiece[] {
-  const bySize = [...pieces].sort(
-    (a, b) => areaWeight(b) * aspectOf(b) - areaWeight(a) * aspectOf(a) || (a.id < b.id ? -1 : 1),
-  );
-  if (bySize.length < 3) return bySize;
-  const first = bySize[0] as HangPiece;
-  const last = bySize.at(-1) as HangPiece;
-  const middle = bySize
-    .slice(1, -1)
-    .sort((a, b) => a.lightness - b.lightness || (a.id < b.id ? -1 : 1));
-  const out: HangPiece[] = [first];
-  let dark = first.lightness >= 55;
-  while (middle.length > 0) {
-    out.push(dark ? (middle.shift() as HangPiece) : (middle.pop() as HangPiece));
-    dark = !dark;
-  }
-  return [...out, last];
-}
-
-/** Widths from area and aspect, scaled so that they and the gaps fill the field; heights follow, none above `top`. */
-function spread(row: readonly HangPiece[], field: Field, top: number, least: number): Sized[] {
+/** Places for the columns of a row, from the weights and aspects of what hangs in them, that fill the field. */
+function placesOf(
+  columns: readonly Column[],
+  field: Field,
+  least: number,
+  more: (at: number) => number,
+  most: (piece: HangPiece) => number = () => Number.POSITIVE_INFINITY,
+): number[] {
   const area = field.width * field.height;
-  const raw = row.map((p) => Math.sqrt(areaWeight(p) * area * aspectOf(p)));
-  const room = field.width - GAP_MM * (row.length - 1);
-  const scale = room / raw.reduce((a, b) => a + b, 0);
-  const widths = raw.map((w, at) => {
-    const piece = row[at] as HangPiece;
-    const band =
-      piece.look === "stripe" && piece.repeatOnPaperMm && piece.repeatOnPaperMm <= 60
-        ? 0.87 * piece.repeatOnPaperMm
-        : 0;
-    return Math.max(least, band, w * scale);
-  });
-  const over = widths.reduce((a, b) => a + b, 0) - room;
-  if (over > 0.01) {
-    // What the narrow ones were given comes off the wide ones, in proportion to what they have to spare.
-    const spare = widths.map((w) => Math.max(0, w - least * 1.3));
-    const sum = spare.reduce((a, b) => a + b, 0);
-    for (const [at, s] of spare.entries())
-      widths[at] = (widths[at] as number) - (sum > 0 ? (over * s) / sum : over / widths.length);
-  }
-  return row.map((piece, at) => {
-    const width = widths[at] as number;
-    return {
-      piece,
-      width,
-      height: Math.min(width / aspectOf(piece), top * field.height),
-    };
-  });
+  return shareOut(
+    columns.map((column, at) => ({
+      wanted: Math.max(
+        ...column.map((p) => Math.sqrt(areaWeight(p) * more(at) * area * aspectOf(p))),
+      ),
+      least: Math.max(least, ...column.map((p) => Math.min(bandOf(p), widest(p)))),
+      most: Math.min(Math.max(...column.map(widest)), Math.max(...column.map(most))),
+    })),
+    field.width - GAP_MM * (columns.length - 1),
+  );
+}
+
+function sized(piece: HangPiece, place: number, top: number): Sized {
+  const width = Math.min(place, widest(piece));
+  return { piece, place, width, height: Math.min(width / aspectOf(piece), top, tallest(piece)) };
 }
 
 /** No two neighbours nearly equal in both ways: the smaller one's height gives way by an eighth. */
-function unequal(row: Sized[]): void {
+function unequal(row: readonly Sized[]): void {
   for (let at = 1; at < row.length; at++) {
     const a = row[at - 1] as Sized;
     const b = row[at] as Sized;
@@ -111,39 +73,87 @@ function unequal(row: Sized[]): void {
 }
 
 /** Cloth is cut by the length: the main cloth grows until the field is well used; a stripe and a plain beside it follow. */
-function lengthen(upper: Sized[], available: number): void {
+function lengthen(upper: readonly Sized[], available: number): void {
   const main = upper.find((s) => s.piece.role === "main");
-  const tallest = Math.max(...upper.map((s) => s.height));
+  const highest = Math.max(...upper.map((s) => s.height));
   if (!main) return;
-  if (tallest < available)
-    main.height = Math.max(main.height, Math.min(available, main.width / 0.52));
+  // A narrow photograph hangs as a length.
+  const narrow = main.piece.most !== null && main.width >= main.piece.most.width - 0.01;
+  if (highest < available)
+    main.height = Math.max(
+      main.height,
+      Math.min(available, main.width / (narrow ? 0.2 : 0.52), tallest(main.piece)),
+    );
   for (const s of upper) {
     // An anchor stands lower than the main cloth, so that the cloth is seen first.
-    if (s.piece.role === "anchor") s.height = Math.min(s.height, main.height * 0.88);
+    if (s.piece.role === "anchor") s.height = Math.min(s.height, Math.max(40, main.height * 0.88));
     if (s === main || s.piece.ownAspect !== null) continue;
     const share = s.piece.look === "stripe" ? 0.84 : s.piece.role === "plain" ? 0.62 : 0.7;
     const limit = s.piece.look === "stripe" ? s.width / 0.3 : s.width / 0.5;
-    s.height = Math.max(s.height, Math.min(main.height * share, limit));
+    s.height = Math.max(s.height, Math.min(main.height * share, limit, tallest(s.piece)));
+  }
+}
+
+/** Nothing is larger than the main cloth, unless its photograph shows too little for that. */
+function below(main: Sized | undefined, all: readonly Sized[]): void {
+  if (!main || main.piece.most) return;
+  const most = main.width * main.height * 0.9;
+  for (const s of all) {
+    const area = s.width * s.height;
+    if (s === main || s.piece.role === "anchor" || area <= most) continue;
+    s.height *= most / area;
   }
 }
 
 /**
  * Hangs the mix on a datum: the upper row stands on it (feet level, tops ragged), captions hang beneath, the lower row hangs below
- * (tops level, feet ragged). The stack stands on the foot of the field, so that all spare height is above, where the title lives.
- * Deterministic; two to twelve pieces. Millimetres.
+ * (tops level, feet ragged), of many pieces two small ones below each other. The stack stands on the foot of the field, so that all
+ * spare height is above, where the title lives. No piece is larger than its photograph shows. Deterministic; two to thirteen pieces.
+ * Millimetres.
  */
 export function hang(
   pieces: readonly HangPiece[],
   field: Field,
   title: { readonly width: number; readonly height: number } = { width: 0, height: 0 },
 ): HungPiece[] {
-  const { upper, lower } = rows(pieces);
-  const low = spread(lower, field, LOWER_TOP, LEAST_WIDTH);
-  unequal(low);
-  const lowest = low.reduce((a, s) => Math.max(a, s.height), 0);
-  const lowerBand = low.length > 0 ? lowest + CAPTION_MM : 0;
-  const high = spread(upper, field, UPPER_TOP, upper.length > 3 ? LEAST_WIDTH : 30);
-  if (upper.length < 3) for (const s of high) s.width = Math.min(s.width, field.width * 0.46);
+  const { upper, lower } = hangRows(pieces);
+  const lowerTop = LOWER_TOP * field.height;
+  const ranks = lower
+    .map((column, at) => ({ at, size: Math.max(...column.map(areaWeight)) }))
+    .sort((a, b) => b.size - a.size || a.at - b.at)
+    .map((r) => r.at);
+  const more = (at: number): number =>
+    lower.length < 3
+      ? 1
+      : SPREAD.from - ((SPREAD.from - SPREAD.to) * ranks.indexOf(at)) / (lower.length - 1);
+  const places = placesOf(lower, field, LEAST_WIDTH, more);
+  const low = lower.map((column, at) =>
+    column.map((piece) =>
+      sized(
+        piece,
+        places[at] as number,
+        (lowerTop - CAPTION_MM * (column.length - 1)) / column.length,
+      ),
+    ),
+  );
+  unequal(low.filter((c) => c.length === 1).flat());
+  const footOf = (column: readonly Sized[]): number =>
+    column.reduce((sum, s) => sum + s.height + CAPTION_MM, 0);
+  const lowerBand = Math.max(0, ...low.map(footOf));
+  const ofTwo = (piece: HangPiece): number =>
+    upper.length !== 2
+      ? Number.POSITIVE_INFINITY
+      : field.width * (piece.role === "main" ? OF_TWO.main : OF_TWO.other);
+  const upperPlaces = placesOf(
+    upper.map((p) => [p]),
+    field,
+    upper.length > 3 ? LEAST_WIDTH : 30,
+    () => 1,
+    ofTwo,
+  );
+  const high = upper.map((piece, at) =>
+    sized(piece, upperPlaces[at] as number, UPPER_TOP * field.height),
+  );
   lengthen(high, FILL * field.height - lowerBand - CAPTION_MM);
   unequal(high);
   const datum = field.height - lowerBand - CAPTION_MM;
@@ -151,32 +161,25 @@ export function hang(
   let left = 0;
   for (const s of high) {
     s.height = Math.min(s.height, left < title.width ? datum - title.height : datum);
-    left += s.width + GAP_MM;
+    left += s.place + GAP_MM;
   }
+  const main = high.find((s) => s.piece.role === "main");
+  below(main, [...high, ...low.flat()]);
   const out: HungPiece[] = [];
   let x = 0;
   for (const s of high) {
-    out.push({
-      id: s.piece.id,
-      x,
-      y: datum - s.height,
-      width: s.width,
-      height: s.height,
-      row: "upper",
-    });
-    x += s.width + GAP_MM;
+    const { width, height } = s;
+    out.push({ id: s.piece.id, x, y: datum - height, width, height, row: "upper" });
+    x += s.place + GAP_MM;
   }
   x = 0;
-  for (const s of low) {
-    out.push({
-      id: s.piece.id,
-      x,
-      y: datum + CAPTION_MM,
-      width: s.width,
-      height: s.height,
-      row: "lower",
-    });
-    x += s.width + GAP_MM;
+  for (const [at, column] of low.entries()) {
+    let y = datum + CAPTION_MM;
+    for (const { piece, width, height } of column) {
+      out.push({ id: piece.id, x, y, width, height, row: "lower" });
+      y += height + CAPTION_MM;
+    }
+    x += (places[at] as number) + GAP_MM;
   }
   return out;
 }

@@ -20,7 +20,12 @@ export interface FixedPlace {
 /** Why a place cannot be taken. */
 export interface PlaceFault {
   readonly id: string;
-  readonly fault: "leaves-the-field" | "meets-title" | "meets-another" | "leaves-no-room";
+  readonly fault:
+    | "leaves-the-field"
+    | "meets-title"
+    | "meets-another"
+    | "leaves-no-room"
+    | "shows-less";
   /** The other piece: the one that it meets, or for which no room is left. */
   readonly other: string | null;
 }
@@ -125,7 +130,8 @@ function giveWay(
 /**
  * Hangs the mix with some places fixed: a fixed piece stands exactly where it is asked for and at the size asked for; the others
  * keep their computed places, or the nearest free ones where a fixed one is in the way, smaller by at most two fifths. Nothing ever
- * overlaps: a place that leaves the field, meets the title or an earlier one, or leaves no room for another piece is not followed, and is told.
+ * overlaps: a place that leaves the field, meets the title or an earlier one, is larger than its photograph shows, or leaves no room for another
+ * piece is not followed, and is told.
  */
 export function hangFixed(
   pieces: readonly HangPiece[],
@@ -142,11 +148,14 @@ export function hangFixed(
     if (!own) continue;
     const size = place.size ?? { width: own.width, height: own.height };
     const spot = { ...own, x: place.x, y: place.y, ...size };
+    const most = pieces.find((p) => p.id === place.id)?.most;
     const met = fixed.find((p) => crowds(p, spot));
     if (!onField(spot, field))
       faults.push({ id: place.id, fault: "leaves-the-field", other: null });
     else if (titleSpot && spot.x < title.width && spot.y < title.height)
       faults.push({ id: place.id, fault: "meets-title", other: null });
+    else if (most && (spot.width > most.width + 0.05 || spot.height > most.height + 0.05))
+      faults.push({ id: place.id, fault: "shows-less", other: null });
     else if (met) faults.push({ id: place.id, fault: "meets-another", other: met.id });
     else fixed.push(spot);
   }

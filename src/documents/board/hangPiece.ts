@@ -11,6 +11,8 @@ export interface HangPiece {
   readonly look: "stripe" | "geometric" | "print" | "plain";
   /** The width of one repeat on paper, mm, or null. */
   readonly repeatOnPaperMm: number | null;
+  /** As large as it can be shown: what its photograph shows, mm on paper; null where it can be laid as far as is wanted. */
+  readonly most: { readonly width: number; readonly height: number } | null;
   /** L* of its average, 0 to 100, for the balance of light and dark. */
   readonly lightness: number;
 }

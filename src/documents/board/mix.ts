@@ -3,12 +3,12 @@ import { greyOf, lightness } from "../../colour/luminance.ts";
 import type { RoleOf } from "../../scheme/roles.ts";
 import { isPlain, type Swatch } from "../../swatches/swatch.ts";
 import { spelled } from "../../units/spelling.ts";
-import { partAboutMotif, shownHeightMm } from "../pictures/aboutMotif.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
 import { capital, type Language, listed, placesOf, roleWord } from "../words/phrases.ts";
 import { type CloseUp, closeUpOf } from "./closeUp.ts";
+import { fillOf, mostOnPaper } from "./cuttingFill.ts";
 import { type Cutting, type CuttingFill, cuttingsSvg } from "./cuttings.ts";
 import { fixedPlaces } from "./fixedPlaces.ts";
 import { hangFixed, type PlaceFault } from "./hangFixed.ts";
@@ -67,6 +67,28 @@ export function boardScale(largestMotifMm: number | null): number {
   return largestMotifMm < 60 ? 2 : largestMotifMm > 250 ? 4 : 3;
 }
 
+/** A main cloth whose photograph cannot cover this part of the field stands at a larger scale. */
+const ENOUGH = 0.17;
+
+/** The board's scale, larger by at most half where the main cloth's photograph shows too little to lead at the usual one. */
+function scaleFor(
+  roles: readonly RoleOf[],
+  swatches: ReadonlyMap<string, Swatch>,
+  field: Field,
+): number {
+  const motifs = roles.flatMap((r) => (r.motifMm ? [r.motifMm] : []));
+  const usual = boardScale(motifs.length > 0 ? Math.max(...motifs) : null);
+  const main = swatches.get(roles.find((r) => r.role === "main")?.cloth ?? "");
+  if (!main) return usual;
+  const leads = (scale: number): boolean => {
+    const most = mostOnPaper(main, scale);
+    return !most || most.width * most.height >= ENOUGH * field.width * field.height;
+  };
+  let scale = usual;
+  while (!leads(scale) && scale - 1 >= usual / 2) scale--;
+  return scale;
+}
+
 function lookOf(swatch: Swatch): HangPiece["look"] {
   if (isPlain(swatch)) return "plain";
   if (swatch.kind === "stripe") return "stripe";
@@ -81,35 +103,8 @@ function pieceOf(role: RoleOf, swatch: Swatch, scale: number): HangPiece {
     ownAspect: null,
     look: lookOf(swatch),
     repeatOnPaperMm: swatch.repeat ? (swatch.repeat.acrossMm ?? swatch.repeat.upMm) / scale : null,
+    most: mostOnPaper(swatch, scale),
     lightness: swatch.average ? lightness(swatch.average) : 70,
-  };
-}
-
-/** What fills a cutting of a cloth: the photograph itself where it shows enough, else its repeat, else bare paper. */
-export function fillOf(
-  swatch: Swatch,
-  width: number,
-  height: number,
-  scale: number,
-  book: Pick<PictureBook, "crop" | "whole" | "tile">,
-): CuttingFill {
-  const photo = swatch.photo;
-  if (photo?.showsMm) {
-    const size = { width: width * scale, height: height * scale };
-    const shows = photo.showsMm;
-    if (size.width <= shows && size.height <= shownHeightMm(photo, shows)) {
-      // A little right of the middle and above it, as a cutting is laid by eye.
-      const part = partAboutMotif(photo, shows, size, { x: 0.56, y: 0.42 });
-      const shown = book.crop(swatch, part, width);
-      if (shown) return { picture: shown.href };
-    }
-    const tile = book.tile(swatch, scale);
-    if (tile) return { tile, scale };
-  }
-  const whole = book.whole(swatch, width);
-  if (whole) return { picture: whole.href };
-  return {
-    awaited: swatch.colours.length > 0 ? swatch.colours.slice(0, 5).map((c) => c.hex) : ["#d8d8d4"],
   };
 }
 
@@ -138,8 +133,9 @@ export function mixOfRoom(
   const language = data.studio.fields.language as Language;
   const ground = room.record.fields["paper-ground"] ? PAPER : (room.wallColour ?? PAPER);
   const roles = room.scheme.roles.slice(0, 12);
-  const motifs = roles.flatMap((r) => (r.motifMm ? [r.motifMm] : []));
-  const scale = boardScale(motifs.length > 0 ? Math.max(...motifs) : null);
+  const { margin, fieldWidth, height } = sheet;
+  const field = mixField(sheet);
+  const scale = scaleFor(roles, data.swatches, field);
   const anchorId = room.record.fields.anchor;
   const anchor = anchorId ? (data.objects.get(anchorId) ?? null) : null;
   const pieces: HangPiece[] = roles.map((r) =>
@@ -153,11 +149,10 @@ export function mixOfRoom(
       ownAspect: anchor.photo.widthPx / anchor.photo.heightPx,
       look: "print",
       repeatOnPaperMm: null,
+      most: null,
       lightness: anchor.average ? lightness(anchor.average) : 60,
     });
   }
-  const { margin, fieldWidth, height } = sheet;
-  const field = mixField(sheet);
   const title = capital(room.record.fields.room);
   const isNarrow = pieces[0]?.role === "anchor";
   const titleSpace = isNarrow
@@ -206,7 +201,13 @@ export function mixOfRoom(
     const kind = isAnchor
       ? spelled("where the colours come from", language)
       : roleWord((role as RoleOf).role, swatch.kind, isPaper);
-    const said = "awaited" in cutting.fill ? `${kind}, sample to come` : kind;
+    const unscaled = !isAnchor && swatch.photo !== null && swatch.photo.showsMm === null;
+    const said =
+      "awaited" in cutting.fill
+        ? `${kind}, sample to come`
+        : unscaled
+          ? `${kind}, not to scale`
+          : kind;
     captions.push({
       x,
       y: y + h.height + 2,

@@ -1,20 +1,19 @@
-import type { Finding } from "../../scheme/finding.ts";
-import type { Ladder } from "../../scheme/ladder.ts";
 import type { RoleOf } from "../../scheme/roles.ts";
+import { layingOf, shownMm } from "../../swatches/period.ts";
 import { isPlain, type Swatch } from "../../swatches/swatch.ts";
-import { Length } from "../../units/length.ts";
-import { printLength, type UnitSystem } from "../../units/printLength.ts";
-import { partAboutMotif, shownHeightMm } from "../pictures/aboutMotif.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup, marked } from "../words/marks.ts";
-import { listed, scaleWords, shortened } from "../words/phrases.ts";
+import { scaleWords, shortened } from "../words/phrases.ts";
 import { svgNumber } from "../words/svgNumber.ts";
+import { DISTANCES_M, distance, PATCH, patchesSvg, plainFrom } from "./acrossTheRoom.ts";
+import { fillOf, mostOnPaper } from "./cuttingFill.ts";
 import { shadowOf, tileImages } from "./cuttings.ts";
 import { edgePath } from "./edges.ts";
-import { fillOf } from "./mix.ts";
 import { repeatWords } from "./repeatWords.ts";
 import { rulerSvg } from "./ruler.ts";
+import { type LadderNote, ladderNote, ladderSvg, spokenOf } from "./scaleLadder.ts";
+import { shareOut } from "./shareOut.ts";
 import type { BoardSheet } from "./sheetGeometry.ts";
 
 export interface ScaleCaption {
@@ -38,32 +37,22 @@ export interface ScalePage {
   readonly captions: readonly ScaleCaption[];
   readonly rows: readonly DistanceRow[];
   readonly distanceX: number;
-  readonly note: { readonly plain: string; readonly close: Markup; readonly door: string } | null;
+  readonly note: LadderNote | null;
   readonly noteY: number;
 }
 
-/** Distances at which each cloth is shown, in metres: doubling steps, whole numbers in the studio's own unit. */
-const DISTANCES_M: Readonly<Record<UnitSystem, readonly number[]>> = {
-  inches: [3, 6, 12, 24].map((feet) => feet * 0.3048),
-  centimetres: [1, 2, 4, 8],
-};
-const PATCH = 15;
 const r = svgNumber;
 
-function rounded(mm: number, units: UnitSystem): string {
-  const exact = Length.mm((Math.round(mm * 100) / 100).toString());
-  if (units === "inches") return printLength(exact.nearest(Length.inches("0.25")), units);
-  return printLength(exact.nearest(Length.mm(mm < 100 ? 1 : 5)), units);
-}
-
-/** The scale at which the largest motif and the widest repeat can both be shown whole. */
+/** The scale at which the largest motif and the widest repeat can both be shown whole, as far as they are photographed. */
 function scaleFor(swatches: readonly Swatch[], lengthMm: number): number {
-  const motif = Math.max(0, ...swatches.map((s) => s.motifMm ?? 0));
-  const up = Math.max(
-    0,
-    ...swatches.map((s) => (s.repeat && s.kind !== "stripe" ? s.repeat.upMm : 0)),
+  const most = (of: (s: Swatch) => number): number => Math.max(0, ...swatches.map(of));
+  const photographed = (s: Swatch, way: "across" | "up", size: number): number =>
+    layingOf(s) === "whole" ? size : Math.min(size, shownMm(s.photo)?.[way] ?? size);
+  const motif = most((s) => s.motifMm ?? 0);
+  const up = most((s) =>
+    s.repeat && s.kind !== "stripe" ? photographed(s, "up", s.repeat.upMm) : 0,
   );
-  const across = Math.max(0, ...swatches.map((s) => s.repeat?.acrossMm ?? 0));
+  const across = most((s) => photographed(s, "across", s.repeat?.acrossMm ?? 0));
   return (
     [2, 3, 4, 5, 6, 8, 10].find(
       (s) => motif / s <= 46 && up / s <= lengthMm * 1.08 && across / s <= 120,
@@ -71,36 +60,52 @@ function scaleFor(swatches: readonly Swatch[], lengthMm: number): number {
   );
 }
 
-/** A mug, nine centimetres high, drawn at one to `scale`, standing on (x, base): a size that every hand knows. */
-function mug(x: number, base: number, scale: number): string {
-  const h = 90 / scale;
-  const w = 78 / scale;
-  return `<path d="M${r(x)} ${r(base - h)}q${r(w * 0.03)} ${r(h * 0.7)} ${r(w * 0.16)} ${r(h)}h${r(w * 0.68)}q${r(w * 0.13)} ${r(-h * 0.3)} ${r(w * 0.16)} ${r(-h)}z" fill="#fff" stroke="#23282e" stroke-width=".3" stroke-linejoin="round"/><ellipse cx="${r(x + w / 2)}" cy="${r(base - h)}" rx="${r(w / 2)}" ry="${r(h * 0.07)}" fill="#fff" stroke="#23282e" stroke-width=".3"/><path d="M${r(x + w * 0.97)} ${r(base - h * 0.78)}c${r(w * 0.42)} ${r(-h * 0.06)} ${r(w * 0.36)} ${r(h * 0.5)} ${r(-w * 0.05)} ${r(h * 0.46)}" fill="none" stroke="#23282e" stroke-width=".3"/>`;
-}
-
 interface Strip {
   readonly swatch: Swatch;
   readonly x: number;
   readonly width: number;
+  /** As long as is asked for, or as the photograph shows. */
+  readonly height: number;
+  /** True where the photograph shows less than the page has room for. */
+  readonly isShort: boolean;
 }
 
-function strips(swatches: readonly Swatch[], from: number, to: number, scale: number): Strip[] {
-  const gap = 3;
-  const base = swatches.map((s) => {
-    const one =
-      (s.repeat?.acrossMm ??
-        (s.kind === "stripe" ? s.repeat?.upMm : null) ??
-        (s.motifMm ?? 60) * 1.8) / scale;
-    return Math.min(112, Math.max(26, one < 26 ? one * Math.ceil(26 / one) : one));
-  });
-  const room = to - from - gap * (swatches.length - 1);
-  const sum = base.reduce((a, b) => a + b, 0);
-  const factor = Math.min(1.45, room / sum);
+/** A length is no narrower than its caption, and no wider than this times its repeat. */
+const NARROWEST = 20;
+const STRIP_GAP = 3;
+
+function strips(
+  swatches: readonly Swatch[],
+  from: number,
+  to: number,
+  lengthMm: number,
+  scale: number,
+): Strip[] {
+  const most = swatches.map((s) => mostOnPaper(s, scale));
+  const places = shareOut(
+    swatches.map((s, at) => {
+      const one =
+        (s.repeat?.acrossMm ??
+          (s.kind === "stripe" ? s.repeat?.upMm : null) ??
+          (s.motifMm ?? 60) * 1.8) / scale;
+      const wanted = Math.min(112, Math.max(26, one < 26 ? one * Math.ceil(26 / one) : one));
+      const shown = Math.max(NARROWEST, most[at]?.width ?? Number.POSITIVE_INFINITY);
+      return { wanted, least: NARROWEST, most: Math.min(wanted * 1.45, shown) };
+    }),
+    to - from - STRIP_GAP * (swatches.length - 1),
+  );
   let x = from;
   return swatches.map((swatch, at) => {
-    const width = Math.max(20, (base[at] as number) * factor);
-    const strip = { swatch, x, width };
-    x += width + gap;
+    const place = places[at] as number;
+    const shown = most[at];
+    const strip = {
+      swatch,
+      x,
+      width: Math.min(place, shown?.width ?? place),
+      height: Math.min(lengthMm, shown?.height ?? lengthMm),
+      isShort: shown != null && (shown.height < lengthMm - 0.05 || shown.width < place - 0.05),
+    };
+    x += place + STRIP_GAP;
     return strip;
   });
 }
@@ -108,11 +113,11 @@ function strips(swatches: readonly Swatch[], from: number, to: number, scale: nu
 function lengthSvg(
   strip: Strip,
   top: number,
-  height: number,
   scale: number,
   book: PictureBook,
   id: string,
 ): string {
+  const { height } = strip;
   const d = edgePath("frayed", strip.x, top, strip.width, height);
   const fill = fillOf(strip.swatch, strip.width, height, scale, book);
   const shadow = shadowOf("#ffffff");
@@ -138,161 +143,6 @@ function lengthSvg(
   return `<path d="${d}" transform="translate(.5 .8)" fill="${shadow}" fill-opacity=".14"/><clipPath id="${id}"><path d="${d}"/></clipPath><g clip-path="url(#${id})">${inner}</g>`;
 }
 
-/** What is said of rungs that stand too close, and was not overruled. */
-function closeRungs(room: RoomData): Finding[] {
-  return room.scheme.findings.filter((f) => f.code === "rungs-close" && f.accepted === null);
-}
-
-/** The client reads of them only where the studio publishes it. */
-function isPublished(room: RoomData): boolean {
-  return room.record.fields.publish?.includes("rungs-close") ?? false;
-}
-
-/** Pairs of rungs that a published finding speaks of: the red of a ratio comes from the finding itself. */
-function spokenOf(room: RoomData): ReadonlySet<string> {
-  return new Set(isPublished(room) ? closeRungs(room).map((f) => f.of.join(" ")) : []);
-}
-
-/** The words beside the ladder: what is right in it, and what is not only where that is published. */
-function ladderNote(room: RoomData, units: UnitSystem): ScalePage["note"] {
-  const { steps } = room.scheme.ladder;
-  const door = fromDoor(room, units);
-  const note = (plain: string, close = ""): ScalePage["note"] => ({
-    plain,
-    close: marked(close),
-    door,
-  });
-  if (steps.length === 0) return door ? note("") : null;
-  const row = "The motifs, largest to smallest, at the same scale.";
-  const rule = "Each should be clearly smaller than the one before";
-  const close = closeRungs(room)[0];
-  if (!close) {
-    const least = Math.min(...steps.map((s) => s.ratio));
-    return note(`${row} ${rule}; here every step is ×${least.toFixed(1)} or more.`);
-  }
-  return isPublished(room) ? note(`${row} ${rule}.`, close.message) : note(row);
-}
-
-function ladderSvg(
-  ladder: Ladder,
-  swatches: ReadonlyMap<string, Swatch>,
-  base: number,
-  from: number,
-  to: number,
-  scale: number,
-  book: PictureBook,
-  units: UnitSystem,
-  prefix: string,
-  red: ReadonlySet<string>,
-): string {
-  const rungs = ladder.rungs.slice(0, 7);
-  const mugWidth = 110 / scale;
-  const total = rungs.reduce((a, g) => a + g.motifMm / scale, 0);
-  const gap = Math.min(19, Math.max(11, (to - from - total - mugWidth) / rungs.length));
-  let x = from;
-  let out = "";
-  for (const [at, rung] of rungs.entries()) {
-    const radius = rung.motifMm / scale / 2;
-    const cx = x + radius;
-    const cy = base - radius;
-    const swatch = swatches.get(rung.cloth);
-    const tile = swatch ? book.tile(swatch, scale) : null;
-    const box = {
-      x: cx - radius,
-      y: cy - radius,
-      width: radius * 2,
-      height: radius * 2,
-    };
-    out += `<clipPath id="${prefix}-l${at}"><circle cx="${r(cx)}" cy="${r(cy)}" r="${r(radius)}"/></clipPath>`;
-    out += tile
-      ? `<g clip-path="url(#${prefix}-l${at})">${tileImages(tile, scale, box, cx, cy)}</g>`
-      : `<circle cx="${r(cx)}" cy="${r(cy)}" r="${r(radius)}" fill="${swatch?.average ?? "#ddd"}"/>`;
-    out += `<circle cx="${r(cx)}" cy="${r(cy)}" r="${r(radius)}" fill="none" stroke="#23282e" stroke-width=".25"/>`;
-    out += `<text class="drawn" x="${r(x)}" y="${r(base + 4.6)}" font-size="3.5">${marked(
-      rounded(rung.motifMm, units),
-    )
-      .html.replace(/<span class="frac">/g, '<tspan class="frac">')
-      .replace(/<\/span>/g, "</tspan>")}</text>`;
-    x += radius * 2;
-    const step = ladder.steps[at];
-    if (step && at < rungs.length - 1)
-      out += `<text class="drawn ratio${red.has(`${step.larger.cloth} ${step.smaller.cloth}`) ? " close" : ""}" x="${r(x + gap / 2)}" y="${r(base - 2)}" text-anchor="middle" font-size="4.2">×${step.ratio.toFixed(1)}</text>`;
-    x += gap;
-  }
-  out += mug(x + 2, base, scale);
-  out += `<text class="drawn" x="${r(x + 2)}" y="${r(base + 4.6)}" font-size="3.5">a mug, ${units === "inches" ? '3<tspan dx=".6" class="frac">1/2</tspan>\u2033' : "9\u202fcm"}</text>`;
-  return `<path d="M${r(from)} ${r(base)}H${r(x + mugWidth + 2)}" stroke="#23282e" stroke-width=".25"/>${out}`;
-}
-
-function patchesSvg(
-  swatch: Swatch,
-  x: number,
-  y: number,
-  book: PictureBook,
-  id: string,
-  units: UnitSystem,
-): string {
-  let out = "";
-  for (const [at, metres] of DISTANCES_M[units].entries()) {
-    const px = x + at * (PATCH + 1.4);
-    const scale = metres / 0.5;
-    const box = `<rect x="${r(px)}" y="${r(y)}" width="${PATCH}" height="${PATCH}"`;
-    const gone = swatch.readsPlainFromM !== null && metres >= swatch.readsPlainFromM;
-    const near = gone ? null : metres <= 2.1 ? nearPatch(swatch, scale, book) : null;
-    const tile = gone || near ? null : book.tile(swatch, scale <= 8 ? 5 : 8);
-    if (near)
-      out += `<image href="${escapeHtml(near)}" x="${r(px)}" y="${r(y)}" width="${PATCH}" height="${PATCH}" preserveAspectRatio="xMidYMid slice"/>`;
-    else if (tile)
-      out += `<clipPath id="${id}-${at}">${box}/></clipPath><g clip-path="url(#${id}-${at})">${tileImages(tile, scale, { x: px, y, width: PATCH, height: PATCH }, px + PATCH / 2, y + PATCH / 2)}</g>`;
-    else out += `${box} fill="${swatch.average ?? "#e4e4e0"}"/>`;
-  }
-  return out;
-}
-
-/** A patch seen from near is a small crop at the photograph's own resolution: a whole tile would weigh too much. */
-function nearPatch(swatch: Swatch, scale: number, book: PictureBook): string | null {
-  const photo = swatch.photo;
-  if (!photo?.showsMm) return null;
-  const size = PATCH * scale;
-  if (size > Math.min(photo.showsMm, shownHeightMm(photo, photo.showsMm))) return null;
-  const part = partAboutMotif(photo, photo.showsMm, { width: size, height: size });
-  return book.crop(swatch, part, PATCH)?.href ?? null;
-}
-
-function plainFrom(swatch: Swatch, units: UnitSystem): string {
-  if (isPlain(swatch)) return "a plain at any distance";
-  const m = swatch.readsPlainFromM;
-  const far = m === null || m > FAR_M;
-  const shown = distance(far ? FAR_M : m, units);
-  return far ? `a pattern beyond ${shown}` : `a plain from ${shown}`;
-}
-
-/** Further than this nobody looks at a cloth in a room. */
-const FAR_M = 12;
-
-function distance(m: number, units: UnitSystem): string {
-  return units === "inches" ? `${Math.round(m / 0.3048)}\u202fft` : `${Math.round(m)}\u202fm`;
-}
-
-/** What each cloth is from the door, in a sentence; empty where no distance from the door is known. */
-function fromDoor(room: RoomData, units: UnitSystem): string {
-  const seen = room.scheme.views.filter((v) => v.doorM !== null);
-  const held = seen.filter((v) => !v.plainFromDoor);
-  const gone = seen.filter((v) => v.plainFromDoor);
-  const far = Math.max(...seen.map((v) => v.doorM ?? 0));
-  if (seen.length === 0) return "";
-  const holds =
-    held.length > 0
-      ? `${listed(held.map((v) => v.name))} ${held.length > 1 ? "read as patterns" : "reads as a pattern"}`
-      : "";
-  const plain =
-    gone.length > 0
-      ? `${listed(gone.map((v) => v.name))} ${gone.length > 1 ? "are plains" : "is a plain"}`
-      : "";
-  const body = [holds, plain].filter((t) => t !== "").join(", ");
-  return `From the door, up to ${distance(far, units)} away, ${body}.`;
-}
-
 /** The scale page of a room: every pattern as a length at one true scale, the ladder of motifs, and how each reads across the room. */
 export function scalePageOf(
   data: ProjectData,
@@ -306,7 +156,7 @@ export function scalePageOf(
     (b.motifMm ?? 0) - (a.motifMm ?? 0) || (a.cloth < b.cloth ? -1 : 1);
   const swatchOf = (role: RoleOf): Swatch => data.swatches.get(role.cloth) as Swatch;
   const patterned = room.scheme.roles
-    .filter((role) => !isPlain(swatchOf(role)) && swatchOf(role).photo !== null)
+    .filter((role) => !isPlain(swatchOf(role)) && shownMm(swatchOf(role).photo) !== null)
     .sort(byMotif)
     .slice(0, 8);
   if (patterned.length === 0) return null;
@@ -319,9 +169,9 @@ export function scalePageOf(
   const scale = scaleFor(swatches, lengthMm);
   const distanceX = sheet.width - sheet.margin.right - (PATCH * 4 + 1.4 * 3);
   const from = sheet.margin.left + 15;
-  const lengths = strips(swatches, from, distanceX - 26, scale);
+  const lengths = strips(swatches, from, distanceX - 26, lengthMm, scale);
   const last = lengths.at(-1) as Strip;
-  const end = last.x + last.width;
+  const end = last.x + Math.max(last.width, NARROWEST);
   const base = sheet.height - sheet.margin.bottom - 7;
   const shown = [...swatches, ...plains.map(swatchOf)].slice(0, 8);
   const pitch = shown.length > 7 ? 22.4 : 24;
@@ -332,7 +182,7 @@ export function scalePageOf(
   }));
   const body =
     rulerSvg("cm", "left", from - 3, top, lengthMm, scale) +
-    lengths.map((l, at) => lengthSvg(l, top, lengthMm, scale, book, `${prefix}-s${at}`)).join("") +
+    lengths.map((l, at) => lengthSvg(l, top, scale, book, `${prefix}-s${at}`)).join("") +
     rulerSvg("in", "right", end + 3, top, lengthMm, scale) +
     shown
       .map((s, at) => patchesSvg(s, distanceX, top + at * pitch, book, `${prefix}-p${at}`, units))
@@ -365,10 +215,12 @@ export function scalePageOf(
     svg: { html: svg },
     captions: lengths.map((l) => ({
       x: l.x,
-      y: top + lengthMm + 2.4,
+      y: top + l.height + 2.4,
       width: Math.max(l.width + 1, 24),
       name: l.swatch.name,
-      words: marked(repeatWords(l.swatch, units)),
+      words: marked(
+        `${repeatWords(l.swatch, units)}${l.isShort ? "; as far as it is photographed" : ""}`,
+      ),
     })),
     rows,
     distanceX,

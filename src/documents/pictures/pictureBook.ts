@@ -1,7 +1,7 @@
 import type { Tile } from "../../drawing/binding.ts";
 import type { Swatch, SwatchPhoto } from "../../swatches/swatch.ts";
 import type { PagePicture } from "../page.ts";
-import { motifSpot } from "./aboutMotif.ts";
+import { tileCellOf } from "./tileCell.ts";
 
 /** Print resolution of swatches, pixels an inch on paper; never more than the photograph has. */
 const PRINT_PPI = 300;
@@ -26,7 +26,7 @@ export interface PictureBook {
   ): Shown | null;
   /** A whole photograph, standing `paperWidthMm` wide. */
   whole(swatch: Swatch, paperWidthMm: number): Shown | null;
-  /** One cell of the repeat that joins itself, for drawings at one to `scale`; null without a photograph or what it shows. */
+  /** One cell of the pattern that joins itself, for drawings at one to `scale`; null where the photograph cannot be laid so. */
   tile(swatch: Swatch, scale: number): Tile | null;
   /** A whole picture that is no swatch, by its path below the content folder, standing at most `paperWidthMm` wide. */
   plain(source: string, paperWidthMm: number): Shown;
@@ -45,44 +45,6 @@ export function opaqueName(what: string): string {
     b = Math.imul(b ^ what.charCodeAt(what.length - 1 - i), 0x85ebca6b) >>> 0;
   }
   return a.toString(16).padStart(8, "0") + b.toString(16).padStart(8, "0");
-}
-
-interface Cell {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-  readonly blendPx: number;
-}
-
-/** One repeat in the photograph's pixels, as near its middle as can be; the whole picture where there is none or it is too small. */
-function cellOf(photo: SwatchPhoto, swatch: Swatch, pxPerMm: number): Cell & { halfDrop: boolean } {
-  const repeat = swatch.repeat;
-  const isStripe = swatch.kind === "stripe";
-  const up = repeat && repeat.match !== "free" && !isStripe ? repeat.upMm * pxPerMm : null;
-  const across = repeat?.acrossMm
-    ? repeat.acrossMm * pxPerMm
-    : isStripe && repeat
-      ? repeat.upMm * pxPerMm
-      : up;
-  const spareX = (size: number | null): boolean => size !== null && size <= photo.widthPx;
-  const spareY = (size: number | null): boolean => size !== null && size <= photo.heightPx;
-  const width = spareX(across) ? Math.round(across as number) : Math.round(photo.widthPx * 0.86);
-  const height = spareY(up) ? Math.round(up as number) : Math.round(photo.heightPx * 0.86);
-  const blend = Math.floor(
-    Math.min(photo.widthPx - width, photo.heightPx - height, Math.min(width, height) * 0.16),
-  );
-  const halfDrop = repeat?.match === "half-drop" && spareX(across) && spareY(up);
-  const left = Math.floor((photo.widthPx - width - blend) / 2);
-  const top = Math.floor((photo.heightPx - height - blend) / 2);
-  return {
-    x: Math.max(0, left),
-    y: Math.max(0, top),
-    width,
-    height,
-    blendPx: Math.max(0, blend),
-    halfDrop,
-  };
 }
 
 /** A picture book for the tree at `tree`, whose pages lie `up` (`./`, `../`) below its root. */
@@ -134,23 +96,14 @@ export function pictureBook(tree: string, up: string): PictureBook {
         : null;
     },
     tile(swatch, scale) {
-      const photo = swatch.photo;
-      if (!photo?.showsMm) return null;
-      const pxPerMm = photo.widthPx / photo.showsMm;
-      const { halfDrop, blendPx, ...cell } = cellOf(photo, swatch, pxPerMm);
-      const widthMm = cell.width / pxPerMm;
-      const px = Math.min(cell.width, pxFor((widthMm / scale) * part));
-      const shown = add(swatch, cell, px, { blendPx, halfDrop }, grey);
-      const motif = motifSpot(photo);
-      const inside = (at: number, from: number, size: number): number =>
-        ((((at - from) % size) + size) % size) / pxPerMm;
+      const cell = tileCellOf(swatch);
+      if (!cell) return null;
+      const { tile, ...size } = cell;
+      const px = Math.min(tile.widthPx, pxFor((size.widthMm / scale) * part));
       return {
-        href: shown.href,
-        widthMm,
-        heightMm: cell.height / pxPerMm,
-        match: halfDrop ? "half-drop" : "straight",
-        originX: inside(motif.x * photo.widthPx, cell.x, cell.width),
-        originY: inside(motif.y * photo.heightPx, cell.y, cell.height),
+        href: add(swatch, null, px, tile, grey).href,
+        ...size,
+        match: tile.halfDrop ? "half-drop" : "straight",
       };
     },
   });

@@ -1,14 +1,15 @@
 import { readableInk } from "../../colour/contrast.ts";
-import type { Swatch } from "../../swatches/swatch.ts";
+import { layingOf, shownMm } from "../../swatches/period.ts";
+import { isPlain } from "../../swatches/swatch.ts";
 import { spelled } from "../../units/spelling.ts";
 import { type Board, boardOf, issueWords } from "../board/board.ts";
+import { fillOf, mostOnPaper } from "../board/cuttingFill.ts";
 import { type Cutting, cuttingsSvg } from "../board/cuttings.ts";
-import { fillOf, INK, PAPER } from "../board/mix.ts";
-import { boardSheet } from "../board/sheetGeometry.ts";
+import { INK, PAPER } from "../board/mix.ts";
+import { type BoardSheet, boardSheet } from "../board/sheetGeometry.ts";
 import type { Page } from "../page.ts";
 import { boardPath, clientIndexPath, clientTree, mailPath, proposalPath } from "../paths.ts";
-import { shownHeightMm } from "../pictures/aboutMotif.ts";
-import { pictureBook } from "../pictures/pictureBook.ts";
+import { type PictureBook, pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
 import { accentStyle } from "../words/accent.ts";
@@ -39,40 +40,53 @@ export interface Cover {
   readonly studio: string;
 }
 
-/** True where a photograph shows a whole repeat both ways, so that a length can be made of it without a seam. */
-function showsWholeRepeat(swatch: Swatch | undefined): boolean {
-  const photo = swatch?.photo;
-  if (!swatch || !photo?.showsMm) return false;
-  const repeat = swatch.repeat;
-  const high = shownHeightMm(photo, photo.showsMm);
-  return !repeat || (repeat.upMm <= high && (repeat.acrossMm ?? 0) <= photo.showsMm);
+/** A cutting on the cover is at most this much enlarged against one third of its true size. */
+const COVER_SCALES = [3, 2.5, 2, 1.5, 1];
+
+/**
+ * The main cloth of the first room as one length, full height, on its wall's colour. A cloth whose photograph shows less is shown as
+ * far as it is photographed, where no other can be a length. Null where no photograph says how much it shows.
+ */
+function coverCutting(data: ProjectData, sheet: BoardSheet, book: PictureBook): Cutting | null {
+  const roles = data.rooms.flatMap((r) => r.scheme.roles);
+  const shown = roles.flatMap((r) => data.swatches.get(r.cloth) ?? []);
+  const width = sheet.width * 0.4;
+  const x = sheet.width * 0.12;
+  // A plain that can be laid at will is no cover where a pattern is photographed.
+  const laid = shown.find((s) => layingOf(s) === "whole" && !isPlain(s));
+  if (laid) {
+    const height = sheet.height + 4;
+    const fill = fillOf(laid, width, height, 3, book);
+    return { id: laid.id, x, y: -2, width, height, edge: "frayed", fill };
+  }
+  const part = shown.find((s) => shownMm(s.photo) !== null);
+  if (!part) return null;
+  const room = { width, height: sheet.height - 2 * sheet.margin.top };
+  const fits = COVER_SCALES.map((scale) => ({ scale, most: mostOnPaper(part, scale) })).filter(
+    ({ most }) => !most || (most.width <= room.width && most.height <= room.height),
+  );
+  const { scale, most } = fits.at(-1) ?? { scale: 3, most: mostOnPaper(part, 3) };
+  const size = {
+    width: Math.min(room.width, most?.width ?? room.width),
+    height: Math.min(room.height, most?.height ?? room.height),
+  };
+  return {
+    id: part.id,
+    x,
+    y: (sheet.height - size.height) / 2,
+    ...size,
+    edge: "pinked",
+    fill: fillOf(part, size.width, size.height, most ? scale : 3, book),
+  };
 }
 
-/** The main cloth of the first room as one uncropped length, full height, on its wall's colour; project, rooms, date, studio. */
-function coverOf(data: ProjectData, book: ReturnType<typeof pictureBook>): Cover {
+/** The cover: one cloth on the first room's wall colour; project, rooms, date, studio. */
+function coverOf(data: ProjectData, book: PictureBook): Cover {
   const sheet = boardSheet(data.studio.fields.paper);
-  const room = data.rooms[0];
-  // The leading cloth that has a photograph; bare paper is no cover.
-  const roles = data.rooms.flatMap((r) => r.scheme.roles);
-  const main =
-    roles.find((r) => showsWholeRepeat(data.swatches.get(r.cloth))) ??
-    roles.find((r) => data.swatches.get(r.cloth)?.photo?.showsMm);
-  const swatch = main ? data.swatches.get(main.cloth) : undefined;
-  const ground = room?.wallColour ?? PAPER;
-  const width = sheet.width * 0.4;
-  const cuttings: Cutting[] = swatch
-    ? [
-        {
-          id: swatch.id,
-          x: sheet.width * 0.12,
-          y: -2,
-          width,
-          height: sheet.height + 4,
-          edge: "frayed",
-          fill: fillOf(swatch, width, sheet.height + 4, 3, book),
-        },
-      ]
-    : [];
+  const ground = data.rooms[0]?.wallColour ?? PAPER;
+  const cutting = coverCutting(data, sheet, book);
+  const swatch = cutting ? data.swatches.get(cutting.id) : undefined;
+  const cuttings = cutting ? [cutting] : [];
   return {
     paper: data.studio.fields.paper,
     width: sheet.width,

@@ -1,8 +1,32 @@
+import { layingOf, shownMm } from "../../swatches/period.ts";
+import { isPlain, type Swatch } from "../../swatches/swatch.ts";
+import { Length } from "../../units/length.ts";
+import { printLength } from "../../units/printLength.ts";
 import type { Finding } from "../finding.ts";
 import type { FindingInput } from "../findingInput.ts";
 import { finding } from "./make.ts";
 
-/** What the cards and photographs say of themselves: no photograph yet, a card and its photograph that differ, an animal marking. */
+/** What a pattern's photograph leaves unseen, in a sentence; null for a plain, and where it shows a whole repeat. */
+function shownInPart(swatch: Swatch, { say, units }: FindingInput): string | null {
+  if (!swatch.photo || isPlain(swatch) || layingOf(swatch) === "whole") return null;
+  const shown = shownMm(swatch.photo);
+  const size = (mm: number): string => printLength(Length.mm(Math.round(mm)), units);
+  if (!shown) return say`Nobody has said how much of ${swatch.name} its photograph shows.`;
+  const { period } = swatch;
+  if (!period)
+    return say`The photograph of ${swatch.name} shows ${size(shown.across)} by ${size(shown.up)}; how its pattern repeats across and up is not known.`;
+  const short = [
+    period.upMm !== null && period.upMm > shown.up
+      ? say`${size(shown.up)} of a repeat of ${size(period.upMm)} up`
+      : null,
+    period.acrossMm !== null && period.acrossMm > shown.across
+      ? say`${size(shown.across)} of a repeat of ${size(period.acrossMm)} across`
+      : null,
+  ].filter((t) => t !== null);
+  return say`The photograph of ${swatch.name} shows only ${short.join(say` and `)}.`;
+}
+
+/** What the cards and photographs say of themselves: no photograph yet, one that shows too little, a card and its photograph that differ, an animal marking. */
 export function swatchFindings(input: FindingInput): Finding[] {
   const { say } = input;
   const free = input.room.fields.approach === "free";
@@ -19,6 +43,22 @@ export function swatchFindings(input: FindingInput): Finding[] {
           {
             message: say`${swatch.name} has no photograph yet.`,
             reason: say`Colours, motif size and its place on the boards rest on the card alone.`,
+          },
+          {},
+          [role.cloth],
+        ),
+      );
+    }
+    const part = shownInPart(swatch, input);
+    if (part) {
+      out.push(
+        finding(
+          input.room,
+          "photo-shows-part",
+          "worth-a-look",
+          {
+            message: part,
+            reason: say`It is never repeated where it cannot be: the boards show it as far as it goes, the drawings its average colour where too little is known. A photograph held square that shows one whole repeat and a little more mends it.`,
           },
           {},
           [role.cloth],
