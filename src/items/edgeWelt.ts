@@ -79,12 +79,21 @@ export function weltCut(welt: EdgeWelt, context: ItemContext): ItemCut {
   };
 }
 
-export function weltWorking(welt: EdgeWelt, count: number, context: ItemContext): WorkingLine[] {
+/** How the welt's length and its cloth come about; `round` tells how the edge was added up, null where another line has said it. */
+export function weltWorking(
+  welt: EdgeWelt,
+  count: number,
+  context: ItemContext,
+  round: string | null,
+): WorkingLine[] {
   const { units } = context;
   const p = (l: Length) => printLength(l, units);
   const bias = welt.cut === "bias";
   const more = context.ratio("bias-extra").sub(1).mul(100).toString();
   return [
+    ...(round === null
+      ? []
+      : [{ what: "Round the edge", sum: round, result: p(welt.perimeter), rounded: null }]),
     {
       what: "Welt",
       sum: `${count} × (${p(welt.perimeter)} perimeter + ${welt.runs > 1 ? `${welt.runs} × ` : ""}${p(welt.lap)} lap)`,

@@ -30,6 +30,7 @@ export interface FlatCoverAsk {
   readonly middle: Length;
   /** Finished length of the edge that is welted or trimmed, and how it was added up. */
   readonly edge: Length;
+  readonly edgeSum: string;
   /** Its two ends are drawn to a fringe, and have no hem. */
   readonly rawEnds?: boolean;
   /** Cut as a circle or an oval from the joined rectangle; null where it keeps its corners. */
@@ -141,8 +142,15 @@ export function flatCover(ask: FlatCoverAsk, context: ItemContext, notes: Notes)
     ...(welt ? [weltCut(welt, context)] : []),
   ];
   const materials: MaterialNeed[] = [];
+  if (welt || fields.trim)
+    notes.working.push({
+      what: "Round the edge",
+      sum: ask.edgeSum,
+      result: p(ask.edge),
+      rounded: null,
+    });
   if (welt) {
-    notes.working.push(...weltWorking(welt, count, context));
+    notes.working.push(...weltWorking(welt, count, context, null));
     materials.push(cordNeed(welt.total, units));
   }
   if (fields.trim)

@@ -13,6 +13,8 @@ export type SkirtStyle = (typeof SKIRT_STYLES)[number];
 export interface SkirtRun {
   readonly name: string;
   readonly length: Length;
+  /** The sides that it goes along; empty where another line has told how its length came about. */
+  readonly sides: readonly Length[];
   /** Corners within it, each with a pleat where it is tailored. */
   readonly corners: number;
 }
@@ -111,6 +113,13 @@ export function skirtOf(ask: SkirtAsk, context: ItemContext, notes: Notes): Skir
   for (const run of ask.runs) {
     const pleats = ask.style === "tailored" ? ask.cornerPleat.times(run.corners) : Length.zero;
     const flat = run.length.times(fullness).plus(pleats).plus(ask.ends);
+    if (run.sides.length > 1)
+      notes.working.push({
+        what: `Run, ${run.name}`,
+        sum: run.sides.map(p).join(" + "),
+        result: p(run.length),
+        rounded: null,
+      });
     const name = ask.runs.length > 1 ? `skirt, ${run.name}` : "skirt";
     const sum = [
       fullness.equals(1) ? p(run.length) : `${p(run.length)} × ${fullness.toString()}`,

@@ -51,7 +51,7 @@ test("an oval tablecloth: cut from table and two drops each way, trimmed round i
   // More than the circle of the mean size, less than the rectangle's.
   expect(edge).toBeGreaterThan(Math.PI * ((92 + 64) / 2) * 25.4);
   expect(edge).toBeLessThan(2 * (92 + 64) * 25.4);
-  expect(made.working.find((w) => w.what === "Round the hem")?.sum).toContain("ellipse");
+  expect(made.working.find((w) => w.what === "Round the edge")?.sum).toContain("ellipse");
   expect(made.cuts[0]?.because).toContain("an oval is cut from it");
   const square = tablecloth({ ...raw, trim: "print" }, { allowances: { hem: '1"' } });
   expect(made.cuts.map((c) => [c.width, c.height])).toEqual(

@@ -29,7 +29,13 @@ const ROUND: readonly Side[] = ["left", "foot", "right", "head"];
 export function runsOf(bed: BedSize, sides: readonly Side[], split: boolean): SkirtRun[] {
   const lengthOf = (side: Side) => (side === "left" || side === "right" ? bed.length : bed.width);
   const asked = ROUND.filter((side) => sides.includes(side));
-  if (split) return asked.map((side) => ({ name: side, length: lengthOf(side), corners: 0 }));
+  if (split)
+    return asked.map((side) => ({
+      name: side,
+      length: lengthOf(side),
+      sides: [lengthOf(side)],
+      corners: 0,
+    }));
   // Begin after a side that is left out, so that neighbours are not parted at the list's ends.
   const gap = ROUND.findIndex((side) => !asked.includes(side));
   const turned = gap < 0 ? ROUND : [...ROUND.slice(gap + 1), ...ROUND.slice(0, gap + 1)];
@@ -43,6 +49,7 @@ export function runsOf(bed: BedSize, sides: readonly Side[], split: boolean): Sk
     .map((group) => ({
       name: group.length > 1 ? group.join(", ") : (group[0] as Side),
       length: group.map(lengthOf).reduce((a, b) => a.plus(b)),
+      sides: group.map(lengthOf),
       corners: group.length - 1,
     }));
 }

@@ -244,7 +244,17 @@ export function makeCushion(
   const welt = edgeWelt(fields, context, seam, edges, form === "box" || bolster ? 2 : 1);
   if (welt) {
     cuts.push(weltCut(welt, context));
-    working.push(...weltWorking(welt, count, context));
+    const once = plate.round
+      ? `${p(round)} round its edge`
+      : plate.front.equals(plate.back)
+        ? `2 × (${p(plate.front)} + ${p(plate.side)})`
+        : `${p(plate.front)} front + ${p(plate.back)} back + 2 × ${p(plate.side)}`;
+    const sum = bolster
+      ? `2 × ${p(edges.dividedBy(2))} round each end`
+      : form === "box"
+        ? `2 × (${once}), round both faces`
+        : once;
+    working.push(...weltWorking(welt, count, context, sum));
     materials.push(
       cordNeed(welt.total.plus((bolster?.foldCord ?? Length.zero).times(count)), units),
     );

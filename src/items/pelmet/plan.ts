@@ -247,7 +247,12 @@ function weltOf(
     edges,
     both ? 2 : 1,
   );
-  if (welt) notes.working.push(...weltWorking(welt, count, context));
+  const p = (length: Length) => printLength(length, units);
+  const lower = `${p(Length.mm(edge.runMm.toFixed(3)))} lower edge${board.returnEach.isZero() ? "" : ` + 2 × ${p(board.returnEach)} returns`}`;
+  if (welt)
+    notes.working.push(
+      ...weltWorking(welt, count, context, both ? `${lower} + ${p(board.span)} upper edge` : lower),
+    );
   return { lowerRun, welt };
 }
 

@@ -61,6 +61,7 @@ export function makeRunner(fields: RunnerFields, context: ItemContext): RunnerMa
       ],
       middle: fields.depth.dividedBy(2),
       edge: finished[0].plus(finished[1]).times(2),
+      edgeSum: `2 × (${p(finished[0])} + ${p(finished[1])})`,
       curve: null,
     },
     context,

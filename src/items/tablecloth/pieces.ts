@@ -101,18 +101,16 @@ export function makeTablecloth(fields: TableclothFields, context: ItemContext): 
       ],
       middle: finished[1].dividedBy(2),
       edge,
+      edgeSum: table.oval
+        ? `round an ellipse ${printSize(top, context.units)}, + 2 × π × ${p(drop)} drop`
+        : round
+          ? `${p(finished[0])} × 355/113, a little more than π`
+          : `2 × (${p(finished[0])} + ${p(finished[1])})`,
       curve: table.oval ? "oval" : round ? "circle" : null,
     },
     context,
     notes,
   );
-  if (table.oval)
-    notes.working.push({
-      what: "Round the hem",
-      sum: `round an ellipse ${printSize(top, context.units)}, + 2 × π × ${p(drop)} drop`,
-      result: p(edge),
-      rounded: null,
-    });
   const count = fields.count ?? 1;
   const { figures, makingCounts } = flatFigures(cover, finished, count);
   const weights = fields.weights ? (round ? 8 : 4) * count : 0;

@@ -61,7 +61,7 @@ export function makeTableSkirt(fields: TableSkirtFields, context: ItemContext): 
       ? skirtOf(
           {
             cloth: fields.cloth,
-            runs: [{ name: "all round", length: run, corners: table.round ? 0 : 4 }],
+            runs: [{ name: "all round", length: run, sides: [], corners: table.round ? 0 : 4 }],
             style,
             fullness: context.ratio(style === "box-pleat" ? "pleat-fullness" : "fullness"),
             cornerPleat: context.length("corner-pleat"),

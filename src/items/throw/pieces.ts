@@ -48,6 +48,7 @@ export function makeThrow(fields: ThrowFields, context: ItemContext): ThrowMade 
       ],
       middle: whole[1].dividedBy(2),
       edge: width.plus(length).times(2),
+      edgeSum: `2 × (${p(width)} + ${p(length)})`,
       rawEnds: !fringe.isZero(),
       curve: null,
     },

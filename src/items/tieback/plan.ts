@@ -142,7 +142,16 @@ export function planTieback(
   const round = upper.length + lower.length + 2 * endDepth.toMm();
   const perimeter = Length.mm((round - 1e-6).toFixed(6)).upTo(mark);
   const welt = edgeWelt(fields, context, seam, perimeter, 1);
-  if (welt) notes.working.push(...weltWorking(welt, count, context));
+  const mm = (length: number) => p(Length.mm(length.toFixed(6)).upTo(mark));
+  if (welt)
+    notes.working.push(
+      ...weltWorking(
+        welt,
+        count,
+        context,
+        `${mm(upper.length)} upper edge + ${mm(lower.length)} lower edge + 2 × ${p(endDepth)} ends, along the curves, up to ${p(mark)}`,
+      ),
+    );
   return {
     shape,
     length,

@@ -36,10 +36,11 @@ function additionOf(entry: PieceEntry, job: CoverJob, context: ItemContext) {
   const { units } = context;
   if (entry.added) return entry.added;
   if (job.loose || isSewn(entry.piece)) {
-    const seams = context.length(job.loose ? "loose-seam" : "seam").times(2);
+    const seam = context.length(job.loose ? "loose-seam" : "seam");
+    const seams = seam.times(2);
+    const both = `2 × ${printLength(seam, units)} seams each way`;
     const [across, along] = job.loose ? tucksOf(entry.piece) : [0, 0];
-    if (across === 0 && along === 0)
-      return { width: seams, length: seams, words: "2 seams each way" };
+    if (across === 0 && along === 0) return { width: seams, length: seams, words: both };
     const tuck = context.length("tuck-in");
     const tucks = [
       across > 0 ? `${across} × ${printLength(tuck, units)} tuck-in across` : "",
@@ -48,7 +49,7 @@ function additionOf(entry: PieceEntry, job: CoverJob, context: ItemContext) {
     return {
       width: seams.plus(tuck.times(across)),
       length: seams.plus(tuck.times(along)),
-      words: `2 seams each way + ${tucks.join(" + ")}`,
+      words: `${both} + ${tucks.join(" + ")}`,
     };
   }
   const pull = context.length("pull");

@@ -40,7 +40,10 @@ export const objectSchema = z.strictObject({
     }),
   round: yesNoField()
     .optional()
-    .meta({ description: "yes: it is round from above, as a round table is; an oval where its width and its depth differ" }),
+    .meta({
+      description:
+        "yes: it is round from above, as a round table is; an oval where its width and its depth differ",
+    }),
   mattress: sizeField(3)
     .optional()
     .meta({
