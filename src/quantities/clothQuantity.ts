@@ -14,6 +14,7 @@ import { type PlannedCloth, plannedCloth } from "./cutPieces.ts";
 import { clothDefaults, itemDefaults } from "./defaultsUsed.ts";
 import { grainsDown, lengthOfGrains } from "./grains.ts";
 import { handbookWords } from "./handbookWords.ts";
+import { clothOrigins } from "./origins.ts";
 import { type GroupPlan, planGroup } from "./planGroup.ts";
 import { maxLengthOf, notForCutting, planOfCloth } from "./planOfCloth.ts";
 import { planOnArrival } from "./planOnArrival.ts";
@@ -104,6 +105,7 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
       ...clothDefaults(facts, declaredBy(card), cloth, group.cuts, units),
       ...group.users.flatMap(({ room, item }) => itemDefaults(room, item)),
     ],
+    origins: clothOrigins(arrival.facts ?? facts, card, arrival.facts !== null, units),
     working: workingOf(ordered, cloth, group.estimates, need, buy, units),
     uses: usesOf(group, facts.usableWidth),
   };

@@ -4,6 +4,7 @@ import type { UnitSystem } from "../units/printLength.ts";
 import { printLength } from "../units/printLength.ts";
 import { clothText } from "./clothText.ts";
 import { lotOfLength, lotWords } from "./lotWords.ts";
+import { allowanceOrigins, originWords, WRITTEN } from "./origins.ts";
 import type {
   ClothQuantity,
   ItemQuantity,
@@ -44,6 +45,8 @@ export function quantitiesText(quantities: ProjectQuantities, units: UnitSystem)
     ...(bought.length > 0 ? bought : ["  Nothing yet."]),
     ...(saving === null ? [] : [saving]),
     ...cloths.flatMap((each) => ["", ...clothLines(each, quantities, units)]),
+    "",
+    WRITTEN,
     ...items.flatMap((each) => {
       const lines = itemLines(each);
       // What stays as it is has nothing to be worked out.
@@ -71,6 +74,7 @@ function clothLines(
     `CLOTH ${each.facts.name}${forMaker(each.maker)}, ${lot}`,
     ...divided,
     ...working(each.working),
+    ...each.origins.map((origin) => `  ${originWords(origin)}`),
   ];
   if (plan.pieces.length > 0) lines.push(...planLines(each, units));
   if (each.handbookWords) lines.push(`  ${each.handbookWords}`);
@@ -172,7 +176,7 @@ function itemLines(each: ItemQuantity): string[] {
   return [
     `ITEM ${each.title} (${each.room}/${each.item})${made.estimate ? "  ESTIMATE" : ""}`,
     ...working(made.working),
-    ...defaults(each.defaultsUsed),
+    ...allowanceOrigins(each.allowances).map((origin) => `  ${originWords(origin)}`),
     ...made.questions.map((question) => `  To ask: ${question}`),
   ];
 }

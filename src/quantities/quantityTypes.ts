@@ -5,6 +5,7 @@ import type { UsedAllowance } from "../room/allowances.ts";
 import type { FurnishedRoom } from "../room/furnishRoom.ts";
 import type { Length } from "../units/length.ts";
 import type { Buy } from "./buy.ts";
+import type { Origin } from "./origins.ts";
 
 /** One piece where it is cut: exact lengths, x from the left selvedge, y from the length's pattern point upwards. */
 export interface PlannedPiece {
@@ -132,6 +133,8 @@ export interface ClothQuantity {
   /** What is to be said of the handbook's figure beside the plan's; null where there is none. */
   readonly handbookWords: string | null;
   readonly defaultsUsed: readonly UsedDefault[];
+  /** Where its width, its repeat and the step in which it is sold come from. */
+  readonly origins: readonly Origin[];
   readonly working: readonly WorkingLine[];
   /** Area of cloth that each item takes, for sharing the cost: square millimetres, exact. */
   readonly uses: readonly {

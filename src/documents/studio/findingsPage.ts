@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { allowanceOrigins, type Origin, WRITTEN } from "../../quantities/origins.ts";
 import { savingWords } from "../../quantities/savingWords.ts";
 import type { Finding } from "../../scheme/finding.ts";
 import { foldWorks } from "../../scheme/foldWorks.ts";
@@ -8,7 +9,7 @@ import type { Page } from "../page.ts";
 import { findingsPath, ordersPath, STUDIO_INDEX } from "../paths.ts";
 import type { ProjectData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
-import { marked } from "../words/marks.ts";
+import { type Markup, marked } from "../words/marks.ts";
 import { runningWords } from "../words/pageStyle.ts";
 import { capital } from "../words/phrases.ts";
 import { evidenceWords } from "./evidenceWords.ts";
@@ -67,6 +68,17 @@ function countWords(findings: readonly Finding[]): string {
   return `${capital(said.join(", "))}.`;
 }
 
+/** Origins under one head each: what the studio has set, what is only usual, and so on. */
+function originLines(origins: readonly Origin[]): { from: string; lines: Markup[] }[] {
+  const heads = [...new Set(origins.map((o) => o.from))];
+  return heads.map((from) => ({
+    from,
+    lines: origins
+      .filter((o) => o.from === from)
+      .map((o) => marked(`${o.what}: ${o.value} (${o.source})`)),
+  }));
+}
+
 /** What the tool would point out about a project, room by room, with the working of its quantities; for the studio alone. */
 export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[]): Page {
   const { project, studio } = data;
@@ -103,6 +115,13 @@ export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[])
           result: marked(w.result),
           rounded: marked(w.rounded ?? ""),
         })),
+        origins: originLines(
+          allowanceOrigins(
+            data.quantities.items.find(
+              (i) => i.room === room.record.id && i.item === item.record.id,
+            )?.allowances ?? [],
+          ),
+        ),
         questions: item.made.questions,
       })),
     })),
@@ -118,8 +137,9 @@ export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[])
         rounded: marked(w.rounded ?? ""),
       })),
       handbook: marked(c.handbookWords ?? ""),
-      defaults: c.defaultsUsed.map((d) => `${d.what}: ${d.value} (${d.source})`),
+      origins: originLines(c.origins),
     })),
+    written: WRITTEN,
     warnings: warnings.map((w) => ({
       where: `${w.file}${w.line === null ? "" : `, line ${w.line}`}`,
       message: w.message,

@@ -38,12 +38,10 @@ export const objectSchema = z.strictObject({
       description: "width x depth x height; a rug or a picture: width x height",
       examples: [`30" x 20" x 72"`, `5' x 8'`],
     }),
-  round: yesNoField()
-    .optional()
-    .meta({
-      description:
-        "yes: it is round from above, as a round table is; an oval where its width and its depth differ",
-    }),
+  round: yesNoField().optional().meta({
+    description:
+      "yes: it is round from above, as a round table is; an oval where its width and its depth differ",
+  }),
   mattress: sizeField(3)
     .optional()
     .meta({
