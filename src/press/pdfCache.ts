@@ -2,7 +2,7 @@ import { type Cache, openCache, sha256 } from "../images/cache.ts";
 import { serveFile } from "./outputOrigin.ts";
 
 /** Raise when the way of printing changes, so that what older programs printed is not used. */
-const METHOD = 3;
+const METHOD = 4;
 
 /** What a printed PDF depends on beside the files that the page loads. */
 export interface PdfKey {

@@ -52,7 +52,22 @@ export async function printPage(
   }
 }
 
-const PAGE_FAULTS = `document.fonts.ready.then(() => [
+/**
+ * Running words at a page's head and foot are set only when the page is printed, too late to ask for a face that nothing else on the
+ * page needs: such faces are loaded first.
+ */
+const RUNNING_FACES = `(() => {
+  const words = [...document.querySelectorAll("style")].map((style) => style.textContent).join("");
+  const letters = [...new Set(words)].map((letter) => letter.codePointAt(0)).filter((n) => n > 127);
+  const has = (range) => {
+    const [from, to] = range.trim().slice(2).split("-").map((n) => parseInt(n, 16));
+    return letters.some((n) => n >= from && n <= (to ?? from));
+  };
+  const wanted = [...document.fonts].filter((font) => font.unicodeRange.split(",").some(has));
+  return Promise.allSettled(wanted.map((font) => font.load()));
+})()`;
+
+const PAGE_FAULTS = `${RUNNING_FACES}.then(() => document.fonts.ready).then(() => [
   ...[...document.fonts]
     .filter((font) => font.status === "error")
     .map((font) => "The font " + font.family + " (" + font.weight + " " + font.style + ") did not load."),

@@ -4,6 +4,7 @@ import { dirname, join, posix } from "node:path";
 import sharp from "sharp";
 import { shrinkInLight } from "../images/shrinkInLight.ts";
 import { writeAtomically } from "../images/writeAtomically.ts";
+import { facesFor } from "./fontFaces.ts";
 
 /** Reads a file by its path from the page, forward slashes. */
 type ReadFile = (path: string) => Promise<Buffer>;
@@ -46,12 +47,12 @@ async function lighter(jpeg: Buffer): Promise<{ bytes: Buffer; width: number; he
 }
 
 /**
- * A page with everything that it loads written into it: style sheet, fonts, script, pictures. A picture that drawings show many times
+ * A page with everything that it loads written into it: style sheets, the fonts of its letters, script, pictures. A picture that drawings show many times
  * is kept once, as a symbol at the page's end, and used by reference. Throws where something that it loads would stay outside.
  */
 export async function inOneFile(html: string, read: ReadFile): Promise<string> {
   let page = await replaceEach(html, STYLE, async ([, href = ""]) => {
-    const css = (await read(href)).toString("utf8");
+    const css = facesFor((await read(href)).toString("utf8"), html);
     const folder = posix.dirname(href);
     const whole = await replaceEach(css, /url\("([^"]+\.woff2)"\)/g, async ([, font = ""]) => {
       const bytes = await read(posix.join(folder, font));

@@ -8,7 +8,7 @@ import { handoverRoot } from "./treeOf.ts";
 /** Folder below a tree's root that holds what all its pages share; no project can have this name. */
 export const ASSETS = "assets";
 
-const SUBSETS = "cyrillic-ext|cyrillic|greek-ext|greek|latin-ext|latin|vietnamese";
+const SUBSETS = "arabic|cyrillic-ext|cyrillic|greek-ext|greek|hebrew|latin-ext|latin|vietnamese";
 
 /**
  * The style sheets of the layouts, the fonts that they name and the scripts, once for each tree that is handed over,

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { checkFixedPlaces } from "../documents/board/checkFixedPlaces.ts";
 import type { ItemData, ProjectData, RoomData } from "../documents/projectData.ts";
+import { checkLetters } from "../documents/words/checkLetters.ts";
 import { ITEM_KINDS } from "../items/kinds.ts";
 import { comparedCloths } from "../money/alternatives.ts";
 import { type PriceContext, priceProject } from "../money/priceProject.ts";
@@ -124,6 +125,7 @@ export function projectData(
       ...money.diagnostics,
       ...choices.diagnostics,
       ...data.rooms.flatMap((room) => checkFixedPlaces(data, room)),
+      ...checkLetters(data),
     ],
   };
 }

@@ -1,5 +1,6 @@
 import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
+import { PDFDict, PDFDocument, PDFName } from "@cantoo/pdf-lib";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import pixelmatch from "pixelmatch";
 import sharp from "sharp";
@@ -220,6 +221,23 @@ test("a studio on A3 prints on exact A3 and A4, no page blank, no heading alone 
   }
   expect(seen).toEqual(new Set([0, 1]));
 }, 120_000);
+
+test("every face in a PDF is one of the house's own, embedded and no Type 3, though the client's name is Hebrew", async () => {
+  const a3 = built[1] as Built;
+  const faces = new Set<string>();
+  for (const name of a3.files.filter((f) => f.endsWith(".pdf"))) {
+    const pdf = await PDFDocument.load(await readFile(join(a3.out, name)));
+    for (const [, object] of pdf.context.enumerateIndirectObjects()) {
+      const of = object instanceof PDFDict ? object : null;
+      if (of?.get(PDFName.of("Type")) !== PDFName.of("Font")) continue;
+      expect(String(of.get(PDFName.of("Subtype"))), name).not.toBe("/Type3");
+      faces.add(String(of.get(PDFName.of("BaseFont"))).replace(/^\/[A-Z]{6}\+/, ""));
+    }
+  }
+  const others = [...faces].filter((f) => !/^(EBGaramond|AlegreyaSans|Noto\w*)-/.test(f));
+  expect(others).toEqual([]);
+  expect([...faces].some((f) => f.startsWith("NotoSerifHebrew"))).toBe(true);
+});
 
 interface Node {
   readonly role?: string;
