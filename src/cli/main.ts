@@ -137,7 +137,9 @@ function commandLine(
   )
     .option("--draw <out.png>", "the photograph with what was measured drawn over it")
     .action((photo: string, options: TypedOptions & { draw?: string }, command: Command) =>
-      run(command, () => swatch(photo, swatchOptions(options), drawTo(options.draw, photo))),
+      run(command, (contentDir) =>
+        swatch(contentDir, photo, swatchOptions(options), drawTo(options.draw, photo)),
+      ),
     );
 
   photoOptions(

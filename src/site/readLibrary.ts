@@ -1,4 +1,5 @@
 import { readContent } from "../cli/content/readContent.ts";
+import type { PrintLimits } from "../cloth/printSize.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { NO_CACHE, openCache } from "../images/cache.ts";
 import { ITEM_KINDS } from "../items/kinds.ts";
@@ -6,7 +7,7 @@ import { cacheSubfolder } from "../press/cacheFolder.ts";
 import { readRecords } from "../records/readRecords.ts";
 import type { Records } from "../records/records.ts";
 import { FINDING_CODES } from "../scheme/finding.ts";
-import { readSwatches, type Swatches } from "./readSwatches.ts";
+import { printLimitsOf, readSwatches, type Swatches } from "./readSwatches.ts";
 
 /** A studio's cards and projects with every photograph measured, for questions that need no documents. */
 export interface Library {
@@ -25,6 +26,23 @@ export async function readStudioRecords(contentDir: string): Promise<Records> {
     items: ITEM_KINDS,
     findingCodes: FINDING_CODES,
   });
+}
+
+/**
+ * From what size a print is large for the studio of a content folder; as usual where there is no studio.
+ * Where its file has errors the usual limits hold, and the errors are told as warnings.
+ */
+export async function readPrintLimits(
+  contentDir: string,
+): Promise<{ readonly limits: PrintLimits; readonly diagnostics: readonly Diagnostic[] }> {
+  const records = await readStudioRecords(contentDir);
+  const wrong = records.studio === null ? records.diagnostics : [];
+  return {
+    limits: printLimitsOf(records),
+    diagnostics: wrong
+      .filter(({ file, line }) => file === "studio.md" && line !== null)
+      .map((each) => ({ ...each, severity: "warning" as const })),
+  };
 }
 
 /** Reads a content folder. Bad content is diagnostics, never a throw. */

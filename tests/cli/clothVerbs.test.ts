@@ -1,5 +1,5 @@
 // The verbs that look at cloth, on the demo's own photographs, whose truth is known from tests/cloths.
-import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
+import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import sharp from "sharp";
@@ -21,7 +21,12 @@ interface SwatchJson {
 }
 
 test("swatch: the keys that stay, the repeat of the card, shares that sum to one, words for a decorator", async () => {
-  const said = await swatch(photoOf("pomander.jpg"), swatchOptions({ shows: "30in" }), null);
+  const said = await swatch(
+    CONTENT,
+    photoOf("pomander.jpg"),
+    swatchOptions({ shows: "30in" }),
+    null,
+  );
   expect(said.exit).toBe(0);
   const json = said.json as SwatchJson;
   expect(Object.keys(json)).toEqual(
@@ -49,9 +54,46 @@ test("swatch: the keys that stay, the repeat of the card, shares that sum to one
   expect(said.text).toMatch(/repeat: 25 \d\/\d+[″"] up, 13 \d\/\d+[″"] across, half-drop/);
 });
 
+test("swatch: what is a large print is as the studio's own file says; without a studio as usual", async () => {
+  const kindIn = async (content: string): Promise<string> => {
+    const said = await swatch(
+      content,
+      photoOf("caraway.jpg"),
+      swatchOptions({ shows: "8in" }),
+      null,
+    );
+    return (said.json as SwatchJson).pattern.kind;
+  };
+  const studio = join(home, "small-prints");
+  mkdirSync(studio);
+  const head = readFileSync(join(CONTENT, "studio.md"), "utf8").replace(
+    /^---\n/,
+    "---\nlarge-print: { repeat: 1 in, motif: 1/2 in }\n",
+  );
+  writeFileSync(join(studio, "studio.md"), head);
+  // Its mark is not beside it: told, and the usual limits hold until it is mended.
+  const broken = await swatch(
+    studio,
+    photoOf("caraway.jpg"),
+    swatchOptions({ shows: "8in" }),
+    null,
+  );
+  expect(broken).toMatchObject({ exit: 0, json: { pattern: { kind: "small-print" } } });
+  expect(broken.diagnostics).toMatchObject([{ severity: "warning", file: "studio.md" }]);
+  copyFileSync(join(CONTENT, "mark.png"), join(studio, "mark.png"));
+  expect(await kindIn(CONTENT)).toBe("small-print");
+  expect(await kindIn(join(home, "nowhere"))).toBe("small-print");
+  expect(await kindIn(studio)).toBe("large-print");
+});
+
 test("swatch --draw: a picture that a viewer opens, with the photograph in it", async () => {
   const out = join(home, "plate.png");
-  const said = await swatch(photoOf("deckhouse.jpg"), swatchOptions({ shows: "12in" }), out);
+  const said = await swatch(
+    CONTENT,
+    photoOf("deckhouse.jpg"),
+    swatchOptions({ shows: "12in" }),
+    out,
+  );
   expect(said.text).toContain(`Drawn in ${out}.`);
   const { width, height, format } = await sharp(out).metadata();
   expect(format).toBe("png");
@@ -62,12 +104,18 @@ test("swatch --draw: a picture that a viewer opens, with the photograph in it", 
 test("what cannot be read or measured is told in words, with the right exit status", async () => {
   const text = join(home, "words.jpg");
   writeFileSync(text, "no picture");
-  const broken = await swatch(text, swatchOptions({ shows: "12in" }), null);
+  const broken = await swatch(CONTENT, text, swatchOptions({ shows: "12in" }), null);
   expect(broken).toMatchObject({ exit: 1, text: "" });
   expect(broken.diagnostics[0]?.message).toBeTruthy();
-  const missing = await swatch(join(home, "none.jpg"), swatchOptions({ shows: "12in" }), null);
+  const missing = await swatch(
+    CONTENT,
+    join(home, "none.jpg"),
+    swatchOptions({ shows: "12in" }),
+    null,
+  );
   expect(missing.exit).toBe(1);
   const outside = await swatch(
+    CONTENT,
     photoOf("deckhouse.jpg"),
     swatchOptions({ shows: "12in", crop: "9000,9000,200,200" }),
     null,

@@ -7,8 +7,7 @@ import { clothSchema } from "../../records/schema/clothSchema.ts";
 import { projectSchema } from "../../records/schema/projectSchema.ts";
 import { roomSchema } from "../../records/schema/roomSchema.ts";
 import { studioSchema } from "../../records/schema/studioSchema.ts";
-import { readStudioRecords } from "../../site/readLibrary.ts";
-import { printLimitsOf } from "../../site/readSwatches.ts";
+import { readPrintLimits } from "../../site/readLibrary.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import type { Starter } from "../wiring.ts";
 import { type FieldSchema, type Filling, fieldLines, itemLines } from "./fieldLines.ts";
@@ -37,7 +36,7 @@ export const starter: Starter = async (wanted) => {
       const { title, photo, file, shows } = wanted;
       if (shows !== null && !parseLength(shows).ok)
         return { value: null, diagnostics: [noLength(shows)] };
-      const card = await measuredCloth(photo, shows, await limitsOf(wanted.contentDir));
+      const card = await measuredCloth(photo, shows, await limitsIn(wanted.contentDir));
       if (card.value === null) return { value: null, diagnostics: card.diagnostics };
       const { filling, notes } = card.value;
       const picture = { file, ...(shows === null ? {} : { shows }) };
@@ -54,11 +53,8 @@ export const starter: Starter = async (wanted) => {
   }
 };
 
-/** From what size a print is large for the studio whose library the card is for. */
-async function limitsOf(contentDir: string | undefined): Promise<PrintLimits> {
-  return contentDir === undefined
-    ? USUAL_LIMITS
-    : printLimitsOf(await readStudioRecords(contentDir));
+async function limitsIn(contentDir: string | undefined): Promise<PrintLimits> {
+  return contentDir === undefined ? USUAL_LIMITS : (await readPrintLimits(contentDir)).limits;
 }
 
 /** A maker's allowances are the studio's over again: one kind is example enough. */

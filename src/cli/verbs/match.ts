@@ -12,7 +12,7 @@ export async function match(
   options: SwatchOptions,
   isScaled: boolean,
 ): Promise<Outcome> {
-  const { measured, diagnostics } = await measurePhoto(photo, options);
+  const { measured, diagnostics } = await measurePhoto(contentDir, photo, options);
   if (measured === null) return failed(photo, diagnostics);
   const library = await readLibrary(contentDir);
   const cards = [...library.records.cloths.values()].flatMap((card) => {

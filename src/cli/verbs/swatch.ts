@@ -2,10 +2,12 @@ import { basename, resolve } from "node:path";
 import type { ClothMeasure } from "../../cloth/clothMeasure.ts";
 import { clothView } from "../../cloth/clothView.ts";
 import { measureCloth } from "../../cloth/measureCloth.ts";
+import { USUAL_LIMITS } from "../../cloth/printSize.ts";
 import type { Diagnostic, Place } from "../../diagnostics/diagnostic.ts";
 import { diagnosticJson } from "../../diagnostics/report.ts";
 import { drawMeasure } from "../../images/drawMeasure.ts";
 import { type Photo, readPhoto } from "../../images/readPhoto.ts";
+import { readPrintLimits } from "../../site/readLibrary.ts";
 import { measureJson } from "../../swatches/measureJson.ts";
 import { measureText } from "../../swatches/measureText.ts";
 import { machineFault } from "../machineFault.ts";
@@ -17,13 +19,17 @@ const DRAWN_SIDE_PX = 1400;
 /** A bank card is straightened from a finer picture than is measured in the end. */
 const CARD_SIDE_PX = 1600;
 
-/** What one photograph of a cloth says, in numbers; with `draw`, as a picture too. Nothing else is read or written. */
+/**
+ * What one photograph of a cloth says, in numbers; with `draw`, as a picture too. Of the studio only its
+ * own limits of what is a large print are read, where there is one; nothing else is written.
+ */
 export async function swatch(
+  contentDir: string,
   photo: string,
   options: SwatchOptions,
   draw: string | null,
 ): Promise<Outcome> {
-  const { measured, diagnostics } = await measurePhoto(photo, options);
+  const { measured, diagnostics } = await measurePhoto(contentDir, photo, options);
   if (measured === null) return failed(photo, diagnostics);
   const { measure, notes } = measured;
   const text = measureText(photo, measure, notes, options.units);
@@ -52,8 +58,9 @@ export interface MeasuredPhoto {
   readonly notes: readonly string[];
 }
 
-/** Reads and measures one photograph as the options say. */
+/** Reads and measures one photograph as the options, and the studio's limits, say. */
 export async function measurePhoto(
+  contentDir: string,
   photo: string,
   options: SwatchOptions,
 ): Promise<{
@@ -65,12 +72,13 @@ export async function measurePhoto(
   const read = await readPhoto(resolve(photo), { place, ...sidePx });
   if (read.value === null) return { measured: null, diagnostics: read.diagnostics };
   const { pixels, notes } = read.value;
+  const studio = await readPrintLimits(contentDir);
   const found = measureCloth(
     pixels,
     options.showsMm,
-    measureOptions(options, scaleOf(read.value), place),
+    measureOptions(options, scaleOf(read.value), place, studio.limits),
   );
-  const diagnostics = [...read.diagnostics, ...found.diagnostics];
+  const diagnostics = [...studio.diagnostics, ...read.diagnostics, ...found.diagnostics];
   return { measured: found.value && { measure: found.value, notes }, diagnostics };
 }
 
@@ -84,7 +92,7 @@ async function drawn(
   const read = await readPhoto(resolve(photo), { place, sidePx: DRAWN_SIDE_PX });
   if (read.value === null) return read.diagnostics;
   const { pixels } = read.value;
-  const wanted = measureOptions(options, scaleOf(read.value), place);
+  const wanted = measureOptions(options, scaleOf(read.value), place, USUAL_LIMITS);
   const view = clothView(pixels, options.showsMm, wanted);
   if (view.value === null) return view.diagnostics;
   await drawMeasure(basename(photo), view.value, measure, options.units, resolve(draw));

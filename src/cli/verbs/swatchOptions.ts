@@ -2,6 +2,7 @@ import type { Point } from "../../cloth/homography.ts";
 import type { MeasureOptions } from "../../cloth/measureCloth.ts";
 import type { NeutralPatch } from "../../cloth/neutralise.ts";
 import { type Rectangle, shrunkRectangle } from "../../cloth/pixels.ts";
+import type { PrintLimits } from "../../cloth/printSize.ts";
 import type { Place } from "../../diagnostics/diagnostic.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import type { UnitSystem } from "../../units/printLength.ts";
@@ -95,14 +96,16 @@ function cornersOf(texts: readonly string[]): readonly Point[] {
   );
 }
 
-/** The options for a picture that was shrunk by `scale`. */
+/** The options for a picture that was shrunk by `scale`, for a studio whose prints are large from `printLimits`. */
 export function measureOptions(
   { colours, neutral, corners, crop }: SwatchOptions,
   scale: number,
   place: Place,
+  printLimits: PrintLimits,
 ): MeasureOptions {
   return {
     place,
+    printLimits,
     ...(colours === null ? {} : { colours }),
     ...(neutral
       ? { neutral: { ...neutral, rectangle: shrunkRectangle(neutral.rectangle, scale) } }
