@@ -6,7 +6,7 @@ const SHRINK = 3;
 /** What is loaded is twice as large as what is measured, and never less than so many times: the last shrink is in light. */
 const TWICE = 2;
 const STILL = 1.5;
-/** Rows from the photograph's stored top that are looked at whole, and every which block of a row. */
+/** Rows in the photograph's middle, where the cloth is, that are looked at whole, and every which block of a row. */
 const ROWS = 64;
 const EVERY = 2;
 /** Part of the light that a shrink of encoded values may lose: a third of a unit of L* in the middle of the scale. */
@@ -23,13 +23,14 @@ export function sideOnLoad({ format, width, height }: Metadata, sidePx: number):
   return format === "jpeg" && side >= STILL * sidePx ? side : null;
 }
 
-/** Whether a strip of the photograph has contrast so fine that a shrink of encoded values would darken the picture. */
+/** Whether a strip across the photograph's middle has contrast so fine that a shrink of encoded values would darken the picture. */
 export async function isFine(
   bytes: Buffer,
   { width, height }: Metadata,
   sidePx: number,
 ): Promise<boolean> {
-  const strip = { left: 0, top: 0, width, height: Math.min(ROWS, height) };
+  const rows = Math.min(ROWS, height);
+  const strip = { left: 0, top: Math.floor((height - rows) / 2), width, height: rows };
   const { data, info } = await sharp(bytes, { failOn: "warning" })
     .extract(strip)
     .toColourspace("srgb")

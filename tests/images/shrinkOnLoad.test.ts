@@ -52,10 +52,12 @@ test("a large JPEG that is loaded small is as the whole one, shrunk in light", a
   expect(found[Math.floor(0.95 * found.length)]).toBeLessThan(1.5);
 });
 
-test("where fine contrast would darken, the whole photograph is read", async () => {
-  const checks = made(3900, 2600, (x, y) =>
-    (((x >> 1) ^ (y >> 1)) & 1) === 1 ? [240, 240, 240] : [10, 10, 10],
-  );
+test("where fine contrast would darken, the whole photograph is read, though its edges are plain", async () => {
+  // A table's edge above and below the cloth: only what lies in the middle tells how fine the cloth is.
+  const checks = made(3900, 2600, (x, y) => {
+    if (y < 200 || y >= 2400) return [176, 176, 176];
+    return (((x >> 1) ^ (y >> 1)) & 1) === 1 ? [240, 240, 240] : [10, 10, 10];
+  });
   const bytes = await checks.jpeg({ quality: 95, chromaSubsampling: "4:4:4" }).toBuffer();
   const { value } = await readPhoto(await file("checks.jpg", bytes), { place: PLACE });
   if (!value) throw new Error();
