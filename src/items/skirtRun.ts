@@ -31,6 +31,13 @@ export interface SkirtAsk {
   readonly drop: Length;
   readonly hem: Length;
   readonly top: Length;
+  /** What its pieces and allowances are called; a skirt with drop, hem and top where nothing is said. */
+  readonly words?: {
+    readonly piece: string;
+    readonly drop: string;
+    readonly hem: string;
+    readonly top: string;
+  };
   readonly join: Length;
   readonly count: number;
   readonly railroad: boolean | undefined;
@@ -95,15 +102,16 @@ export function skirtOf(ask: SkirtAsk, context: ItemContext, notes: Notes): Skir
       `${cloth.name} is ${p(usable)} wide, which two join turnings of ${p(ask.join)} use up.`,
       "Look at the width on the cloth's card and at the allowance join.",
     );
+  const words = ask.words ?? { piece: "skirt", drop: "drop", hem: "hem", top: "top" };
   const cut = ask.drop.plus(ask.hem).plus(ask.top);
   const sideways = ask.railroad ?? (cloth.mayTurn && cloth.repeat === null);
   if (sideways && cut.isMoreThan(usable))
     return fault(
       "skirt-deeper-than-cloth",
-      `Run sideways ${cloth.name} gives ${p(usable)} of depth; this skirt is cut ${p(cut)} deep.`,
+      `Run sideways ${cloth.name} gives ${p(usable)} of depth; this ${words.piece} is cut ${p(cut)} deep.`,
       "Write railroad: no, or choose a wider cloth.",
     );
-  const because = `${p(ask.drop)} drop + ${p(ask.hem)} hem + ${p(ask.top)} top`;
+  const because = `${p(ask.drop)} ${words.drop} + ${p(ask.hem)} ${words.hem} + ${p(ask.top)} ${words.top}`;
   const fullness = ask.style === "tailored" ? new Fraction(1) : ask.fullness;
   const across = sideways ? Number(usable.over(cut).floor().valueOf()) : 0;
   const matched = cloth.repeat !== null && cloth.repeat.match !== "free";
@@ -120,7 +128,7 @@ export function skirtOf(ask: SkirtAsk, context: ItemContext, notes: Notes): Skir
         result: p(run.length),
         rounded: null,
       });
-    const name = ask.runs.length > 1 ? `skirt, ${run.name}` : "skirt";
+    const name = ask.runs.length > 1 ? `${words.piece}, ${run.name}` : words.piece;
     const sum = [
       fullness.equals(1) ? p(run.length) : `${p(run.length)} × ${fullness.toString()}`,
       pleats.isZero() ? null : `${run.corners} × ${p(ask.cornerPleat)} corner pleats`,
@@ -186,7 +194,7 @@ export function skirtOf(ask: SkirtAsk, context: ItemContext, notes: Notes): Skir
               mayTurn: one && cloth.mayTurn && !matched,
               across: one ? { how: "free" } : { how: "whole-width" },
               along: matched
-                ? { how: "level", series: `skirt ${p(cut)}`, joined: joinedAt }
+                ? { how: "level", series: `${words.piece} ${p(cut)}`, joined: joinedAt }
                 : { how: "free" },
             },
           ];
@@ -209,7 +217,7 @@ export function skirtOf(ask: SkirtAsk, context: ItemContext, notes: Notes): Skir
     rounded: up && !sideways ? "each up to whole repeats" : null,
   });
   if (cloth.nap && !sideways)
-    notes.questions.push(`Does the pile of ${cloth.name} run up or down the skirt?`);
+    notes.questions.push(`Does the pile of ${cloth.name} run up or down the ${words.piece}?`);
   return {
     cloth,
     usableWidth: usable,

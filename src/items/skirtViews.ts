@@ -72,7 +72,15 @@ function brokenEnd(width: number, height: number): string {
 }
 
 /** The first run flat, drawn short where it is long: widths with their joins, hem and top turning. */
-function stripView(skirt: Skirt, p: (l: Length) => string): Drawing {
+export function stripView(
+  skirt: Skirt,
+  p: (l: Length) => string,
+  words: { readonly hem: string; readonly top: string; readonly piece: string } = {
+    hem: " hem",
+    top: " top",
+    piece: "Skirt",
+  },
+): Drawing {
   const first = skirt.runs[0] as Skirt["runs"][number];
   const cut = skirt.cut.toMm();
   const each = skirt.sideways ? first.joined.toMm() / first.widths : skirt.usableWidth.toMm();
@@ -123,9 +131,16 @@ function stripView(skirt: Skirt, p: (l: Length) => string): Drawing {
       to: cut,
       side: "right",
       level: 1,
-      text: `${p(skirt.hem)} hem`,
+      text: `${p(skirt.hem)}${words.hem}`,
     },
-    { axis: "vertical", from: 0, to: top, side: "right", level: 1, text: `${p(skirt.top)} top` },
+    {
+      axis: "vertical",
+      from: 0,
+      to: top,
+      side: "right",
+      level: 1,
+      text: `${p(skirt.top)}${words.top}`,
+    },
   ];
   return {
     widthMm: width,
@@ -133,7 +148,7 @@ function stripView(skirt: Skirt, p: (l: Length) => string): Drawing {
     shapes,
     dimensions,
     title: "Flat, joined",
-    description: `Skirt flat: ${first.widths} ${skirt.sideways ? "strips" : "widths"} cut ${p(skirt.cut)} deep, ${p(first.joined)} joined.`,
+    description: `${words.piece} flat: ${first.widths} ${skirt.sideways ? "strips" : "widths"} cut ${p(skirt.cut)} deep, ${p(first.joined)} joined.`,
   };
 }
 

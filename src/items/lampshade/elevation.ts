@@ -1,5 +1,5 @@
 import { line, polyline } from "../../drawing/paths.ts";
-import type { Drawing, Shape } from "../../drawing/shape.ts";
+import type { Drawing, Pen, Shape } from "../../drawing/shape.ts";
 import { printSize } from "../../units/printLength.ts";
 import { stroke } from "../clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
@@ -35,6 +35,22 @@ export function lampshadeElevation(
   };
 }
 
+/**
+ * The edges of the pleats that face the eye, from ring to ring: each stands where it does round the shade, so that they close up
+ * towards both sides. Gathers are drawn as twice as many finer ones.
+ */
+export function pleatLines({ pleated, foot, top, height }: LampshadePlan, pen: Pen): Shape[] {
+  if (!pleated) return [];
+  const [w, t, h] = [foot.toMm(), top.toMm(), height.toMm()];
+  const count = pleated.pleats?.count ?? Math.round((Math.PI * w) / 9);
+  const strokes: string[] = [];
+  for (let at = 1; at < count / 2; at += 1) {
+    const share = -Math.cos((2 * Math.PI * at) / count);
+    strokes.push(line(w / 2 + (share * t) / 2, 0, w / 2 + (share * w) / 2, h));
+  }
+  return [stroke(strokes.join(""), pen)];
+}
+
 function oneShade(fields: LampshadeFields, plan: LampshadePlan): Shape[] {
   const width = plan.foot.toMm();
   const top = plan.top.toMm();
@@ -63,6 +79,7 @@ function oneShade(fields: LampshadeFields, plan: LampshadePlan): Shape[] {
     },
     // Round: it turns away from the light on the right.
     { shape: "shading", d, light: 0.16, dark: 0.26, direction: "across" },
+    ...pleatLines(plan, "fold"),
     stroke(d, "outline"),
   ];
   const edge = Math.min(9, height * 0.06);

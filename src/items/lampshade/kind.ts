@@ -4,7 +4,7 @@ import { lampshadeSeen } from "./area.ts";
 import { type LampshadeMade, makeLampshade } from "./pieces.ts";
 import { type LampshadeFields, lampshadeSchema } from "./schema.ts";
 
-/** A lampshade: drum, cone or empire, cloth on a stiff backing. */
+/** A lampshade: drum, cone or empire, cloth on a stiff backing or pleated on a frame. */
 export const lampshadeKind: ItemKind<LampshadeFields, LampshadeMade> = {
   kind: "lampshade",
   synonyms: ["lampshades", "lamp-shade", "lamp-shades"],

@@ -12,7 +12,10 @@ export interface LampshadeMade extends Made {
   readonly plan: LampshadePlan | null;
 }
 
-/** A hard lampshade: drum = way round + lap by height + turnings; cone and empire from the net of their frustum. */
+/**
+ * A lampshade. Smooth: drum = way round + lap by height + turnings; cone and empire from the net of their frustum. Pleated or
+ * gathered: a strip, way round the foot ring times fullness.
+ */
 export function makeLampshade(fields: LampshadeFields, context: ItemContext): LampshadeMade {
   const notes = newNotes();
   const plan = planLampshade(fields, context, notes);
@@ -29,8 +32,8 @@ export function makeLampshade(fields: LampshadeFields, context: ItemContext): La
   }
   return {
     figures: figuresOf(plan),
-    cuts: [cutOf(plan, context)],
-    materials: materialsOf(fields, plan, context),
+    cuts: plan.pleated ? [...plan.pleated.strip.cuts] : [cutOf(plan, context)],
+    materials: plan.pleated ? frameOf(fields, plan, context) : materialsOf(fields, plan, context),
     handbook: [{ cloth: plan.cloth.id, length: plan.handbook }],
     makingCounts: { item: new Fraction(plan.count) },
     ...shared,
@@ -118,6 +121,34 @@ function materialsOf(
   return needs;
 }
 
+/** What a soft shade is made on, and the braid round its rings. */
+function frameOf(
+  fields: LampshadeFields,
+  plan: LampshadePlan,
+  { units }: ItemContext,
+): MaterialNeed[] {
+  const p = (length: Length) => printLength(length, units);
+  const rings = plan.foot.equals(plan.top)
+    ? `rings ${p(plan.foot)}`
+    : `foot ring ${p(plan.foot)}, top ring ${p(plan.top)}`;
+  const round = (plan.pleated?.roundFoot ?? plan.foot).plus(plan.pleated?.roundTop ?? plan.top);
+  return [
+    boughtEach(
+      "frame",
+      ` with struts, ${rings}, ${p(plan.height)} upright, ${fields.fitting ? `${fields.fitting} fitting` : "fitting to be settled"}`,
+      plan.count,
+    ),
+    ...(fields.trim
+      ? [
+          boughtLength("trim", round.times(plan.count), units, {
+            cloth: fields.trim,
+            by: "studio" as const,
+          }),
+        ]
+      : []),
+  ];
+}
+
 /** The backing is the bare net, without lap and turnings: the rectangle that holds it, up to what can be marked. */
 export function backingSize(
   plan: LampshadePlan,
@@ -147,5 +178,17 @@ function figuresOf(plan: LampshadePlan): Record<string, number> {
         }
       : {}),
     sideAreaMm2: plan.areaMm2,
+    ...(plan.pleated
+      ? {
+          flatMm: plan.pleated.strip.flat.toMm(),
+          widths: plan.pleated.strip.widths,
+          ...(plan.pleated.pleats
+            ? {
+                pleats: plan.pleated.pleats.count,
+                takeUpMm: plan.pleated.pleats.takeUp.toMm(),
+              }
+            : {}),
+        }
+      : {}),
   };
 }

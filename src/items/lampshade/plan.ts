@@ -13,6 +13,7 @@ import {
   developFrustum,
   sideArea,
 } from "./development.ts";
+import { type Pleated, planPleated } from "./pleated.ts";
 import type { LampshadeFields } from "./schema.ts";
 
 /** More joins than this are no longer a hard shade's. */
@@ -45,6 +46,8 @@ export interface LampshadePlan {
   readonly handbook: Length;
   readonly areaMm2: number;
   readonly count: number;
+  /** The strip of a soft shade; null where the cloth lies smooth on a backing. */
+  readonly pleated: Pleated | null;
 }
 
 /** A whole number of what a maker can mark: 1/8 in or 1 mm. */
@@ -135,6 +138,24 @@ export function planLampshade(
           hint: "Measure again: the height stands upright, the slant lies along the side.",
         },
       );
+  }
+  if (fields.style && fields.style !== "smooth") {
+    const pleated = planPleated(fields, { foot, top, slant }, context, notes);
+    if (!pleated) return null;
+    askOfSoft(fields, context, notes);
+    const { strip } = pleated;
+    return {
+      ...{ form, foot, top, height, slant, cloth, usableWidth, count, pleated },
+      ...{ net: null, panel: null, panels: 1, lap: context.length("join"), turn: strip.top },
+      cutWidth: strip.runs[0]?.joined ?? strip.flat,
+      cutHeight: strip.cut,
+      railroaded: strip.sideways,
+      motifCentred: false,
+      frontX: Length.zero,
+      frontAboveFoot: Length.zero,
+      handbook: strip.handbook,
+      areaMm2: net ? sideArea(r, big, high) : Math.PI * foot.toMm() * high,
+    };
   }
   const lap = context.length("lap");
   const turn = context.length("turn");
@@ -235,7 +256,29 @@ export function planLampshade(
     handbook,
     areaMm2: net ? sideArea(r, big, high) : Math.PI * foot.toMm() * high,
     count,
+    pleated: null,
   };
+}
+
+/** What is still to be asked of a shade on a frame. */
+function askOfSoft(fields: LampshadeFields, context: ItemContext, notes: Notes): void {
+  if (fields.motif === "centred")
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["motif"]),
+        "pleats-hide-the-motif",
+        "Pleats and gathers hide most of a motif, so none stands in the middle of this shade.",
+        { severity: "warning", hint: "Take the line out, or write style: smooth." },
+      ),
+    );
+  notes.questions.push(
+    "Is the frame there, with how many struts, and is the shade lined? Neither lining nor frame tape is reckoned.",
+    "What is the most that the lamp may draw, and how far must cloth stay from it? The lamp's maker says both.",
+  );
+  if (!fields.fitting)
+    notes.questions.push(
+      "How does the shade sit: on a table or floor lamp, hung, or clipped? The fitting of its ring is not known.",
+    );
 }
 
 /** Width and height of the rectangle for one panel, millimetres, not rounded: of a drum its share of the way round, of a cone its net. */

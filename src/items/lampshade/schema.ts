@@ -3,7 +3,7 @@ import { itemBase } from "../../fields/itemBase.ts";
 import { positiveLengthField, sizeField } from "../../fields/lengthField.ts";
 import { refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
 
-/** A lampshade: cloth on a stiff backing between two rings. */
+/** A lampshade: cloth on a stiff backing between two rings, or pleated on a frame. */
 export const lampshadeSchema = z.strictObject({
   lampshade: textField().meta({ description: "its title" }),
   ...itemBase,
@@ -12,6 +12,19 @@ export const lampshadeSchema = z.strictObject({
     description:
       "drum: upright sides, where nothing is said and no top is given; empire: sloping sides, the top about half the foot or more; cone: steeper, with a small top",
   }),
+  style: wordField(["smooth", "knife-pleat", "box-pleat", "gathered"], {
+    hard: "smooth",
+    laminated: "smooth",
+    pleated: "knife-pleat",
+    "knife-pleats": "knife-pleat",
+    "box-pleats": "box-pleat",
+    gathers: "gathered",
+  })
+    .optional()
+    .meta({
+      description:
+        "smooth: the cloth lies on a stiff backing, where nothing is said; else a soft shade on a frame, pleated or gathered into both rings",
+    }),
   size: sizeField(2).meta({
     description: "diameter at the foot x upright height, over the rings",
     examples: [`16" x 10"`],

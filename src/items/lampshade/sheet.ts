@@ -3,6 +3,8 @@ import { printLength, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../clothLines.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import { backingSize, type LampshadeMade } from "./pieces.ts";
+import type { LampshadePlan } from "./plan.ts";
+import type { Pleated } from "./pleated.ts";
 import type { LampshadeFields } from "./schema.ts";
 
 const list = (parts: readonly (string | null | false | undefined)[]) =>
@@ -19,6 +21,7 @@ export function lampshadeSheet(
   const p = (length: Length) => printLength(length, context.units);
   const mm = (value: number) => p(Length.mm(value.toFixed(4)));
   const blank = context.units === "inches" ? "\u2033" : "cm";
+  if (plan.pleated) return softSheet(fields, plan, plan.pleated, context);
   const { net, panels, count } = plan;
   const groups: SheetGroup[] = [
     { heading: "Cloth", lines: clothLines(plan.cloth.id, context) },
@@ -81,5 +84,77 @@ export function lampshadeSheet(
       "Long and short: middle of the front. Arrow: up the cloth.",
       plan.motifCentred && "Lozenge: middle of the motif.",
     ]),
+  };
+}
+
+/** The words of a pleated or gathered shade. */
+function softSheet(
+  fields: LampshadeFields,
+  plan: LampshadePlan,
+  pleated: Pleated,
+  context: DrawingContext,
+): ItemSheet {
+  const p = (length: Length) => printLength(length, context.units);
+  const blank = context.units === "inches" ? "\u2033" : "cm";
+  const { strip, pleats, style } = pleated;
+  const sloping = plan.top.isLessThan(plan.foot);
+  const pleat = style === "box-pleat" ? "box pleats" : "knife pleats, all one way";
+  const groups: SheetGroup[] = [
+    { heading: "Cloth", lines: clothLines(plan.cloth.id, context) },
+    {
+      heading: "Finished",
+      lines: list([
+        `${plan.count === 1 ? `One ${plan.form}` : `${plan.count} of the form ${plan.form}`}: foot ring ${p(plan.foot)}${sloping ? `, top ring ${p(plan.top)}` : ""}, ${p(plan.height)} upright.`,
+        sloping && `Slant ${p(plan.slant)}.`,
+        `Round the foot ${p(pleated.roundFoot)}${sloping ? `, round the top ${p(pleated.roundTop)}` : ""}.`,
+        fields.fitting && `Ring with ${fields.fitting} fitting.`,
+      ]),
+    },
+    {
+      heading: "Cut",
+      lines: list([
+        ...strip.cuts.map(
+          (c) => `${c.count} × ${c.piece}, ${printSize([c.width, c.height], context.units)}.`,
+        ),
+        strip.sideways && "Cloth run sideways: the strip lies along the bolt.",
+        `Of ${p(strip.cut)}: ${p(strip.drop)} slant, ${p(strip.hem)} turned over each ring.`,
+        `${p(strip.flat)} flat needed, ${p(strip.runs[0]?.joined ?? strip.flat)} joined; joins and closing seam hidden in the ${pleats ? "pleats" : "gathers"}.`,
+      ]),
+    },
+    {
+      heading: "Make",
+      lines: pleats
+        ? list([
+            `${pleats.count} ${pleat}, ${p(pleats.foot)} apart at the foot${sloping ? `, ${p(pleats.top)} at the top, where they lie closer` : ""}.`,
+            `Each takes up ${p(pleats.takeUp)} behind itself.`,
+          ])
+        : [
+            `Gathered ${strip.fullness.toString()} times at the foot ring${sloping ? ", the same cloth closer at the top" : ""}.`,
+          ],
+    },
+    {
+      heading: "Edges",
+      lines: fields.trim
+        ? [`${context.cloth(fields.trim)?.name ?? fields.trim} round both rings.`]
+        : ["Turned over the rings and stitched to them."],
+    },
+    ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),
+  ];
+  return {
+    groups,
+    checks: [
+      { text: "Cloth checked for flaws", blank: null },
+      { text: "Rings measured across, top", blank },
+      { text: "Rings measured across, foot", blank },
+      {
+        text: pleats ? "Pleats even round both rings" : "Gathers even round both rings",
+        blank: null,
+      },
+      { text: "Greatest wattage written on the shade", blank: "W" },
+    ],
+    signs: [
+      "Dashed: line of the ring; beyond it the cloth is turned over.",
+      "Long line with two dots: join. Arrow: up the cloth.",
+    ],
   };
 }

@@ -4,6 +4,8 @@ import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { stroke } from "../clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
+import { stripView } from "../skirtViews.ts";
+import { pleatLines } from "./elevation.ts";
 import type { LampshadeMade } from "./pieces.ts";
 import type { LampshadePlan } from "./plan.ts";
 import type { LampshadeFields } from "./schema.ts";
@@ -17,6 +19,10 @@ export function lampshadeWorkshop(
   const { plan } = made;
   if (plan === null) return [];
   const p = (length: Length) => printLength(length, context.units);
+  if (plan.pleated) {
+    const turned = { hem: "", top: "", piece: "Strip" };
+    return [front(fields, plan, p), stripView(plan.pleated.strip, p, turned)];
+  }
   return [front(fields, plan, p), plan.panel ? netFlat(plan, p) : drumFlat(plan, p)];
 }
 
@@ -40,6 +46,7 @@ function front(
   );
   const shapes: Shape[] = [
     { shape: "path", d, fill: { tone: "white" }, pen: "outline" },
+    ...pleatLines(plan, "fold"),
     stroke(line(width / 2, -height * 0.06, width / 2, height * 1.06), "centre"),
     { shape: "sign", sign: "arrow", x: width * 0.3, y: height * 0.55, turnDeg: -90 },
   ];
@@ -63,7 +70,7 @@ function front(
       text: `${p(plan.height)} upright`,
     },
   ];
-  if (plan.net) {
+  if (plan.top.isLessThan(plan.foot)) {
     dimensions.push({
       axis: "horizontal",
       from: left,
@@ -83,7 +90,7 @@ function front(
     });
   }
   // In a broader box, so that it is drawn no larger than its cloth laid flat can be read.
-  const box = Math.max(width * 1.5, plan.cutWidth.toMm() * 0.55);
+  const box = plan.pleated ? width : Math.max(width * 1.5, plan.cutWidth.toMm() * 0.55);
   const inset = (box - width) / 2;
   return {
     widthMm: box,
