@@ -17,8 +17,12 @@ const LOWEST = 19;
 const ONE_ROW = 36;
 /** What stands above and below a row, how much of a page rows and cut list may take, and a line of the list, millimetres. */
 const AROUND = 16;
-const PLAN_HIGH = 185;
-const LIST_LINE = 4.6;
+const PLAN_HIGH = 177;
+const LIST_LINE = 4.9;
+/** A list with more lines than this goes on a page after the plan's, which then has its page to itself. */
+const MOST_LINES = 26;
+/** So many distances of pieces alike stand on one line of the list. */
+const PLACES_A_LINE = 4;
 const MOST_PIECES = 600;
 
 /** Rows that end at a straight cut where there is one, else at a piece's end, else where the paper ends; a long cloth wraps. */
@@ -70,8 +74,11 @@ export function scaleOf(cloth: ClothQuantity): number {
     const fullest = Math.max(...some.map((each) => each.fill));
     return some.find((each) => each.fill >= fullest - 0.06)?.scale;
   };
-  const lines = Math.min(12, cutGroups(cloth).length);
-  const room = PLAN_HIGH - LIST_LINE * lines;
+  const lines = cutGroups(cloth).reduce(
+    (sum, group) => sum + Math.ceil(group.pieces.length / PLACES_A_LINE),
+    0,
+  );
+  const room = PLAN_HIGH - (lines > MOST_LINES ? 0 : LIST_LINE * lines);
   const onePage = rated.filter((each) => each.high <= room);
   const least = Math.min(...rated.map((each) => each.high));
   // Over several pages in any case: on as few as can be.

@@ -129,7 +129,7 @@ function blockHeight(cloth: ClothQuantity, rows: readonly Named[], long: number)
   const beside = listBeside(long, rows);
   const wide = beside ? 20 : inOneLine(rows) ? Number.POSITIVE_INFINITY : 40;
   const lines = rows.reduce((sum, r) => sum + Math.max(1, Math.ceil(r.piece.length / wide)), 0);
-  const list = rows.length > 0 ? 20 + lines * 4.3 : 0;
+  const list = rows.length > 0 ? 20 + lines * 4.9 : 0;
   const head = 36;
   if (beside) return head + Math.max(plan, 22 + list);
   return head + (long <= SHORT_MM ? Math.max(plan, 24) : plan + 16) + list;
