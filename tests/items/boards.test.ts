@@ -1,9 +1,9 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import type { ClothFacts, Made } from "../../src/items/itemKind.ts";
+import { depthAt } from "../../src/items/lowerEdge.ts";
 import { pelmetDrawing } from "../../src/items/pelmet/drawing.ts";
 import { pelmetKind } from "../../src/items/pelmet/kind.ts";
-import { depthAt } from "../../src/items/pelmet/lowerEdge.ts";
 import type { PelmetMade } from "../../src/items/pelmet/pieces.ts";
 import type { PelmetFields } from "../../src/items/pelmet/schema.ts";
 import { valanceDrawing } from "../../src/items/valance/drawing.ts";

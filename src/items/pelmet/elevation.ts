@@ -3,7 +3,7 @@ import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { printSize } from "../../units/printLength.ts";
 import { face, stroke } from "../clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
-import { alongLowerEdge, frontOutline, lowerBand } from "./outline.ts";
+import { alongLowerEdge, frontOutline, lowerBand } from "../lowerOutline.ts";
 import type { PelmetMade } from "./pieces.ts";
 import type { PelmetPlan } from "./plan.ts";
 import type { PelmetFields } from "./schema.ts";

@@ -8,11 +8,11 @@ import { clothWidth, narrowerThanJoins } from "../clothWidth.ts";
 import { type EdgeWelt, edgeWelt, weltWorking } from "../edgeWelt.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import { planStrips, type Strips } from "../joinStrips.ts";
+import { type LowerEdge, lowerEdge } from "../lowerEdge.ts";
 import type { Notes } from "../notes.ts";
 import type { HandbookCut } from "../selvedgeMatch.ts";
 import { sideStripsWorking } from "../sideStrips.ts";
 import { widthsByHandbook } from "../widthsByHandbook.ts";
-import { type LowerEdge, lowerEdge } from "./lowerEdge.ts";
 import type { PelmetFields } from "./schema.ts";
 
 /** Every size that the drawing and the sheet of a pelmet need. */
@@ -53,7 +53,7 @@ export function planPelmet(
   const p = (length: Length) => printLength(length, units);
   const count = fields.count ?? 1;
   const board = boardAtWindow("pelmet", fields, context, notes);
-  const edge = board && lowerEdge(fields, board.length, board.depth, context, notes);
+  const edge = board && lowerEdge(fields, board.length, board.depth, "pelmet", context, notes);
   const cloth = context.cloth(fields.cloth);
   const usableWidth = clothWidth(
     cloth,

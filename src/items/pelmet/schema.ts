@@ -1,14 +1,8 @@
 import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
-import { positiveLengthField } from "../../fields/lengthField.ts";
-import {
-  countField,
-  refField,
-  textField,
-  wordField,
-  yesNoField,
-} from "../../fields/plainFields.ts";
+import { refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
 import { boardFields, lowerTrimField } from "../boardFields.ts";
+import { lowerEdgeFields } from "../lowerEdgeFields.ts";
 import { weltParts } from "../weltField.ts";
 
 /** A pelmet (cornice): a stiff front over a window, covered with cloth. */
@@ -20,22 +14,7 @@ export const pelmetSchema = z.strictObject({
     board: "length of its front",
     depth: "its depth where it is shortest; else a share of curtain-drop",
   }),
-  "lower-edge": wordField(["straight", "arched", "scalloped"], {
-    scallop: "scalloped",
-    arch: "arched",
-  })
-    .optional()
-    .meta({
-      description:
-        "straight where nothing is said; arched: one arc, deeper at the ends; scalloped: equal arcs that hang down",
-    }),
-  "end-depth": positiveLengthField()
-    .optional()
-    .meta({ description: "of an arched one: its depth at the ends" }),
-  scallops: countField(1, 60).optional().meta({ description: "of a scalloped one: how many arcs" }),
-  "scallop-depth": positiveLengthField()
-    .optional()
-    .meta({ description: "of a scalloped one: how far each arc hangs below the depth" }),
+  ...lowerEdgeFields,
   stiffening: wordField(["buckram", "board"], { plywood: "board", wood: "board" }).optional().meta({
     description:
       "pelmet buckram on a board, or a box of thin board under padding; buckram where nothing is said",

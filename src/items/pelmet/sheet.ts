@@ -2,7 +2,7 @@ import { Length } from "../../units/length.ts";
 import { printLength, printMeasured, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../clothLines.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
-import { depthAt } from "./lowerEdge.ts";
+import { depthAt } from "../lowerEdge.ts";
 import type { PelmetMade } from "./pieces.ts";
 import type { PelmetPlan } from "./plan.ts";
 import type { PelmetFields } from "./schema.ts";

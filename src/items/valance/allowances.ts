@@ -12,6 +12,12 @@ export const valanceAllowances = {
     usual: { inches: `4"`, centimetres: "8 cm" },
     source: PRACTICE,
   },
+  "shaped-seam": {
+    is: "length",
+    description: "seam along a shaped lower edge, sewn to its lining or facing instead of a hem",
+    usual: { inches: `1/2"`, centimetres: "1.5 cm" },
+    source: PRACTICE,
+  },
   heading: {
     is: "length",
     description: "turned down at the top, with the tape or stiffening",

@@ -6,6 +6,6 @@ import type { ValanceFields } from "./schema.ts";
 export function valanceSeen(fields: ValanceFields, made: ValanceMade): SeenSurface[] {
   const { plan } = made;
   if (plan === null) return [];
-  const areaMm2 = plan.board.length.toMm() * plan.board.depth.toMm() * plan.count;
+  const areaMm2 = plan.edge.areaMm2 * plan.count;
   return [{ surface: "face", cloth: fields.cloth, colour: null, object: null, areaMm2 }];
 }

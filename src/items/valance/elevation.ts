@@ -1,8 +1,10 @@
 import { line, rect } from "../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { printSize } from "../../units/printLength.ts";
-import { stroke } from "../clothFace.ts";
+import { face, stroke } from "../clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
+import { depthAt } from "../lowerEdge.ts";
+import { frontOutline, lowerBand } from "../lowerOutline.ts";
 import { pencilPleats, pinchPleat } from "../pleatShapes.ts";
 import type { ValanceMade } from "./pieces.ts";
 import type { ValancePlan } from "./plan.ts";
@@ -24,7 +26,7 @@ export function valanceElevation(
   const shapes: Shape[] = [
     {
       shape: "path",
-      d: rect(4, 20, board.length.toMm() - 8, board.depth.toMm()),
+      d: rect(4, 20, board.length.toMm() - 8, plan.edge.shortest.toMm()),
       fill: { tone: "shadow" },
       pen: null,
     },
@@ -32,7 +34,7 @@ export function valanceElevation(
   ];
   if (fields.trim) {
     const y = board.depth.toMm() - TRIM_MM;
-    const band = rect(0, y, board.length.toMm(), TRIM_MM);
+    const band = lowerBand(plan.edge, board.length.toMm(), TRIM_MM);
     shapes.push({
       shape: "path",
       d: band,
@@ -42,11 +44,11 @@ export function valanceElevation(
   }
   return {
     widthMm: board.length.toMm(),
-    heightMm: board.depth.toMm(),
+    heightMm: plan.edge.deepest.toMm(),
     shapes,
     dimensions: [],
     title: fields.valance,
-    description: `A valance of ${plan.cloth.name}, ${printSize([board.length, board.depth], context.units)}, ${plan.heading.heading.replace("-", " ")}.`,
+    description: `A valance of ${plan.cloth.name}, ${printSize([board.length, plan.edge.deepest], context.units)}, ${plan.edge.arcs > 0 ? `${plan.edge.line}, ` : ""}${plan.heading.heading.replace("-", " ")}.`,
   };
 }
 
@@ -54,13 +56,13 @@ export function valanceElevation(
 export function valanceFront(plan: ValancePlan): Shape[] {
   const { board, heading, cloth } = plan;
   const width = board.length.toMm();
-  const height = board.depth.toMm();
+  const height = plan.edge.deepest.toMm();
   const { repeat } = cloth;
   const up = repeat?.up.toMm() ?? 0;
   const lowest = plan.lowestMotif?.toMm() ?? Math.min(up / 2, height / 2);
   const originY = height - lowest;
+  if (plan.edge.arcs > 0) return [...shapedFront(plan, originY), ...headingShapes(plan, height)];
   if (heading.heading === "box-pleat") return boxes(plan, width, height, originY);
-  const depth = heading.depth.toMm();
   const pleats =
     heading.heading === "pinch-pleat"
       ? heading.pleats - 1
@@ -83,6 +85,15 @@ export function valanceFront(plan: ValancePlan): Shape[] {
       hem: "wavy",
     },
   ];
+  return [...shapes, ...headingShapes(plan, height)];
+}
+
+/** The stitches and cords of the heading; box pleats have none. */
+function headingShapes({ heading, board }: ValancePlan, height: number): Shape[] {
+  if (heading.heading === "box-pleat") return [];
+  const width = board.length.toMm();
+  const depth = heading.depth.toMm();
+  const shapes: Shape[] = [];
   if (heading.heading === "pinch-pleat") {
     for (let at = 0; at < heading.pleats; at += 1) {
       const inset = Math.min(16, width / 40);
@@ -98,6 +109,36 @@ export function valanceFront(plan: ValancePlan): Shape[] {
     }
   } else shapes.push(...pencilPleats(0, width, 0, Math.min(depth, height * 0.35)));
   return shapes;
+}
+
+/**
+ * A front with a shaped lower edge: the cloth within its outline, and its folds as lines that end where it does. The pattern is shown
+ * as it lies on the front of the folds, not pressed together.
+ */
+function shapedFront(plan: ValancePlan, originY: number): Shape[] {
+  const { edge, board, heading } = plan;
+  const width = board.length.toMm();
+  const d = frontOutline(edge, width);
+  const folds =
+    heading.heading === "box-pleat"
+      ? heading.boxes
+      : heading.heading === "pinch-pleat"
+        ? heading.pleats - 1
+        : Math.max(3, Math.round(width / LEAST_PITCH));
+  const lines: string[] = [];
+  for (let at = 1; at < folds; at += 1) {
+    const x = (width * at) / folds;
+    lines.push(line(x, 0, x, depthAt(edge, x) - 2));
+  }
+  return [
+    ...face(
+      d,
+      { surface: "face", x: width / 2, y: originY },
+      { light: 0.14, dark: 0.2, across: { light: 0.03, dark: 0.06 } },
+    ),
+    stroke(lines.join(""), "fold"),
+    stroke(d, "outline"),
+  ];
 }
 
 /** Flat boxes edge to edge, each with the part of the cloth that it shows; a pleat is a shadowed line that opens a little below. */

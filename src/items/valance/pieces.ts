@@ -1,6 +1,6 @@
 import Fraction from "fraction.js";
-import type { Length } from "../../units/length.ts";
-import { printLength, printSize } from "../../units/printLength.ts";
+import { Length } from "../../units/length.ts";
+import { printLength, printSize, type UnitSystem } from "../../units/printLength.ts";
 import { layerCuts, layersByHandbook } from "../boardLayers.ts";
 import { heightFigures, hookTapeNeed, lowerTrimNeeds } from "../boardNeeds.ts";
 import { boughtEach, boughtLength } from "../boughtLength.ts";
@@ -77,7 +77,7 @@ function cutsOf(fields: ValanceFields, plan: ValancePlan, context: ItemContext):
     across: { how: "free" },
     mayTurn: repeat === null && cloth.mayTurn,
     along,
-    because: `${p(plan.board.depth)} depth + ${p(plan.headingTurn)} heading + ${p(plan.hem)} hem`,
+    because: `${p(plan.edge.deepest)} depth + ${p(plan.headingTurn)} heading + ${p(plan.hem)} ${plan.edge.arcs > 0 ? "seam" : "hem"}`,
   });
   const layers = layerCuts(plan.layers, count);
   return [...face, ...layers];
@@ -109,8 +109,15 @@ function materialsOf(
       count,
     ),
   );
-  needs.push(...lowerTrimNeeds(fields.trim, plan.flat, count, units));
+  needs.push(...lowerTrimNeeds(fields.trim, lowerRun(plan, units), count, units));
   return needs;
+}
+
+/** Along the flat lower edge from end to end, curves followed, up to what can be marked. */
+export function lowerRun({ flat, flatFront, flatEdge }: ValancePlan, units: UnitSystem): Length {
+  if (flatEdge.arcs === 0) return flat;
+  const step = units === "inches" ? Length.inches("1/8") : Length.mm(1);
+  return Length.mm(flatEdge.runMm.toFixed(3)).plus(flat.minus(flatFront)).upTo(step);
 }
 
 function figuresOf(plan: ValancePlan): Record<string, number> {
@@ -121,6 +128,7 @@ function figuresOf(plan: ValancePlan): Record<string, number> {
     projectionMm: board.returnEach.toMm(),
     spanMm: board.span.toMm(),
     depthMm: board.depth.toMm(),
+    ...(plan.edge.arcs > 0 ? { deepestMm: plan.edge.deepest.toMm(), arcs: plan.edge.arcs } : {}),
     flatWidthMm: plan.cutWidth.toMm(),
     widths: strips.widths,
     joins: strips.joins,
@@ -130,6 +138,6 @@ function figuresOf(plan: ValancePlan): Record<string, number> {
     ...("pleats" in heading ? { pleats: heading.pleats, takeUpMm: heading.takeUp.toMm() } : {}),
     ...("boxes" in heading ? { boxes: heading.boxes, boxMm: heading.box.toMm() } : {}),
     ...("tape" in heading ? { tapeMm: heading.tape.toMm() } : {}),
-    ...heightFigures(board, board.depth),
+    ...heightFigures(board, plan.edge.deepest),
   };
 }

@@ -1,12 +1,13 @@
 import type Fraction from "fraction.js";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
-import type { Length } from "../../units/length.ts";
+import { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import { type Board, boardAtWindow } from "../boardAtWindow.ts";
 import { type BoardLayer, boardLayers } from "../boardLayers.ts";
 import { clothWidth, narrowerThanJoins } from "../clothWidth.ts";
 import type { ClothFacts, ItemContext, WorkingLine } from "../itemKind.ts";
 import { planStrips, type Strips } from "../joinStrips.ts";
+import { type LowerEdge, lowerEdge, onFlatCloth } from "../lowerEdge.ts";
 import type { Notes } from "../notes.ts";
 import type { HandbookCut } from "../selvedgeMatch.ts";
 import { stripSum, wholesWords } from "../sideStrips.ts";
@@ -20,7 +21,13 @@ export interface ValancePlan {
   readonly cloth: ClothFacts;
   readonly usableWidth: Length;
   readonly fullness: Fraction;
+  /** The whole lower hem; of a shaped edge the seam along it. */
   readonly hem: Length;
+  /** The lower edge as it hangs, and on the flat cloth of the front before it is gathered or pleated. */
+  readonly edge: LowerEdge;
+  readonly flatEdge: LowerEdge;
+  /** Flat cloth of the front alone. */
+  readonly flatFront: Length;
   readonly headingTurn: Length;
   readonly sideHem: Length;
   readonly join: Length;
@@ -59,8 +66,11 @@ export function planValance(
     notes,
   );
   if (!board || cloth === null || usableWidth === null) return null;
+  const edge = lowerEdge(fields, board.length, board.depth, "valance", context, notes);
+  if (!edge) return null;
+  const shaped = edge.arcs > 0;
   const [hem, headingTurn, sideHem, join] = [
-    context.length("hem"),
+    context.length(shaped ? "shaped-seam" : "hem"),
     context.length("heading"),
     context.length("side-hem"),
     context.length("join"),
@@ -76,7 +86,7 @@ export function planValance(
   const returns = board.returnEach.times(2);
   const flat = boxed ? board.length.times(fullness).plus(returns) : board.span.times(fullness);
   const cutWidth = flat.plus(sideHem.times(2));
-  const cutHeight = board.depth.plus(hem).plus(headingTurn);
+  const cutHeight = edge.deepest.plus(hem).plus(headingTurn);
   notes.working.push(
     {
       what: "Flat width",
@@ -88,11 +98,26 @@ export function planValance(
     },
     {
       what: "Cut, without repeat",
-      sum: `${p(board.depth)} depth + ${p(headingTurn)} heading + ${p(hem)} hem`,
+      sum: `${p(edge.deepest)} ${shaped ? "depth where it is deepest" : "depth"} + ${p(headingTurn)} heading + ${p(hem)} ${shaped ? "seam" : "hem"}`,
       result: p(cutHeight),
       rounded: null,
     },
   );
+  const flatFront = boxed ? flat.minus(returns) : flat.times(board.length.over(board.span));
+  const flatEdge = onFlatCloth(edge, flatFront);
+  if (flatEdge.radiusMm !== null)
+    notes.working.push({
+      what: `On the flat cloth, ${edge.line === "arched" ? "the arch" : "each scallop"}`,
+      sum: `${p(flatFront)} flat front${edge.arcs > 1 ? ` ÷ ${edge.arcs}` : ""}, ${p(edge.deepest.minus(edge.shortest))} high as it hangs`,
+      result: `${p(flatEdge.chord)} wide, radius ${p(Length.mm(flatEdge.radiusMm.toFixed(3)))}`,
+      rounded: null,
+    });
+  if (shaped && !fields.lining)
+    notes.questions.push(
+      "A shaped lower edge has no hem: is it lined to the edge, or faced? Neither is reckoned.",
+    );
+  if (shaped && fields.heading === "box-pleat" && edge.line === "scalloped")
+    notes.questions.push("Do the scallops fall on the boxes, one each, or as they come?");
   const strips = planStrips(cutWidth, usableWidth, join);
   notes.working.push(...widthsWorking(strips, cutWidth, usableWidth, join, units));
   const { handbook, shifts, repeatUp } = widthsByHandbook(
@@ -126,6 +151,9 @@ export function planValance(
     usableWidth,
     fullness,
     hem,
+    edge,
+    flatEdge,
+    flatFront,
     headingTurn,
     sideHem,
     join,
@@ -137,7 +165,7 @@ export function planValance(
     heading,
     handbook,
     lowestMotif,
-    layers: layersOf(fields, board, flat, join, context, notes),
+    layers: layersOf(fields, board, edge, flat, join, context, notes),
     count,
   };
 }
@@ -211,6 +239,7 @@ function askOfPattern(
 function layersOf(
   fields: ValanceFields,
   board: Board,
+  edge: LowerEdge,
   flat: Length,
   join: Length,
   context: ItemContext,
@@ -220,10 +249,24 @@ function layersOf(
   const unknown = "its widths cannot be counted";
   const interlining = () => ({
     width: flat,
-    height: board.depth,
-    because: `${p(flat)} by ${p(board.depth)}, inside the turnings`,
+    height: edge.deepest,
+    because: `${p(flat)} by ${p(edge.deepest)}, inside the turnings`,
   });
+  /** A shaped edge is lined to the edge: cut like the face, and sewn to it along the curve. */
+  const toTheEdge = () => {
+    const [inside, turn, seam] = [
+      context.length("lining-in"),
+      context.length("lining-turn"),
+      context.length("shaped-seam"),
+    ];
+    return {
+      width: flat.minus(inside.times(2)).plus(turn.times(2)),
+      height: edge.deepest.plus(turn).plus(seam),
+      because: `${p(flat)} − 2 × ${p(inside)} + 2 × ${p(turn)} turns, by ${p(edge.deepest)} + ${p(turn)} top + ${p(seam)} seam along the edge`,
+    };
+  };
   const lining = () => {
+    if (edge.arcs > 0) return toTheEdge();
     const [inside, up, turn] = [
       context.length("lining-in"),
       context.length("lining-up"),

@@ -3,6 +3,7 @@ import { itemBase } from "../../fields/itemBase.ts";
 import { lengthField } from "../../fields/lengthField.ts";
 import { ratioField, refField, textField, wordField } from "../../fields/plainFields.ts";
 import { boardFields, lowerTrimField } from "../boardFields.ts";
+import { lowerEdgeFields } from "../lowerEdgeFields.ts";
 
 export const VALANCE_HEADINGS = ["gathered", "pencil-pleat", "pinch-pleat", "box-pleat"] as const;
 
@@ -13,8 +14,9 @@ export const valanceSchema = z.strictObject({
   cloth: refField("a cloth").meta({ description: "the cloth of its face" }),
   ...boardFields({
     board: "length of its board or track",
-    depth: "its finished depth; else a share of curtain-drop",
+    depth: "its finished depth, where it is shortest; else a share of curtain-drop",
   }),
+  ...lowerEdgeFields,
   heading: wordField(VALANCE_HEADINGS, {
     gathers: "gathered",
     pencil: "pencil-pleat",

@@ -1,8 +1,8 @@
-import type { Length } from "../../units/length.ts";
+import { Length } from "../../units/length.ts";
 import { printLength, printMeasured, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../clothLines.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
-import type { ValanceMade } from "./pieces.ts";
+import { lowerRun, type ValanceMade } from "./pieces.ts";
 import type { ValancePlan } from "./plan.ts";
 import type { ValanceFields } from "./schema.ts";
 
@@ -26,7 +26,7 @@ export function valanceSheet(
     {
       heading: "Finished",
       lines: list([
-        `${plan.count === 1 ? "One valance" : `${plan.count} valances`}, front ${fields.board ? printMeasured(fields.board, context.units) : p(board.length)}${board.returnEach.isZero() ? ", between the walls" : `, returns ${p(board.returnEach)}`}, ${p(board.depth)} deep.`,
+        `${plan.count === 1 ? "One valance" : `${plan.count} valances`}, front ${fields.board ? printMeasured(fields.board, context.units) : p(board.length)}${board.returnEach.isZero() ? ", between the walls" : `, returns ${p(board.returnEach)}`}, ${plan.edge.arcs > 0 ? `${p(plan.edge.shortest)} deep where it is shortest, ${p(plan.edge.deepest)} where it is deepest` : `${p(board.depth)} deep`}.`,
         board.topHeight && `Upper edge ${p(board.topHeight)} above the floor.`,
         `Fullness ${plan.fullness.toString()}.`,
       ]),
@@ -37,10 +37,11 @@ export function valanceSheet(
         strips.strip
           ? `${strips.wholes === 1 ? "One whole width" : `${strips.wholes} whole widths`} in the middle, a strip of ${p(strips.strip)} at each end, ${p(plan.cutHeight)} long${plan.count > 1 ? `; ${plan.count} times` : ""}.`
           : `${plan.count} of ${printSize([plan.cutWidth, plan.cutHeight], context.units)}.`,
-        `${p(plan.headingTurn)} heading, ${p(plan.hem)} hem, ends ${p(plan.sideHem)}.`,
+        `${p(plan.headingTurn)} heading, ${p(plan.hem)} ${plan.edge.arcs > 0 ? "seam along the shaped edge" : "hem"}, ends ${p(plan.sideHem)}.`,
         strips.joins > 0 && `Joins ${p(plan.join)} on each piece; ${p(plan.cutWidth)} joined.`,
       ]),
     },
+    { heading: "Lower edge", lines: edgeLines(plan, p) },
     { heading: "Heading", lines: headingLines(plan, p) },
     {
       heading: "Lining",
@@ -68,7 +69,7 @@ export function valanceSheet(
       heading: "Edges",
       lines: fields.trim
         ? [
-            `${context.cloth(fields.trim)?.name ?? fields.trim} along the lower edge, ${p(plan.flat)} flat.`,
+            `${context.cloth(fields.trim)?.name ?? fields.trim} along the lower edge, ${p(lowerRun(plan, context.units))} flat.`,
           ]
         : [],
     },
@@ -92,12 +93,26 @@ export function valanceSheet(
       { text: "Lower edge level, pleats even to both corners", blank: null },
     ],
     signs: list([
-      `Dashed: hem, ${p(plan.hem.dividedBy(2))} deep, turned twice.`,
+      plan.edge.arcs > 0
+        ? "Dashed, flat: turnings."
+        : `Dashed: hem, ${p(plan.hem.dividedBy(2))} deep, turned twice.`,
       "Long and short: middle of the front.",
       strips.joins > 0 && "Long line with two dots: seam.",
       plan.lowestMotif && matched && "Dotted: level of the pattern.",
     ]),
   };
+}
+
+/** How a shaped lower edge is drawn on the flat cloth; nothing for a straight one. */
+function edgeLines({ edge, flatEdge }: ValancePlan, p: (length: Length) => string): string[] {
+  if (flatEdge.radiusMm === null) return [];
+  const what =
+    edge.line === "arched" ? "One arch over the front" : `${edge.arcs} scallops on the front`;
+  return [
+    `${what}, drawn on the flat cloth before its heading is made: ${edge.arcs > 1 ? "each " : ""}${p(flatEdge.chord)} wide, ${p(edge.deepest.minus(edge.shortest))} high, radius ${p(Length.mm(flatEdge.radiusMm.toFixed(3)))}.`,
+    `Returns straight, ${p(edge.line === "arched" ? edge.deepest : edge.shortest)} deep.`,
+    "Cut to a template; sewn to the lining or facing, clipped and turned.",
+  ];
 }
 
 function headingLines({ heading }: ValancePlan, p: (length: Length) => string): string[] {

@@ -1,9 +1,12 @@
-import { line, type Point, polyline } from "../../drawing/paths.ts";
+import { levelPast } from "../../drawing/dimensions.ts";
+import { line, type Point, polyline, rect } from "../../drawing/paths.ts";
 import type { Dimension, Drawing, Shape } from "../../drawing/shape.ts";
-import type { Length } from "../../units/length.ts";
+import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { stroke } from "../clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
+import { depthAt } from "../lowerEdge.ts";
+import { frontOutline } from "../lowerOutline.ts";
 import { valanceFront, valanceSeams } from "./elevation.ts";
 import type { ValanceMade } from "./pieces.ts";
 import type { ValancePlan } from "./plan.ts";
@@ -18,19 +21,23 @@ export function valanceWorkshop(
   const { plan } = made;
   if (plan === null) return [];
   const p = (length: Length) => printLength(length, context.units);
-  return [front(fields, plan, p), fromAbove(plan, p)];
+  const template = plan.flatEdge.arcs > 0 ? [flatTemplate(plan, p)] : [];
+  return [front(fields, plan, p), ...template, fromAbove(plan, p)];
 }
 
 function front(fields: ValanceFields, plan: ValancePlan, p: (length: Length) => string): Drawing {
   const { board, heading } = plan;
   const width = board.length.toMm();
-  const height = board.depth.toMm();
+  const height = plan.edge.deepest.toMm();
+  const shaped = plan.edge.arcs > 0;
   const hem = plan.hem.dividedBy(2);
   const shapes: Shape[] = [...valanceFront(plan)];
   if (heading.heading !== "box-pleat")
     shapes.push(stroke(line(0, heading.depth.toMm(), width, heading.depth.toMm()), "edge"));
-  shapes.push(stroke(line(0, height - hem.toMm(), width, height - hem.toMm()), "hidden"));
-  for (const seam of valanceSeams(plan)) shapes.push(stroke(line(seam, 0, seam, height), "seam"));
+  if (!shaped)
+    shapes.push(stroke(line(0, height - hem.toMm(), width, height - hem.toMm()), "hidden"));
+  for (const seam of valanceSeams(plan))
+    shapes.push(stroke(line(seam, 0, seam, depthAt(plan.edge, seam)), "seam"));
   shapes.push(stroke(line(width / 2, -20, width / 2, height + 20), "centre"));
   if (plan.lowestMotif && plan.cloth.repeat) {
     const y = height - plan.lowestMotif.toMm();
@@ -51,16 +58,27 @@ function front(fields: ValanceFields, plan: ValancePlan, p: (length: Length) => 
       to: height,
       side: "left",
       level: 1,
-      text: `${p(board.depth)} deep`,
+      text: `${p(plan.edge.deepest)} ${shaped ? "deepest" : "deep"}`,
+      brief: p(plan.edge.deepest),
     },
-    {
-      axis: "vertical",
-      from: height - hem.toMm(),
-      to: height,
-      side: "right",
-      level: 1,
-      text: p(hem),
-    },
+    shaped
+      ? {
+          axis: "vertical",
+          from: 0,
+          to: plan.edge.shortest.toMm(),
+          side: "right",
+          level: levelPast([p(heading.depth)]),
+          text: `${p(plan.edge.shortest)} shortest`,
+          brief: p(plan.edge.shortest),
+        }
+      : {
+          axis: "vertical",
+          from: height - hem.toMm(),
+          to: height,
+          side: "right",
+          level: 1,
+          text: p(hem),
+        },
   ];
   if (heading.heading !== "box-pleat")
     dimensions.push({
@@ -102,6 +120,105 @@ function front(fields: ValanceFields, plan: ValancePlan, p: (length: Length) => 
   };
 }
 
+/** So much of a scalloped front is shown flat, so that a scallop can be read. */
+const MOST_TEMPLATE_MM = 2600;
+
+/** The lower edge on the flat cloth of the front, as its template is drawn: turnings outside it. */
+function flatTemplate(plan: ValancePlan, p: (length: Length) => string): Drawing {
+  const { flatEdge, flatFront, hem, headingTurn } = plan;
+  const chord = flatEdge.chord.toMm();
+  const shown = Math.min(flatEdge.arcs, Math.max(1, Math.floor(MOST_TEMPLATE_MM / chord)));
+  const width = shown * chord;
+  const [top, seam] = [headingTurn.toMm(), hem.toMm()];
+  const height = flatEdge.deepest.toMm() + top + seam;
+  const radius = p(Length.mm((flatEdge.radiusMm ?? 0).toFixed(3)));
+  const shapes: Shape[] = [
+    stroke(rect(0, 0, width, height), "hidden"),
+    {
+      shape: "group",
+      y: top,
+      children: [
+        {
+          shape: "path",
+          d: frontOutline({ ...flatEdge, arcs: shown }, width),
+          fill: { tone: "white" },
+          pen: "outline",
+        },
+      ],
+    },
+    {
+      shape: "note",
+      x: chord / 2,
+      y: top + depthAt(flatEdge, chord / 2),
+      dxPaper: 6,
+      dyPaper: -7,
+      text: `radius ${radius}`,
+      end: "arrow",
+    },
+    {
+      shape: "sign",
+      sign: "arrow",
+      x: width * 0.9,
+      y: top + flatEdge.shortest.toMm() * 0.6,
+      turnDeg: -90,
+    },
+  ];
+  return {
+    widthMm: width,
+    heightMm: height,
+    shapes,
+    dimensions: [
+      {
+        axis: "horizontal",
+        from: 0,
+        to: width,
+        side: "bottom",
+        level: shown > 1 ? 2 : 1,
+        text: `${p(flatFront)} front, flat${shown < flatEdge.arcs ? `: ${flatEdge.arcs} scallops, ${shown} shown` : ""}`,
+      },
+      ...(shown > 1
+        ? [
+            {
+              axis: "horizontal",
+              from: 0,
+              to: chord,
+              side: "bottom",
+              level: 1,
+              text: p(flatEdge.chord),
+            } as const,
+          ]
+        : []),
+      {
+        axis: "vertical",
+        from: 0,
+        to: height,
+        side: "left",
+        level: 2,
+        text: `${p(plan.cutHeight)} cut`,
+      },
+      {
+        axis: "vertical",
+        from: top,
+        to: top + flatEdge.shortest.toMm(),
+        side: "left",
+        level: 1,
+        text: p(flatEdge.shortest),
+      },
+      {
+        axis: "vertical",
+        from: top + flatEdge.shortest.toMm(),
+        to: top + flatEdge.deepest.toMm(),
+        side: "right",
+        level: 1,
+        text: p(flatEdge.deepest.minus(flatEdge.shortest)),
+      },
+    ],
+    title: "Front flat, as it is cut",
+    description: `The front flat, ${p(flatFront)} wide: ${flatEdge.arcs} ${flatEdge.arcs === 1 ? "arc" : "arcs"} of radius ${radius} along its lower edge, ${p(hem)} seam outside.`,
+    below: true,
+  };
+}
+
 function fromAbove(plan: ValancePlan, p: (length: Length) => string): Drawing {
   const { board, heading } = plan;
   const width = board.length.toMm();
@@ -119,7 +236,7 @@ function fromAbove(plan: ValancePlan, p: (length: Length) => string): Drawing {
       x: 0,
       y: deep + out + 50,
       dyPaper: 2,
-      text: "heading from above, wall at the top",
+      text: "wall at the top",
       anchor: "start",
     },
   ];

@@ -1,10 +1,17 @@
-import { diagnostic } from "../../diagnostics/diagnostic.ts";
-import { Length } from "../../units/length.ts";
-import { printLength } from "../../units/printLength.ts";
-import { arcMeasures, arcRadius } from "../arcs.ts";
-import type { ItemContext } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
-import type { PelmetFields } from "./schema.ts";
+import { diagnostic } from "../diagnostics/diagnostic.ts";
+import { Length } from "../units/length.ts";
+import { printLength } from "../units/printLength.ts";
+import { arcMeasures, arcRadius } from "./arcs.ts";
+import type { ItemContext } from "./itemKind.ts";
+import type { Notes } from "./notes.ts";
+
+/** What is written of it (`lowerEdgeFields`). */
+export interface LowerEdgeSaid {
+  readonly "lower-edge"?: "straight" | "arched" | "scalloped" | undefined;
+  readonly "end-depth"?: Length | undefined;
+  readonly scallops?: number | undefined;
+  readonly "scallop-depth"?: Length | undefined;
+}
 
 /** The lower edge of a front: straight, or circular arcs of one radius. */
 export interface LowerEdge {
@@ -26,9 +33,10 @@ export interface LowerEdge {
 
 /** The lower edge from what is written; null, with a diagnostic at its line, where it cannot be cut. */
 export function lowerEdge(
-  fields: PelmetFields,
+  fields: LowerEdgeSaid,
   board: Length,
   shortest: Length,
+  word: "pelmet" | "valance",
   context: ItemContext,
   notes: Notes,
 ): LowerEdge | null {
@@ -84,7 +92,7 @@ export function lowerEdge(
         context.place([key]),
         "lower-edge-impossible",
         shallow
-          ? `At its ends the pelmet is ${p(deepest)} deep, no deeper than in its middle, ${p(shortest)}.`
+          ? `At its ends the ${word} is ${p(deepest)} deep, no deeper than in its middle, ${p(shortest)}.`
           : `An arc ${p(chord)} wide cannot hang more than half its width, ${p(chord.dividedBy(2))}; here it is ${p(rise)}.`,
         {
           actual: p(shallow ? deepest : rise),
@@ -119,7 +127,12 @@ export function lowerEdge(
   };
 }
 
-function checkUnused(fields: PelmetFields, line: string, context: ItemContext, notes: Notes): void {
+function checkUnused(
+  fields: LowerEdgeSaid,
+  line: string,
+  context: ItemContext,
+  notes: Notes,
+): void {
   const of = {
     "end-depth": "arched",
     scallops: "scalloped",
@@ -149,4 +162,18 @@ export function depthAt(edge: LowerEdge, x: number): number {
   // Height of the arc over its chord at this distance from the arc's middle.
   const over = Math.sqrt(Math.max(0, radius * radius - off * off)) - (radius - rise);
   return edge.line === "arched" ? shortest + rise - over : shortest + over;
+}
+
+/** The same edge on cloth that lies flat, before it is gathered or pleated: each arc as high, its chord and radius longer. */
+export function onFlatCloth(edge: LowerEdge, flat: Length): LowerEdge {
+  if (edge.arcs === 0) return { ...edge, chord: flat, runMm: flat.toMm() };
+  const chord = flat.dividedBy(edge.arcs);
+  const rise = edge.deepest.minus(edge.shortest).toMm();
+  const { length } = arcMeasures(chord.toMm(), rise);
+  return {
+    ...edge,
+    chord,
+    radiusMm: arcRadius(chord.toMm(), rise),
+    runMm: edge.arcs * length,
+  };
 }

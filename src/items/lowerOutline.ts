@@ -1,5 +1,5 @@
-import { type Point, polyline } from "../../drawing/paths.ts";
-import type { PathData } from "../../drawing/shape.ts";
+import { type Point, polyline } from "../drawing/paths.ts";
+import type { PathData } from "../drawing/shape.ts";
 import { depthAt, type LowerEdge } from "./lowerEdge.ts";
 
 /** Short straight pieces for each arc: at a tenth of full size none can be told from the arc. */
