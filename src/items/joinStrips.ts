@@ -9,6 +9,10 @@ export interface Strips {
   /** Widths of cloth used: two strips may come out of one width. */
   readonly widths: number;
   readonly joins: number;
+  /** Cut width of each piece in the middle: the usable width, or less where a motif is to stand in its middle. */
+  readonly middle: Length;
+  /** Then, from each piece's left edge to the motif in the middle of the whole, on the pattern carried on over the joins; null else. */
+  readonly motif: { readonly left: Length; readonly middle: Length; readonly right: Length } | null;
 }
 
 /**
@@ -16,7 +20,8 @@ export interface Strips {
  * (cut width - (usable width - 2 seams)) / 2 + seam; a strip wider than the cloth takes further whole widths at both sides.
  */
 export function planStrips(cutWidth: Length, usableWidth: Length, join: Length): Strips {
-  if (!cutWidth.isMoreThan(usableWidth)) return { wholes: 0, strip: null, widths: 1, joins: 0 };
+  if (!cutWidth.isMoreThan(usableWidth))
+    return { wholes: 0, strip: null, widths: 1, joins: 0, middle: usableWidth, motif: null };
   const clear = usableWidth.minus(join.times(2));
   const side = cutWidth.minus(clear).dividedBy(2);
   // A side of more than one width less its inner seam needs whole widths between the middle and the strip.
@@ -29,5 +34,7 @@ export function planStrips(cutWidth: Length, usableWidth: Length, join: Length):
     strip,
     widths: 1 + 2 * extra + (bothFromOne ? 1 : 2),
     joins: 2 * extra + 2,
+    middle: usableWidth,
+    motif: null,
   };
 }

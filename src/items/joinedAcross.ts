@@ -22,7 +22,10 @@ export interface AcrossPiece {
   readonly because: string;
 }
 
-/** Its cuts from left to right: strips join at the selvedge that faces the middle, so that the pattern runs on. */
+/**
+ * Its cuts from left to right: strips join at the selvedge that faces the middle, or where a narrower middle ends, so that the pattern
+ * runs on.
+ */
 export function acrossCuts(ask: AcrossPiece): ItemCut[] {
   const { piece, strips, count } = ask;
   const base = {
@@ -45,22 +48,25 @@ export function acrossCuts(ask: AcrossPiece): ItemCut[] {
     ];
   }
   const side = (strips.wholes - 1) / 2;
+  const { motif } = strips;
   const strip = (name: "left" | "right"): ItemCut => ({
     ...base,
     piece: `${piece}, ${name} strip`,
     width: strips.strip as Length,
     mayTurn: false,
-    across: { how: "selvedge", side: name === "left" ? "right" : "left" },
-    along: ask.along(side + 1),
+    across: motif
+      ? { how: "motif-at", fromLeft: motif[name] }
+      : { how: "selvedge", side: name === "left" ? "right" : "left" },
+    along: ask.along(motif ? 0 : side + 1),
   });
   const wholes = Array.from({ length: strips.wholes }, (_, at): ItemCut => {
     const name = strips.wholes === 1 ? "middle width" : `whole width ${at + 1} of ${strips.wholes}`;
     return {
       ...base,
       piece: `${piece}, ${name}`,
-      width: ask.usableWidth,
+      width: strips.middle,
       mayTurn: false,
-      across: { how: "whole-width" },
+      across: motif ? { how: "motif-at", fromLeft: motif.middle } : { how: "whole-width" },
       along: ask.along(Math.abs(at - side)),
     };
   });

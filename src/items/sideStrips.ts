@@ -16,10 +16,17 @@ export function sideStripsWorking(
     {
       what: "Side strips",
       sum: stripSum(strips, cutWidth, usableWidth, join, units),
-      result: `2 of ${printLength(strips.strip, units)}, beside ${strips.wholes === 1 ? "one whole width" : `${strips.wholes} whole widths`}`,
+      result: `2 of ${printLength(strips.strip, units)}, beside ${besideWords(strips, units)}`,
       rounded: null,
     },
   ];
+}
+
+/** `one whole width`, or the narrower one with a motif in its middle. */
+export function besideWords(strips: Strips, units: UnitSystem): string {
+  if (strips.motif)
+    return `a middle of ${printLength(strips.middle, units)}, the widest with a motif in its middle`;
+  return strips.wholes === 1 ? "one whole width" : `${strips.wholes} whole widths`;
 }
 
 /** What each strip comes to: half of what the whole widths and the seams leave, and its own seam. */
@@ -37,6 +44,6 @@ export function stripSum(
 
 /** The whole widths in the middle: `54″`, or `3 × 54″`. */
 export function wholesWords(strips: Strips, usableWidth: Length, units: UnitSystem): string {
-  const width = printLength(usableWidth, units);
+  const width = printLength(strips.motif ? strips.middle : usableWidth, units);
   return strips.wholes === 1 ? width : `${strips.wholes} × ${width}`;
 }

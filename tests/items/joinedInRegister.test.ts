@@ -1,11 +1,14 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import type { ClothFacts, ItemCut } from "../../src/items/itemKind.ts";
+import { acrossCuts } from "../../src/items/joinedAcross.ts";
 import {
   hasMotifInMiddle,
   joinedCuts,
   joinPiece,
   middleOfWidth,
 } from "../../src/items/joinPiece.ts";
+import { stripsCentred } from "../../src/items/stripsCentred.ts";
 import { piecesOf, plannedCloth } from "../../src/quantities/cutPieces.ts";
 import { grainsDown } from "../../src/quantities/grains.ts";
 import { Length } from "../../src/units/length.ts";
@@ -51,33 +54,7 @@ test("where no motif stands in the middle of the width, a narrower middle has on
           because: "",
         };
         const cuts = joinedCuts(parts, cut, facts, true, "Back");
-        const cloth = plannedCloth(facts, usable, grainsDown(usable));
-        const H = across * 160;
-        const V = 300 * 160;
-        const drop = match === "half-drop" ? V / 2 : 0;
-        const mod = (a: number, b: number) => ((a % b) + b) % b;
-        // The left cut edge of each part in the joined piece: both pieces of a join give up their turning.
-        let at = 0;
-        for (const [n, part] of parts.entries()) {
-          const made = cuts[n];
-          if (!made) throw new Error("no cut");
-          const [named] = piecesOf({ room: "room", item: "item", at: n, cut: made }, cloth, PHASES);
-          if (!named) throw new Error("no piece");
-          const { across: x, along: y } = named.piece;
-          if (x.rule !== "register" || y.rule !== "register") throw new Error("not in register");
-          // Left edge r + kH, foot s and half a repeat where k is odd: the lattice in the joined piece is the same for every k.
-          const motif = at + (first * 160 - x.residue);
-          const fromMiddle = Math.round((motif - (whole.toMm() * 160) / 2) / H);
-          expect(Math.abs(motif - (whole.toMm() * 160) / 2 - fromMiddle * H)).toBeLessThan(2);
-          const level = mod(-y.residue + (Math.abs(fromMiddle) % 2) * drop, V);
-          const off = mod(level - height * 10 * 80, V);
-          expect(Math.min(off, V - off)).toBeLessThan(2);
-          // And it can be cut: somewhere across the width.
-          const width = part.width.toMm() * 160;
-          expect(mod(x.residue, H) + width).toBeLessThanOrEqual(columns * H + 1);
-          at += width - 2 * 1600;
-        }
-        expect(at + 2 * 1600).toBeCloseTo(whole.toMm() * 160, 3);
+        inRegister(cuts, facts, whole, turning, Length.cm(height).dividedBy(2));
         const middle = parts.find((p) => p.selvedge === null);
         expect(middle && !middle.width.isLessThan(usable.dividedBy(2))).toBe(true);
       },
@@ -156,4 +133,89 @@ test("strips joined to a whole width carry its pattern on, column by column; a c
     ),
     { numRuns: 300 },
   );
+});
+
+/**
+ * That every motif of joined cuts lies, turnings overlapped, on one pattern with a motif `aboveFoot` in the very middle of the whole,
+ * and that each can be cut somewhere across the width.
+ */
+function inRegister(
+  cuts: readonly ItemCut[],
+  facts: ClothFacts,
+  whole: Length,
+  turning: Length,
+  aboveFoot: Length,
+): void {
+  const { usableWidth: usable, repeat } = facts;
+  if (!usable || !repeat?.across || !repeat.fromSelvedge) throw new Error("no repeat");
+  const grains = (l: Length) => l.toMm() * 160;
+  const cloth = plannedCloth(facts, usable, grainsDown(usable));
+  const [H, V, middle] = [grains(repeat.across), grains(repeat.up), grains(whole) / 2];
+  const drop = repeat.match === "half-drop" ? V / 2 : 0;
+  const mod = (a: number, b: number) => ((a % b) + b) % b;
+  // The left cut edge of each part in the joined piece: both pieces of a join give up their turning.
+  let at = 0;
+  for (const [n, cut] of cuts.entries()) {
+    const [named] = piecesOf({ room: "room", item: "item", at: n, cut }, cloth, PHASES);
+    if (!named) throw new Error("no piece");
+    const { across: x, along: y } = named.piece;
+    if (x.rule !== "register" || y.rule !== "register") throw new Error("not in register");
+    // Left edge r + kH, foot s and half a repeat where k is odd: the lattice in the joined piece is the same for every k.
+    const motif = at + (grains(repeat.fromSelvedge) - x.residue);
+    const fromMiddle = Math.round((motif - middle) / H);
+    expect(Math.abs(motif - middle - fromMiddle * H)).toBeLessThan(2);
+    const level = mod(-y.residue + (Math.abs(fromMiddle) % 2) * drop, V);
+    const off = mod(level - grains(aboveFoot), V);
+    expect(Math.min(off, V - off)).toBeLessThan(2);
+    const width = grains(cut.width);
+    expect(mod(x.residue, H) + width).toBeLessThanOrEqual(grains(usable) + 1);
+    at += width - 2 * grains(turning);
+  }
+  expect(at + 2 * grains(turning)).toBeCloseTo(grains(whole), 3);
+}
+
+test("a front that hangs or covers a pelmet is joined round a motif in its middle too", () => {
+  let centred = 0;
+  fc.assert(
+    fc.property(
+      fc.integer({ min: 3, max: 12 }),
+      fc.integer({ min: 60, max: 300 }),
+      fc.integer({ min: 0, max: 59 }),
+      fc.constantFrom("straight" as const, "half-drop" as const),
+      fc.integer({ min: 5, max: 600 }),
+      (columns, across, first, match, over) => {
+        const usable = Length.mm(columns * across);
+        const repeat = {
+          up: Length.cm(30),
+          across: Length.mm(across),
+          match,
+          fromSelvedge: Length.mm(first),
+        };
+        const facts = clothFacts({ id: "c", usableWidth: usable, repeat });
+        const [turning, whole] = [Length.mm(10), usable.plus(Length.mm(over))];
+        const strips = stripsCentred(whole, usable, turning, facts);
+        if (!strips.motif) return;
+        centred += 1;
+        const aboveFoot = Length.cm(17);
+        const cuts = acrossCuts({
+          piece: "front",
+          surface: "face",
+          cloth: "c",
+          strips,
+          cutWidth: whole,
+          usableWidth: usable,
+          height: Length.cm(40),
+          count: 1,
+          across: { how: "free" },
+          mayTurn: false,
+          along: (n) => ({ how: "motif-at", aboveFoot, joined: n % 2 }),
+          because: "",
+        });
+        expect(cuts).toHaveLength(3);
+        inRegister(cuts, facts, whole, turning, aboveFoot);
+      },
+    ),
+    { numRuns: 300 },
+  );
+  expect(centred).toBeGreaterThan(50);
 });

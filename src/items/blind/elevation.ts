@@ -84,7 +84,7 @@ export function seams(plan: BlindPlan): number[] {
   const { strip, wholes } = plan.strips;
   if (strip === null) return [];
   const first = strip.toMm() - plan.join.toMm() - plan.sideTurn.toMm();
-  const clear = plan.usableWidth.toMm() - 2 * plan.join.toMm();
+  const clear = plan.strips.middle.toMm() - 2 * plan.join.toMm();
   const width = plan.size.width.toMm();
   return Array.from({ length: wholes + 1 }, (_, at) => first + at * clear).filter(
     (x) => x > 0 && x < width,

@@ -5,10 +5,11 @@ import { printLength } from "../../units/printLength.ts";
 import { centredPlace } from "../centredMotif.ts";
 import { clothWidth, narrowerThanJoins } from "../clothWidth.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
-import { planStrips, type Strips } from "../joinStrips.ts";
+import type { Strips } from "../joinStrips.ts";
 import type { Notes } from "../notes.ts";
 import type { HandbookCut } from "../selvedgeMatch.ts";
 import { sideStripsWorking } from "../sideStrips.ts";
+import { stripsCentred } from "../stripsCentred.ts";
 import { widthsByHandbook } from "../widthsByHandbook.ts";
 import { type BlindLayer, layerOf } from "./layers.ts";
 import { type BlindSize, measureBlind } from "./measure.ts";
@@ -87,7 +88,7 @@ export function planBlind(
       rounded: null,
     },
   );
-  const strips = planStrips(cutWidth, usableWidth, join);
+  const strips = stripsCentred(cutWidth, usableWidth, join, cloth);
   notes.working.push(...sideStripsWorking(strips, cutWidth, usableWidth, join, units));
   if (strips.strip) {
     const shows = strips.strip.minus(join).minus(sideTurn);
@@ -127,9 +128,10 @@ export function planBlind(
   const { sections, rodLength } = sectionsOf(size, headrail, context, notes);
 
   const motifCentred =
-    strips.joins === 0 &&
-    cloth.repeat?.across != null &&
-    centredPlace(cloth, cutWidth, plainCut).fits;
+    strips.motif !== null ||
+    (strips.joins === 0 &&
+      cloth.repeat?.across != null &&
+      centredPlace(cloth, cutWidth, plainCut).fits);
   if (strips.joins === 0 && cloth.repeat?.across != null && !motifCentred) {
     notes.questions.push(
       `No motif of ${cloth.name} can stand in the middle of a piece ${p(cutWidth)} wide: where across the blind is the motif wanted?`,

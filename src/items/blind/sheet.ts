@@ -67,7 +67,10 @@ export function blindSheet(
         ? list([
             plan.motifCentred && "Motif in the middle of the width.",
             plan.count > 1 && "All blinds show the same part of the pattern at the same height.",
-            strips.joins > 0 && "Pattern matched at the joins; whole width in the middle.",
+            strips.joins > 0 &&
+              (strips.motif
+                ? "Pattern matched at the joins; the middle is cut so that a motif stands in its middle."
+                : "Pattern matched at the joins; whole width in the middle."),
           ])
         : [],
     },
@@ -114,7 +117,11 @@ function cutLines(plan: BlindPlan, p: (length: Length) => string): string[] {
   const turns = `Side turnings ${p(plan.sideTurn)}, top ${p(plan.top)}, bottom ${p(plan.bottom)}.`;
   if (strips.strip === null)
     return [`${count} of ${p(plan.cutWidth)} × ${p(plan.plainCut)}.`, turns];
-  const whole = strips.wholes === 1 ? "One whole width" : `${strips.wholes} whole widths`;
+  const whole = strips.motif
+    ? `A width of ${p(strips.middle)}`
+    : strips.wholes === 1
+      ? "One whole width"
+      : `${strips.wholes} whole widths`;
   return [
     `${whole} in the middle, a strip of ${p(strips.strip)} at each side, ${p(plan.plainCut)} long${count > 1 ? `; ${count} blinds` : ""}.`,
     `Joins ${p(plan.join)} on each piece; ${p(plan.cutWidth)} joined.`,

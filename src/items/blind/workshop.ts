@@ -92,7 +92,7 @@ export function blindWorkshop(
   const lastJoin = joins.at(-1);
   if (firstJoin !== undefined && lastJoin !== undefined && lastJoin > firstJoin) {
     const side = plan.strips.strip?.minus(plan.join).minus(plan.sideTurn);
-    const middle = plan.usableWidth.minus(plan.join.times(2)).times(plan.strips.wholes);
+    const middle = plan.strips.middle.minus(plan.join.times(2)).times(plan.strips.wholes);
     dimensions.push({
       axis: "horizontal",
       from: firstJoin,

@@ -105,7 +105,7 @@ export function pelmetSeams(plan: PelmetPlan): number[] {
   if (strip === null) return [];
   const join = plan.join.toMm();
   const first = strip.toMm() - join - plan.endTurn.toMm() - plan.board.returnEach.toMm();
-  const clear = plan.usableWidth.toMm() - 2 * join;
+  const clear = plan.strips.middle.toMm() - 2 * join;
   const width = plan.board.length.toMm();
   return Array.from({ length: wholes + 1 }, (_, at) => first + at * clear).filter(
     (x) => x > 0 && x < width,

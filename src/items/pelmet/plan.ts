@@ -12,6 +12,7 @@ import { type LowerEdge, lowerEdge } from "../lowerEdge.ts";
 import type { Notes } from "../notes.ts";
 import type { HandbookCut } from "../selvedgeMatch.ts";
 import { sideStripsWorking } from "../sideStrips.ts";
+import { stripsCentred } from "../stripsCentred.ts";
 import { widthsByHandbook } from "../widthsByHandbook.ts";
 import type { PelmetFields } from "./schema.ts";
 
@@ -179,8 +180,10 @@ function stripsOf(
     return null;
   }
   const strips: Strips = railroaded
-    ? { wholes: 0, strip: null, widths: 1, joins: 0 }
-    : planStrips(cutWidth, usableWidth, join);
+    ? { wholes: 0, strip: null, widths: 1, joins: 0, middle: cutWidth, motif: null }
+    : fields.motif === "as-it-falls"
+      ? planStrips(cutWidth, usableWidth, join)
+      : stripsCentred(cutWidth, usableWidth, join, cloth);
   notes.working.push(...sideStripsWorking(strips, cutWidth, usableWidth, join, units));
   if (strips.strip) {
     if (cloth.mayTurn) {
@@ -207,7 +210,8 @@ function motifInMiddle(
   p: (length: Length) => string,
   notes: Notes,
 ): boolean {
-  // Joined, the middle piece is a whole width: its own motifs stand where the selvedges put them.
+  if (strips.motif) return true;
+  // Joined round a whole width, its own motifs stand where the selvedges put them.
   const motifCentred = strips.joins === 0 && centredPlace(cloth, cutWidth, cutHeight).fits;
   if (strips.joins > 0 && cloth.repeat?.across) {
     const middles = usableWidth.dividedBy(2);

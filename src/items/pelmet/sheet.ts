@@ -43,7 +43,10 @@ export function pelmetSheet(
       heading: "Match",
       lines: list([
         plan.motifCentred && "Motif in the middle of the front, half-way down the shortest depth.",
-        strips.joins > 0 && "Whole width in the middle; pattern matched at the joins.",
+        strips.joins > 0 &&
+          (strips.motif
+            ? "The middle is cut so that a motif stands in its middle; pattern matched at the joins."
+            : "Whole width in the middle; pattern matched at the joins."),
         plan.railroaded && "Run sideways: the selvedge is the top.",
         !board.returnEach.isZero() && "The cloth runs on round the returns without a join.",
       ]),
@@ -128,7 +131,11 @@ function cutLines(
     ];
   if (strips.strip === null)
     return [`${count} of ${printSize([plan.cutWidth, plan.cutHeight], context.units)}.`, turns];
-  const whole = strips.wholes === 1 ? "One whole width" : `${strips.wholes} whole widths`;
+  const whole = strips.motif
+    ? `A width of ${p(strips.middle)}`
+    : strips.wholes === 1
+      ? "One whole width"
+      : `${strips.wholes} whole widths`;
   return [
     `${whole} in the middle, a strip of ${p(strips.strip)} at each side, ${p(plan.cutHeight)} high${count > 1 ? `; ${count} times` : ""}.`,
     `Joins ${p(plan.join)} on each piece, pressed open; ${p(plan.cutWidth)} joined.`,

@@ -121,7 +121,7 @@ function front(fields: PelmetFields, plan: PelmetPlan, p: (length: Length) => st
 
 /** A part of the front between two marks, exact: the drawing's own numbers are binary. */
 function lengthBetween(plan: PelmetPlan, from: number, to: number): Length {
-  const clear = plan.usableWidth.minus(plan.join.times(2));
+  const clear = plan.strips.middle.minus(plan.join.times(2));
   const width = plan.board.length;
   const joins = pelmetSeams(plan);
   if (from > 0 && to < width.toMm()) return clear;
