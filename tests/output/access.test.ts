@@ -9,7 +9,7 @@ import { type Built, buildStudio } from "./demo.ts";
 
 // axe-core tests the rules of WCAG 2.2 and its own best practices.
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-const WIDTHS = [390, 1024, 1600];
+const WIDTHS = [390, 820, 1600];
 
 let demo: Built;
 let session: BrowserSession;
@@ -56,6 +56,87 @@ test("no page of the demo breaks a rule of access, from a telephone to a wide sc
   await page.close();
   expect(faults).toEqual([]);
 }, 300_000);
+
+test("on a telephone the pieces follow each other, the widest first, at one scale, each with its name below it", async () => {
+  const page = await session.browser.newPage();
+  await page.setViewport({ width: 390, height: 844 });
+  await page.goto(`file://${join(demo.out, "client/gannet-house/dining-room/index.html")}`);
+  const pieces = (await page.evaluate(`[...document.querySelectorAll(".piece")].map((piece) => {
+    const picture = piece.querySelector(".piece-picture");
+    const box = picture.getBoundingClientRect();
+    const name = piece.querySelector(".caption").getBoundingClientRect();
+    const look = piece.querySelector(".look")?.getBoundingClientRect();
+    return { left: box.left, top: box.top, bottom: box.bottom, right: box.right, width: box.width,
+      scale: box.width / picture.viewBox.baseVal.width, nameTop: name.top, nameLeft: name.left,
+      look: look ? [look.left, look.top, look.width / box.width] : null };
+  })`)) as {
+    left: number;
+    top: number;
+    bottom: number;
+    right: number;
+    width: number;
+    scale: number;
+    nameTop: number;
+    nameLeft: number;
+    look: [number, number, number] | null;
+  }[];
+  expect(pieces.length).toBeGreaterThan(8);
+  const seen = [...pieces].sort((a, b) => a.top - b.top || a.left - b.left);
+  for (const [at, p] of seen.entries()) {
+    expect(p.scale).toBeCloseTo(pieces[0]?.scale as number, 2);
+    expect(p.right).toBeLessThanOrEqual(390);
+    // The name below, from the same edge; what is pressed is the picture itself.
+    expect(p.nameTop).toBeGreaterThanOrEqual(p.bottom - 1);
+    expect(Math.abs(p.nameLeft - p.left)).toBeLessThan(1);
+    if (p.look) expect(p.look[2]).toBeGreaterThan(0.9);
+    const before = seen[at - 1];
+    if (before) expect(p.width).toBeLessThanOrEqual(before.width + 3);
+  }
+  await page.close();
+});
+
+test("no words are smaller than a reader can read, from a telephone to a wide screen, and none lie over each other on a tablet", async () => {
+  const page = await session.browser.newPage();
+  const smallest: Record<number, number> = {};
+  for (const width of [390, 820, 1280, 1600]) {
+    await page.setViewport({ width, height: 900 });
+    for (const room of ["dining-room", "study"]) {
+      await page.goto(`file://${join(demo.out, `client/gannet-house/${room}/index.html`)}`);
+      const [size, over] = (await page.evaluate(WORDS)) as [number, string[]];
+      smallest[width] = Math.min(smallest[width] ?? 99, size);
+      if (width === 820) expect(over).toEqual([]);
+    }
+  }
+  await page.close();
+  expect(smallest[390]).toBeGreaterThanOrEqual(14);
+  expect(smallest[820]).toBeGreaterThanOrEqual(11);
+  expect(smallest[1280]).toBeGreaterThanOrEqual(9.5);
+  expect(smallest[1600]).toBeGreaterThanOrEqual(12);
+});
+
+/** Runs in the page: the size of the smallest words that are seen (words inside drawings grow with them), and those that lie over others. */
+const WORDS = `(() => {
+  const seen = [];
+  const walk = document.createTreeWalker(document.querySelector("main"), NodeFilter.SHOW_TEXT);
+  for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+    const parent = node.parentElement;
+    if (!node.data.trim() || parent.closest("svg, .look, .close-up, .skip")) continue;
+    const range = document.createRange();
+    range.selectNodeContents(node);
+    for (const rect of range.getClientRects())
+      if (rect.width > 0) seen.push({ block: parent.closest(".at, p, dd, li, h2, h3") ?? parent, rect, words: node.data.trim().slice(0, 30), size: parseFloat(getComputedStyle(parent).fontSize) });
+  }
+  const over = [];
+  seen.forEach((a, at) => {
+    for (const b of seen.slice(at + 1)) {
+      if (a.block === b.block) continue;
+      const wide = Math.min(a.rect.right, b.rect.right) - Math.max(a.rect.left, b.rect.left);
+      const high = Math.min(a.rect.bottom, b.rect.bottom) - Math.max(a.rect.top, b.rect.top);
+      if (wide > 2 && high > Math.min(a.rect.height, b.rect.height) / 3) over.push(a.words + " / " + b.words);
+    }
+  });
+  return [Math.min(...seen.map((s) => s.size)), over];
+})()`;
 
 test("a cutting opens by keyboard, closes by Escape, gives the focus back, and stands at true size where the screen is set", async () => {
   const page = await session.browser.newPage();

@@ -40,6 +40,9 @@ export interface Board {
   readonly further: string;
   readonly decisions: readonly string[];
   readonly decisionsY: number;
+  /** What the pieces' scale is on paper, and on a screen that shows them as large as it can. */
+  readonly smallScale: string;
+  readonly screenScale: string;
   readonly small: string;
   readonly smallY: number;
   readonly armLength: string;
@@ -121,8 +124,10 @@ export function boardOf(
     further: words.further,
     decisions: room.record.fields.decisions ?? [],
     decisionsY: mix.lowerTop,
+    smallScale: `Cloths are shown at ${scaleWords(mix.scale)}.`,
+    screenScale: "All cloths are shown at one scale.",
     small: spelled(
-      `Cloths are shown at ${scaleWords(mix.scale)}. Paper and screens cannot show colour exactly: please judge from the sample, in the room, by day and by lamp.`,
+      `Paper and screens cannot show colour exactly: please judge from the sample, in the room, by day and by lamp.`,
       data.studio.fields.language,
     ),
     smallY: sheet.height - sheet.margin.bottom - 12,

@@ -63,6 +63,9 @@ export function shadowOf(ground: string): string {
   return `rgb(${c.join(",")})`;
 }
 
+/** The id of a cutting in its drawing, by which it can be shown once more. */
+export const pieceId = (prefix: string, at: number): string => `${prefix}-piece${at}`;
+
 /**
  * The cuttings of a board as SVG, in millimetres of paper: cloth is the only decoration. A flat shadow of two shifted copies, light
  * from the upper left; no stroke round cloth; paper, paint and pictures with a thin ink line.
@@ -73,6 +76,7 @@ export function cuttingsSvg(cuttings: readonly Cutting[], ground: string, prefix
     .map((c, at) => {
       const d = edgePath(c.edge, c.x, c.y, c.width, c.height);
       const id = `${prefix}-c${at}`;
+      const group = `<g id="${pieceId(prefix, at)}">`;
       const shade = `<path d="${d}" transform="translate(.9 1.3)" fill="${shadow}" fill-opacity=".1"/><path d="${d}" transform="translate(.4 .6)" fill="${shadow}" fill-opacity=".16"/>`;
       if ("awaited" in c.fill) {
         const bands = c.fill.awaited
@@ -82,7 +86,7 @@ export function cuttingsSvg(cuttings: readonly Cutting[], ground: string, prefix
           )
           .join("");
         const box = edgePath("straight", c.x, c.y, c.width, c.height);
-        return `<path d="${box}" fill="#fff"/>${bands}<path d="${box}" fill="none" stroke="#23282e" stroke-width=".25" stroke-dasharray="1.6 1"/>`;
+        return `${group}<path d="${box}" fill="#fff"/>${bands}<path d="${box}" fill="none" stroke="#23282e" stroke-width=".25" stroke-dasharray="1.6 1"/></g>`;
       }
       const spot = motifSpot(c);
       const inner =
@@ -95,7 +99,7 @@ export function cuttingsSvg(cuttings: readonly Cutting[], ground: string, prefix
         c.edge === "straight"
           ? `<path d="${d}" fill="none" stroke="#23282e" stroke-width=".25"/>`
           : "";
-      return `${shade}<clipPath id="${id}"><path d="${d}"/></clipPath><g clip-path="url(#${id})">${inner}</g>${line}`;
+      return `${group}${shade}<clipPath id="${id}"><path d="${d}"/></clipPath><g clip-path="url(#${id})">${inner}</g>${line}</g>`;
     })
     .join("");
 }

@@ -9,7 +9,7 @@ import { escapeHtml, type Markup } from "../words/marks.ts";
 import { capital, type Language, listed, placesOf, roleWord } from "../words/phrases.ts";
 import { type CloseUp, closeUpOf } from "./closeUp.ts";
 import { fillOf, mostOnPaper } from "./cuttingFill.ts";
-import { type Cutting, type CuttingFill, cuttingsSvg } from "./cuttings.ts";
+import { type Cutting, type CuttingFill, cuttingsSvg, pieceId } from "./cuttings.ts";
 import { fixedPlaces } from "./fixedPlaces.ts";
 import { hangFixed, type PlaceFault } from "./hangFixed.ts";
 import { CAPTION_MM, type Field, type HangPiece, type HungPiece } from "./hangPiece.ts";
@@ -25,6 +25,13 @@ export interface MixCaption {
   readonly small: boolean;
   readonly role: string;
   readonly place: string;
+  /** The piece itself, for a narrow screen on which the pieces follow each other, the widest first. */
+  readonly piece: {
+    readonly id: string;
+    readonly width: number;
+    readonly order: number;
+    readonly view: string;
+  };
   /** What opens on a screen where the piece is pressed; null without a photograph whose size is known. */
   readonly closeUp: CloseUp | null;
 }
@@ -34,6 +41,8 @@ export interface Mix {
   /** The same cuttings in grey, each as light as it is, to be shown `GREY_PART` as large. */
   readonly greySvg: Markup;
   readonly captions: readonly MixCaption[];
+  /** The width of the widest piece, millimetres. */
+  readonly widest: number;
   /** The scale that all cloths share: one to this many. */
   readonly scale: number;
   readonly ground: string;
@@ -217,6 +226,13 @@ export function mixOfRoom(
       small: lines > 2,
       role: lines > 1 && place !== "" ? `${said}; ${place}` : said,
       place: lines > 1 ? "" : place,
+      piece: {
+        id: pieceId(prefix, captions.length),
+        width: Number(h.width.toFixed(2)),
+        order: -Math.round(h.width),
+        // The shadow reaches a little further than the piece.
+        view: [x, y, h.width + 1.5, h.height + 2].map((n) => n.toFixed(2)).join(" "),
+      },
       closeUp: closeUpOf(swatch, { ...h, x, y }, `${prefix}-look${captions.length}`, data, book),
     });
   }
@@ -233,6 +249,7 @@ export function mixOfRoom(
     svg: { html: svg },
     greySvg: { html: greySvg },
     captions,
+    widest: Math.ceil(Math.max(60, ...hung.map((h) => h.width + 1.5))),
     scale,
     ground,
     ink: readableInk(ground, INK, PAPER),
