@@ -29,11 +29,19 @@ export interface GreyPage {
   readonly labelX: number;
   readonly labels: readonly { readonly y: number; readonly name: string; readonly value: number }[];
   readonly note: string;
+  /** Neighbours on the scale that are about as light as each other, each as a flat of its own grey. */
+  readonly pairs: readonly {
+    readonly lighter: string;
+    readonly darker: string;
+    readonly names: string;
+  }[];
 }
 
 /** Two flats less than this apart, in L*, are hard to tell apart at a glance across a room (common practice, no source). */
 const NEAR = 5;
 const LABEL_MM = 5.2;
+/** So many pairs have room beside the scale. */
+const MOST_PAIRS = 9;
 const r = (n: number): string => svgNumber(n, 2);
 
 function greyOfLightness(value: number): string {
@@ -59,22 +67,28 @@ function valuesOf(data: ProjectData, room: RoomData): Value[] {
   return [...cloths, ...wall].sort((a, b) => b.value - a.value || (a.name < b.name ? -1 : 1));
 }
 
-function noteOf(values: readonly Value[]): string {
-  const cloths = values.filter((v) => v.isCloth);
+/** Two cloths that are neighbours on the scale, and about as light as each other. */
+interface Pair {
+  readonly lighter: Value;
+  readonly darker: Value;
+}
+
+function pairsOf(cloths: readonly Value[]): Pair[] {
+  return cloths.flatMap((lighter, at) => {
+    const darker = cloths[at + 1];
+    return darker && lighter.value - darker.value < NEAR ? [{ lighter, darker }] : [];
+  });
+}
+
+function noteOf(cloths: readonly Value[], pairs: number): string {
   const lightest = cloths[0];
   const darkest = cloths.at(-1);
   if (!lightest || !darkest || lightest === darkest) return "";
   const steps = Math.round(lightest.value) - Math.round(darkest.value);
-  const near = cloths.flatMap((c, at) => {
-    const next = cloths[at + 1];
-    return next && c.value - next.value < NEAR ? [`${c.name} and ${next.name}`] : [];
-  });
   const alike =
-    near.length === 0
-      ? ""
-      : near.length <= 2
-        ? ` ${near.join(", ")}: about as light as each other, so colour and pattern must tell them apart.`
-        : ` ${capital(countWord(near.length))} pairs of neighbours on the scale are about as light as each other: colour and pattern must tell them apart.`;
+    pairs === 0
+      ? " Every cloth stands clear of the next."
+      : ` ${pairs === 1 ? "Two neighbours" : `${capital(countWord(pairs))} pairs of neighbours`} on the scale are about as light as each other: colour and pattern must tell them apart.`;
   return `From ${darkest.name} up to ${lightest.name} are ${steps} steps of a hundred.${alike}`;
 }
 
@@ -88,10 +102,12 @@ export function greyPageOf(
   const values = valuesOf(data, room);
   if (values.filter((v) => v.isCloth).length < 2) return null;
   const { language } = data.studio.fields;
-  const y = sheet.margin.top + 35;
+  const y = sheet.margin.top + 28;
   const width = sheet.fieldWidth * GREY_PART;
-  const height = sheet.height * GREY_PART;
-  const barX = sheet.margin.left + width + 22;
+  const height = (sheet.height - mix.greyTop) * GREY_PART;
+  const barX = sheet.margin.left + width + 17;
+  const cloths = values.filter((v) => v.isCloth);
+  const pairs = pairsOf(cloths);
   const bands = Array.from(
     { length: 10 },
     (_, at) =>
@@ -128,7 +144,7 @@ export function greyPageOf(
     y,
     names: mix.captions.map((c) => ({
       x: sheet.margin.left + c.x * GREY_PART,
-      y: y + c.y * GREY_PART + 0.4,
+      y: y + (c.y - mix.greyTop) * GREY_PART + 0.4,
       width: c.width * GREY_PART,
       name: shortened(c.name, Math.max(12, Math.floor((c.width * GREY_PART) / 1.1))),
     })),
@@ -137,9 +153,14 @@ export function greyPageOf(
     labelX: barX + 18,
     labels: values.map((v, at) => ({
       y: tops[at] as number,
-      name: shortened(v.name, 30),
+      name: shortened(v.name, 16),
       value: Math.round(v.value),
     })),
-    note: spelled(noteOf(values), language),
+    note: spelled(noteOf(cloths, pairs.length), language),
+    pairs: pairs.slice(0, MOST_PAIRS).map(({ lighter, darker }) => ({
+      lighter: greyOfLightness(lighter.value),
+      darker: greyOfLightness(darker.value),
+      names: `${lighter.name} and ${darker.name}`,
+    })),
   };
 }

@@ -40,6 +40,8 @@ export interface Mix {
   readonly svg: Markup;
   /** The same cuttings in grey, each as light as it is, to be shown `GREY_PART` as large. */
   readonly greySvg: Markup;
+  /** Where its picture begins, millimetres from the sheet's upper edge on the true board. */
+  readonly greyTop: number;
   readonly captions: readonly MixCaption[];
   /** The width of the widest piece, millimetres. */
   readonly widest: number;
@@ -64,7 +66,7 @@ export interface Mix {
 const NAME_LETTER_MM = 2.05;
 
 /** How large the grey board stands beside the true one. */
-export const GREY_PART = 0.74;
+export const GREY_PART = 0.84;
 
 /** Inks of the house: on the wall field whichever reads better. */
 export const INK = "#23282e";
@@ -244,10 +246,14 @@ export function mixOfRoom(
   const description = `${captions.map((c) => [c.name, c.role, c.place].filter((w) => w !== "").join(", ")).join("; ")}.`;
   const svg = `<svg class="mix-picture" viewBox="0 0 ${fieldWidth} ${height}" role="img" aria-labelledby="${prefix}-t ${prefix}-d" xmlns="http://www.w3.org/2000/svg"><title id="${prefix}-t">The cloths of ${escapeHtml(title)}</title><desc id="${prefix}-d">${escapeHtml(description)}</desc>${cuttingsSvg(cuttings, ground, prefix)}</svg>`;
   const greyGround = greyOf(ground);
-  const greySvg = `<svg class="grey-picture" viewBox="0 0 ${fieldWidth} ${height}" role="img" aria-labelledby="${prefix}-gt ${prefix}-gd" xmlns="http://www.w3.org/2000/svg"><title id="${prefix}-gt">The cloths of ${escapeHtml(title)} in grey</title><desc id="${prefix}-gd">${escapeHtml(description)}</desc><rect width="${fieldWidth}" height="${height}" fill="${greyGround}"/>${cuttingsSvg(grey, greyGround, `${prefix}-g`)}</svg>`;
+  // Without the room's name the field's head is empty in grey, and gives way.
+  const greyTop = Math.max(0, Math.min(...grey.map((c) => c.y)) - margin.top);
+  const greyHeight = height - greyTop;
+  const greySvg = `<svg class="grey-picture" viewBox="0 ${greyTop.toFixed(2)} ${fieldWidth} ${greyHeight.toFixed(2)}" role="img" aria-labelledby="${prefix}-gt ${prefix}-gd" xmlns="http://www.w3.org/2000/svg"><title id="${prefix}-gt">The cloths of ${escapeHtml(title)} in grey</title><desc id="${prefix}-gd">${escapeHtml(description)}</desc><rect width="${fieldWidth}" height="${height}" fill="${greyGround}"/>${cuttingsSvg(grey, greyGround, `${prefix}-g`)}</svg>`;
   return {
     svg: { html: svg },
     greySvg: { html: greySvg },
+    greyTop,
     captions,
     widest: Math.ceil(Math.max(60, ...hung.map((h) => h.width + 1.5))),
     scale,

@@ -127,6 +127,16 @@ function decisionsOf(data: ProjectData): { room: string | null; question: string
   ];
 }
 
+/** What a signature says: which proposal, and what it comes to, with the choices that were ticked. */
+function agreementWords(data: ProjectData, sum: string): string {
+  const choices = data.choices.some((c) => c.open && c.options.length > 0);
+  const open = data.money.lines.some((l) => l.open);
+  const comesTo = open
+    ? "the prices in it, and those still to come once I have agreed to them"
+    : `the total of ${sum}`;
+  return `I have read this proposal, ${issueWords(data)}, and agree to it and to ${comesTo}${choices ? ", changed by the choices that are ticked in it" : ""}. Please go ahead.`;
+}
+
 /** The proposal of a project: cover, boards, the budget, what to decide, terms, cautions, signature. Client prices only. */
 export function proposalPage(data: ProjectData): Page {
   const { project, studio } = data;
@@ -173,6 +183,7 @@ export function proposalPage(data: ProjectData): Page {
     ),
     sources: sourcesOf(data),
     terms: fields.terms ?? [],
+    agreement: agreementWords(data, budget.sum),
     hold: hold ? `These prices hold until ${dateInWords(hold, fields.language)}.` : "",
     fitting: project.fields.fitting
       ? `Fitting is planned for ${dateInWords(project.fields.fitting, fields.language)}, if this is signed in time.`
