@@ -15,7 +15,7 @@ export function clothLines(id: string, context: DrawingContext): string[] {
       `Repeat ${p(cloth.repeat.up)}${across}, ${cloth.repeat.match === "free" ? "no match" : `${cloth.repeat.match} match`}.`,
     );
   } else {
-    lines.push("No repeat.");
+    lines.push(cloth.repeatUnknown ? "Repeat not known: ask before cutting." : "No repeat.");
   }
   if (cloth.nap) lines.push("Pile or sheen: all pieces one way.");
   return lines;

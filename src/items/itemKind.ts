@@ -18,6 +18,8 @@ export interface ClothFacts {
     /** From the left selvedge to the middle of the first motif; half of `across` where the card is silent. */
     readonly fromSelvedge: Length | null;
   } | null;
+  /** True where it is patterned and neither its card nor its photograph tells how it repeats: lengths are then a plain's, too little perhaps. */
+  readonly repeatUnknown?: boolean;
   /** True where it may lie turned a quarter: plain, without nap, or said to run any way. */
   readonly mayTurn: boolean;
   readonly nap: boolean;

@@ -67,6 +67,7 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
     group.estimates.length > 0,
     used.problems.length,
     group.users.filter(({ item }) => isOpen(item.record)).map(({ item }) => item.record.title),
+    (arrival.facts ?? facts).repeatUnknown === true,
   );
   const { cloth: id, maker } = group;
   const unreleased = planOfCloth(used, usedCloth, why, { cloth: id, maker, lots: arrival.lots });

@@ -62,7 +62,9 @@ export function clothOrigins(
       ]
         .filter((word) => word !== null)
         .join(", ")
-    : "no repeat";
+    : facts.repeatUnknown
+      ? "repeat not known, reckoned as none: too little where it has to be matched"
+      : "no repeat";
   const width = facts.usableWidth ? `${p(facts.usableWidth)} usable width` : "no width";
   const price = card?.fields.price;
   const by = price?.["sold-by"];

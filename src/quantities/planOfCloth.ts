@@ -142,6 +142,7 @@ export function notForCutting(
   estimated: boolean,
   leftOut: number,
   unchosen: readonly string[],
+  repeatUnknown: boolean,
 ): string[] {
   return [
     ...(received === "no" ? ["The cloth has not been received and checked."] : []),
@@ -149,6 +150,7 @@ export function notForCutting(
     ...rooms
       .filter((room) => !room.fields.measured?.checked)
       .map((room) => `The measures of ${room.fields.room} have not been checked on site.`),
+    ...(repeatUnknown ? ["How its pattern repeats is not known."] : []),
     ...(estimated ? ["An item is only estimated: its pieces are not measured."] : []),
     ...unchosen.map((title) => `The client has not chosen yet how ${title} is made.`),
     ...(leftOut > 0 ? ["Pieces that this cloth cannot hold are left out."] : []),

@@ -15,6 +15,7 @@ import type {
 } from "./quantityTypes.ts";
 import { sameMeasures } from "./receiptsFor.ts";
 import { roomsInTwoLots } from "./roomsInTwoLots.ts";
+import { unknownRepeats } from "./unknownRepeats.ts";
 
 /**
  * What a project needs: every item worked out in its room, and the pieces that one maker cuts from one cloth planned together over
@@ -65,6 +66,10 @@ export function projectQuantities(
       (need): RoomMaterial => ({ room: item.room, item: item.item, ...need }),
     ),
   );
+  const used = [
+    ...groups.map(({ cloth }) => cloth),
+    ...materials.flatMap(({ cloth }) => cloth ?? []),
+  ];
   return {
     project: project.id,
     room: null,
@@ -73,7 +78,11 @@ export function projectQuantities(
     cloths,
     materials,
     items,
-    diagnostics: once([...diagnostics, ...roomsInTwoLots(project, rooms, cloths)]),
+    diagnostics: once([
+      ...diagnostics,
+      ...unknownRepeats(used, lookUps.cloth, records),
+      ...roomsInTwoLots(project, rooms, cloths),
+    ]),
   };
 }
 

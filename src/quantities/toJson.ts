@@ -58,6 +58,7 @@ function clothJson(each: ClothQuantity, quantities: ProjectQuantities): Json {
     })),
     clientsOwn: each.clientsOwn,
     usableWidthMm: mm(each.usableWidth),
+    repeatUnknown: each.facts.repeatUnknown ?? false,
     plan: planJson(each.plan),
     estimates: each.estimates.map((e) => ({
       room: e.room,

@@ -18,6 +18,7 @@ export function clothFacts(card: ClothRecord, swatch: Swatch | null): ClothFacts
     type,
     usableWidth: fields.width ?? fields.roll?.width ?? null,
     repeat: repeatOf(card, swatch),
+    repeatUnknown: repeatIsUnknown(card, swatch),
     mayTurn: mayTurn(card, swatch, type, nap),
     nap,
     roll: fields.roll ?? null,
@@ -27,6 +28,18 @@ export function clothFacts(card: ClothRecord, swatch: Swatch | null): ClothFacts
 /** True where the repeat that counts was read on the photograph. */
 export function repeatIsMeasured(card: ClothRecord, swatch: Swatch | null): boolean {
   return card.fields.repeat === undefined && swatch?.repeatFrom === "measured";
+}
+
+/**
+ * True where a cloth is patterned, as its card or its photograph says, its pattern has to meet at joins, and nobody has said how it
+ * repeats. A stripe runs on along the length, so that nothing is lost by it.
+ */
+export function repeatIsUnknown(card: ClothRecord, swatch: Swatch | null): boolean {
+  const { fields } = card;
+  const kind = fields.kind ?? swatch?.kind ?? null;
+  if (kind === null || kind === "plain" || kind === "textured-plain" || kind === "stripe")
+    return false;
+  return fields.matched !== false && repeatOf(card, swatch) === null;
 }
 
 function repeatOf(card: ClothRecord, swatch: Swatch | null): ClothFacts["repeat"] {

@@ -68,6 +68,8 @@ export interface Swatch {
     readonly fromSelvedgeMm: number | null;
   } | null;
   readonly repeatFrom: Origin;
+  /** False where its card says that nothing of its pattern has to meet at a join. */
+  readonly matched?: boolean;
   /** How it comes again to the eye, for laying its photograph; null where it has a pattern and nobody knows. */
   readonly period: Period | null;
   readonly readsPlainFromM: number | null;

@@ -34,6 +34,7 @@ export function usedCloth(
     motifMm: fields.motif?.toMm() ?? pattern?.motifMm ?? null,
     motifFrom: from(fields.motif, pattern?.motifMm),
     ...repeat,
+    matched: fields.matched ?? true,
     period: periodOf(fields.kind ?? pattern?.kind ?? null, repeat.repeat, measure, {
       motifMm: fields.motif?.toMm() ?? pattern?.motifMm ?? null,
       photo,

@@ -65,3 +65,15 @@ test("a wallcovering is known by its roll, and is as wide as it", () => {
   expect(found.type).toBe("wallcovering");
   expect(found.usableWidth?.toMm()).toBe(530);
 });
+
+test("a repeat is unknown where card or photograph shows a pattern and neither tells how it repeats for certain", () => {
+  const unknown = (...args: Parameters<typeof facts>) => facts(...args).repeatUnknown;
+  const bare = "cloth: Fern";
+  expect(unknown(bare, { kind: "small-print", repeat: null })).toBe(true);
+  expect(unknown(bare, {})).toBe(false);
+  expect(unknown(bare, { kind: "stripe", repeat: null })).toBe(false);
+  expect(unknown(`${bare}\nkind: plain`, { kind: "small-print", repeat: null })).toBe(false);
+  expect(unknown(`${bare}\nmatched: no`, { kind: "irregular", repeat: null })).toBe(false);
+  // Nobody knows whether it has a pattern at all.
+  expect(unknown(bare)).toBe(false);
+});

@@ -142,7 +142,9 @@ export function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: stri
   const pattern = cloth.plan.pattern;
   const repeat = pattern
     ? `Repeat ${printLength(pattern.vertical, units)}${pattern.match === "half-drop" ? ", half-drop" : ""}.`
-    : "No repeat.";
+    : cloth.facts.repeatUnknown
+      ? "Repeat not known."
+      : "No repeat.";
   const rows = cutRows(cloth, units, rooms.size > 1, data);
   const parts = boltRows(cloth, cutNumbers(cloth), units, prefix);
   const long = boltWidth(cloth);

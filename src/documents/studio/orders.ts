@@ -79,7 +79,14 @@ export function ordersPage(data: ProjectData): Page {
     const sample = card?.fields.sample;
     return {
       supplier: card?.fields.supplier ?? "",
-      wait: waits(clothWaitsFor(data.quantities, c.cloth).map((u) => u.title)),
+      wait: [
+        waits(clothWaitsFor(data.quantities, c.cloth).map((u) => u.title)),
+        c.facts.repeatUnknown
+          ? "Not to be ordered yet: nothing is known of its repeat, and this may be too little."
+          : "",
+      ]
+        .filter((words) => words !== "")
+        .join(" "),
       name: c.facts.name,
       reference: card?.fields.reference ?? "",
       buy: marked(

@@ -25,7 +25,11 @@ export function wallpaperSheet(
               `Rolls ${printMeasured(made.rollWidth, units)} wide, ${printMeasured(made.rollLength, units)} long.`,
             ]
           : ["Roll size not known."]),
-        repeat ? `Repeat ${p(repeat.up)}, ${repeat.match} match.` : "No match.",
+        repeat
+          ? `Repeat ${p(repeat.up)}, ${repeat.match} match.`
+          : cloth?.repeatUnknown
+            ? "Repeat not known: ask before cutting."
+            : "No match.",
       ],
     },
     {

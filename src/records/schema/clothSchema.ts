@@ -143,6 +143,13 @@ export const clothSchema = z.strictObject({
       description: "what the supplier says it is fit for",
       examples: ["[curtains, cushions]"],
     }),
+  matched: yesNoField()
+    .optional()
+    .meta({
+      description:
+        "no: it has a pattern, but nothing of it has to meet at a join; a patterned cloth needs this or its repeat before anything is cut",
+      examples: ["no"],
+    }),
   animal: yesNoField().optional().meta({ description: "yes: an animal marking" }),
   collection: textField()
     .optional()

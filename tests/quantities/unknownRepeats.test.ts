@@ -1,0 +1,62 @@
+// A patterned cloth whose repeat nobody knows: lengths reckoned without it may be too little, so it is said and nothing is for cutting.
+import { expect, test } from "vitest";
+import { quantitiesText } from "../../src/quantities/quantitiesText.ts";
+import { quantitiesOf } from "./studioOf.ts";
+
+const ROOM = `room: A
+measured: { by: studio, on: 2026-10-02, checked: 2026-10-20 }
+items:
+  - cushion: One
+    cloth: fern
+    count: 2
+    size: 50 cm x 50 cm
+    maker: anna
+`;
+const STUDIO = `studio: Test
+language: en-GB
+units: centimetres
+currency: EUR
+paper: a3
+makers: { anna: { name: Anna, makes: [cushion] } }`;
+const PROJECT = `project: Test
+client: { name: Nobody }
+status: ordered
+receipts:
+  - { cloth: fern, lot: A1, maker: anna, length: 5 m, width: 137 cm, on: 2026-11-20 }`;
+
+/** Why nothing may be cut from a card, and what is said at the card. */
+function of(card: string) {
+  const found = quantitiesOf({
+    studio: STUDIO,
+    project: PROJECT,
+    cloths: { fern: `cloth: Fern\nwidth: 137 cm\n${card}` },
+    rooms: { a: ROOM },
+  });
+  return {
+    found,
+    why: found.cloths[0]?.plan.notForCutting,
+    said: found.diagnostics.filter((each) => each.code === "repeat-unknown"),
+  };
+}
+
+test("a print without a repeat is told at its card, and nothing of it is for cutting, though it came and all is measured", () => {
+  const { found, why, said } = of("kind: large-print");
+  expect(said).toMatchObject([{ severity: "warning", file: "cloths/fern.md", line: 2 }]);
+  expect(said[0]?.hint).toContain("matched: no");
+  expect(why).toEqual(["How its pattern repeats is not known."]);
+  expect(found.cloths[0]?.plan.forCutting).toBe(false);
+  expect(quantitiesText(found, "centimetres")).toContain("repeat not known");
+});
+
+test.each([
+  ["its repeat is stated", "kind: large-print\nrepeat: { up: 64 cm, across: 68.5 cm }"],
+  ["nothing of it has to meet", "kind: irregular\nmatched: no"],
+  ["it is plain", "kind: plain"],
+  ["it is a weave", "kind: textured-plain"],
+  ["it is a stripe, which runs on along the length", "kind: stripe"],
+])("nothing is said, and it is for cutting, where %s", (_why, card) => {
+  const { found, why, said } = of(card);
+  expect(said).toEqual([]);
+  expect(why).toEqual([]);
+  expect(found.cloths[0]?.plan.forCutting).toBe(true);
+});
