@@ -12,6 +12,9 @@ const SMALL = { em: 3.35, line: 4 } as const;
 /** What estimates of wrapped lines may be wrong by on a page. */
 const SLACK = 5;
 
+/** Words too many for one page go over to the next sooner than drawings are made smaller than this, millimetres. */
+const LEAST_DRAWINGS = 110;
+
 /** What stands on an item's page beside its drawings. */
 export interface ItemWords {
   readonly sheet: ItemSheet;
@@ -27,7 +30,7 @@ export interface ItemRoom {
   readonly drawingsMm: number;
   /** The boxes stand across both columns; else the words column is so tall that they keep beside it. */
   readonly checksAcross: boolean;
-  /** The words are taller than a page is, and stand in columns below the drawings. */
+  /** The words are taller than a page is, and stand in columns below the drawings, over the page if need be. */
   readonly wordsBelow: boolean;
 }
 
@@ -98,7 +101,8 @@ export function roomForDrawings(words: ItemWords, paper: "letter" | "a4"): ItemR
   const tall = wordsHeight(sheet.groups);
   if (tall > page) {
     const below = tall / 3 + 10;
-    return { drawingsMm: page - left - across - below, checksAcross: true, wordsBelow: true };
+    const drawingsMm = Math.max(LEAST_DRAWINGS, page - left - across - below);
+    return { drawingsMm, checksAcross: true, wordsBelow: true };
   }
   const checksAcross = tall + across <= page;
   return {

@@ -16,6 +16,8 @@ export interface SheetAsk {
   /** After the pieces: filling, fixing, finish. */
   readonly groups?: readonly SheetGroup[];
   readonly checks?: readonly SheetCheck[];
+  /** Signs of its own drawing. */
+  readonly signs?: readonly string[];
   /** How the pattern runs down it: `down the back, over the seat, down the front`. */
   readonly column: string;
   /** False where nobody can see a pile's way: a headboard's stands. */
@@ -132,6 +134,7 @@ export function coverSheet(made: CoverMade, ask: SheetAsk, context: DrawingConte
         : []),
       ...(joined.length > 0 ? ["Long dash, two dots: join."] : []),
       ...(measured ? ["Arrow: up the cloth."] : []),
+      ...(ask.signs ?? []),
     ],
   };
 }

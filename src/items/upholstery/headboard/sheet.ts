@@ -50,6 +50,7 @@ export function headboardSheet(
         },
       ],
       checks: [{ text: "Size held against bed and wall", blank: null }],
+      signs: ["Dashed from the side: board and lining at the back."],
       column: "down the face",
       pile: "Pile smooth downward.",
     },
