@@ -80,6 +80,8 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
   }
   const column = piece.inColumn || piece.centred;
   const edges = pw >= 12.5 && ph >= 12;
+  // A strip too low for a word has it under its foot, in the gap to the next row.
+  const low = ph < 6.5;
   if (column) {
     // Through the piece where its sizes stand at its edges, else only at head and foot: words stay clear of it.
     const out = 1.5 * scale;
@@ -139,21 +141,21 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
     shapes.push({
       shape: "words",
       x: cx,
-      y: cy,
+      y: low ? y + h : cy,
       text: oneLine,
       anchor: piece.centred ? "end" : "middle",
       dxPaper: piece.centred ? -3 : 0,
-      dyPaper: 1.2,
+      dyPaper: low ? 3.6 : 1.2,
     });
   } else {
     shapes.push({
       shape: "words",
       x: cx,
-      y: cy,
+      y: low ? y + h : cy,
       text: `${piece.letter}${many}`,
       anchor: "middle",
       weight: "bold",
-      dyPaper: 1.2,
+      dyPaper: low ? 3.6 : 1.2,
     });
   }
   return shapes;
