@@ -12,6 +12,7 @@ import {
   inUnit,
   length,
 } from "./tradeContext.ts";
+import { windowFacts } from "./windowContext.ts";
 
 // Sizes of tie-backs: common practice, no source. The geometry is checked against points of the arcs themselves.
 const PLAIN = clothFacts({ id: "print", name: "Print", usableWidth: length(`54"`) });
@@ -139,4 +140,20 @@ test("a motif stands in its middle; drawings and sheet are there", () => {
   expect(tiebackDrawing.workshop(fields, made, look)[0]?.widthMm).toBeCloseTo(25 * 25.4, 6);
   expect(tiebackDrawing.elevation(fields, made, look)?.shapes.length).toBeGreaterThan(2);
   expect(tiebackDrawing.sheet(fields, made, look).groups.map((g) => g.heading)).toContain("Rings");
+});
+
+test("a tie-back at a window is told that it holds no curtains; on its curtains it is not", () => {
+  const window = windowFacts(`60"`, `50"`, `30"`);
+  const fields = fieldsOf(tiebackKind.schema, { tieback: "Bay", cloth: "print" }) as never;
+  const at = (where: typeof window | null) =>
+    (
+      tiebackKind.make(fields, {
+        ...contextFor(tiebackKind.allowances, {
+          cloths: [clothFacts({ id: "print", usableWidth: length(`54"`) })],
+        }),
+        window: where,
+      }) as { diagnostics: readonly { code: string; severity: string }[] }
+    ).diagnostics.map((d) => `${d.severity} ${d.code}`);
+  expect(at(window)).toEqual(["warning tieback-without-curtains"]);
+  expect(at(null)).toEqual([]);
 });

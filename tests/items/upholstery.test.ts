@@ -204,3 +204,25 @@ test("joined pattern meets at the selvedge: strips on half-drop cloth begin half
   });
   expect(level.cuts.every((c) => c.along.how === "level" && c.along.joined === 0)).toBe(true);
 });
+
+test("a headboard said to lie on its bed is told that it stands behind it", () => {
+  const host = {
+    id: "bed",
+    name: "Oak bed",
+    shape: "bed",
+    round: false,
+    mattress: null,
+    width: null,
+    depth: null,
+    height: null,
+    weight: null,
+    stays: true,
+    owner: null,
+    hasPhoto: false,
+    colours: [],
+  } as const;
+  const codes = (ask: object) =>
+    make("headboard", { size: '60" x 3" x 30"' }, ask).diagnostics.map((d) => d.code);
+  expect(codes({ host })).toEqual(["headboard-on-bed"]);
+  expect(codes({})).toEqual([]);
+});

@@ -49,6 +49,20 @@ export function planTieback(
     notes.questions.push(
       `How far is it round the curtain where it is held? ${p(length)} is assumed until it is measured with a tape.`,
     );
+  if (context.window)
+    notes.diagnostics.push(
+      diagnostic(
+        context.place(["at"]),
+        "tieback-without-curtains",
+        `It is said at which window this tie-back is, not which curtains it holds, so it is drawn by itself in the middle of ${context.window.name}.`,
+        {
+          severity: "warning",
+          actual: context.window.name,
+          expected: "the curtains that it holds",
+          hint: "Write at: { on: … } with the curtains’ name, for example at: { on: curtains-garden-window }.",
+        },
+      ),
+    );
   const depth = fields.depth ?? context.length("depth");
   const endDepth = shaped ? (fields["end-depth"] ?? context.length("end-depth")) : depth;
   const sag = shaped ? (fields.sag ?? context.length("sag")) : Length.zero;

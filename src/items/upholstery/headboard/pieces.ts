@@ -140,7 +140,7 @@ export function makeHeadboard(fields: HeadboardFields, context: ItemContext): He
           ]),
     ],
     cautions: hung ? [...made.cautions, "heavy-hanging"] : made.cautions,
-    diagnostics: [...diagnostics, ...made.diagnostics],
+    diagnostics: [...diagnostics, ...made.diagnostics, ...liesOnBed(context)],
     size,
     border,
     rise,
@@ -149,4 +149,21 @@ export function makeHeadboard(fields: HeadboardFields, context: ItemContext): He
         ? context.ratio("buttoning").valueOf()
         : 1,
   };
+}
+
+/** A headboard stands behind its bed: said to be on it, it would be drawn nowhere. */
+function liesOnBed(context: ItemContext): Diagnostic[] {
+  if (!context.host) return [];
+  return [
+    diagnostic(
+      context.place(["at"]),
+      "headboard-on-bed",
+      `A headboard stands behind ${context.host.name}, not on it; so placed it is drawn on no wall.`,
+      {
+        severity: "warning",
+        expected: "its wall, with from-left and the height of its foot",
+        hint: 'Write for example at: { wall: north, from-left: 4\' 8", height: 18" } and touches: with the bed’s name.',
+      },
+    ),
+  ];
 }
