@@ -67,6 +67,29 @@ beforeAll(async () => {
 });
 afterAll(() => demo.remove());
 
+test("the first page of the findings holds what is open in every room; the notes hold every origin once", () => {
+  const findings = read.find((one) => one.name === "studio/gannet-house/findings.pdf") as Read;
+  const first = findings.texts[0] as string;
+  for (const open of [
+    "Dining room",
+    "Study",
+    "close in size",
+    "Nothing is said of fire tests",
+    "under the limit",
+  ])
+    expect(first).toContain(open);
+  // What works, what is seen and the workings come after it.
+  expect(first).not.toMatch(/what works|what is seen|Working Result/);
+  const whole = findings.texts.join(" ");
+  const notes = whole.slice(whole.indexOf("Where the figures come from "));
+  expect(notes).toContain("studio.md");
+  const named = [...whole.matchAll(/notes ([\d\u2013, ]+)\./g)].flatMap((m) =>
+    (m[1] as string).match(/\d+/g)?.map(Number),
+  );
+  expect(named.length).toBeGreaterThan(20);
+  for (const number of new Set(named)) expect(notes).toContain(`${number}.`);
+});
+
 test("every page is exactly a sheet, and none is blank", () => {
   expect(read.length).toBeGreaterThan(8);
   for (const { name, sizes, texts } of read) {

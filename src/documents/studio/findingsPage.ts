@@ -1,88 +1,65 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { allowanceOrigins, type Origin, WRITTEN } from "../../quantities/origins.ts";
 import { savingWords } from "../../quantities/savingWords.ts";
-import type { Finding } from "../../scheme/finding.ts";
-import { foldWorks } from "../../scheme/foldWorks.ts";
-import { wordsIn } from "../../units/spelling.ts";
+import { type Money, money, printMoney, subtractMoney } from "../../units/money.ts";
 import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
 import { findingsPath, ordersPath, STUDIO_INDEX } from "../paths.ts";
-import type { ProjectData } from "../projectData.ts";
+import type { ItemData, ProjectData, RoomData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
-import { type Markup, marked } from "../words/marks.ts";
+import { marked } from "../words/marks.ts";
 import { runningWords } from "../words/pageStyle.ts";
 import { capital } from "../words/phrases.ts";
-import { evidenceWords } from "./evidenceWords.ts";
+import { countWords, openOf, row, works } from "./findingRows.ts";
+import { originNotes } from "./originNotes.ts";
 import { boltWords, comparedRows, seenTables } from "./seenTables.ts";
 
-const LEVEL_WORDS = {
-  "worth-a-look": "Worth a look",
-  problem: "Problem",
-} as const;
-
-/** A finding with its numbers and the line that overrules it. */
-function row(f: Finding, data: ProjectData) {
-  const { units, language } = data.studio.fields;
-  return {
-    message: f.message,
-    numbers: evidenceWords(f, units, language),
-    accepted: f.accepted ?? "",
-    paste: f.accepted === null ? (f.pasteLine?.trim() ?? "") : "",
-  };
-}
-
-/** Findings of one level: those of one code and one reason together, the reason said once; those that she overruled come last. */
-function groups(findings: readonly Finding[], data: ProjectData) {
-  const keys = [...new Set(findings.map((f) => `${f.code} ${f.reason}`))];
-  return keys
-    .map((key) => {
-      const own = findings.filter((f) => `${f.code} ${f.reason}` === key);
-      const open = own.filter((f) => f.accepted === null);
-      return {
-        open: open.length > 0,
-        reason: own[0]?.reason ?? "",
-        rows: [...open, ...own.filter((f) => f.accepted !== null)].map((f) => row(f, data)),
-      };
-    })
-    .sort((a, b) => Number(b.open) - Number(a.open));
-}
-
-/** What works, folded: a sentence, its reason, no numbers beside it. */
-function works(findings: readonly Finding[], language: string) {
-  const folded = foldWorks(
-    findings.filter((f) => f.level === "works"),
-    wordsIn(language),
-  );
-  return folded.map((f) => ({ message: f.message, reason: f.reason }));
-}
-
-/** How many problems and things worth a look are open, in words. */
-function countWords(findings: readonly Finding[]): string {
-  const open = (level: Finding["level"]): number =>
-    findings.filter((f) => f.level === level && f.accepted === null).length;
-  const [problems, looks] = [open("problem"), open("worth-a-look")];
-  const said = [
-    problems > 0 ? `${problems} ${problems === 1 ? "problem" : "problems"}` : "no problem",
-    looks > 0 ? `${looks} worth a look` : "nothing worth a look",
+/** What the project comes to and what is left of its limit, in a sentence. */
+function moneyWords(data: ProjectData): string {
+  const { money: m, studio } = data;
+  const print = (sum: Money): string => printMoney(sum, studio.fields.language);
+  const open = new Set(m.lines.filter((l) => l.open).map((l) => l.label)).size;
+  const left = m.totals.remaining;
+  const parts = [
+    `It comes to ${print(m.totals.total)}${open > 0 ? " so far" : ""}`,
+    left === null
+      ? ""
+      : left.minor < 0n
+        ? `${print(subtractMoney(money(0, m.currency), left))} over the limit`
+        : `${print(left)} under the limit`,
+    open > 0 ? `${open} ${open === 1 ? "price" : "prices"} still to come` : "",
   ];
-  return `${capital(said.join(", "))}.`;
+  return `${parts.filter((p) => p !== "").join(", ")}.`;
 }
 
-/** Origins under one head each: what the studio has set, what is only usual, and so on. */
-function originLines(origins: readonly Origin[]): { from: string; lines: Markup[] }[] {
-  const heads = [...new Set(origins.map((o) => o.from))];
-  return heads.map((from) => ({
-    from,
-    lines: origins
-      .filter((o) => o.from === from)
-      .map((o) => marked(`${o.what}: ${o.value} (${o.source})`)),
-  }));
+/** What the files leave open about an item, before it can be cut or made. */
+function questionRows(data: ProjectData) {
+  return data.rooms.flatMap((room) =>
+    room.items
+      .filter((item) => item.made.questions.length > 0)
+      .map((item) => ({
+        item: `${item.record.title}, ${room.record.fields.room.toLowerCase()}`,
+        questions: item.made.questions.map(marked),
+      })),
+  );
+}
+
+/** Where the allowances of an item's working come from. */
+function originsOf(data: ProjectData, room: RoomData, item: ItemData): readonly Origin[] {
+  const own = data.quantities.items.find(
+    (i) => i.room === room.record.id && i.item === item.record.id,
+  );
+  return allowanceOrigins(own?.allowances ?? []);
 }
 
 /** What the tool would point out about a project, room by room, with the working of its quantities; for the studio alone. */
 export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[]): Page {
   const { project, studio } = data;
   const path = findingsPath(project.id);
+  const notes = originNotes([
+    ...data.quantities.cloths.flatMap((c) => c.origins),
+    ...data.rooms.flatMap((room) => room.items.flatMap((item) => originsOf(data, room, item))),
+  ]);
   const model = {
     kind: "findings",
     style: runningWords(
@@ -93,18 +70,17 @@ export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[])
     letter: studio.fields.paper === "a3" ? "a4-page" : "letter-page",
     project: project.fields.project,
     issue: issueWords(data),
+    money: moneyWords(data),
+    open: (["problem", "worth-a-look"] as const)
+      .map((level) => openOf(level, data))
+      .filter((level) => level.rooms.length > 0),
+    questions: questionRows(data),
     rooms: data.rooms.map((room) => ({
       name: capital(room.record.fields.room),
       count: countWords(room.scheme.findings),
-      levels: (["problem", "worth-a-look"] as const)
-        .map((level) => ({
-          words: LEVEL_WORDS[level],
-          groups: groups(
-            room.scheme.findings.filter((f) => f.level === level),
-            data,
-          ),
-        }))
-        .filter((l) => l.groups.length > 0),
+      overruled: room.scheme.findings
+        .filter((f) => f.level !== "works" && f.accepted !== null)
+        .map((f) => row(f, data)),
       works: works(room.scheme.findings, studio.fields.language),
       seen: seenTables(room, studio.fields.language, studio.fields.units),
       items: room.items.map((item) => ({
@@ -115,14 +91,7 @@ export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[])
           result: marked(w.result),
           rounded: marked(w.rounded ?? ""),
         })),
-        origins: originLines(
-          allowanceOrigins(
-            data.quantities.items.find(
-              (i) => i.room === room.record.id && i.item === item.record.id,
-            )?.allowances ?? [],
-          ),
-        ),
-        questions: item.made.questions,
+        origins: notes.numbersOf(originsOf(data, room, item)),
       })),
     })),
     compared: comparedRows(data),
@@ -137,9 +106,10 @@ export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[])
         rounded: marked(w.rounded ?? ""),
       })),
       handbook: marked(c.handbookWords ?? ""),
-      origins: originLines(c.origins),
+      origins: notes.numbersOf(c.origins),
     })),
     written: WRITTEN,
+    origins: notes.heads,
     warnings: warnings.map((w) => ({
       where: `${w.file}${w.line === null ? "" : `, line ${w.line}`}`,
       message: w.message,
