@@ -117,3 +117,97 @@ test("the same mix hangs the same way", () => {
   ];
   expect(hang(pieces, FIELD)).toEqual(hang(pieces, FIELD));
 });
+
+const limited = fc.option(
+  fc.record({
+    width: fc.double({ min: 12, max: 200, noNaN: true }),
+    height: fc.double({ min: 12, max: 260, noNaN: true }),
+  }),
+  { nil: null },
+);
+
+test("no piece is larger than its photograph shows, and the rest still hang apart and inside the field", () => {
+  fc.assert(
+    fc.property(mixes, fc.array(limited, { minLength: 13, maxLength: 13 }), (mix, most) => {
+      const pieces = mix.map((p, at) =>
+        p.role === "anchor" ? p : { ...p, most: most[at] ?? null },
+      );
+      const hung = hang(pieces, FIELD, { width: 80, height: 49 });
+      for (const h of hung) {
+        const own = pieces.find((p) => p.id === h.id)?.most;
+        if (own) {
+          expect(h.width).toBeLessThanOrEqual(own.width + 1e-6);
+          expect(h.height).toBeLessThanOrEqual(own.height + 1e-6);
+        }
+        expect(h.x + h.width).toBeLessThanOrEqual(FIELD.width + 0.01);
+        expect(h.y + h.height).toBeLessThanOrEqual(FIELD.height + 0.01);
+        for (const o of hung)
+          if (o !== h)
+            expect(
+              o.x >= h.x + h.width + GAP_MM - 0.01 ||
+                h.x >= o.x + o.width + GAP_MM - 0.01 ||
+                o.y >= h.y + h.height + GAP_MM ||
+                h.y >= o.y + o.height + GAP_MM,
+            ).toBe(true);
+      }
+    }),
+    RUNS,
+  );
+});
+
+test("a narrow photograph of the main cloth hangs as a length, and not as a stamp", () => {
+  const main = { ...piece("main", "main", 0.4), most: { width: 40, height: 240 } };
+  const hung = hang(
+    [main, piece("a", "plain", 0.2, "plain"), piece("b", "small-print", 0.1)],
+    FIELD,
+  );
+  const own = hung.find((h) => h.id === "main");
+  expect(own?.width).toBeCloseTo(40, 1);
+  expect(own?.height).toBeGreaterThan(150);
+});
+
+test("twelve cloths and an anchor hang in few places, unevenly, none too narrow for its name", () => {
+  const roles = [
+    "supporting",
+    "geometric",
+    "small-print",
+    "plain",
+    "small-print",
+    "plain",
+    "geometric",
+    "plain",
+    "small-print",
+    "geometric",
+    "accent",
+  ] as const;
+  const pieces = [
+    piece("anchor", "anchor", 0.19),
+    piece("main", "main", 0.3),
+    ...roles.map((role, at) =>
+      piece(
+        `c${at}`,
+        role,
+        0.06,
+        role === "plain" ? "plain" : role === "geometric" ? "geometric" : "print",
+      ),
+    ),
+  ];
+  const hung = hang(pieces, FIELD, { width: 110, height: 27 });
+  expect(hung).toHaveLength(13);
+  const lower = hung.filter((h) => h.row === "lower");
+  expect(new Set(lower.map((h) => h.x)).size).toBeLessThanOrEqual(6);
+  for (const h of hung) expect(h.width).toBeGreaterThanOrEqual(25 - 0.01);
+  const areas = lower.map((h) => h.width * h.height).sort((a, b) => b - a);
+  expect((areas[0] as number) / (areas.at(-1) as number)).toBeGreaterThan(2);
+  const main = hung.find((h) => h.id === "main");
+  const least = hung.find((h) => h.id === "c10");
+  expect(
+    ((main?.width ?? 0) * (main?.height ?? 0)) / ((least?.width ?? 1) * (least?.height ?? 1)),
+  ).toBeGreaterThan(6);
+});
+
+test("two cloths fill the field between them", () => {
+  const hung = hang([piece("main", "main", 0.6), piece("a", "plain", 0.4, "plain")], FIELD);
+  const right = Math.max(...hung.map((h) => h.x + h.width));
+  expect(right).toBeGreaterThan(0.94 * FIELD.width);
+});

@@ -222,6 +222,35 @@ test("a studio on A3 prints on exact A3 and A4, no page blank, no heading alone 
   expect(seen).toEqual(new Set([0, 1]));
 }, 120_000);
 
+test("a photograph that shows less than a repeat is shown once, and as large as it is at the board's scale", async () => {
+  const a3 = built[1] as Built;
+  const html = await readFile(join(a3.out, "client/worst/awaited/index.html"), "utf8");
+  const mix = html.slice(html.indexOf('class="mix-picture"'), html.indexOf('class="pieces"'));
+  const names = [...html.matchAll(/<button[^>]*class="look"[^>]*>Look closely at ([^<]+)</g)].map(
+    (m) => m[1] as string,
+  );
+  expect(names).toContain("Very tall");
+  const scale = /Cloths are shown at (half|one third)/.exec(html)?.[1];
+  const part = scale === "half" ? 2 : 3;
+  const captions = [...html.matchAll(/cloth-name"><bdi>([^<]+)<\/bdi><\/span><span>/g)].map(
+    (m) => m[1],
+  );
+  const pieces = mix.split(/<g id="[^"]*-piece\d+">/).slice(1);
+  for (const [name, mm] of [
+    ["Very tall", 3.625 * 25.4],
+    ["Very wide", 30 * 25.4],
+  ] as const) {
+    const piece = pieces[captions.indexOf(name)] as string;
+    const images = [...piece.matchAll(/<image [^>]*width="([\d.]+)"/g)];
+    expect(images, name).toHaveLength(1);
+    expect(Number(images[0]?.[1]), name).toBeLessThanOrEqual(mm / part + 0.05);
+  }
+  // The studio is told, and the client is not.
+  const findings = await readFile(join(a3.out, "studio/worst/findings.html"), "utf8");
+  expect(findings).toMatch(/The photograph of Very tall shows only /);
+  expect(html).not.toContain("shows only");
+});
+
 test("every face in a PDF is one of the house's own, embedded and no Type 3, though the client's name is Hebrew", async () => {
   const a3 = built[1] as Built;
   const faces = new Set<string>();
