@@ -50,7 +50,8 @@ export type Shape =
       readonly d: PathData;
       readonly light: number;
       readonly dark: number;
-      readonly direction: "down" | "across";
+      /** `glow`: a lamp behind cloth, white in the middle low down and nothing at the edge. */
+      readonly direction: "down" | "across" | "glow";
     }
   /** Cloth hung in folds between x and x + width: `flatWidth` of cloth pressed into `pleats` folds. */
   | {

@@ -10,6 +10,7 @@ const thing = (id: string, left: number, right: number) => ({
   words: "two pillows",
   left,
   right,
+  isFree: () => true,
   spotAt: (x: number) => (x > left && x < right ? 1200 : null),
 });
 

@@ -1,6 +1,7 @@
 import { roundedRect } from "../../drawing/paths.ts";
 import type { Shape } from "../../drawing/shape.ts";
 import type { DrawingContext } from "../../items/itemDrawing.ts";
+import type { LampshadeMade } from "../../items/lampshade/pieces.ts";
 import type { ItemData, RoomData } from "../projectData.ts";
 import { itemsOn, lookOf, tiebacksRound } from "./hangOn.ts";
 import { elevationOf, factsOf, named } from "./itemView.ts";
@@ -176,6 +177,14 @@ function standingOn(room: RoomData, host: StandingItem, context: DrawingContext)
   });
 }
 
+/** A shade as one lamp wears it: alone, however many of it there are. */
+function oneShade(item: ItemData): ItemData {
+  const made = item.made as LampshadeMade;
+  if (!made.plan) return item;
+  const one: LampshadeMade = { ...made, plan: { ...made.plan, count: 1 } };
+  return { ...item, made: one };
+}
+
 /** What an item wears: curtains their tie-backs, a lamp its shade, whose top is the lamp's. */
 function hangingOn(
   room: RoomData,
@@ -205,7 +214,7 @@ function hangingOn(
   }
   if (host.item.kind.kind !== "object") return [];
   return itemsOn(room, host.item, "lampshade").flatMap((item): StandingItem[] => {
-    const drawing = elevationOf(item, context);
+    const drawing = elevationOf(oneShade(item), context);
     if (!drawing) return [];
     const x = host.x + (host.width - drawing.widthMm) / 2;
     return [

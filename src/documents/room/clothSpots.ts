@@ -62,6 +62,8 @@ export interface Spots {
   readonly left: number;
   readonly right: number;
   spotAt(x: number): number | null;
+  /** True where nothing of another thing is painted below a place, down to the floor. */
+  isFree(x: number, y: number): boolean;
 }
 
 /** Rows of points tried down a thing. */
@@ -94,12 +96,20 @@ export function clothSpots(
     if (own.length === 0) continue;
     const top = Math.min(...own.map(({ f }) => f.top));
     const foot = Math.max(...own.map(({ f }) => f.foot));
-    const isSeen = (p: Point): boolean => {
-      const mine = own.filter(({ f }) => holds(f, p));
-      const last = mine.at(-1);
-      return last !== undefined && !painted.slice(last.at + 1).some((f) => holds(f, p));
+    /** Which of its parts is seen at a point; -1 where none is. */
+    const seenAt = (p: Point): number => {
+      const last = own.findLast(({ f }) => holds(f, p));
+      if (!last || painted.slice(last.at + 1).some((f) => holds(f, p))) return -1;
+      return last.at;
     };
+    const others = painted.filter((f) => f.item.item !== item);
+    const floor = Math.max(...painted.map((f) => f.foot));
     out.set(id, {
+      isFree: (x, y) =>
+        !Array.from(
+          { length: ROWS },
+          (_, i): Point => [x, y + ((floor - y) * (i + 0.5)) / ROWS],
+        ).some((p) => others.some((f) => holds(f, p))),
       left: Math.min(...own.map(({ f }) => f.left)),
       right: Math.max(...own.map(({ f }) => f.right)),
       spotAt: (x) => {
@@ -109,14 +119,14 @@ export function clothSpots(
         );
         for (const part of order) {
           const y = top + (foot - top) * part;
+          const middle = seenAt([x, y]);
           const around: Point[] = [
-            [x, y],
             [x - clear, y],
             [x + clear, y],
             [x, y - clear],
             [x, y + clear],
           ];
-          if (around.every(isSeen)) return y;
+          if (middle >= 0 && around.every((p) => seenAt(p) === middle)) return y;
         }
         return null;
       },

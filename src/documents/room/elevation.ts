@@ -69,12 +69,10 @@ function elevationPage(
     const place = { x: from, foot, right, heights };
     return drawnView(data, room, view, scale, place, book, `${prefix}${at}`);
   });
-  const barWidth = (units === "inches" ? 4 * 304.8 : 2000) / scale;
-  const bar =
+  const ruler =
     space.title === "above"
-      ? { x: sheet.width - sheet.margin.right - barWidth, y: sheet.margin.top + 14 }
-      : { x: sheet.margin.left, y: sheet.height - sheet.margin.bottom - 7 };
-  const ruler = scaleBar(bar.x, bar.y, scale, units, COLUMN_MM - 6);
+      ? scaleBar(sheet.width - sheet.margin.right, sheet.margin.top + 14, scale, units, "end")
+      : scaleBar(sheet.margin.left, sheet.height - sheet.margin.bottom - 7, scale, units, "start");
   const before = views.some((v) => v.items.some((i) => i.before));
   return {
     title: titleOf(views),

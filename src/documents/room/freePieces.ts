@@ -26,11 +26,12 @@ export interface PieceBefore {
   readonly isFirst: boolean;
 }
 
-/** More than this share of something that matters hidden, and a piece is drawn elsewhere. */
+/** More than this share of something that matters hidden, and a piece is drawn elsewhere; a seat stays with its table a little longer. */
 const MOST_HIDDEN = 0.4;
+const MOST_HIDDEN_BY_SEAT = 0.6;
 /** What it costs to be seen from a side or from behind, as a share hidden; and what it is worth to stand by its table. */
 const COST = { front: 0, "front-left": 0.12, "front-right": 0.12, back: 0.2 } as const;
-const BY_TABLE = 0.4;
+const BY_TABLE = 0.6;
 const FAR = 0.1;
 
 /** The ids of what is a table. */
@@ -159,7 +160,10 @@ export function piecesBefore(
           return [{ wall, drawing, left: middle - drawing.widthMm / 2, front, hides, cost }];
         });
       const best = choices
-        .filter((c) => said !== null || c.hides <= MOST_HIDDEN)
+        .filter(
+          (c) =>
+            said !== null || c.hides <= (c.wall.name === near ? MOST_HIDDEN_BY_SEAT : MOST_HIDDEN),
+        )
         .sort((a, b) => a.cost - b.cost || (a.wall.name < b.wall.name ? -1 : 1))[0];
       if (!best) continue;
       if (tables.has(item.record.id)) wallOfTable.set(item.record.id, best.wall.name);

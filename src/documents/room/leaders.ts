@@ -8,6 +8,8 @@ export interface LeaderLabel {
   readonly left: number;
   readonly right: number;
   spotAt(x: number): number | null;
+  /** True where its line, on its way to the floor, runs over nothing that stands before it. */
+  isFree(x: number, y: number): boolean;
   /** Left out where it finds no place on the first line. */
   readonly ifRoom?: true;
 }
@@ -49,7 +51,11 @@ interface Standing {
 interface Spot {
   readonly px: number;
   readonly py: number;
+  readonly free: boolean;
 }
+
+/** What it costs to run over something else, in millimetres moved. */
+const CROSSING_MM = 14;
 
 /** True where a label with its leader at `px` in `row` meets no other: text clear of text, and no leader through a text. */
 function isClear(px: number, end: number, row: number, all: readonly Standing[]): boolean {
@@ -62,22 +68,20 @@ function isClear(px: number, end: number, row: number, all: readonly Standing[])
   });
 }
 
-/** Places on a thing for its dot, a millimetre apart, the nearest to the middle of its broadest clear part first. */
-function candidates(from: number, to: number, at: (px: number) => number | null) {
+/** Places on a thing for its dot, a millimetre apart: nearest to the middle of its broadest clear part, and clear of what stands below. */
+function candidates(from: number, to: number, at: (px: number) => Omit<Spot, "px"> | null) {
   const steps = Math.max(0, Math.floor(to - from));
-  const all = Array.from({ length: steps + 1 }, (_, n) => {
-    const px = from + n + (to - from - steps) / 2;
-    return { px, py: at(px) };
-  });
   const runs: Spot[][] = [[]];
-  for (const { px, py } of all) {
-    if (py === null) runs.push([]);
-    else runs.at(-1)?.push({ px, py });
+  for (let n = 0; n <= steps; n++) {
+    const px = from + n + (to - from - steps) / 2;
+    const spot = at(px);
+    if (spot === null) runs.push([]);
+    else runs.at(-1)?.push({ px, ...spot });
   }
   const broadest = runs.reduce((a, b) => (b.length > a.length ? b : a));
   const wish = broadest[Math.floor(broadest.length / 2)]?.px ?? (from + to) / 2;
-  const spots = runs.flat().sort((a, b) => Math.abs(a.px - wish) - Math.abs(b.px - wish));
-  return { wish, spots };
+  const cost = (s: Spot): number => Math.abs(s.px - wish) + (s.free ? 0 : CROSSING_MM);
+  return { wish, spots: runs.flat().sort((a, b) => cost(a) - cost(b)) };
 }
 
 interface Arranged {
@@ -145,9 +149,10 @@ export function placeLeaders(
       const width = Math.min(WIDEST_MM, Math.max(LABEL_MM, letters * LETTER_MM + 3));
       const from = x + label.left * scale + 1.5;
       const to = Math.max(from, Math.min(rightEdge - width, x + label.right * scale - 1.5));
-      const at = (px: number): number | null => {
-        const high = label.spotAt((px - x) / scale);
-        return high === null ? null : y + high * scale;
+      const at = (px: number) => {
+        const place = (px - x) / scale;
+        const high = label.spotAt(place);
+        return high === null ? null : { py: y + high * scale, free: label.isFree(place, high) };
       };
       return [label, { width, ...candidates(from, to, at) }];
     }),

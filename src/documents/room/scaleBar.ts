@@ -21,16 +21,20 @@ const PARTS: Readonly<Record<number, string>> = {
   8: "one eighth",
 };
 
-/** A ruler of four parts at most, of a foot or half a metre each at a scale and no longer than `most`, its upper left corner at a place of the sheet; SVG. */
+/** The longest that a ruler grows, millimetres of paper. */
+const LONGEST_MM = 90;
+
+/** A ruler of four parts at most, of a foot or half a metre each at a scale; its upper corner at a place of the sheet; SVG. */
 export function scaleBar(
-  x: number,
+  at: number,
   y: number,
   scale: number,
   units: UnitSystem,
-  most = 400,
+  corner: "start" | "end",
 ): string {
   const step = units === "inches" ? 304.8 / scale : 500 / scale;
-  const parts = Math.max(1, Math.min(4, Math.floor(most / step)));
+  const parts = Math.max(1, Math.min(4, Math.floor(LONGEST_MM / step)));
+  const x = corner === "start" ? at : at - parts * step;
   const label =
     units === "inches"
       ? (n: number): string => `${n}${n === parts ? "\u202fft" : ""}`

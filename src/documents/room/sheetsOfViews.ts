@@ -17,9 +17,9 @@ const LARGE: Readonly<Record<UnitSystem, readonly number[]>> = {
   centimetres: [5],
 };
 
-/** A wall may be drawn so much smaller where another then fits beside it, and not smaller than one to so much. */
+/** A wall may be drawn so much smaller where another then fits beside it, if the two still fill so much of the sheet's height. */
 const PAIR_LOSS = 1.35;
-const PAIR_LEAST = 20;
+const PAIR_FILL = 0.72;
 
 /** Between two views on one sheet, millimetres of paper. */
 export const BETWEEN_MM = 12;
@@ -101,7 +101,9 @@ function isFair(
 ): boolean {
   const alone = scaleOf([one], sheet, units);
   const shared = scaleOf(both, sheet, units);
-  return alone !== null && shared !== null && shared.scale <= alone.scale * PAIR_LOSS;
+  if (alone === null || shared === null) return false;
+  const filled = Math.max(...both.map((v) => v.heightMm)) / shared.scale / shared.space.down;
+  return shared.scale <= alone.scale * PAIR_LOSS && filled >= PAIR_FILL;
 }
 
 /**
@@ -128,8 +130,7 @@ export function viewsBySheet<V extends Extent>(
       (other) =>
         other !== hosting &&
         isFair(first, [first, other], sheet, units) &&
-        isFair(other, [first, other], sheet, units) &&
-        (scaleOf([first, other], sheet, units)?.scale ?? Number.POSITIVE_INFINITY) <= PAIR_LEAST,
+        isFair(other, [first, other], sheet, units),
     );
     out.push(at < 0 ? [first] : [first, ...left.splice(at, 1)]);
   }

@@ -7,7 +7,9 @@ import { factsOf } from "./itemView.ts";
 import type { LeaderLabel } from "./leaders.ts";
 
 /** A name's letters on one line below a drawing; the board has it in full. */
-const MOST_LETTERS = 26;
+const MOST_LETTERS = 20;
+/** More letters than this in the names of grouped cushions, and only their number is said. */
+const MOST_GROUPED = 56;
 
 /** The surfaces that an item's name stands for. */
 const NAMED: ReadonlySet<string> = new Set(["face", "cover", "paper", "panel"]);
@@ -91,10 +93,11 @@ export function groupedCushions(
     {
       id: one.item.record.id,
       name: capital(one.item.kind.words[language].many),
-      words: `in ${listed(names)}`,
+      words: `in ${listed(names).length > MOST_GROUPED ? `${names.length} cloths` : listed(names)}`,
       left: Math.min(...theirs.map((l) => l.left)),
       right: Math.max(...theirs.map((l) => l.right)),
       spotAt: (x) => theirs.map((l) => l.spotAt(x)).find((y) => y !== null) ?? null,
+      isFree: (x, y) => theirs.some((l) => l.spotAt(x) === y && l.isFree(x, y)),
     },
   ];
 }
@@ -133,6 +136,8 @@ export function paperLabels(
           );
           return at > x + 20 && at < x + face.width.toMm() - 20 && !covered ? y : null;
         },
+        isFree: (at) =>
+          !items.some((i) => at > i.x && at < i.x + i.width && i.y + i.height > height * 0.72),
       },
     ];
   });

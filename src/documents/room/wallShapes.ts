@@ -5,6 +5,9 @@ import type { RoomData } from "../projectData.ts";
 
 const SKIRTING = 140;
 const CORNICE = 90;
+/** A sash's frame, and a glazing bar, as usual (common practice, no source). */
+const STILE = 42;
+const BAR = 22;
 
 /** What woodwork is painted with, where the room's file says so; else white. */
 function woodworkOf(room: RoomData): Fill {
@@ -28,21 +31,34 @@ function windowShapes(o: Opening, wallHeight: number, wood: Fill): Shape[] {
   const gw = w - 2 * frame;
   const gh = h - 2 * frame;
   const columns = gw > 1500 ? 4 : gw > 800 ? 3 : 2;
-  const bars: Shape[] = [];
-  for (let i = 1; i < columns; i++)
-    bars.push({
-      shape: "path",
-      d: line(gx + (gw * i) / columns, gy, gx + (gw * i) / columns, gy + gh),
-      fill: null,
-      pen: "dimension",
-    });
-  for (const part of [0.25, 0.75])
-    bars.push({
-      shape: "path",
-      d: line(gx, gy + gh * part, gx + gw, gy + gh * part),
-      fill: null,
-      pen: "dimension",
-    });
+  const rows = gh > 1300 ? 2 : 1;
+  const bar = (x1: number, y1: number, wide: number, high: number): Shape => ({
+    shape: "path",
+    d: rect(x1, y1, wide, high),
+    fill: wood,
+    pen: "dimension",
+  });
+  const middle = gy + gh / 2;
+  // Two sashes, each a frame of stiles and rails about its panes, the upper one behind.
+  const sash = (top: number, high: number): Shape[] => {
+    const [px, py, pw, ph] = [gx + STILE, top + STILE, gw - 2 * STILE, high - 2 * STILE];
+    return [
+      { shape: "path", d: rect(gx, top, gw, high), fill: wood, pen: "edge" },
+      { shape: "path", d: rect(px, py, pw, ph), fill: { tone: "glass" }, pen: "dimension" },
+      { shape: "path", d: rect(px, py, pw, 12), fill: { tone: "shadow" }, pen: null },
+      { shape: "path", d: rect(px, py + 12, 9, ph - 12), fill: { tone: "shadow" }, pen: null },
+      ...Array.from({ length: columns - 1 }, (_, i) =>
+        bar(px + (pw * (i + 1)) / columns - BAR / 2, py, BAR, ph),
+      ),
+      ...Array.from({ length: rows - 1 }, (_, i) =>
+        bar(px, py + (ph * (i + 1)) / rows - BAR / 2, pw, BAR),
+      ),
+    ];
+  };
+  const bars: Shape[] = [
+    ...sash(gy, gh / 2 + STILE / 2),
+    ...sash(middle - STILE / 2, gh / 2 + STILE / 2),
+  ];
   const pane = gw / columns;
   const glint = (cx: number, cy: number): Shape => ({
     shape: "path",
@@ -63,26 +79,20 @@ function windowShapes(o: Opening, wallHeight: number, wood: Fill): Shape[] {
       fill: wood,
       pen: "edge",
     },
-    {
-      shape: "path",
-      d: rect(gx, gy, gw, gh),
-      fill: { tone: "glass" },
-      pen: "edge",
-    },
     ...bars,
-    {
-      shape: "path",
-      d: rect(gx, gy + gh / 2 - 20, gw, 40),
-      fill: wood,
-      pen: "dimension",
-    },
-    glint(gx + pane * 0.5, gy + gh * 0.13),
-    glint(gx + pane * (columns - 0.5), gy + gh * 0.62),
+    glint(gx + pane * 0.5, gy + gh * (rows > 1 ? 0.14 : 0.25)),
+    glint(gx + pane * (columns - 0.55), gy + gh * (rows > 1 ? 0.64 : 0.76)),
     {
       shape: "path",
       d: rect(x - 90, y + h, w + 180, 32),
       fill: wood,
       pen: "edge",
+    },
+    {
+      shape: "path",
+      d: rect(x - 78, y + h + 32, w + 156, 14),
+      fill: { tone: "shadow" },
+      pen: null,
     },
   ];
 }
@@ -102,12 +112,22 @@ function doorShapes(o: Opening, wallHeight: number, wood: Fill): Shape[] {
   ] as const) {
     for (const px of [x + 110, x + 190 + pw])
       if (high > 60 && pw > 60)
-        panels.push({
-          shape: "path",
-          d: rect(px, y + top, pw, high),
-          fill: null,
-          pen: "dimension",
-        });
+        panels.push(
+          {
+            shape: "shading",
+            d: rect(px, y + top, pw, high),
+            light: 0.05,
+            dark: 0.07,
+            direction: "down",
+          },
+          { shape: "path", d: rect(px, y + top, pw, high), fill: null, pen: "dimension" },
+          {
+            shape: "path",
+            d: rect(px + 18, y + top + 18, pw - 36, high - 36),
+            fill: null,
+            pen: "fold",
+          },
+        );
   }
   return [
     {

@@ -8,7 +8,7 @@ import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
-import { capital, type Language, listed, roleWord } from "../words/phrases.ts";
+import { capital, type Language, listed, roleWord, shortened } from "../words/phrases.ts";
 import { svgNumber } from "../words/svgNumber.ts";
 import { roomBindings } from "./bindings.ts";
 import { floorPlanShapes } from "./floorPlan.ts";
@@ -35,6 +35,7 @@ export interface WherePage {
   readonly words: RoomWords;
   /** Where these words stand: below the plan where that has more room, else null, and they follow the lists. */
   readonly wordsAt: { readonly x: number; readonly y: number; readonly width: number } | null;
+  readonly nameWidth: number;
   readonly listX: number;
   readonly listWidth: number;
 }
@@ -81,9 +82,13 @@ function coloursWords(c: Carried): string {
   return titles.length > 0 ? capital(listed([...new Set(titles)])) : "Nowhere yet";
 }
 
-/** Millimetres of a row of the lists: its square, or the lines of its places. */
-function rowMm(places: readonly string[], listWidth: number): number {
-  const letters = (listWidth - 67) / LETTER_MM;
+/** The column of names: wider where a name is long, and a longer one is cut; the board has it in full. */
+const NAME_MM = 54;
+const LONG_NAME = { from: 24, mm: 84, letters: 38 };
+
+/** Millimetres of a row of the lists: its square, or the lines of its places beside `names` of names. */
+function rowMm(places: readonly string[], listWidth: number, names: number): number {
+  const letters = (listWidth - 13 - names) / LETTER_MM;
   return Math.max(9, Math.ceil(listed(places).length / letters) * 4.4) + 2.4;
 }
 
@@ -153,11 +158,13 @@ export function wherePageOf(
   }
   const listWidth = sheet.width * 0.46 - sheet.margin.right;
   const colours = room.scheme.carried.map((c) => coloursWords(c));
+  const isLong = room.scheme.roles.some((role) => role.name.length > LONG_NAME.from);
+  const nameWidth = isLong ? LONG_NAME.mm : NAME_MM;
   const rows =
     room.scheme.roles.reduce(
-      (sum, role) => sum + rowMm([whereWords(role.cloth, room, language)], listWidth),
+      (sum, role) => sum + rowMm([whereWords(role.cloth, room, language)], listWidth, nameWidth),
       0,
-    ) + colours.reduce((sum, words) => sum + rowMm([words], listWidth), 0);
+    ) + colours.reduce((sum, words) => sum + rowMm([words], listWidth, nameWidth), 0);
   const foot = sheet.height - sheet.margin.bottom;
   const below = foot - sheet.margin.top - 20 - rows - HEADS_MM;
   const underPlan = plan ? foot - planFoot - 6 : 0;
@@ -178,7 +185,7 @@ export function wherePageOf(
       const swatch = data.swatches.get(role.cloth);
       const paper = data.records.cloths.get(role.cloth)?.fields.roll !== undefined;
       return {
-        name: role.name,
+        name: shortened(role.name, LONG_NAME.letters),
         role: roleWord(role.role, swatch?.kind ?? null, paper),
         where: whereWords(role.cloth, room, language),
         square: square(
@@ -196,6 +203,7 @@ export function wherePageOf(
         square: square(c.colour.hex, null, `${prefix}-k${at}`),
       };
     }),
+    nameWidth,
     listX: sheet.width * 0.54,
     listWidth,
   };

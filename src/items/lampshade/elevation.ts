@@ -79,6 +79,8 @@ function oneShade(fields: LampshadeFields, plan: LampshadePlan): Shape[] {
     },
     // Round: it turns away from the light on the right.
     { shape: "shading", d, light: 0.16, dark: 0.26, direction: "across" },
+    // Lit from within.
+    { shape: "shading", d, light: 0.45, dark: 0, direction: "glow" },
     ...pleatLines(plan, "fold"),
     stroke(d, "outline"),
   ];

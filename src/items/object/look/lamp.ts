@@ -1,4 +1,4 @@
-import { ellipse, line, rect } from "../../../drawing/paths.ts";
+import { line, rect } from "../../../drawing/paths.ts";
 import type { Shape } from "../../../drawing/shape.ts";
 import { stroke } from "../../clothFace.ts";
 import { colour, type Look } from "./look.ts";
@@ -23,20 +23,9 @@ export function drawLamp(look: Look): Shape[] {
   return [
     ...foot,
     { shape: "path", d: shade, fill: colour(look, 0, "ceramic"), pen: null },
+    { shape: "shading", d: shade, light: 0.12, dark: 0.2, direction: "across" },
     // Lit from within: pale at two thirds of its height, not dark at its foot.
-    {
-      shape: "path",
-      d: ellipse(mid, shadeHigh * 0.64, w * 0.2, shadeHigh * 0.22),
-      fill: { hex: lighten(look.colours[0] ?? "#d9d5ca", 0.35) },
-      pen: null,
-    },
-    {
-      shape: "path",
-      d: ellipse(mid, shadeHigh * 0.64, w * 0.12, shadeHigh * 0.13),
-      fill: { hex: lighten(look.colours[0] ?? "#d9d5ca", 0.55) },
-      pen: null,
-    },
-    { shape: "shading", d: shade, light: 0.1, dark: 0.16, direction: "across" },
+    { shape: "shading", d: shade, light: 0.75, dark: 0, direction: "glow" },
     stroke(shade, "outline"),
     stroke(line(mid - head - 1, 9, mid + head + 1, 9), "fold"),
     stroke(line(2, shadeHigh - 9, w - 2, shadeHigh - 9), "fold"),
@@ -84,17 +73,4 @@ function rod(look: Look, mid: number, top: number, h: number): Shape[] {
       pen: "outline",
     },
   ];
-}
-
-/** A colour mixed with warm white by a share, byte by byte: for the glow only. */
-function lighten(hex: string, share: number): string {
-  const white = [255, 248, 230];
-  const bytes = [1, 3, 5].map((at) => Number.parseInt(hex.slice(at, at + 2), 16));
-  return `#${bytes
-    .map((b, at) =>
-      Math.round(b + ((white[at] as number) - b) * share)
-        .toString(16)
-        .padStart(2, "0"),
-    )
-    .join("")}`;
 }
