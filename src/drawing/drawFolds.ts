@@ -1,5 +1,5 @@
 import { flatOf, type Tile } from "./binding.ts";
-import { type FoldedCloth, foldCloth, unevenness } from "./foldGeometry.ts";
+import { type FoldedCloth, foldCloth, SLICES, unevenness } from "./foldGeometry.ts";
 import { figure, type Point, polyline } from "./paths.ts";
 import type { Pencase } from "./pencase.ts";
 import type { Shape } from "./shape.ts";
@@ -7,13 +7,20 @@ import { columnShift, isTiled } from "./tileLayer.ts";
 
 type Folds = Extract<Shape, { shape: "folds" }>;
 
+/** The narrowest slice of a fold on paper. */
+const LEAST_SLICE_MM = 0.14;
+
 /** The waves of a hem on paper, up and down. */
 const WAVE_MM = 0.55;
 
 /** Cloth hung in folds: the pattern squeezed slice by slice, shaded as vectors, with a waving hem and falling hairlines. */
 export function drawFolds(folds: Folds, pencase: Pencase): string {
   const workshop = pencase.style === "workshop";
-  const cloth = foldCloth(folds.x, folds.width, folds.flatWidth, folds.pleats, workshop ? 0 : 0.08);
+  // A slice narrower than print can show is not cut.
+  const pitchMm = (folds.width / folds.pleats) * pencase.scale;
+  const count = Math.max(4, Math.min(SLICES, Math.round(pitchMm / LEAST_SLICE_MM)));
+  const { x, width, flatWidth, pleats } = folds;
+  const cloth = foldCloth(x, width, flatWidth, pleats, workshop ? 0 : 0.08, count);
   const outline = outlineOf(folds, cloth, pencase);
   if (pencase.isAbsent)
     return `<path d="${outline}" fill="${pencase.ground}" stroke-linejoin="round" ${pencase.stroke("outline")}/>`;
@@ -23,7 +30,7 @@ export function drawFolds(folds: Folds, pencase: Pencase): string {
   if (workshop) parts.push(`<path d="${outline}" fill="#fff"/>`);
   else parts.push(face(folds, cloth, pencase), shading(folds, cloth, pencase));
   parts.push("</g>");
-  if (folds.creases !== false) parts.push(creases(folds, cloth, pencase));
+  if (folds.creases !== false && !pencase.isSmall) parts.push(creases(folds, cloth, pencase));
   parts.push(
     `<path d="${outline}" fill="none" stroke-linejoin="round" ${pencase.stroke("outline")}/>`,
   );

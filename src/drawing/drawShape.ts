@@ -40,6 +40,7 @@ function drawPath({ d, fill, pen }: Of<"path">, pencase: Pencase): string {
     const behind = fill === null ? "none" : pencase.ground;
     return `<path d="${d}" fill="${behind}" stroke-linejoin="round" ${pencase.stroke(pen)}/>`;
   }
+  if (fill === null && pen === "fold" && pencase.isSmall) return "";
   const stroke = `<path d="${d}" fill="none" stroke-linejoin="round" ${pencase.stroke(pen)}/>`;
   if (fill === null) return pen === null ? "" : stroke;
   const filled = fillPath(d, fill, pencase);
@@ -94,17 +95,14 @@ function hatch(d: PathData, pencase: Pencase): string {
 
 function drawShading({ d, light, dark, direction }: Of<"shading">, pencase: Pencase): string {
   if (pencase.style === "workshop" || pencase.isAbsent) return "";
-  const id = pencase.newId();
-  if (direction === "glow") {
-    pencase.define(
-      `<radialGradient id="${id}" cx="0.5" cy="0.66" r="0.5"><stop offset="0" stop-color="#fff6dc" stop-opacity="${light}"/><stop offset="0.45" stop-color="#fff6dc" stop-opacity="${figure(light * 0.55)}"/><stop offset="1" stop-color="#fff6dc" stop-opacity="0"/></radialGradient>`,
-    );
-    return `<path d="${d}" fill="url(#${id})"/>`;
-  }
-  const run = direction === "down" ? 'x1="0" y1="0" x2="0" y2="1"' : 'x1="0" y1="0" x2="1" y2="0"';
-  pencase.define(
-    `<linearGradient id="${id}" ${run}><stop offset="0" stop-color="#fff" stop-opacity="${light}"/><stop offset="0.33" stop-color="#fff" stop-opacity="0"/><stop offset="0.34" stop-color="#1c1613" stop-opacity="0"/><stop offset="1" stop-color="#1c1613" stop-opacity="${dark}"/></linearGradient>`,
-  );
+  // Run and strength alone make a gradient: faces lit alike share one.
+  const id = pencase.shared((own) => {
+    if (direction === "glow")
+      return `<radialGradient id="${own}" cx="0.5" cy="0.66" r="0.5"><stop offset="0" stop-color="#fff6dc" stop-opacity="${light}"/><stop offset="0.45" stop-color="#fff6dc" stop-opacity="${figure(light * 0.55)}"/><stop offset="1" stop-color="#fff6dc" stop-opacity="0"/></radialGradient>`;
+    const run =
+      direction === "down" ? 'x1="0" y1="0" x2="0" y2="1"' : 'x1="0" y1="0" x2="1" y2="0"';
+    return `<linearGradient id="${own}" ${run}><stop offset="0" stop-color="#fff" stop-opacity="${light}"/><stop offset="0.33" stop-color="#fff" stop-opacity="0"/><stop offset="0.34" stop-color="#1c1613" stop-opacity="0"/><stop offset="1" stop-color="#1c1613" stop-opacity="${dark}"/></linearGradient>`;
+  });
   return `<path d="${d}" fill="url(#${id})"/>`;
 }
 

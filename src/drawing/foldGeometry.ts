@@ -18,7 +18,8 @@ export interface FoldedCloth {
   readonly depths: readonly number[];
 }
 
-const SLICES = 22;
+/** Slices of one fold; a small drawing needs fewer. */
+export const SLICES = 22;
 
 /** Length along z = A sin(2 pi t / p) over one fold, as a multiple of the pitch p; `slope` is 2 pi A / p. */
 export function arcRatio(slope: number, steps = 180): number {
@@ -51,7 +52,7 @@ export function unevenness(index: number): number {
 
 /**
  * Cloth hung in folds, seen from the front (print design 8): each fold a sine whose length is the cloth that it takes up, cut into
- * 22 slices, lit from the upper left. `uneven` (0 to 0.3) lets the folds differ in width. Sizes in any one unit.
+ * `count` slices, lit from the upper left. `uneven` (0 to 0.3) lets the folds differ in width. Sizes in any one unit.
  */
 export function foldCloth(
   x: number,
@@ -59,6 +60,7 @@ export function foldCloth(
   flatWidth: number,
   folds: number,
   uneven = 0.08,
+  count = SLICES,
 ): FoldedCloth {
   const weights = Array.from({ length: folds }, (_, i) => 1 + uneven * (2 * unevenness(i) - 1));
   const whole = weights.reduce((a, b) => a + b, 0);
@@ -71,16 +73,16 @@ export function foldCloth(
     const pitch = (width * weight) / whole;
     const slope = slopeForFullness(flatPerFold / pitch);
     depths.push((slope * pitch) / (2 * Math.PI));
-    const dx = pitch / SLICES;
-    const lengths = Array.from({ length: SLICES }, (_, i) => {
-      const rise = slope * Math.cos(angleOf(i));
+    const dx = pitch / count;
+    const lengths = Array.from({ length: count }, (_, i) => {
+      const rise = slope * Math.cos(angleOf(i, count));
       return Math.sqrt(1 + rise * rise);
     });
     const perLength = flatPerFold / lengths.reduce((a, b) => a + b, 0);
     let flatX = fold * flatPerFold;
     for (const [i, length] of lengths.entries()) {
       const ds = length * perLength;
-      slices.push({ x: left + i * dx, width: dx, flatX, flatWidth: ds, ...shade(slope, i) });
+      slices.push({ x: left + i * dx, width: dx, flatX, flatWidth: ds, ...shade(slope, i, count) });
       flatX += ds;
     }
     left += pitch;
@@ -90,12 +92,12 @@ export function foldCloth(
 }
 
 /** A quarter turn back, so that a fold begins and ends in its valley and its crest stands in the middle. */
-function angleOf(slice: number): number {
-  return (2 * Math.PI * (slice + 0.5)) / SLICES - Math.PI / 2;
+function angleOf(slice: number, count: number): number {
+  return (2 * Math.PI * (slice + 0.5)) / count - Math.PI / 2;
 }
 
-function shade(slope: number, slice: number): { dark: number; light: number } {
-  const angle = angleOf(slice);
+function shade(slope: number, slice: number, count: number): { dark: number; light: number } {
+  const angle = angleOf(slice, count);
   const rise = slope * Math.cos(angle);
   const size = Math.sqrt(1 + rise * rise);
   const facing = 0.55 * (1 / size) + 0.42 * (rise / size) + 0.16 * Math.sin(angle);

@@ -27,7 +27,7 @@ export class Pencase {
   /** How many groups of what is not there yet we are in. */
   #absent = 0;
   readonly #definitions: string[] = [];
-  readonly #tiles = new Map<string, string>();
+  readonly #known = new Map<string, string>();
   #count = 0;
 
   constructor(
@@ -85,15 +85,31 @@ export class Pencase {
     return bound;
   }
 
+  /** The id of a definition that many shapes share, made at its first use. */
+  shared(definition: (id: string) => string): string {
+    const key = definition("");
+    const known = this.#known.get(key);
+    if (known) return known;
+    const id = this.newId();
+    this.#known.set(key, id);
+    this.define(definition(id));
+    return id;
+  }
+
+  /** True of a drawing no larger than a hand, whose finest lines would only be noise. */
+  get isSmall(): boolean {
+    return this.#penShare < 1;
+  }
+
   /** The id of a surface's tile, defined at its first use; one picture serves all surfaces of one cloth. */
   tileId(binding: Binding): string {
     if (!isTiled(binding)) throw new Error("Only a tiled binding has a tile");
     const { tile } = binding;
     const key = JSON.stringify([tile.href, tile.widthMm, tile.heightMm]);
-    const known = this.#tiles.get(key);
+    const known = this.#known.get(key);
     if (known) return known;
     const id = this.newId();
-    this.#tiles.set(key, id);
+    this.#known.set(key, id);
     this.define(tileDefinition(id, tile, escapeText(tile.href), this.scale));
     return id;
   }

@@ -1,4 +1,5 @@
 import { readableInk } from "../../colour/contrast.ts";
+import type { Binding } from "../../drawing/binding.ts";
 import { renderDrawing } from "../../drawing/renderDrawing.ts";
 import type { Shape } from "../../drawing/shape.ts";
 import type { Wall } from "../../room/walls.ts";
@@ -56,6 +57,19 @@ export function toldWalls(room: RoomData, placed: ItemsByWall): Wall[] {
         (c) => c.what === "paper" && c.faces.some((f) => f.wall === wall.name),
       ) || (placed.walls.get(wall.name) ?? []).length > 0,
   );
+}
+
+/** A repeat narrower than this on paper is only noise: the cloth then stands for its average colour. */
+const LEAST_REPEAT_MM = 0.9;
+
+/** Cloths as they are seen at one to `scale`. */
+function asSeen(bindings: (surface: string) => Binding, scale: number) {
+  return (surface: string): Binding => {
+    const b = bindings(surface);
+    if (b === null || !("tile" in b)) return b;
+    const small = Math.min(b.tile.widthMm, b.tile.heightMm) / scale < LEAST_REPEAT_MM;
+    return small ? { hex: b.averageHex } : b;
+  };
 }
 
 /** Pens of a picture of this size, against those of a sheet. */
@@ -119,7 +133,7 @@ function pictureOf(
     },
     {
       scale: 1 / scale,
-      bindings: roomBindings(data, after, scale, book),
+      bindings: asSeen(roomBindings(data, after, scale, book), scale),
       style: "cloth",
       dimensions: false,
       penShare: PEN_SHARE,
