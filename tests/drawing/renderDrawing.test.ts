@@ -348,3 +348,58 @@ test("the same drawing gives the same text, and a bad scale is a programmer's mi
   expect(once()).toBe(once());
   expect(() => renderDrawing(drawing([]), options({ scale: 0 }))).toThrow();
 });
+
+test("what is not there yet is its outlines alone: no cloth, no shading, no hairlines", async () => {
+  const cloth = await tile("straight");
+  const children: Shape[] = [
+    { shape: "path", d: rect(0, 0, 90, 90), fill: { surface: "face", x: 0, y: 0 }, pen: "outline" },
+    { shape: "shading", d: rect(0, 0, 90, 90), light: 0.2, dark: 0.2, direction: "down" },
+    { shape: "path", d: rect(10, 10, 20, 20), fill: null, pen: "fold" },
+    {
+      shape: "folds",
+      surface: "face",
+      x: 100,
+      y: 0,
+      width: 80,
+      height: 90,
+      flatWidth: 170,
+      pleats: 4,
+      originX: 0,
+      originY: 0,
+      hem: "wavy",
+    },
+  ];
+  const render = (toCome: boolean) =>
+    renderDrawing(drawing([{ shape: "group", children, toCome }]), {
+      scale: 0.1,
+      bindings: () => cloth,
+      style: "cloth",
+      dimensions: false,
+      idPrefix: "d",
+      toCome: { ground: "#486051", ink: "#c9cdc9" },
+    }).svg;
+  expect(render(false)).toMatch(/<image/);
+  const outline = render(true);
+  expect(outline).not.toMatch(/<image|Gradient|<use/);
+  expect(outline.match(/<path/g)).toHaveLength(2);
+  expect(outline).toContain('fill="#486051"');
+  expect(outline).toContain('stroke="#c9cdc9"');
+});
+
+test("faces lit alike share one gradient", () => {
+  const lit = (x: number, dark: number): Shape => ({
+    shape: "shading",
+    d: rect(x, 0, 40, 40),
+    light: 0.2,
+    dark,
+    direction: "down",
+  });
+  const { svg } = renderDrawing(drawing([lit(0, 0.2), lit(50, 0.2), lit(100, 0.3)]), {
+    scale: 0.1,
+    bindings: () => null,
+    style: "cloth",
+    dimensions: false,
+    idPrefix: "d",
+  });
+  expect(svg.match(/<linearGradient/g)).toHaveLength(2);
+});

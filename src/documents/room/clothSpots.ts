@@ -62,6 +62,8 @@ export interface Spots {
   readonly left: number;
   readonly right: number;
   spotAt(x: number): number | null;
+  /** Which of its parts is seen there, so that a dot does not stand where two meet. */
+  partAt(x: number, y: number): number;
   /** True where nothing of another thing is painted below a place, down to the floor. */
   isFree(x: number, y: number): boolean;
 }
@@ -105,6 +107,7 @@ export function clothSpots(
     const others = painted.filter((f) => f.item.item !== item);
     const floor = Math.max(...painted.map((f) => f.foot));
     out.set(id, {
+      partAt: (x, y) => seenAt([x, y]),
       isFree: (x, y) =>
         !Array.from(
           { length: ROWS },

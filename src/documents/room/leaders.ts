@@ -10,6 +10,8 @@ export interface LeaderLabel {
   spotAt(x: number): number | null;
   /** True where its line, on its way to the floor, runs over nothing that stands before it. */
   isFree(x: number, y: number): boolean;
+  /** Which part of it is seen there; all one where nothing is said. */
+  partAt?(x: number, y: number): number;
   /** Left out where it finds no place on the first line. */
   readonly ifRoom?: true;
 }
@@ -52,6 +54,7 @@ interface Spot {
   readonly px: number;
   readonly py: number;
   readonly free: boolean;
+  readonly part: number;
 }
 
 /** What it costs to run over something else, in millimetres moved. */
@@ -75,8 +78,9 @@ function candidates(from: number, to: number, at: (px: number) => Omit<Spot, "px
   for (let n = 0; n <= steps; n++) {
     const px = from + n + (to - from - steps) / 2;
     const spot = at(px);
-    if (spot === null) runs.push([]);
-    else runs.at(-1)?.push({ px, ...spot });
+    const last = runs.at(-1)?.at(-1);
+    if (spot === null || (last && last.part !== spot.part)) runs.push([]);
+    if (spot !== null) runs.at(-1)?.push({ px, ...spot });
   }
   const broadest = runs.reduce((a, b) => (b.length > a.length ? b : a));
   const wish = broadest[Math.floor(broadest.length / 2)]?.px ?? (from + to) / 2;
@@ -152,7 +156,12 @@ export function placeLeaders(
       const at = (px: number) => {
         const place = (px - x) / scale;
         const high = label.spotAt(place);
-        return high === null ? null : { py: y + high * scale, free: label.isFree(place, high) };
+        if (high === null) return null;
+        return {
+          py: y + high * scale,
+          free: label.isFree(place, high),
+          part: label.partAt?.(place, high) ?? 0,
+        };
       };
       return [label, { width, ...candidates(from, to, at) }];
     }),
