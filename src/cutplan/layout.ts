@@ -2,7 +2,7 @@ import { FreeSpaces, type SavedSpaces } from "./freeSpaces.ts";
 import type { Kind } from "./kinds.ts";
 import { type Mode, nearestX } from "./modes.ts";
 import type { Flaw, Grains } from "./piece.ts";
-import { LOWEST_FOOT, MODE_SHIFT, NEW_BAND, RIGHTWARD, TIGHTEST, UPWARD } from "./wishes.ts";
+import { LOWEST_FOOT, LOWEST_TOP, MODE_SHIFT, NEW_BAND, RIGHTWARD, UPWARD } from "./wishes.ts";
 
 /** A stretch of cloth on the planner's one long axis; several lengths lie one behind another, each at its own phase. */
 export interface Strip {
@@ -13,7 +13,7 @@ export interface Strip {
 
 /** The state of a layout between two pieces. */
 export interface Checkpoint extends SavedSpaces {
-  numbers: [number, number, number, number, number, number, number];
+  readonly numbers: Float64Array;
   readonly bases: Float64Array;
   readonly tops: Float64Array;
 }
@@ -42,7 +42,15 @@ export class Layout {
   /** Sum of top x area: gives the search a slope where the length alone is level. */
   moment = 0;
   length = 0;
+  /**
+   * Two marks of the state. Layouts that agree in both, in the number of pieces and in their length are the same: the same pieces in
+   * the same places, in whatever order where order leaves no trace.
+   */
+  mark = 0;
+  secondMark = 0;
 
+  /** Bands, and strips, are opened in an order that later pieces can feel. */
+  private orderCounts = false;
   private start = -1;
   private openStrip = -1;
   private bandFrom = 0;
@@ -84,6 +92,8 @@ export class Layout {
     this.unplacedArea = 0;
     this.moment = 0;
     this.length = 0;
+    this.mark = 0;
+    this.secondMark = 0;
     this.spaces.count = 0;
     this.openStrip = -1;
     this.bandTo = Number.POSITIVE_INFINITY;
@@ -96,6 +106,7 @@ export class Layout {
   /** From now on cutting starts at pattern point `start`, and no band is longer than `bandLimit`. */
   set(start: Grains, bandLimit: Grains): void {
     this.bandLimit = bandLimit;
+    this.orderCounts = bandLimit !== Number.POSITIVE_INFINITY || this.strips.length > 1;
     if (start === this.start) return;
     this.start = start;
     const v = this.vertical;
@@ -108,15 +119,16 @@ export class Layout {
   /** Keeps everything that the next pieces depend on. */
   save(into: Checkpoint): void {
     this.spaces.save(into);
-    into.numbers = [
-      this.placed,
-      this.unplacedArea,
-      this.moment,
-      this.length,
-      this.openStrip,
-      this.bandFrom,
-      this.bandTo,
-    ];
+    const { numbers } = into;
+    numbers[0] = this.placed;
+    numbers[1] = this.unplacedArea;
+    numbers[2] = this.moment;
+    numbers[3] = this.length;
+    numbers[4] = this.openStrip;
+    numbers[5] = this.bandFrom;
+    numbers[6] = this.bandTo;
+    numbers[7] = this.mark;
+    numbers[8] = this.secondMark;
     into.bases.set(this.bases);
     into.tops.set(this.tops);
   }
@@ -124,14 +136,16 @@ export class Layout {
   /** Goes back to a checkpoint made with the same start and band limit. */
   restore(from: Checkpoint): void {
     this.spaces.restore(from);
-    const [placed, unplacedArea, moment, length, openStrip, bandFrom, bandTo] = from.numbers;
-    this.placed = placed;
-    this.unplacedArea = unplacedArea;
-    this.moment = moment;
-    this.length = length;
-    this.openStrip = openStrip;
-    this.bandFrom = bandFrom;
-    this.bandTo = bandTo;
+    const { numbers } = from;
+    this.placed = numbers[0] as number;
+    this.unplacedArea = numbers[1] as number;
+    this.moment = numbers[2] as number;
+    this.length = numbers[3] as number;
+    this.openStrip = numbers[4] as number;
+    this.bandFrom = numbers[5] as number;
+    this.bandTo = numbers[6] as number;
+    this.mark = numbers[7] as number;
+    this.secondMark = numbers[8] as number;
     this.bases.set(from.bases);
     this.tops.set(from.tops);
   }
@@ -140,7 +154,7 @@ export class Layout {
     return {
       spaces: new Float64Array(256),
       count: 0,
-      numbers: [0, 0, 0, 0, 0, 0, 0],
+      numbers: new Float64Array(9),
       bases: this.bases.slice(),
       tops: this.tops.slice(),
     };
@@ -161,6 +175,7 @@ export class Layout {
     if (!wasPlaced) {
       this.unplacedArea += (this.widths[first] as number) * (this.heights[first] as number);
       this.placedMode[this.placed++] = -1;
+      this.note(-1 - kind, 0, 0);
       return false;
     }
     const m = this.foundMode;
@@ -168,7 +183,7 @@ export class Layout {
     const y = this.foundY;
     const width = this.widths[m] as number;
     const height = this.heights[m] as number;
-    this.spaces.take(x, y, x + width, y + height);
+    this.spaces.takeFrom(0, x, y, x + width, y + height);
     const top = y + height;
     const s = this.stripAt(y);
     const before = this.tops[s] as number;
@@ -181,7 +196,24 @@ export class Layout {
     this.placedX[i] = x;
     this.placedY[i] = y;
     this.moment += top * width * height;
+    this.note(m, x, y);
     return true;
+  }
+
+  /** Takes something into the marks: three numbers, well mixed, and summed so that their order counts or does not. */
+  private note(what: number, x: number, y: number): void {
+    let mixed = Math.imul(what, 0x9e3779b1) ^ Math.imul(x, 0x85ebca6b) ^ Math.imul(y, 0xc2b2ae35);
+    mixed = Math.imul(mixed ^ (mixed >>> 15), 0x2c1b3c6d);
+    mixed ^= mixed >>> 12;
+    let other = Math.imul(y, 0x9e3779b1) + Math.imul(x, 0x297a2d39) + Math.imul(what, 0x165667b1);
+    other = Math.imul(other ^ (other >>> 16), 0x7feb352d);
+    other ^= other >>> 15;
+    if (this.orderCounts) {
+      this.mark = Math.imul(this.mark, 31);
+      this.secondMark = Math.imul(this.secondMark, 17);
+    }
+    this.mark = (this.mark + mixed) | 0;
+    this.secondMark = (this.secondMark + other) | 0;
   }
 
   private stripAt(y: Grains): number {
@@ -198,8 +230,11 @@ export class Layout {
     rule: number,
     fromSpace: number,
   ): boolean {
-    const { x0s, y0s, x1s, y1s, count } = this.spaces;
+    const { edges, count } = this.spaces;
     const v = this.vertical;
+    const isUpward = (flags & UPWARD) !== 0;
+    const byTop = rule === LOWEST_TOP;
+    const byFoot = rule === LOWEST_FOOT;
     let best = Number.POSITIVE_INFINITY;
     let second = Number.POSITIVE_INFINITY;
     let third = Number.POSITIVE_INFINITY;
@@ -209,12 +244,14 @@ export class Layout {
       const height = this.heights[m] as number;
       const residue = this.residues[m] as number;
       if (height > this.bandLimit) continue;
-      for (let s = fromSpace; s < count; s++) {
-        const y0 = y0s[s] as number;
-        const y1 = y1s[s] as number;
+      for (let at = 4 * fromSpace; at < 4 * count; at += 4) {
+        const y0 = edges[at + 1] as number;
+        const y1 = edges[at + 3] as number;
         if (y1 - y0 < height) continue;
-        const x0 = x0s[s] as number;
-        const x1 = x1s[s] as number;
+        // Nothing here lies lower than this.
+        if ((byTop && y0 + height > best) || (byFoot && y0 > best)) continue;
+        const x0 = edges[at] as number;
+        const x1 = edges[at + 2] as number;
         if (x1 - x0 < width) continue;
         let y = y0;
         if (residue >= 0) {
@@ -222,7 +259,7 @@ export class Layout {
           if (y + height > y1) continue;
         }
         const open = y1 >= this.bandTo;
-        if ((flags & UPWARD) !== 0) {
+        if (isUpward) {
           if (open) {
             if (residue >= 0 && y + v + height <= y1) y += v;
           } else if (residue < 0) y = y1 - height;
@@ -230,10 +267,10 @@ export class Layout {
         }
         let k1 = y + height;
         let k2 = y;
-        if (rule === LOWEST_FOOT) {
+        if (byFoot) {
           k1 = y;
           k2 = 0;
-        } else if (rule === TIGHTEST) {
+        } else if (!byTop) {
           k2 = k1;
           const side = x1 - x0 - width;
           k1 = open ? 1e15 : Math.min(side, y1 - y0 - height);
@@ -281,9 +318,11 @@ export class Layout {
         this.bandTo = Math.min(strip.to, this.foundY + this.bandLimit);
         spaces.cutAcross(old, this.bandFrom, this.bandTo);
       }
+      if (this.orderCounts) this.note(-1000, s, this.bandFrom);
       return true;
     }
     this.bandTo = Number.POSITIVE_INFINITY;
+    if (this.orderCounts) this.note(-1000, -1, 0);
     return false;
   }
 

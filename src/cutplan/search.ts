@@ -13,13 +13,30 @@ export interface Score {
 }
 
 const KICK_AFTER = 150;
-/** A build is given up once it is this much over the best length. */
-const GIVE_UP = 1.01;
+/** In annealing a build is given up once it is this much of the length over what could be taken, were its middle no lower. */
+const GIVE_UP = 0.003;
 /** In annealing: how much twice the middle of the laid cloth counts beside the length. */
 const MIDDLE_COUNTS = 0.4;
 /** The first heat, as a share of the length that one piece takes on average. */
 const HEAT = 0.03;
 const CHANCE_BITS = 20;
+
+const GIVEN_UP: Score = { unplaced: 0, length: Number.POSITIVE_INFINITY, moment: 0 };
+
+/** What a layout was after each piece: its two marks, and its length. */
+interface Marks {
+  readonly first: Int32Array;
+  readonly second: Int32Array;
+  readonly length: Float64Array;
+}
+
+function marksFor(pieces: number): Marks {
+  return {
+    first: new Int32Array(pieces),
+    second: new Int32Array(pieces),
+    length: new Float64Array(pieces),
+  };
+}
 
 /** Local search over sequences on one layout; every build counts against the budget that the caller gives. */
 export class Search {
@@ -29,6 +46,14 @@ export class Search {
   private score: Score;
   private trial: Sequence;
   private failures = 0;
+  /** The places in the sequence that the last change touched: none outside from the first to the last. */
+  private firstTouched = 0;
+  private lastTouched = 0;
+  /** How many pieces the last build laid before it came back to the current layout, or all. */
+  private laid = 0;
+  /** The current layout's marks and length after each piece, and the trial's. */
+  private keptMarks: Marks;
+  private freshMarks: Marks;
   /** The current layout as it stood before every so many pieces, and the trial's, so that a trial begins at its change. */
   private readonly stride: number;
   private readonly kept: Checkpoint[] = [];
@@ -43,6 +68,8 @@ export class Search {
   ) {
     this.best = first[0] as Sequence;
     const pieces = this.best.kinds.length;
+    this.keptMarks = marksFor(pieces);
+    this.freshMarks = marksFor(pieces);
     this.stride = Math.max(4, Math.ceil(pieces / 24));
     for (let i = 0; i < pieces; i += this.stride) {
       this.kept.push(layout.checkpoint());
@@ -50,7 +77,7 @@ export class Search {
     }
     this.bestScore = { unplaced: Number.POSITIVE_INFINITY, length: 0, moment: 0 };
     for (const sequence of first) {
-      const score = this.build(sequence, 0, Number.POSITIVE_INFINITY);
+      const score = this.build(sequence);
       if (isBetter(score, this.bestScore)) {
         this.best = sequence;
         this.bestScore = score;
@@ -59,49 +86,80 @@ export class Search {
     this.best = copyOf(this.best);
     this.current = copyOf(this.best);
     this.trial = copyOf(this.best);
-    this.score = this.build(this.current, 0, Number.POSITIVE_INFINITY);
+    this.score = this.build(this.current);
     this.keep(0);
   }
 
-  /** Builds a sequence from piece `from` on; a score of infinite length where it was given up. */
-  build(sequence: Sequence, from: number, giveUpAt: number): Score {
-    const { layout, stride } = this;
+  /** Builds a whole sequence. */
+  build(sequence: Sequence): Score {
+    this.firstTouched = 0;
+    this.lastTouched = sequence.kinds.length;
+    return this.rebuild(sequence, Number.POSITIVE_INFINITY);
+  }
+
+  /**
+   * Builds a sequence that differs from the current one where it was touched. Ends as soon as the layout is the current one again,
+   * and is of infinite length where it was given up.
+   */
+  private rebuild(sequence: Sequence, giveUpAt: number): Score {
+    const { layout, stride, lastTouched } = this;
     const { kinds, flags, rule } = sequence;
-    const first = Math.floor(from / stride);
+    const { first: a, second: b, length: l } = this.freshMarks;
+    const kept = this.keptMarks;
+    const from = Math.floor(this.firstTouched / stride);
     layout.set(sequence.start, this.bandLimit);
-    if (first === 0) layout.clear();
-    else layout.restore(this.kept[first] as Checkpoint);
-    for (let i = first * stride; i < kinds.length; i++) {
-      if (i % stride === 0 && i > 0) layout.save(this.fresh[i / stride] as Checkpoint);
+    if (from === 0) layout.clear();
+    else layout.restore(this.kept[from] as Checkpoint);
+    for (let i = from * stride; i < kinds.length; i++) {
+      if (i % stride === 0 && i > from * stride) layout.save(this.fresh[i / stride] as Checkpoint);
       layout.add(kinds[i] as number, flags[i] as number, rule);
-      if (layout.length > giveUpAt) {
-        return { unplaced: 0, length: Number.POSITIVE_INFINITY, moment: 0 };
+      const { mark, secondMark, length } = layout;
+      if (length > giveUpAt) return GIVEN_UP;
+      a[i] = mark;
+      b[i] = secondMark;
+      l[i] = length;
+      if (
+        i >= lastTouched &&
+        mark === kept.first[i] &&
+        secondMark === kept.second[i] &&
+        length === kept.length[i]
+      ) {
+        this.laid = i + 1;
+        return this.score;
       }
     }
+    this.laid = kinds.length;
     return { unplaced: layout.unplacedArea, length: layout.length, moment: layout.moment };
   }
 
-  /** After a build from piece `from` was taken: its checkpoints are the current ones. */
+  /** After a build from piece `from` on was taken: its checkpoints and marks are the current ones. */
   private keep(from: number): void {
-    for (let c = Math.floor(from / this.stride); c < this.kept.length; c++) {
-      const old = this.kept[c] as Checkpoint;
-      this.kept[c] = this.fresh[c] as Checkpoint;
-      this.fresh[c] = old;
+    const { stride, laid, kept, fresh, keptMarks, freshMarks } = this;
+    const first = Math.floor(from / stride);
+    for (let c = first + 1; c * stride < laid; c++) {
+      const old = kept[c] as Checkpoint;
+      kept[c] = fresh[c] as Checkpoint;
+      fresh[c] = old;
+    }
+    for (let i = first * stride; i < laid; i++) {
+      keptMarks.first[i] = freshMarks.first[i] as number;
+      keptMarks.second[i] = freshMarks.second[i] as number;
+      keptMarks.length[i] = freshMarks.length[i] as number;
     }
   }
 
   /** Climbs: spends `builds` builds, or fewer once the length is down to `target`, and takes what is no worse. */
   climb(builds: number, target: number): void {
     for (let b = 0; b < builds && !this.isDone(target); b++) {
-      const from = this.vary(this.next());
-      const score = this.build(this.trial, from, this.limit());
+      this.vary(this.next());
+      const score = this.rebuild(this.trial, this.limit());
       const level =
         score.unplaced === this.score.unplaced &&
         score.length === this.score.length &&
         score.moment === this.score.moment;
       if (level || isBetter(score, this.score)) {
         if (!level) this.failures = 0;
-        this.take(score, from);
+        this.take(score);
       } else this.failures++;
       if (this.failures >= KICK_AFTER) this.kick();
     }
@@ -116,15 +174,15 @@ export class Search {
     const energy = (score: Score) => score.length + (MIDDLE_COUNTS * 2 * score.moment) / area;
     const hottest = (HEAT * this.bestScore.length) / this.best.kinds.length;
     for (let b = 0; b < builds && !this.isDone(target); b++) {
-      const from = this.vary(this.next());
-      const score = this.build(this.trial, from, this.limit());
-      if (score.length === Number.POSITIVE_INFINITY) continue;
+      this.vary(this.next());
       const allowed = surprise(this.random) * hottest * (1 - b / builds);
+      const score = this.rebuild(this.trial, this.limit() + allowed + GIVE_UP * this.score.length);
+      if (score === GIVEN_UP) continue;
       const isBelow =
         score.unplaced === this.score.unplaced
           ? energy(score) - energy(this.score) <= allowed
           : score.unplaced < this.score.unplaced;
-      if (isBelow) this.take(score, from);
+      if (isBelow) this.take(score);
     }
   }
 
@@ -141,14 +199,15 @@ export class Search {
     return trial;
   }
 
+  /** Beyond this length a trial is no better. */
   private limit(): number {
-    return this.score.unplaced > 0 ? Number.POSITIVE_INFINITY : this.score.length * GIVE_UP;
+    return this.score.unplaced > 0 ? Number.POSITIVE_INFINITY : this.score.length;
   }
 
-  /** Makes the trial, built from piece `from` on, the current sequence. */
-  private take(score: Score, from: number): void {
+  /** Makes the trial, as it was built last, the current sequence. */
+  private take(score: Score): void {
     const { trial, current } = this;
-    this.keep(from);
+    this.keep(this.firstTouched);
     this.score = score;
     this.trial = current;
     this.current = trial;
@@ -165,31 +224,34 @@ export class Search {
     for (let i = 0; i < shakes; i++) this.vary(this.current);
     if (this.random.below(4) === 0) this.current.rule = this.random.below(3);
     this.trial = copyOf(this.current);
-    this.score = this.build(this.current, 0, Number.POSITIVE_INFINITY);
+    this.score = this.build(this.current);
     this.keep(0);
   }
 
-  /** One random change: swap, move, gather a kind, or alter a piece's wish. Returns the first place that it touched. */
-  private vary(sequence: Sequence): number {
+  /** One random change: swap, move, gather a kind, or alter a piece's wish. Notes what it touched. */
+  private vary(sequence: Sequence): void {
     const { random } = this;
     const { kinds, flags } = sequence;
     const n = kinds.length;
     const i = random.below(n);
     const move = random.below(16);
-    if (move < 6) {
-      let j = random.below(n);
-      // Swap kinds, not copies.
-      for (let tries = 0; tries < 6 && kinds[j] === kinds[i]; tries++) j = random.below(n);
-      swap(kinds, i, j);
-      swap(flags, i, j);
-      return Math.min(i, j);
-    } else if (move < 10) {
-      const j = random.below(n);
-      shift(kinds, i, j);
-      shift(flags, i, j);
-      return Math.min(i, j);
+    let j = i;
+    if (move < 10) {
+      j = random.below(n);
+      if (move < 6) {
+        // Swap kinds, not copies.
+        for (let tries = 0; tries < 6 && kinds[j] === kinds[i]; tries++) j = random.below(n);
+        swap(kinds, i, j);
+        swap(flags, i, j);
+      } else {
+        shift(kinds, i, j);
+        shift(flags, i, j);
+      }
     } else if (move === 10) {
-      return gather(sequence, i);
+      j = kinds.lastIndexOf(kinds[i] as number);
+      this.firstTouched = gather(sequence, i);
+      this.lastTouched = j;
+      return;
     } else if (move < 13 || move === 15) {
       flags[i] = (flags[i] as number) ^ RIGHTWARD;
       if (move === 15) flags[i] = (flags[i] as number) ^ UPWARD;
@@ -202,7 +264,8 @@ export class Search {
       const low = (flags[i] as number) & ((1 << MODE_SHIFT) - 1);
       flags[i] = low | (random.below(modes + 1) << MODE_SHIFT);
     }
-    return i;
+    this.firstTouched = Math.min(i, j);
+    this.lastTouched = Math.max(i, j);
   }
 }
 

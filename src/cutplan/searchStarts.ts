@@ -58,7 +58,7 @@ export function searchStarts(input: SearchInput): Found {
     searches = searches.slice(0, Math.ceil(searches.length / 2));
   }
   const best = searches[0] as Search;
-  best.build(best.best, 0, Number.POSITIVE_INFINITY);
+  best.build(best.best);
   const laid = Array.from(best.best.kinds, (kind, i) => ({
     mode: layout.modes[layout.placedMode[i] as number] ?? null,
     kind,

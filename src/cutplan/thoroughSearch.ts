@@ -2,12 +2,15 @@ import { type Found, type SearchInput, searchStarts } from "./searchStarts.ts";
 
 /** Pieces laid in one search, over all its builds. */
 const EFFORT = 200_000;
-/** Gaps to the bound, as shares, for which no second search is begun, and no third or later one. */
+/** Gaps to the bound, as shares, for which it does not anneal, and not a second time. */
 const NOBODY_CARES = 0.002;
 const SMALL_GAP = 0.015;
-/** How often it anneals: a search for straight cuts, which comes after a free one, less often. */
-const MOST_AGAIN = 3;
-const MOST_AGAIN_STRAIGHT = 2;
+/**
+ * The second annealing, in builds of the first: one that cools slowly finds what several quick ones do not. A search for straight
+ * cuts, which comes after a free one, is shorter.
+ */
+const SLOWER = 3;
+const SLOWER_STRAIGHT = 2;
 /** How many starts a later search tries. */
 const STARTS_AGAIN = 4;
 
@@ -24,14 +27,17 @@ export function thoroughSearch(
   let best = searchStarts({ ...input, builds: builds ?? buildsFor(pieces) });
   const again = builds === null ? againFor(pieces) : 0;
   if (again === 0) return best;
-  const most = input.bandLimit === Number.POSITIVE_INFINITY ? MOST_AGAIN : MOST_AGAIN_STRAIGHT;
-  for (let round = 1; round <= most; round++) {
-    const gap = best.length / target - 1;
-    if (gap <= (round === 1 ? NOBODY_CARES : SMALL_GAP)) break;
+  const slower = input.bandLimit === Number.POSITIVE_INFINITY ? SLOWER : SLOWER_STRAIGHT;
+  const annealings = [
+    { round: 1, budget: again, enough: NOBODY_CARES },
+    { round: 2, budget: slower * again, enough: SMALL_GAP },
+  ];
+  for (const { round, budget, enough } of annealings) {
+    if (best.length / target - 1 <= enough) break;
     const found = searchStarts({
       ...input,
       starts: [...new Set([best.start, ...starts])].slice(0, STARTS_AGAIN),
-      builds: again,
+      builds: budget,
       seed: seed + round,
       target: Math.floor(target * (1 + NOBODY_CARES)),
       anneals: true,
