@@ -2,15 +2,15 @@ import { type Found, type SearchInput, searchStarts } from "./searchStarts.ts";
 
 /** Pieces laid in one search, over all its builds. */
 const EFFORT = 200_000;
-/** Gaps to the bound, as shares, for which it does not anneal, and not a second time. */
+/** Gaps to the bound, as shares, for which it does not anneal, and not a second or third time. */
 const NOBODY_CARES = 0.002;
 const SMALL_GAP = 0.015;
 /**
- * The second annealing, in builds of the first: one that cools slowly finds what several quick ones do not. A search for straight
- * cuts, which comes after a free one, is shorter.
+ * The annealings that follow the climb, in shares of the usual builds: quick ones, each from its own seed, guard against bad luck, and a
+ * slow one finds what they do not. A search for straight cuts, which comes after a free one, has one less.
  */
-const SLOWER = 3;
-const SLOWER_STRAIGHT = 2;
+const ANNEALINGS = [1, 1, 2];
+const ANNEALINGS_STRAIGHT = [1, 2];
 /** How many starts a later search tries. */
 const STARTS_AGAIN = 4;
 
@@ -27,18 +27,14 @@ export function thoroughSearch(
   let best = searchStarts({ ...input, builds: builds ?? buildsFor(pieces) });
   const again = builds === null ? againFor(pieces) : 0;
   if (again === 0) return best;
-  const slower = input.bandLimit === Number.POSITIVE_INFINITY ? SLOWER : SLOWER_STRAIGHT;
-  const annealings = [
-    { round: 1, budget: again, enough: NOBODY_CARES },
-    { round: 2, budget: slower * again, enough: SMALL_GAP },
-  ];
-  for (const { round, budget, enough } of annealings) {
-    if (best.length / target - 1 <= enough) break;
+  const isFree = input.bandLimit === Number.POSITIVE_INFINITY;
+  for (const [i, share] of (isFree ? ANNEALINGS : ANNEALINGS_STRAIGHT).entries()) {
+    if (best.length / target - 1 <= (i === 0 ? NOBODY_CARES : SMALL_GAP)) break;
     const found = searchStarts({
       ...input,
       starts: [...new Set([best.start, ...starts])].slice(0, STARTS_AGAIN),
-      builds: budget,
-      seed: seed + round,
+      builds: share * again,
+      seed: seed + 1 + i,
       target: Math.floor(target * (1 + NOBODY_CARES)),
       anneals: true,
     });

@@ -26,11 +26,12 @@ const UNIT = 800;
 
 let solver: Promise<Awaited<ReturnType<typeof loadHighs>>> | null = null;
 
-async function solve(model: string, seconds: number) {
+/** `apart`: two lengths that differ do so by this much at least, in units. */
+async function solve(model: string, seconds: number, apart: number) {
   solver ??= loadHighs();
   const highs = await solver;
   try {
-    return highs.solve(model, { time_limit: seconds, mip_rel_gap: 0, mip_abs_gap: 0.4 });
+    return highs.solve(model, { time_limit: seconds, mip_rel_gap: 0, mip_abs_gap: 0.4 * apart });
   } catch {
     // A model that the solver cannot hold is no answer; later models get a fresh solver.
     solver = null;
@@ -99,14 +100,16 @@ export async function exactLength(
   const list = [...kinds.values()];
   const grid = gridModel(list, room, best - 1);
   if (grid) {
-    const answer = await solve(grid, seconds);
+    const answer = await solve(grid, seconds, 1);
     if (answer?.Status === "Infeasible") return { proved: true, length: known };
     if (answer?.Status === "Optimal") {
       return { proved: true, length: Math.round(answer.ObjectiveValue) * UNIT };
     }
     return { proved: false, length: known };
   }
-  const answer = await solve(orderModel(list, room, best), seconds);
+  const apart = commonStep(list, room);
+  const answer = await solve(orderModel(list, room, best - apart, apart), seconds, apart);
+  if (answer?.Status === "Infeasible") return { proved: true, length: known };
   if (answer?.Status === "Optimal") {
     return { proved: true, length: Math.round(answer.ObjectiveValue) * UNIT };
   }
@@ -204,8 +207,40 @@ function sums(
   return [...reached].filter((value) => value < limit).sort((a, b) => a - b);
 }
 
-/** Continuous places and four binaries a pair: left of, right of, below, above. */
-function orderModel(kinds: Kinds, room: Room, best: number): string {
+/** What goes a whole number of times into every size, place and repeat, and so into some shortest length. */
+function commonStep(kinds: Kinds, room: Room): number {
+  const ways = kinds.flatMap((kind) => kind.ways);
+  const inRegister = ways.some((way) => way.y0 !== null);
+  const sizes = [
+    room.usableWidth / UNIT,
+    inRegister ? (room.pattern?.vertical ?? 0) / UNIT : 0,
+    ...ways.flatMap((way) => [way.width, way.height, way.y0 ?? 0, ...(way.xs ?? [])]),
+  ];
+  const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
+  const step = sizes.reduce(divisor, 0);
+  return Number.isInteger(step) ? step : 1;
+}
+
+/** Whether the pieces, turned over from selvedge to selvedge, are the same ones. */
+function hasMirror(kinds: Kinds, W: number): boolean {
+  const of = (isMirrored: boolean) =>
+    kinds
+      .map(({ count, ways }) => {
+        const lying = ways.map(({ width, height, xs, y0 }) => {
+          const lefts = xs?.map((x) => (isMirrored ? W - width - x : x));
+          return JSON.stringify([width, height, y0, lefts?.sort((a, b) => a - b) ?? null]);
+        });
+        return JSON.stringify([count, lying.sort()]);
+      })
+      .sort();
+  return JSON.stringify(of(false)) === JSON.stringify(of(true));
+}
+
+/**
+ * Continuous places and four binaries a pair: left of, right of, below, above. Asks for a length of at most `best`, a multiple of
+ * `step`: infeasible means that there is none. Of plans that are mirror images of each other only one is looked at.
+ */
+function orderModel(kinds: Kinds, room: Room, best: number, step: number): string {
   const W = room.usableWidth / UNIT;
   const V = (room.pattern?.vertical ?? 0) / UNIT;
   const lines = ["Minimize", " obj: L", "Subject To"];
@@ -215,7 +250,6 @@ function orderModel(kinds: Kinds, room: Room, best: number): string {
   const pieces = kinds.flatMap((kind, k) =>
     Array.from({ length: kind.count }, (_, copy) => ({ kind: k, copy, ways: kind.ways })),
   );
-  let area = 0;
   pieces.forEach(({ ways, copy }, i) => {
     // Size and place hang on the way chosen.
     const own = ways.map((_, w) => `w${i}_${w}`);
@@ -242,10 +276,39 @@ function orderModel(kinds: Kinds, room: Room, best: number): string {
         lines.push(` y${i} - ${V} ${n} - ${2 * best} w${i}_${w} >= ${way.y0 - 2 * best}`);
       }
     });
-    area += Math.min(...ways.map((way) => way.width * way.height));
     if (copy > 0) lines.push(` y${i} - y${i - 1} >= 0`);
   });
-  lines.push(` ${W} L >= ${area}`);
+  // Area on L, also with widths over W - t counted as W and those under t as nothing (Fekete and Schepers 2001): the cuts that a
+  // solver does not find by itself.
+  const thresholds = kinds.flatMap(({ ways }) =>
+    ways.flatMap(({ width }) => [width, W - width + 1].filter((t) => 2 * t <= W)),
+  );
+  for (const t of unique([0, ...thresholds])) {
+    const counted = (width: number) => (width > W - t ? W : width < t ? 0 : width);
+    const used = pieces.flatMap(({ ways }, i) =>
+      ways.map((way, w) => `- ${counted(way.width) * way.height} w${i}_${w}`),
+    );
+    lines.push(` ${W} L ${used.join(" ")} >= 0`);
+  }
+  lines.push(` L - ${step} steps = 0`);
+  integers.push("steps");
+  // The kind with most cloth: its first copy in the left half, its copies on average in the lower half.
+  const clothOf = (k: number) => {
+    const { count, ways } = kinds[k] as Kinds[number];
+    return count * (ways[0] as Way).width * (ways[0] as Way).height;
+  };
+  const chiefs = kinds.map((_, k) => k).sort((a, b) => clothOf(b) - clothOf(a));
+  // Turned over it must be of the same kind: not a left part that becomes a right one.
+  const leftward = hasMirror(kinds, W)
+    ? chiefs.find((k) => hasMirror([kinds[k] as Kinds[number]], W))
+    : undefined;
+  const first = pieces.findIndex(({ kind }) => kind === leftward);
+  if (first >= 0) lines.push(` 2 x${first} + a${first} <= ${W}`);
+  const copies = pieces.flatMap(({ kind }, i) => (kind === chiefs[0] ? [i] : []));
+  if (kinds.every(({ ways }) => ways.every((way) => way.y0 === null))) {
+    const middles = copies.map((i) => `2 y${i} + b${i}`).join(" + ");
+    lines.push(` ${middles} - ${copies.length} L <= 0`);
+  }
   pieces.forEach((a, i) => {
     for (let j = i + 1; j < pieces.length; j++) {
       const b = pieces[j] as (typeof pieces)[number];
