@@ -44,7 +44,7 @@ async function small(family: Family, rooms: number, photo: number): Promise<void
   for (let seed = 1; seed <= rooms; seed++) {
     const one = room(family, seed, 6 + (seed % 5));
     const plan = timed(one, { start: 0, maxBandG: null }, time, photo);
-    const exact = await exactLength(one, 0, plan.length, SECONDS);
+    const exact = await exactLength(one, 0, plan.length, { seconds: SECONDS });
     if (!exact.proved) continue;
     over.add(100 * (plan.length / exact.length - 1));
     const bound = plan.lowerBound;

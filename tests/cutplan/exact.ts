@@ -12,6 +12,12 @@ export interface Exact {
   readonly length: Grains;
 }
 
+/** When a model is given up. Nodes of the search are the same on a busy machine, seconds are not. */
+export interface Limit {
+  readonly seconds: number;
+  readonly nodes?: number;
+}
+
 /** One way to lay a piece, from the rules of piece.ts by this file's own arithmetic. */
 interface Way {
   readonly width: number;
@@ -27,11 +33,16 @@ const UNIT = 800;
 let solver: Promise<Awaited<ReturnType<typeof loadHighs>>> | null = null;
 
 /** `apart`: two lengths that differ do so by this much at least, in units. */
-async function solve(model: string, seconds: number, apart: number) {
+async function solve(model: string, { seconds, nodes }: Limit, apart: number) {
   solver ??= loadHighs();
   const highs = await solver;
   try {
-    return highs.solve(model, { time_limit: seconds, mip_rel_gap: 0, mip_abs_gap: 0.4 * apart });
+    return highs.solve(model, {
+      time_limit: seconds,
+      ...(nodes ? { mip_max_nodes: nodes } : {}),
+      mip_rel_gap: 0,
+      mip_abs_gap: 0.4 * apart,
+    });
   } catch {
     // A model that the solver cannot hold is no answer; later models get a fresh solver.
     solver = null;
@@ -81,12 +92,12 @@ function positive(value: number, period: number): number {
   return ((value % period) + period) % period;
 }
 
-/** Solves a room; `known` is the length of a plan in hand, `seconds` the limit for each model. */
+/** Solves a room; `known` is the length of a plan in hand, `limit` holds for each model. */
 export async function exactLength(
   room: Room,
   start: Grains,
   known: Grains,
-  seconds: number,
+  limit: Limit,
 ): Promise<Exact> {
   const best = Math.round(known / UNIT);
   const kinds = new Map<string, { ways: Way[]; count: number }>();
@@ -100,7 +111,7 @@ export async function exactLength(
   const list = [...kinds.values()];
   const grid = gridModel(list, room, best - 1);
   if (grid) {
-    const answer = await solve(grid, seconds, 1);
+    const answer = await solve(grid, limit, 1);
     if (answer?.Status === "Infeasible") return { proved: true, length: known };
     if (answer?.Status === "Optimal") {
       return { proved: true, length: Math.round(answer.ObjectiveValue) * UNIT };
@@ -108,7 +119,7 @@ export async function exactLength(
     return { proved: false, length: known };
   }
   const apart = commonStep(list, room);
-  const answer = await solve(orderModel(list, room, best - apart, apart), seconds, apart);
+  const answer = await solve(orderModel(list, room, best - apart, apart), limit, apart);
   if (answer?.Status === "Infeasible") return { proved: true, length: known };
   if (answer?.Status === "Optimal") {
     return { proved: true, length: Math.round(answer.ObjectiveValue) * UNIT };
