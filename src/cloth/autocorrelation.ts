@@ -1,5 +1,6 @@
+import { productsOf, realPower } from "./powerSpectrum.ts";
 import type { Relief } from "./reliefOf.ts";
-import { powerOfTwo, transform2d } from "./transform2d.ts";
+import { powerOfTwo } from "./transform2d.ts";
 
 /**
  * How alike a picture is to itself when it is shifted: -1 to 1 for each shift of `x` from -reachX to reachX and `y` from
@@ -23,26 +24,8 @@ export function autocorrelation({ width, height, channels }: Relief): Correlatio
   const reachY = Math.floor(REACH * height);
   const across = powerOfTwo(width + reachX);
   const down = powerOfTwo(height + reachY);
-  const power = new Float64Array(across * down * 2);
-  const [lightness, green, blue] = channels;
-  // Two real channels go through one complex transform; what they share cancels in the real part of the way back.
-  for (const [real, imaginary] of [
-    [lightness, green],
-    [blue, null],
-  ] as const) {
-    const field = new Float64Array(across * down * 2);
-    for (let y = 0, p = 0; y < height; y++) {
-      for (let x = 0; x < width; x++, p++) {
-        field[(y * across + x) * 2] = real[p] as number;
-        if (imaginary) field[(y * across + x) * 2 + 1] = imaginary[p] as number;
-      }
-    }
-    transform2d(field, across, down, false, height);
-    for (let i = 0; i < power.length; i += 2) {
-      (power[i] as number) += (field[i] as number) ** 2 + (field[i + 1] as number) ** 2;
-    }
-  }
-  transform2d(power, across, down, true);
+  const power = realPower(channels, width, height, across, down);
+  const products = productsOf(power, across, down, reachY + 1);
   const energy = energySums(channels, width, height);
   const rowLength = 2 * reachX + 1;
   const values = new Float32Array(rowLength * (2 * reachY + 1));
@@ -51,7 +34,7 @@ export function autocorrelation({ width, height, channels }: Relief): Correlatio
       const own = energy(Math.max(0, -dx), 0, width - Math.max(0, dx), height - dy);
       const other = energy(Math.max(0, dx), dy, width - Math.max(0, -dx), height);
       const share = Math.sqrt(own * other);
-      const product = power[(dy * across + ((dx + across) % across)) * 2] as number;
+      const product = products[dy * across + ((dx + across) % across)] as number;
       const value = share > 1e-9 ? product / share : 0;
       values[(dy + reachY) * rowLength + dx + reachX] = value;
       values[(reachY - dy) * rowLength + reachX - dx] = value;

@@ -3,6 +3,8 @@ declare module "fft.js" {
   export default class FFT {
     constructor(size: number);
     transform(out: Float64Array | number[], data: Float64Array | number[]): void;
+    /** Of real numbers; only the first half of the spectrum, and the middle, is filled. */
+    realTransform(out: Float64Array | number[], data: Float64Array | number[]): void;
     inverseTransform(out: Float64Array | number[], data: Float64Array | number[]): void;
   }
 }

@@ -29,23 +29,46 @@ export function fitTilt(relief: Relief, shifts: readonly Shift[]): Tilt {
 }
 
 function closer(relief: Relief, shifts: readonly Shift[], from: Tilt, reachPx: number): Tilt {
-  const found = solve(windowMatches(relief, shifts, from, reachPx), shifts);
+  const all = windowMatches(relief, shifts, from, reachPx);
+  const used = shifts
+    .map((_, k) => k)
+    .filter((k) => all.filter(({ shift }) => shift === k).length >= FEWEST_OF_ONE);
+  // Each shift is an unknown of its own.
+  const parts = shifts.map((_, k) => used.map((u) => (u === k ? 1 : 0)));
+  const matches = all.filter(({ shift }) => used.includes(shift));
+  const found = solveTilt(matches, shifts, parts)?.tilt;
   const rim = found ? Math.hypot(...found) * Math.max(relief.width, relief.height) : 0;
   return found && rim <= MOST ? found : from;
 }
 
-/** The tilt, and with it what each shift is at the middle; windows that lie far off are left out. */
-function solve(all: readonly WindowMatch[], shifts: readonly Shift[]): Tilt | null {
-  const used = shifts
-    .map((_, k) => k)
-    .filter((k) => all.filter(({ shift }) => shift === k).length >= FEWEST_OF_ONE);
-  const matches = all.filter(({ shift }) => used.includes(shift));
-  const rows = matches.map((match) => equations(match, shifts, used));
+/** A tilt and the vectors that the shifts are made of, as they are at the picture's middle. */
+export interface FittedTilt {
+  readonly tilt: Tilt;
+  readonly vectors: readonly Shift[];
+  /** Middle distance of a window from the fit, in pixels, and windows that were kept. */
+  readonly offPx: number;
+  readonly windows: number;
+}
+
+/**
+ * The tilt, and with it the vectors that the shifts are whole multiples of (`parts`, for each shift how often each vector), at the
+ * middle; windows that lie far off are left out.
+ */
+export function solveTilt(
+  matches: readonly WindowMatch[],
+  shifts: readonly Shift[],
+  parts: readonly (readonly number[])[],
+): FittedTilt | null {
+  const rows = matches.map((match) =>
+    equations(match, shifts[match.shift] as Shift, parts[match.shift] as readonly number[]),
+  );
+  const unknowns = 2 + 2 * (parts[0]?.length ?? 0);
   let kept = rows;
   let solved: number[] | null = null;
+  let offPx = 0;
   for (let round = 0; round < 4; round++) {
     if (kept.length < FEWEST) return null;
-    const sums = leastSquares(2 + 2 * used.length, 1e-7);
+    const sums = leastSquares(unknowns, 1e-7);
     for (const { weight, terms } of kept.flat())
       sums.add(
         terms.slice(0, -1).map((t) => t * weight),
@@ -55,11 +78,15 @@ function solve(all: readonly WindowMatch[], shifts: readonly Shift[]): Tilt | nu
     if (!solved) return null;
     const answer = solved;
     const off = rows.map((pair) => Math.hypot(...pair.map(({ terms }) => error(terms, answer))));
-    const middle = [...off].sort((p, q) => p - q)[Math.floor(off.length / 2)] ?? 0;
-    kept = rows.filter((_, n) => (off[n] as number) <= Math.max(NEAR_PX, NEAR * middle));
+    offPx = [...off].sort((p, q) => p - q)[Math.floor(off.length / 2)] ?? 0;
+    const most = Math.max(NEAR_PX, NEAR * offPx);
+    kept = rows.filter((_, n) => (off[n] as number) <= most);
   }
-  const [gx = 0, gy = 0] = solved ?? [];
-  return [gx / UNIT, gy / UNIT];
+  const [gx = 0, gy = 0, ...rest] = solved ?? [];
+  const vectors: Shift[] = [];
+  for (let k = 0; k + 1 < rest.length; k += 2)
+    vectors.push([rest[k] as number, rest[k + 1] as number]);
+  return { tilt: [gx / UNIT, gy / UNIT], vectors, offPx, windows: kept.length };
 }
 
 /** One equation: what stands before each unknown, and last what they come to. */
@@ -74,18 +101,13 @@ function error(terms: readonly number[], answer: readonly number[]): number {
 
 /** What one window says of the tilt and of its shift at the middle: both ways, or across a ridge alone. */
 function equations(
-  { shift, x, y, seen, across, agreement: weight }: WindowMatch,
-  shifts: readonly Shift[],
-  used: readonly number[],
+  { x, y, seen, across, agreement: weight }: WindowMatch,
+  shift: Shift,
+  parts: readonly number[],
 ): Equation[] {
-  const [vx, vy] = (shifts[shift] as Shift).map((v) => v / UNIT) as [number, number];
-  const own = (k: number, value: number) => used.map((u) => (u === shift ? value : 0))[k] as number;
-  const pairs = used.flatMap((_, k) => [
-    [own(k, 1), 0],
-    [0, own(k, 1)],
-  ]);
-  const one = [2 * x * vx, y * vx + vy * x, ...pairs.map(([a = 0]) => a), seen[0]];
-  const two = [x * vy + vx * y, 2 * y * vy, ...pairs.map(([, b = 0]) => b), seen[1]];
+  const [vx, vy] = [shift[0] / UNIT, shift[1] / UNIT];
+  const one = [2 * x * vx, y * vx + vy * x, ...parts.flatMap((part) => [part, 0]), seen[0]];
+  const two = [x * vy + vx * y, 2 * y * vy, ...parts.flatMap((part) => [0, part]), seen[1]];
   if (!across) return [one, two].map((terms) => ({ terms, weight }));
   const terms = one.map((t, i) => across[0] * t + across[1] * (two[i] as number));
   return [{ terms, weight }];

@@ -13,6 +13,8 @@ export interface Lattice {
   readonly score: number;
   /** Lattice points that the reach holds, in one half plane. */
   readonly points: number;
+  /** By how many standard errors some of its points stand above the rest, as where two cells are nearly alike. */
+  readonly uneven?: number;
 }
 
 /** Sine of the least angle between the vectors of a reduced basis. */

@@ -59,9 +59,12 @@ export function patternOf(
   const crossing = crossingAlong(softField(field), lattice?.basis ?? null);
   const cell = lattice && cellMm ? cellSigns(even, lattice.basis, relief.scale, cellMm) : null;
   const whole = lattice && repeatOfLattice(lattice, reliefMm, relief);
+  // What is found in one tone has passed a limit of its own, and its grain hides how alike its cells are.
+  const toneOnTone = separation.centres.length < 2;
   const isOne =
     whole !== null &&
     (whole.sure ||
+      toneOnTone ||
       whole.confidence >= ONE_REPEAT ||
       (cell?.agreement ?? 0) >= ONE_CELL ||
       crossing.sum > CROSSED);

@@ -16,6 +16,10 @@ const SURE: readonly { readonly part: number; readonly score: number }[] = [
   { part: 0.5, score: 0.45 },
   { part: 0.67, score: 0.95 },
 ];
+/** What is not seen twice rests on at least so many points: two vectors that nothing bears out are not sure to one per cent. */
+const FEWEST_POINTS = 3;
+/** Standard errors by which some of a lattice's points may stand above the rest: more, and its cells may be two that are nearly alike. */
+const MOST_UNEVEN = 4;
 
 /** Sides of the picture that a repeat was found in, in its pixels. */
 export interface Sides {
@@ -27,6 +31,11 @@ export interface Sides {
 function isSure(shifts: readonly Shift[], score: number, { width, height }: Sides): boolean {
   const parts = shifts.map(([x, y]) => Math.max(Math.abs(x) / width, Math.abs(y) / height));
   return SURE.some((limit) => Math.max(...parts) < limit.part && score >= limit.score);
+}
+
+/** True where every shift is less than half of the picture. */
+function isSeenTwice(shifts: readonly Shift[], { width, height }: Sides): boolean {
+  return shifts.every(([x, y]) => Math.abs(x) < width / 2 && Math.abs(y) < height / 2);
 }
 
 /** The repeat in millimetres of a lattice found at `mmPerPx`; null where its score says that there is none. */
@@ -49,7 +58,10 @@ export function repeatOfLattice(
   const horizontalMm = area([a, b]) / verticalMm;
   const drop = dropOf(a, b, up, verticalMm);
   const match = drop < DROP ? "straight" : Math.abs(drop - 0.5) < DROP ? "half-drop" : "other";
-  const sure = isSure(lattice.basis, lattice.score, sides) && match !== "other";
+  const isBorneOut =
+    (lattice.uneven ?? 0) < MOST_UNEVEN &&
+    (lattice.points >= FEWEST_POINTS || isSeenTwice(lattice.basis, sides));
+  const sure = isBorneOut && isSure(lattice.basis, lattice.score, sides) && match !== "other";
   return { verticalMm, horizontalMm, match, ...shared, sure };
 }
 

@@ -6,12 +6,15 @@ import { levelled } from "./levelled.ts";
 import { highestNear, highPeaks } from "./peaks.ts";
 import { type Relief, reliefOf } from "./reliefOf.ts";
 import { softened } from "./softened.ts";
-import { SQUARE } from "./tilt.ts";
+import { SQUARE, type Tilt } from "./tilt.ts";
 
 /** A pattern as a camera held square would see it, and how alike it is to itself when it is shifted. */
 export interface SeenPattern {
   readonly relief: Relief;
   readonly correlation: Correlation;
+  /** The relief as the camera saw it, and the tilt that was taken out of it. */
+  readonly raw: Relief;
+  readonly tilt: Tilt;
 }
 
 /** Part of the width over which a mean is taken out: less than a fold's shade is wide. */
@@ -33,15 +36,16 @@ export function seenPattern(field: ScaledField): SeenPattern {
   const relief = softened(reliefOf(field, SLOW));
   const correlation = autocorrelation(relief);
   const shifts = strongShifts(correlation, relief);
+  const asSeen: SeenPattern = { relief, correlation, raw: relief, tilt: SQUARE };
   const tilt = fitTilt(relief, shifts);
-  if (tilt[0] === SQUARE[0] && tilt[1] === SQUARE[1]) return { relief, correlation };
+  if (tilt[0] === SQUARE[0] && tilt[1] === SQUARE[1]) return asSeen;
   const level = levelled(relief, tilt);
   const again = autocorrelation(level);
   const agreement = (of: Correlation) =>
     shifts.reduce((sum, [x, y]) => sum + highestNear(of, x, y, REACH), 0);
   return agreement(again) > agreement(correlation)
-    ? { relief: level, correlation: again }
-    : { relief, correlation };
+    ? { relief: level, correlation: again, raw: relief, tilt }
+    : asSeen;
 }
 
 /** The shifts at which the pattern agrees with itself best, those with more of the picture behind them first. */

@@ -10,7 +10,7 @@ export function powerOfTwo(least: number): number {
 const known = new Map<number, FFT>();
 
 /** The transform of one size; its tables are made once. */
-function ofSize(size: number): FFT {
+export function transformOfSize(size: number): FFT {
   const made = known.get(size) ?? new FFT(size);
   known.set(size, made);
   return made;
@@ -27,7 +27,7 @@ export function transform2d(
   back: boolean,
   filled = down,
 ): void {
-  const rows = ofSize(across);
+  const rows = transformOfSize(across);
   const lineOut = new Float64Array(across * 2);
   for (let y = 0; y < filled; y++) {
     const line = field.subarray(y * across * 2, (y + 1) * across * 2);
@@ -35,7 +35,7 @@ export function transform2d(
     else rows.transform(lineOut, line);
     line.set(lineOut);
   }
-  const columns = ofSize(down);
+  const columns = transformOfSize(down);
   const upIn = new Float64Array(down * 2);
   const upOut = new Float64Array(down * 2);
   for (let x = 0; x < across; x++) {

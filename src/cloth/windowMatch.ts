@@ -83,18 +83,31 @@ function look(
   const side = 2 * reachPx + 1;
   const scores = new Float64Array(side * side);
   const step = half > LARGE_HALF ? 2 : 1;
+  const [left, top] = [x - half, y - half];
+  const count = Math.floor((2 * half) / step) + 1;
+  // The window itself is gathered once.
+  const window = new Float64Array(3 * count * count);
+  let own = 1e-12;
+  for (let c = 0, n = 0; c < 3; c++) {
+    const channel = channels[c] as Float32Array;
+    for (let v = 0; v < count; v++) {
+      for (let u = 0, p = (top + v * step) * width + left; u < count; u++, p += step, n++) {
+        const one = channel[p] as number;
+        window[n] = one;
+        own += one * one;
+      }
+    }
+  }
   for (let dy = -reachPx; dy <= reachPx; dy++) {
     for (let dx = -reachPx; dx <= reachPx; dx++) {
-      let [product, own, other] = [0, 1e-12, 1e-12];
-      const away = (sy + dy) * width + sx + dx;
-      for (const channel of channels) {
-        for (let v = -half; v <= half; v += step) {
-          let p = (y + v) * width + x - half;
-          for (let u = -half; u <= half; u += step, p += step) {
-            const one = channel[p] as number;
-            const two = channel[p + away] as number;
-            product += one * two;
-            own += one * one;
+      const start = (top + sy + dy) * width + left + sx + dx;
+      let [product, other] = [0, 1e-12];
+      for (let c = 0, n = 0; c < 3; c++) {
+        const channel = channels[c] as Float32Array;
+        for (let v = 0; v < count; v++) {
+          for (let u = 0, p = start + v * step * width; u < count; u++, p += step, n++) {
+            const two = channel[p] as number;
+            product += (window[n] as number) * two;
             other += two * two;
           }
         }

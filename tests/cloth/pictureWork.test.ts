@@ -1,5 +1,6 @@
 // Quick ways to work on whole pictures against the slow and plain ones.
 import { expect, test } from "vitest";
+import { autocorrelation, at as correlationAt } from "../../src/cloth/autocorrelation.ts";
 import { distanceToEdge } from "../../src/cloth/distanceToEdge.ts";
 import { shrink } from "../../src/cloth/shrink.ts";
 import { channelOfLinear, linearOfChannel } from "../../src/colour/linear.ts";
@@ -58,4 +59,35 @@ test("distances to the nearest place outside, by trying all of them", () => {
   // Nothing outside: as far as the picture goes.
   const all = distanceToEdge(new Uint8Array(width * height).fill(1), width, height);
   expect(Math.min(...all)).toBeGreaterThan(width);
+});
+
+test.each([
+  [23, 17],
+  [40, 31],
+])("a relief of %i x %i is as alike to itself as sums over all its places say", (width, height) => {
+  const random = seeded(width);
+  const channel = () => Float32Array.from({ length: width * height }, () => random() - 0.5);
+  const channels = [channel(), channel(), channel()] as const;
+  const found = autocorrelation({ width, height, channels, scale: 1 });
+  for (const [dx, dy] of [
+    [0, 0],
+    [3, 0],
+    [-7, 4],
+    [11, 9],
+    [-found.reachX, found.reachY],
+    [found.reachX, -3],
+  ] as const) {
+    let [product, own, other] = [0, 0, 0];
+    for (const values of channels) {
+      for (let y = Math.max(0, -dy); y < height - Math.max(0, dy); y++) {
+        for (let x = Math.max(0, -dx); x < width - Math.max(0, dx); x++) {
+          const [one, two] = [values[y * width + x], values[(y + dy) * width + x + dx]];
+          product += (one as number) * (two as number);
+          own += (one as number) ** 2;
+          other += (two as number) ** 2;
+        }
+      }
+    }
+    expect(correlationAt(found, dx, dy)).toBeCloseTo(product / Math.sqrt(own * other), 5);
+  }
 });

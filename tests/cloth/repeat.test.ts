@@ -265,3 +265,13 @@ test("every lattice with an upright vector gives back its repeat, whatever its b
   );
   fc.assert(property, { numRuns: process.env.SOAK ? 5000 : 300, seed: 7 });
 });
+
+test("a pattern so faint that its colours cannot be parted has its repeat; a plain has none", () => {
+  const faint: typeof SPRIG = ["#e6dcc6", "#dcd2bc", "#e1d7c1", "#dad0ba"];
+  const design = sprigs(faint, { across: 60, up: 78, size: 1.5 });
+  const found = pattern(design, { noise: 5 })?.repeat;
+  expect(Math.abs((found?.horizontalMm ?? 0) / 60 - 1)).toBeLessThan(0.01);
+  expect(Math.abs((found?.verticalMm ?? 0) / 78 - 1)).toBeLessThan(0.01);
+  expect(found?.match).toBe("half-drop");
+  expect(pattern(plain("#e6dcc6"), { noise: 5 })?.repeat).toBeNull();
+});

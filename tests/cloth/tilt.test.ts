@@ -4,11 +4,14 @@ import { fieldOf } from "../../src/cloth/field.ts";
 import { findLattice } from "../../src/cloth/findLattice.ts";
 import { fitTilt } from "../../src/cloth/fitTilt.ts";
 import { hilltop } from "../../src/cloth/hilltop.ts";
-import { area } from "../../src/cloth/lattice.ts";
+import { area, type Basis } from "../../src/cloth/lattice.ts";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
+import { refineLattice } from "../../src/cloth/refineLattice.ts";
 import { reliefOf } from "../../src/cloth/reliefOf.ts";
+import { restLattice } from "../../src/cloth/restLattice.ts";
 import { seenPattern } from "../../src/cloth/seenPattern.ts";
-import { seenPlace, seenShift, type Tilt } from "../../src/cloth/tilt.ts";
+import { SQUARE, seenPlace, seenShift, type Tilt } from "../../src/cloth/tilt.ts";
+import { unevenness } from "../../src/cloth/unevenness.ts";
 import { type Design, discs, photograph, sprigs, stripes } from "./made.ts";
 
 const PLACE = { file: "content/cloths/fern.md", line: 2, column: 8, keyPath: null };
@@ -129,6 +132,21 @@ test("discs of two near shades, turn about, are one repeat of two", LONGER, () =
   expect(Math.abs((cellMm(coloured(() => "#3b4a52")) ?? 0) / 20 - 1)).toBeLessThan(0.01);
 });
 
+test("a lattice of discs whose every second is another shade is not even; of discs all alike it is", () => {
+  const uneven = (design: Design) => {
+    const { correlation, relief } = seenPattern(fieldOf(photograph(design, { ...SHOT, noise: 3 })));
+    const px = (20 * relief.width) / 300;
+    return unevenness(correlation, [
+      [px, 0],
+      [0, px],
+    ]);
+  };
+  expect(uneven(coloured(() => "#3b4a52"))).toBeLessThan(3);
+  expect(uneven(coloured((i, j) => ((i + j) % 2 === 0 ? "#3b4a52" : "#4c5b5a")))).toBeGreaterThan(
+    4,
+  );
+});
+
 test("impressions of one block, none quite like the next, are one block", LONGER, () => {
   const shades = ["#3b4a52", "#414f56", "#38474e", "#44525a", "#3f4d53", "#3a4950", "#455459"];
   const printed = coloured((i, j) => shades[(3 * i + 5 * j + ((i * j) % 4) + 70) % 7] as string);
@@ -142,3 +160,26 @@ test("the level picture is as alike to itself near and far; the tilted one is no
   const tilted = findLattice(autocorrelation(reliefOf(fieldOf(photo))));
   expect(level?.score).toBeGreaterThan((tilted?.score ?? 0) + 0.1);
 });
+
+test(
+  "a lattice that is known tells the tilt, and is nearer to the truth without it",
+  LONGER,
+  () => {
+    const [across, up] = [110, 90];
+    const cloth = seenBy(sprigs(SPRIG, { across, up, size: 2.4, halfDrop: false }), [0.06, 0.03]);
+    const raw = reliefOf(fieldOf(photograph(cloth, { ...SHOT, noise: 4 })), 0.03);
+    const px = raw.width / 300;
+    const correlation = autocorrelation(raw);
+    const basis = restLattice(correlation, [
+      [across * px, 0],
+      [0, up * px],
+    ]);
+    const lattice = { basis, score: 0.9, points: 4 };
+    const refined = refineLattice({ relief: raw, raw, correlation, tilt: SQUARE }, lattice);
+    const off = (basis: Basis) => Math.abs(area(basis) / (across * up * px * px) - 1);
+    expect(off(refined.lattice.basis)).toBeLessThan(0.01);
+    expect(off(refined.lattice.basis)).toBeLessThan(off(lattice.basis));
+    const [gx, gy] = refined.seen.tilt.map((g) => g * raw.width) as [number, number];
+    expect(Math.hypot(gx - 0.06, gy - 0.03)).toBeLessThan(0.04);
+  },
+);
