@@ -53,6 +53,8 @@ function againstWall(
 
 /** How much it matters that a thing on a wall be seen: cloth and what has a photograph most, plain wood least. */
 function weightOf(item: ItemData): number {
+  // What is worn is small, and there is another like it.
+  if (item.kind.kind === "tieback") return 0.4;
   if (item.kind.kind !== "object") return 1;
   return factsOf(item)?.hasPhoto ? 1 : 0.3;
 }
