@@ -9,7 +9,7 @@ const SMALL = 70;
 const SECONDS = 5;
 const LARGE = 5;
 const SIZES = [40, 80, 120];
-/** Rounds of reading the photograph; the least counts. */
+/** Rounds of reading the photograph and of each plan; the least counts. */
 const ROUNDS = 3;
 
 /**
@@ -69,7 +69,7 @@ function large(family: Family, rooms: number, photo: number): void {
     const time = new Sample(2);
     for (let seed = 1; seed <= rooms; seed++) {
       const one = room(family, seed, size);
-      const without = timed(one, { maxBandG: null }, new Sample(), photo);
+      const without = planned(one, { maxBandG: null });
       const plan = timed(one, {}, time, photo);
       free.add(100 * (without.length / without.lowerBound - 1));
       all.add(100 * (without.length / without.lowerBound - 1));
@@ -87,9 +87,21 @@ function large(family: Family, rooms: number, photo: number): void {
 }
 
 function timed(one: Room, options: PlanOptions, time: Sample, photo: number): Plan {
-  const from = performance.now();
+  let least = Number.POSITIVE_INFINITY;
+  let plan = planCuts({ ...one, options });
+  // As for the photograph, the least of some rounds: the first, not counted, may wait for the compiler.
+  for (let round = 1; round < ROUNDS; round++) {
+    const from = performance.now();
+    plan = planCuts({ ...one, options });
+    least = Math.min(least, performance.now() - from);
+  }
+  time.add(least / photo);
+  if (!plan.ok) throw new Error(JSON.stringify(plan.problems));
+  return plan;
+}
+
+function planned(one: Room, options: PlanOptions): Plan {
   const plan = planCuts({ ...one, options });
-  time.add((performance.now() - from) / photo);
   if (!plan.ok) throw new Error(JSON.stringify(plan.problems));
   return plan;
 }
