@@ -1,3 +1,5 @@
+import type { TileCell } from "../swatches/tileCell.ts";
+
 /** Who may read a document; it decides the tree under `out/` that it is written to. */
 export type Reader = "client" | "maker" | "studio";
 
@@ -46,16 +48,7 @@ export interface PagePicture {
    * Null for a plain crop. Else one cell of the cloth's pattern, made so that it joins itself on all sides; in pixels of the whole
    * photograph, its middle at `middle`. With a `ground` the photograph shows less than a cell, and that colour stands for the rest.
    */
-  readonly tile: {
-    readonly widthPx: number;
-    readonly heightPx: number;
-    /** False where nothing comes again that way. */
-    readonly repeatsAcross: boolean;
-    readonly repeatsUp: boolean;
-    readonly halfDrop: boolean;
-    readonly middle: { readonly x: number; readonly y: number };
-    readonly ground: string | null;
-  } | null;
+  readonly tile: TileCell | null;
   /** True where it is made in grey, each place as light as it is (L* of CIE 15). */
   readonly grey: boolean;
 }

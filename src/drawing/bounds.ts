@@ -1,3 +1,4 @@
+import { pathCommands } from "./pathCommands.ts";
 import type { PathData } from "./shape.ts";
 
 export interface Box {
@@ -6,19 +7,6 @@ export interface Box {
   readonly x2: number;
   readonly y2: number;
 }
-
-const COUNTS: Readonly<Record<string, number>> = {
-  M: 2,
-  L: 2,
-  H: 1,
-  V: 1,
-  C: 6,
-  S: 4,
-  Q: 4,
-  T: 2,
-  A: 7,
-  Z: 0,
-};
 
 /**
  * A box that holds a path of absolute commands. Curves count with their handles and arcs with their radii, so the box may be
@@ -32,29 +20,23 @@ export function boundsOf(d: PathData): Box {
     const seen = { x1: px - rx, y1: py - ry, x2: px + rx, y2: py + ry };
     box = box === null ? seen : joinBoxes(box, seen);
   };
-  for (const [, command, rest] of d.matchAll(/([a-zA-Z])([^a-zA-Z]*)/g)) {
-    const need = COUNTS[command as string];
-    if (need === undefined) throw new Error(`Path data must be absolute; found ${command}`);
-    const numbers = ((rest as string).match(/-?\d*\.?\d+(?:e-?\d+)?/g) ?? []).map(Number);
-    for (let at = 0; need > 0 && at + need <= numbers.length; at += need) {
-      const values = numbers.slice(at, at + need);
-      if (command === "H") x = values[0] as number;
-      else if (command === "V") y = values[0] as number;
-      else if (command === "A") {
-        const [rx, ry] = values as [number, number];
-        // The arc's middle lies within one diameter of both ends.
-        take(x, y, 2 * rx, 2 * ry);
-        [x, y] = values.slice(5) as [number, number];
-        take(x, y, 2 * rx, 2 * ry);
-        continue;
-      } else {
-        for (let i = 0; i < values.length; i += 2) {
-          [x, y] = [values[i] as number, values[i + 1] as number];
-          take(x, y);
-        }
+  for (const { command, values } of pathCommands(d)) {
+    if (command === "H") x = values[0] as number;
+    else if (command === "V") y = values[0] as number;
+    else if (command === "A") {
+      const [rx, ry] = values as [number, number];
+      // The arc's middle lies within one diameter of both ends.
+      take(x, y, 2 * rx, 2 * ry);
+      [x, y] = values.slice(5) as [number, number];
+      take(x, y, 2 * rx, 2 * ry);
+      continue;
+    } else {
+      for (let i = 0; i < values.length; i += 2) {
+        [x, y] = [values[i] as number, values[i + 1] as number];
+        take(x, y);
       }
-      take(x, y);
     }
+    if (command !== "Z") take(x, y);
   }
   return box ?? { x1: 0, y1: 0, x2: 0, y2: 0 };
 }

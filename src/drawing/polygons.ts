@@ -1,10 +1,11 @@
+import { pathCommands } from "./pathCommands.ts";
 import type { Point } from "./paths.ts";
 import type { PathData } from "./shape.ts";
 
 /** Straight pieces for one curve: enough to say where a point lies, far too few to draw. */
 const STEPS = 8;
 
-/** The closed outlines of a path of absolute commands as straight lines, one for each part of it. Throws on relative commands. */
+/** The closed outlines of a path of absolute commands as straight lines, one for each part of it. Throws on relative commands, and on the short forms S and T. */
 export function polygonsOf(d: PathData): Point[][] {
   const out: Point[][] = [];
   let ring: Point[] = [];
@@ -17,43 +18,30 @@ export function polygonsOf(d: PathData): Point[][] {
     if (ring.length > 2) out.push(ring);
     ring = [];
   };
-  for (const [, command, rest] of d.matchAll(/([a-zA-Z])([^a-zA-Z]*)/g)) {
-    const n = ((rest as string).match(/-?\d*\.?\d+(?:e-?\d+)?/g) ?? []).map(Number);
-    const num = (i: number): number => n[i] as number;
+  const point = (values: readonly number[], i: number): Point => [
+    values[i] as number,
+    values[i + 1] as number,
+  ];
+  const curve = (points: readonly Point[]) => {
+    for (let s = 1; s <= STEPS; s++) go(bezier(points, s / STEPS));
+  };
+  for (const { command, values: n } of pathCommands(d)) {
     if (command === "M") {
       close();
-      for (let i = 0; i + 1 < n.length; i += 2) go([num(i), num(i + 1)]);
-    } else if (command === "L") for (let i = 0; i + 1 < n.length; i += 2) go([num(i), num(i + 1)]);
-    else if (command === "H") for (const x of n) go([x, at[1]]);
-    else if (command === "V") for (const y of n) go([at[0], y]);
-    else if (command === "C")
-      for (let i = 0; i + 5 < n.length; i += 6) {
-        const [a, b, c, e]: Point[] = [
-          at,
-          [num(i), num(i + 1)],
-          [num(i + 2), num(i + 3)],
-          [num(i + 4), num(i + 5)],
-        ] as [Point, Point, Point, Point];
-        for (let s = 1; s <= STEPS; s++)
-          go(bezier([a as Point, b as Point, c as Point, e as Point], s / STEPS));
-      }
-    else if (command === "Q")
-      for (let i = 0; i + 3 < n.length; i += 4) {
-        const points: Point[] = [at, [num(i), num(i + 1)], [num(i + 2), num(i + 3)]];
-        for (let s = 1; s <= STEPS; s++) go(bezier(points, s / STEPS));
-      }
-    else if (command === "A")
-      for (let i = 0; i + 6 < n.length; i += 7)
-        for (const p of arcPoints(at, num(i), num(i + 1), num(i + 3), num(i + 4), [
-          num(i + 5),
-          num(i + 6),
-        ]))
-          go(p);
-    else if (command === "Z") {
+      go(point(n, 0));
+    } else if (command === "L") go(point(n, 0));
+    else if (command === "H") go([n[0] as number, at[1]]);
+    else if (command === "V") go([at[0], n[0] as number]);
+    else if (command === "C") curve([at, point(n, 0), point(n, 2), point(n, 4)]);
+    else if (command === "Q") curve([at, point(n, 0), point(n, 2)]);
+    else if (command === "A") {
+      const [rx, ry, , large, sweep] = n as [number, number, number, number, number];
+      for (const p of arcPoints(at, rx, ry, large, sweep, point(n, 5))) go(p);
+    } else if (command === "Z") {
       const first = ring[0];
       close();
       if (first) at = first;
-    } else throw new Error(`Path data must be absolute; found ${command}`);
+    } else throw new Error(`Path data with ${command} is not written by our own helpers.`);
   }
   close();
   return out;

@@ -4,120 +4,23 @@ import { evenPicture } from "../cloth/evenLight.ts";
 import { fallOfLight } from "../cloth/fallOfLight.ts";
 import { rgbOfHex } from "../colour/hex.ts";
 import { byteOfLinear, LINEAR_OF_BYTE } from "../colour/linear.ts";
-import { evenLight, type Gain } from "./evenLight.ts";
-import { type Step, stepFinder } from "./findStep.ts";
+import type { TileCell } from "../swatches/tileCell.ts";
+import type { Step } from "./findStep.ts";
+import { type Gain, lightBySteps } from "./lightBySteps.ts";
+import { lightReader, meanLight } from "./lightReader.ts";
 import { shrinkInLight } from "./shrinkInLight.ts";
+import { latticeOf, nearPlaces } from "./tileLattice.ts";
 
-/** One cell of a cloth's pattern, to be made from its photograph; all in pixels of the upright picture. */
-export interface TileCell {
-  readonly widthPx: number;
-  readonly heightPx: number;
-  /** False where nothing comes again that way: the cell's size is then free, and is a part of the picture. */
-  readonly repeatsAcross: boolean;
-  readonly repeatsUp: boolean;
-  /** True where every other column hangs half a cell lower. */
-  readonly halfDrop: boolean;
-  /** The place of the photograph that stands in the cell's middle. */
-  readonly middle: { readonly x: number; readonly y: number };
-  /** Where the photograph shows less than a cell: the colour of what it does not show. Null where it shows all. */
-  readonly ground: string | null;
-}
-
-/** Known steps: the photograph may be turned by three degrees or so, and show a few parts of a hundred more or less than was said. */
-const KNOWN = { along: 0.035, across: 0.055 };
-/** Free steps: as far as a fine weave needs to come into line with itself. */
-const FREE = { along: 0.04, across: 0.02 };
-/** Under this a cloth does not agree with itself at all, and the card's step is kept. */
-const LEAST = 0.12;
 /** How sharply the picture's middle is preferred to its edges. */
 const PREFER = 4;
 /** The soft edge of a photograph that shows less than a cell, as a part of its shorter side. */
 const SOFT = 0.07;
 
-/** The picture without what a lamp or a window does to all of its dyes alike. */
+/** The picture without what a lamp or a window does to all of its dyes alike; what is left of it the cloth's own steps tell. */
 function lampTakenOut(data: Buffer, width: number, height: number): Buffer {
   const picture = { width, height, data: new Uint8Array(data) };
   const fall = fallOfLight(sampleColours(picture), picture);
   return fall ? Buffer.from(evenPicture(picture, fall).data) : data;
-}
-
-interface Lattice {
-  /** From column to column, level or half a cell lower, and down one cell. */
-  readonly across: Step;
-  readonly up: Step;
-  /** How well the cloth agrees with itself one step on. */
-  readonly agrees: number;
-  readonly found: readonly Step[];
-}
-
-async function latticeOf(
-  data: Buffer,
-  width: number,
-  height: number,
-  cell: TileCell,
-): Promise<Lattice> {
-  const across: Step = [cell.widthPx, cell.halfDrop ? cell.heightPx / 2 : 0];
-  const up: Step = [0, cell.heightPx];
-  if (cell.ground !== null) return { across, up, agrees: 1, found: [] };
-  const find = await stepFinder(data, width, height);
-  const a = find(across, cell.repeatsAcross ? KNOWN : FREE);
-  const b = find(up, cell.repeatsUp ? KNOWN : FREE);
-  const good = [a, b].map((f) => (f && f.agrees >= LEAST ? f : null));
-  // What one step tells of the photograph's turn and size holds for the other, where that one cannot be seen.
-  const like = (wanted: Step, from: Step, to: Step): Step => {
-    const size = from[0] ** 2 + from[1] ** 2;
-    const cos = (from[0] * to[0] + from[1] * to[1]) / size;
-    const sin = (from[0] * to[1] - from[1] * to[0]) / size;
-    return [wanted[0] * cos - wanted[1] * sin, wanted[0] * sin + wanted[1] * cos];
-  };
-  const [fa, fb] = good;
-  const knownA = fa && cell.repeatsAcross ? fa.step : null;
-  const knownB = fb && cell.repeatsUp ? fb.step : null;
-  return {
-    across: fa?.step ?? (knownB ? like(across, up, knownB) : across),
-    up: fb?.step ?? (knownA ? like(up, across, knownA) : up),
-    agrees: Math.max(0, Math.min(fa?.agrees ?? 1, fb?.agrees ?? 1)),
-    found: [fa?.step, fb?.step].filter((s) => s !== undefined),
-  };
-}
-
-/** A picture in linear light, its even light taken out, read between its pixels. */
-function reader(data: Buffer, width: number, height: number, gain: Gain) {
-  const lit = new Float32Array(width * height * 3);
-  for (let y = 0, i = 0; y < height; y++)
-    for (let x = 0; x < width; x++, i += 3) {
-      const g = gain(x, y);
-      for (let c = i; c < i + 3; c++) lit[c] = g * (LINEAR_OF_BYTE[data[c] as number] as number);
-    }
-  return (x: number, y: number, out: Float64Array): void => {
-    const fx = Math.max(0, Math.min(width - 1, x));
-    const fy = Math.max(0, Math.min(height - 1, y));
-    const x0 = Math.floor(fx);
-    const y0 = Math.floor(fy);
-    const tx = fx - x0;
-    const ty = fy - y0;
-    const a = (y0 * width + x0) * 3;
-    const right = x0 + 1 < width ? 3 : 0;
-    const below = y0 + 1 < height ? width * 3 : 0;
-    for (let c = a; c < a + 3; c++) {
-      const upper = (lit[c] as number) * (1 - tx) + (lit[c + right] as number) * tx;
-      const lower = (lit[c + below] as number) * (1 - tx) + (lit[c + below + right] as number) * tx;
-      out[c - a] = upper * (1 - ty) + lower * ty;
-    }
-  };
-}
-
-/** The mean of a picture's light, each channel. */
-function meanLight(read: ReturnType<typeof reader>, width: number, height: number): number[] {
-  const sum = [0, 0, 0];
-  const point = new Float64Array(3);
-  const n = 40;
-  for (let j = 0; j < n; j++)
-    for (let i = 0; i < n; i++) {
-      read(((i + 0.5) * width) / n, ((j + 0.5) * height) / n, point);
-      for (let c = 0; c < 3; c++) sum[c] = (sum[c] as number) + (point[c] as number) / (n * n);
-    }
-  return sum;
 }
 
 /**
@@ -139,9 +42,9 @@ export async function seamlessCell(
     cell.ground !== null
       ? () => 1
       : texture || found.length > 0
-        ? await evenLight(data, width, height, texture ? [] : found)
+        ? await lightBySteps(data, width, height, texture ? [] : found)
         : () => 1;
-  const read = reader(data, width, height, gain);
+  const read = lightReader(data, width, height, gain);
   const mean = meanLight(read, width, height);
   const ground = cell.ground ? rgbOfHex(cell.ground).map((v) => LINEAR_OF_BYTE[v] as number) : null;
   // The cell's own sides, level and upright: on half-drop cloth two columns' steps make one that is level.
@@ -200,38 +103,6 @@ export async function seamlessCell(
       }
     }
   }
-  return out;
-}
-
-/** The steps by which some point of the cell can be found again in the picture. */
-function nearPlaces(
-  across: Step,
-  up: Step,
-  side: Step,
-  cell: TileCell,
-  width: number,
-  height: number,
-): Step[] {
-  // The box about the cell as it lies on the picture.
-  const half = [
-    (Math.abs(side[0]) + Math.abs(up[0])) / 2,
-    (Math.abs(side[1]) + Math.abs(up[1])) / 2,
-  ] as const;
-  const REACH = 12;
-  const out: Step[] = [];
-  for (let n = -REACH; n <= REACH; n++)
-    for (let m = -REACH; m <= REACH; m++) {
-      const step: Step = [n * across[0] + m * up[0], n * across[1] + m * up[1]];
-      const x = cell.middle.x + step[0];
-      const y = cell.middle.y + step[1];
-      const meets =
-        x + half[0] > 0 && x - half[0] < width && y + half[1] > 0 && y - half[1] < height;
-      // Of a small pattern, only what lies about the picture's middle is wanted.
-      const central =
-        Math.abs(x - width / 2) < Math.max(width / 4, 2 * half[0]) &&
-        Math.abs(y - height / 2) < Math.max(height / 4, 2 * half[1]);
-      if (meets && central) out.push(step);
-    }
   return out;
 }
 

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import type { StandingItem } from "../../src/documents/room/carried.ts";
 import { clothSpots } from "../../src/documents/room/clothSpots.ts";
+import type { StandingItem } from "../../src/documents/room/standingItem.ts";
 import { rect } from "../../src/drawing/paths.ts";
 import type { Shape } from "../../src/drawing/shape.ts";
 

@@ -14,6 +14,23 @@ import { grainsDown } from "../../src/quantities/grains.ts";
 import { Length } from "../../src/units/length.ts";
 import { clothFacts } from "./tradeContext.ts";
 
+/** A cloth of so many columns between its selvedges, each so many millimetres wide, and its usable width. */
+function patterned(
+  columns: number,
+  across: number,
+  first: number,
+  match: "straight" | "half-drop",
+) {
+  const usable = Length.mm(columns * across);
+  const repeat = {
+    up: Length.cm(30),
+    across: Length.mm(across),
+    match,
+    fromSelvedge: Length.mm(first),
+  };
+  return { usable, facts: clothFacts({ id: "c", usableWidth: usable, repeat }) };
+}
+
 const PHASES = { phases: new Map([["room/Back", 700]]), instead: new Map() };
 
 // Geometry, no outside source: columns of motifs stand H apart, those of a half-drop each half a repeat off its neighbour, and a width
@@ -31,14 +48,7 @@ test("where no motif stands in the middle of the width, a narrower middle has on
       fc.constantFrom("both-sides" as const, "one-side" as const),
       fc.integer({ min: 5, max: 600 }),
       (columns, across, first, height, match, way, over) => {
-        const usable = Length.mm(columns * across);
-        const repeat = {
-          up: Length.cm(30),
-          across: Length.mm(across),
-          match,
-          fromSelvedge: Length.mm(first),
-        };
-        const facts = clothFacts({ id: "c", usableWidth: usable, repeat });
+        const { usable, facts } = patterned(columns, across, first, match);
         const turning = Length.mm(10);
         const whole = usable.plus(Length.mm(over));
         const parts = joinPiece(whole, usable, turning, way, facts);
@@ -184,14 +194,7 @@ test("a front that hangs or covers a pelmet is joined round a motif in its middl
       fc.constantFrom("straight" as const, "half-drop" as const),
       fc.integer({ min: 5, max: 600 }),
       (columns, across, first, match, over) => {
-        const usable = Length.mm(columns * across);
-        const repeat = {
-          up: Length.cm(30),
-          across: Length.mm(across),
-          match,
-          fromSelvedge: Length.mm(first),
-        };
-        const facts = clothFacts({ id: "c", usableWidth: usable, repeat });
+        const { usable, facts } = patterned(columns, across, first, match);
         const [turning, whole] = [Length.mm(10), usable.plus(Length.mm(over))];
         const strips = stripsCentred(whole, usable, turning, facts);
         if (!strips.motif) return;

@@ -1,7 +1,7 @@
 import { type Point, rect } from "../../drawing/paths.ts";
 import { isInside, polygonsOf } from "../../drawing/polygons.ts";
 import type { Shape } from "../../drawing/shape.ts";
-import type { StandingItem } from "./carried.ts";
+import type { StandingItem } from "./standingItem.ts";
 
 /** A filled part of a drawing, in the drawing's millimetres, in the order of painting. */
 interface Filled {

@@ -5,7 +5,6 @@ import type { ProjectData, RoomData } from "../projectData.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
 import type { Markup } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
-import type { StandingItem } from "./carried.ts";
 import { drawnView, type View, type ViewLabel } from "./drawView.ts";
 import { factsOf } from "./itemView.ts";
 import { freeRow, itemsByWall } from "./placeItems.ts";
@@ -18,6 +17,7 @@ import {
   type TitlePlace,
   viewsBySheet,
 } from "./sheetsOfViews.ts";
+import type { StandingItem } from "./standingItem.ts";
 
 export interface ElevationPage {
   readonly title: string;

@@ -1,10 +1,11 @@
 import type { DrawingContext } from "../../items/itemDrawing.ts";
 import { DIRECTION, turnRight, type Wall } from "../../room/walls.ts";
 import type { ItemData, RoomData } from "../projectData.ts";
-import { carriedBy, LYING, type StandingItem } from "./carried.ts";
+import { carriedBy, LYING } from "./carried.ts";
 import { type PieceBefore, piecesBefore, type SeenBox } from "./freePieces.ts";
 import { lookOf } from "./hangOn.ts";
 import { elevationOf, factsOf, named, viewOf } from "./itemView.ts";
+import type { StandingItem } from "./standingItem.ts";
 
 /** Air between like objects side by side, and how many are drawn at most. */
 const BESIDE = 80;

@@ -2,8 +2,9 @@ import type { Dimension } from "../../drawing/shape.ts";
 import type { Wall } from "../../room/walls.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
-import { LYING, type StandingItem } from "./carried.ts";
+import { LYING } from "./carried.ts";
 import { factsOf } from "./itemView.ts";
+import type { StandingItem } from "./standingItem.ts";
 
 /** A computed measure of a drawing as an exact length: drawings are in whole tenths of a millimetre. */
 function asLength(mm: number): Length {

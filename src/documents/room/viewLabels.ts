@@ -1,10 +1,10 @@
 import type { Wall } from "../../room/walls.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { capital, itemPhrase, type Language, listed, shortened } from "../words/phrases.ts";
-import type { StandingItem } from "./carried.ts";
 import { clothSpots } from "./clothSpots.ts";
 import { factsOf } from "./itemView.ts";
 import type { LeaderLabel } from "./leaders.ts";
+import type { StandingItem } from "./standingItem.ts";
 
 /** A name's letters on one line below a drawing; the board has it in full. */
 const MOST_LETTERS = 20;

@@ -3,8 +3,8 @@ import type { Drawing, Pen, Shape } from "../../drawing/shape.ts";
 import { printSize } from "../../units/printLength.ts";
 import { stroke } from "../clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
+import type { LampshadePlan } from "./lampshadePlan.ts";
 import type { LampshadeMade } from "./pieces.ts";
-import type { LampshadePlan } from "./plan.ts";
 import type { LampshadeFields } from "./schema.ts";
 
 /** From the front, by itself; as many as there are stand side by side, six at most. */

@@ -5,7 +5,9 @@ import { boughtEach, boughtLength } from "../boughtLength.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed } from "../itemKind.ts";
 import { newNotes } from "../notes.ts";
 import { cutPanel } from "./development.ts";
-import { type LampshadePlan, mark, planLampshade } from "./plan.ts";
+import type { LampshadePlan } from "./lampshadePlan.ts";
+import { mark } from "./mark.ts";
+import { planLampshade } from "./plan.ts";
 import type { LampshadeFields } from "./schema.ts";
 
 export interface LampshadeMade extends Made {

@@ -2,8 +2,8 @@ import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../clothLines.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
+import type { LampshadePlan } from "./lampshadePlan.ts";
 import { backingSize, type LampshadeMade } from "./pieces.ts";
-import type { LampshadePlan } from "./plan.ts";
 import type { Pleated } from "./pleated.ts";
 import type { LampshadeFields } from "./schema.ts";
 

@@ -6,8 +6,8 @@ import { stroke } from "../clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
 import { stripView } from "../skirtViews.ts";
 import { pleatLines } from "./elevation.ts";
+import type { LampshadePlan } from "./lampshadePlan.ts";
 import type { LampshadeMade } from "./pieces.ts";
-import type { LampshadePlan } from "./plan.ts";
 import type { LampshadeFields } from "./schema.ts";
 
 /** The shade from the front, and its cloth laid flat as it is cut. */

@@ -20,7 +20,7 @@ const terms = (u: number, v: number): number[] => [u, v, u * u, u * v, v * v];
  * steps, only places one step apart are compared, which show the same of the pattern, so that what is dark in the pattern stays so;
  * a plain is compared with itself everywhere. Raw RGB, in linear light.
  */
-export async function evenLight(
+export async function lightBySteps(
   data: Buffer,
   width: number,
   height: number,

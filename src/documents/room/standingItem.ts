@@ -1,0 +1,22 @@
+import type { Shape } from "../../drawing/shape.ts";
+import type { ItemData } from "../projectData.ts";
+
+/** An item where it stands before a wall, in millimetres from the wall's upper left corner as seen from inside. */
+export interface StandingItem {
+  readonly item: ItemData;
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  /** How far its front stands from the wall: the nearer to the eye, the later it is drawn. */
+  readonly front: number;
+  readonly shapes: readonly Shape[];
+  /** What it lies over, of a cover or a skirt. */
+  readonly host?: ItemData;
+  /** What it lies on, of a cushion or a pad. */
+  readonly on?: ItemData;
+  /** True of what stands free in the room before the wall. */
+  readonly before?: true;
+  /** True of what stands on a table or a chest. */
+  readonly standsOn?: true;
+}

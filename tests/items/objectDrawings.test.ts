@@ -1,0 +1,99 @@
+import { expect, test } from "vitest";
+import type { Drawing } from "../../src/drawing/shape.ts";
+import type { ObjectFacts } from "../../src/items/itemKind.ts";
+import { objectDrawing } from "../../src/items/object/drawing.ts";
+import { objectKind } from "../../src/items/object/kind.ts";
+import { drawingContext, surfaces, svgOf, words } from "./drawnItems.ts";
+import { contextFor, fieldsOf, length } from "./tradeContext.ts";
+
+test("every shape of object is drawn in its own box in all three styles, alike each time; without a size it is not", () => {
+  const shapes = [
+    "rug",
+    "picture",
+    "mirror",
+    "table",
+    "chest",
+    "lamp",
+    "stove",
+    "chair",
+    "seat",
+    "box",
+    "bed",
+  ] as const;
+  for (const shape of shapes) {
+    for (const hasPhoto of [true, false]) {
+      for (const colours of [[], ["#2f5f4c", "#d8a24a"]]) {
+        const card: ObjectFacts = {
+          id: "x",
+          name: "X",
+          shape,
+          width: length('30"'),
+          depth: length('20"'),
+          height: shape === "rug" ? null : length('40"'),
+          weight: "9 kg",
+          stays: false,
+          owner: null,
+          round: false,
+          mattress: null,
+          hasPhoto,
+          colours,
+        };
+        const fields = fieldsOf(objectKind.schema, { object: "x" }) as never;
+        const context = contextFor({}, { objects: [card] });
+        const made = objectKind.make(fields, context);
+        const dc = drawingContext(context);
+        const drawn = objectDrawing.elevation(fields, made, dc) as Drawing;
+        expect(drawn.widthMm).toBeCloseTo(762, 6);
+        for (const s of surfaces(drawn.shapes)) expect(s).toBe("object");
+        for (const style of ["cloth", "workshop", "grey"] as const) {
+          expect(svgOf(drawn, style)).toBe(
+            svgOf(objectDrawing.elevation(fields, made, dc) as Drawing, style),
+          );
+          expect(svgOf(drawn, style)).not.toContain("NaN");
+        }
+        const plan = objectDrawing.plan(fields, made, dc);
+        expect(plan === null).toBe(shape === "picture" || shape === "mirror");
+        const bare = objectKind.make(
+          fields,
+          contextFor({}, { objects: [{ ...card, width: null }] }),
+        );
+        expect(objectDrawing.elevation(fields, bare, dc)).toBeNull();
+      }
+    }
+  }
+});
+
+test("what hangs has a fitter's drawing with its middle above the floor (hook rule of ra-02: centre and half the frame), its weight as typed, and no fixing named", () => {
+  const card: ObjectFacts = {
+    id: "x",
+    name: "X",
+    shape: "picture",
+    width: length('30"'),
+    depth: null,
+    height: length('24"'),
+    weight: "14 kg",
+    stays: false,
+    owner: null,
+    round: false,
+    mattress: null,
+    hasPhoto: true,
+    colours: [],
+  };
+  const fields = fieldsOf(objectKind.schema, {
+    object: "x",
+    at: { wall: "north", height: '45"' },
+  }) as never;
+  const context = contextFor({}, { objects: [card] });
+  const made = objectKind.make(fields, context);
+  const [drawn] = objectDrawing.workshop(fields, made, drawingContext(context));
+  expect(drawn?.dimensions.map((d) => d.text)).toEqual([
+    "30″",
+    "24″",
+    "45″ to its foot",
+    "57″ to its middle",
+  ]);
+  expect(words(drawn?.shapes ?? [])).toEqual(["14 kg"]);
+  expect(JSON.stringify(objectDrawing.sheet(fields, made, drawingContext(context)))).not.toMatch(
+    /screw|hook|nail|anchor|plug|holds up to/i,
+  );
+});
