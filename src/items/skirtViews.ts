@@ -97,24 +97,23 @@ export function stripView(
     stroke(line(0, cut - hem, width, cut - hem), "hidden"),
   ];
   for (let at = 1; at < n; at += 1) shapes.push(stroke(line(at * each, 0, at * each, cut), "seam"));
-  shapes.push(
-    {
-      shape: "sign",
-      sign: "arrow",
-      x: each * 0.2,
-      y: cut * 0.6,
-      turnDeg: skirt.sideways ? 0 : -90,
-    },
-    {
+  shapes.push({
+    shape: "sign",
+    sign: "arrow",
+    x: each * 0.2,
+    y: cut * 0.6,
+    turnDeg: skirt.sideways ? 0 : -90,
+  });
+  if (!broken)
+    shapes.push({
       shape: "words",
       x: n > 1 ? each * 1.5 : width / 2,
       y: cut * 0.5,
       anchor: "middle",
-      text: broken
-        ? `${first.widths} ${skirt.sideways ? "strips" : "widths"}, ${n} shown`
-        : first.run.name,
-    },
-  );
+      text: first.run.name,
+    });
+  // In its title: between joins there is no room for so many words.
+  const parts = broken ? `: ${n} of ${first.widths} ${skirt.sideways ? "strips" : "widths"}` : "";
   const dimensions: Dimension[] = [
     {
       axis: "horizontal",
@@ -147,7 +146,7 @@ export function stripView(
     heightMm: cut,
     shapes,
     dimensions,
-    title: "Flat, joined",
+    title: `Flat, joined${parts}`,
     description: `${words.piece} flat: ${first.widths} ${skirt.sideways ? "strips" : "widths"} cut ${p(skirt.cut)} deep, ${p(first.joined)} joined.`,
   };
 }

@@ -56,6 +56,9 @@ export async function measuredCloth(
       ...(repeat.horizontalMm === null ? {} : { across: say(repeat.horizontalMm) }),
       match: repeat.match,
     };
+    notes.push(
+      "please look: the repeat above was measured in the photograph and may be off by a part in a hundred; write the supplier's in its place before you order",
+    );
   } else if (repeat !== null) {
     const ways = [repeat.verticalMm, repeat.horizontalMm].map((mm) =>
       mm === null ? "none" : say(mm),

@@ -59,7 +59,7 @@ export function planPleated(
       drop: shade.slant,
       hem: turn,
       top: turn,
-      words: { piece: "shade strip", drop: "slant", hem: "turned at the foot", top: "at the top" },
+      words: { piece: "shade", drop: "slant", hem: "turned at the foot", top: "at the top" },
       join,
       count: fields.count ?? 1,
       railroad: fields.railroad,
