@@ -1,6 +1,5 @@
 import Fraction from "fraction.js";
-import type { Grains } from "../cutplan/piece.ts";
-import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothFacts, WorkingLine } from "../items/itemKind.ts";
 import { isOpen } from "../records/itemOptions.ts";
 import type { ClothRecord, ProjectRecord, Records, RoomRecord } from "../records/records.ts";
@@ -8,6 +7,7 @@ import { commonFields } from "../room/commonFields.ts";
 import { Length } from "../units/length.ts";
 import { printLength, type UnitSystem } from "../units/printLength.ts";
 import { type Buy, buyOf } from "./buy.ts";
+import { problems, repeatLongerThanBolt, soldByWhat, withoutWidth } from "./clothFaults.ts";
 import type { ClothGroup } from "./clothGroups.ts";
 import { clothText } from "./clothText.ts";
 import { type PlannedCloth, plannedCloth } from "./cutPieces.ts";
@@ -18,7 +18,6 @@ import { clothOrigins } from "./origins.ts";
 import { type GroupPlan, planGroup } from "./planGroup.ts";
 import { maxLengthOf, notForCutting, planOfCloth } from "./planOfCloth.ts";
 import { planOnArrival } from "./planOnArrival.ts";
-import { problemDiagnostic } from "./problemWords.ts";
 import type { ClothQuantity, Estimate } from "./quantityTypes.ts";
 import { releaseOf } from "./release.ts";
 
@@ -47,7 +46,7 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
   const facts = context.cloth(group.cloth);
   if (!facts) return { quantity: null, diagnostics: [] };
   if (!facts.usableWidth)
-    return { quantity: null, diagnostics: withoutWidth(group, facts, context) };
+    return { quantity: null, diagnostics: withoutWidth(group, facts, context.records.cloths) };
   const { units, project } = context;
   const card = context.records.cloths.get(group.cloth) ?? null;
   const cloth = plannedCloth(facts, facts.usableWidth, grainsDown(facts.usableWidth));
@@ -146,104 +145,6 @@ function spareOf(group: GroupPlan, cloth: PlannedCloth): Length {
   const inRegister = [...run.pieces.values()].some((each) => each.piece.along.rule === "register");
   const lengths = run.plan.lengths.filter((length) => length > 0).length;
   return inRegister ? lengthOfGrains(vertical * lengths) : Length.zero;
-}
-
-/** No length holds one whole repeat: nothing that lies in register can be promised. */
-function repeatLongerThanBolt(
-  card: ClothRecord | null,
-  group: ClothGroup,
-  cloth: PlannedCloth,
-  bolt: Length | null,
-  units: UnitSystem,
-): Diagnostic[] {
-  const repeat = cloth.pattern && cloth.pattern.vertical > 0 ? cloth.repeatUp : null;
-  if (!card || !bolt || !repeat || repeat.isLessThan(bolt)) return [];
-  if (group.cuts.every((each) => each.cut.along.how === "free")) return [];
-  const p = (length: Length) => printLength(length, units);
-  return [
-    diagnostic(
-      card.place(["price", "bolt", "length"]),
-      "repeat-longer-than-bolt",
-      `The repeat of ${card.fields.cloth} is ${p(repeat)}, and a bolt ${p(bolt)}: no bolt is sure to hold one whole repeat, so nothing can be cut from it in register.`,
-      {
-        actual: p(bolt),
-        expected: `more than ${p(repeat)}`,
-        hint: `Correct the bolt's length or repeat: up on this card. If both are right, ask the supplier for longer lengths, or let the pattern fall as it will on the items that use it.`,
-      },
-    ),
-  ];
-}
-
-/** Sold in wholes of something that the card does not give: the usual step is taken, and it is said. */
-function soldByWhat(card: ClothRecord | null, repeats: boolean): Diagnostic[] {
-  const price = card?.fields.price;
-  const said = price?.["sold-by"];
-  const lacks =
-    said === "repeat" && !repeats ? "repeat" : said === "bolt" && !price?.bolt ? "bolt" : null;
-  if (!card || !lacks) return [];
-  return [
-    diagnostic(
-      card.place(["price", "sold-by"]),
-      `sold-by-${lacks}-unknown`,
-      `${card.fields.cloth} is sold by whole ${lacks}s, and its card gives no ${lacks}: the usual step was taken instead.`,
-      {
-        severity: "warning",
-        actual: lacks,
-        hint:
-          lacks === "repeat"
-            ? "Add the repeat, for example repeat: { up: 64 cm }, or write the step as a length."
-            : "Add the bolt to price, for example bolt: { length: 30 yd, trade: 29.00 }, or write the step as a length.",
-      },
-    ),
-  ];
-}
-
-function problems(
-  group: ClothGroup,
-  plan: GroupPlan,
-  facts: ClothFacts,
-  units: UnitSystem,
-  maxLength: Grains | null,
-): Diagnostic[] {
-  const bolt = maxLength === null ? null : lengthOfGrains(maxLength);
-  const said = new Set<string>();
-  return plan.problems.flatMap((problem) => {
-    // One word for the pieces of an item that are alike in size and fault.
-    const { room, item, cut } = problem.from;
-    const key = [room, item, problem.reason, cut.width.mm.toFraction(), cut.height.mm.toFraction()];
-    if (said.has(key.join())) return [];
-    said.add(key.join());
-    const user = group.users.find(
-      (u) => u.room === problem.from.room && u.item.record.id === problem.from.item,
-    );
-    // The item's own arithmetic has said it better.
-    if (!user || user.item.made.diagnostics.some((each) => each.severity === "error")) return [];
-    return [problemDiagnostic(problem, user.item, facts.name, units, bolt)];
-  });
-}
-
-function withoutWidth(group: ClothGroup, facts: ClothFacts, context: ClothContext): Diagnostic[] {
-  const user = group.users.find(
-    ({ item }) => !item.made.diagnostics.some((each) => each.code === "cloth-without-width"),
-  );
-  const said = group.users.length > 0 && !user;
-  if (!user || said) return [];
-  const key = user.item.kind
-    .cloths(user.item.record.fields as never)
-    .find((each) => each.cloth === group.cloth)?.keyPath;
-  const card = context.records.cloths.get(group.cloth);
-  return [
-    diagnostic(
-      user.item.record.place(key ?? ["cloth"]),
-      "cloth-without-width",
-      `${facts.name} has no width on its card, so nothing can be planned on it.`,
-      {
-        severity: "warning",
-        actual: group.cloth,
-        hint: `Add the usable width, between the selvedges, to ${card?.path ?? `cloths/${group.cloth}.md`}, for example width: 54".`,
-      },
-    ),
-  ];
 }
 
 function workingOf(

@@ -1,0 +1,115 @@
+import type { Grains } from "../cutplan/piece.ts";
+import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import type { ClothFacts } from "../items/itemKind.ts";
+import type { ClothRecord, Records } from "../records/records.ts";
+import type { Length } from "../units/length.ts";
+import { printLength, type UnitSystem } from "../units/printLength.ts";
+import type { ClothGroup } from "./clothGroups.ts";
+import type { PlannedCloth } from "./cutPieces.ts";
+import { lengthOfGrains } from "./grains.ts";
+import type { GroupPlan } from "./planGroup.ts";
+import { problemDiagnostic } from "./problemWords.ts";
+
+/** No length holds one whole repeat: nothing that lies in register can be promised. */
+export function repeatLongerThanBolt(
+  card: ClothRecord | null,
+  group: ClothGroup,
+  cloth: PlannedCloth,
+  bolt: Length | null,
+  units: UnitSystem,
+): Diagnostic[] {
+  const repeat = cloth.pattern && cloth.pattern.vertical > 0 ? cloth.repeatUp : null;
+  if (!card || !bolt || !repeat || repeat.isLessThan(bolt)) return [];
+  if (group.cuts.every((each) => each.cut.along.how === "free")) return [];
+  const p = (length: Length) => printLength(length, units);
+  return [
+    diagnostic(
+      card.place(["price", "bolt", "length"]),
+      "repeat-longer-than-bolt",
+      `The repeat of ${card.fields.cloth} is ${p(repeat)}, and a bolt ${p(bolt)}: no bolt is sure to hold one whole repeat, so nothing can be cut from it in register.`,
+      {
+        actual: p(bolt),
+        expected: `more than ${p(repeat)}`,
+        hint: `Correct the bolt's length or repeat: up on this card. If both are right, ask the supplier for longer lengths, or let the pattern fall as it will on the items that use it.`,
+      },
+    ),
+  ];
+}
+
+/** Sold in wholes of something that the card does not give: the usual step is taken, and it is said. */
+export function soldByWhat(card: ClothRecord | null, repeats: boolean): Diagnostic[] {
+  const price = card?.fields.price;
+  const said = price?.["sold-by"];
+  const lacks =
+    said === "repeat" && !repeats ? "repeat" : said === "bolt" && !price?.bolt ? "bolt" : null;
+  if (!card || !lacks) return [];
+  return [
+    diagnostic(
+      card.place(["price", "sold-by"]),
+      `sold-by-${lacks}-unknown`,
+      `${card.fields.cloth} is sold by whole ${lacks}s, and its card gives no ${lacks}: the usual step was taken instead.`,
+      {
+        severity: "warning",
+        actual: lacks,
+        hint:
+          lacks === "repeat"
+            ? "Add the repeat, for example repeat: { up: 64 cm }, or write the step as a length."
+            : "Add the bolt to price, for example bolt: { length: 30 yd, trade: 29.00 }, or write the step as a length.",
+      },
+    ),
+  ];
+}
+
+/** Pieces that no plan can place, each told at its item. */
+export function problems(
+  group: ClothGroup,
+  plan: GroupPlan,
+  facts: ClothFacts,
+  units: UnitSystem,
+  maxLength: Grains | null,
+): Diagnostic[] {
+  const bolt = maxLength === null ? null : lengthOfGrains(maxLength);
+  const said = new Set<string>();
+  return plan.problems.flatMap((problem) => {
+    // One word for the pieces of an item that are alike in size and fault.
+    const { room, item, cut } = problem.from;
+    const key = [room, item, problem.reason, cut.width.mm.toFraction(), cut.height.mm.toFraction()];
+    if (said.has(key.join())) return [];
+    said.add(key.join());
+    const user = group.users.find(
+      (u) => u.room === problem.from.room && u.item.record.id === problem.from.item,
+    );
+    // The item's own arithmetic has said it better.
+    if (!user || user.item.made.diagnostics.some((each) => each.severity === "error")) return [];
+    return [problemDiagnostic(problem, user.item, facts.name, units, bolt)];
+  });
+}
+
+/** A card without a width, told at the first item that has not said so itself. */
+export function withoutWidth(
+  group: ClothGroup,
+  facts: ClothFacts,
+  cards: Records["cloths"],
+): Diagnostic[] {
+  const user = group.users.find(
+    ({ item }) => !item.made.diagnostics.some((each) => each.code === "cloth-without-width"),
+  );
+  const said = group.users.length > 0 && !user;
+  if (!user || said) return [];
+  const key = user.item.kind
+    .cloths(user.item.record.fields as never)
+    .find((each) => each.cloth === group.cloth)?.keyPath;
+  const card = cards.get(group.cloth);
+  return [
+    diagnostic(
+      user.item.record.place(key ?? ["cloth"]),
+      "cloth-without-width",
+      `${facts.name} has no width on its card, so nothing can be planned on it.`,
+      {
+        severity: "warning",
+        actual: group.cloth,
+        hint: `Add the usable width, between the selvedges, to ${card?.path ?? `cloths/${group.cloth}.md`}, for example width: 54".`,
+      },
+    ),
+  ];
+}
