@@ -1,5 +1,5 @@
-import type { ClothColour } from "./palette.ts";
-import type { PhotoQuality } from "./quality.ts";
+import type { ClothColour } from "./palette/palette.ts";
+import type { PhotoQuality } from "./reading/quality.ts";
 
 /** What a cloth's pattern is, in the trade's words. */
 export type PatternKind =

@@ -1,13 +1,13 @@
 import { type Checked, diagnostic } from "../diagnostics/diagnostic.ts";
-import { clothColours } from "./clothColours.ts";
 import type { ClothMeasure, Confirm } from "./clothMeasure.ts";
-import { type ClothView, clothView, type ViewOptions } from "./clothView.ts";
-import { describeColours, type Separated, separateColours } from "./palette.ts";
+import { type PrintLimits, USUAL_LIMITS } from "./motif/printSize.ts";
+import { clothColours } from "./palette/clothColours.ts";
+import { describeColours, type Separated, separateColours } from "./palette/palette.ts";
 import { patternOf } from "./patternOf.ts";
-import { checkPixels, crop, type Pixels } from "./pixels.ts";
-import { type PrintLimits, USUAL_LIMITS } from "./printSize.ts";
-import { type PhotoQuality, photoQuality } from "./quality.ts";
-import { isStrip } from "./shown.ts";
+import { checkPixels, crop, type Pixels } from "./pixels/pixels.ts";
+import { type ClothView, clothView, type ViewOptions } from "./reading/clothView.ts";
+import { type PhotoQuality, photoQuality } from "./reading/quality.ts";
+import { isStrip } from "./reading/shown.ts";
 
 /** Part of the picture that is as dark as can be, from which there is nothing to see. */
 const ALL_BLACK = 0.995;

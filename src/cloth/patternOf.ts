@@ -1,22 +1,22 @@
 import { oklabOfPixels } from "../colour/oklabOfPixels.ts";
-import { bandWidth } from "./bandWidth.ts";
-import { busynessOf } from "./busyness.ts";
-import { cleanLabels } from "./cleanLabels.ts";
-import type { Separation } from "./clothColours.ts";
 import type { Confirm, MeasuredPattern, MeasuredRepeat } from "./clothMeasure.ts";
-import { contrastOf } from "./contrast.ts";
-import { fieldOf } from "./field.ts";
-import { findRepeat } from "./findRepeat.ts";
-import { type JudgedKind, kindOf } from "./kindOf.ts";
-import { cellSigns, crossingAlong, softField, surfaceOf } from "./kindSigns.ts";
-import { area, type Lattice } from "./lattice.ts";
-import { maskOf } from "./masks.ts";
-import { type Motifs, meanWidth, motifsOf } from "./motifSize.ts";
-import type { Separated } from "./palette.ts";
-import { type PrintLimits, USUAL_LIMITS } from "./printSize.ts";
-import { readingDistances } from "./readingDistance.ts";
-import { type Relief, reliefOf } from "./reliefOf.ts";
-import { repeatOfLattice, repeatOfStripes } from "./repeatOf.ts";
+import { busynessOf } from "./distance/busyness.ts";
+import { contrastOf } from "./distance/contrast.ts";
+import { readingDistances } from "./distance/readingDistance.ts";
+import { type JudgedKind, kindOf } from "./kind/kindOf.ts";
+import { cellSigns, crossingAlong, softField, surfaceOf } from "./kind/kindSigns.ts";
+import { type Motifs, meanWidth, motifsOf } from "./motif/motifSize.ts";
+import { type PrintLimits, USUAL_LIMITS } from "./motif/printSize.ts";
+import { cleanLabels } from "./palette/cleanLabels.ts";
+import type { Separation } from "./palette/clothColours.ts";
+import type { Separated } from "./palette/palette.ts";
+import { fieldOf } from "./pixels/field.ts";
+import { maskOf } from "./pixels/masks.ts";
+import { type Relief, reliefOf } from "./pixels/reliefOf.ts";
+import { bandWidth } from "./repeat/bandWidth.ts";
+import { findRepeat } from "./repeat/findRepeat.ts";
+import { area, type Lattice } from "./repeat/lattice.ts";
+import { repeatOfLattice, repeatOfStripes } from "./repeat/repeatOf.ts";
 
 /**
  * A marking's spots nearly fall on each other. What was found is a repeat if it is sure, if the cloth agrees with itself so well one

@@ -1,18 +1,18 @@
-import { asPlanned } from "./asPlanned.ts";
-import type { Band } from "./bands.ts";
-import { commonMeasure, inGrains, inMeasure } from "./commonMeasure.ts";
-import { type Draft, draftOfRows, draftOfSearch } from "./draft.ts";
-import { finishDraft } from "./finishDraft.ts";
-import { itemByItem } from "./itemByItem.ts";
-import { type Kind, kindsOf } from "./kinds.ts";
-import { lowerBound } from "./lowerBound.ts";
+import { lowerBound } from "./bound/lowerBound.ts";
+import { registeredBound } from "./bound/registeredBound.ts";
+import { asPlanned } from "./laying/asPlanned.ts";
+import type { Band } from "./laying/bands.ts";
+import { commonMeasure, inGrains, inMeasure } from "./laying/commonMeasure.ts";
+import { type Draft, draftOfRows, draftOfSearch } from "./laying/draft.ts";
+import { finishDraft } from "./laying/finishDraft.ts";
+import { itemByItem } from "./laying/itemByItem.ts";
+import { type Kind, kindsOf } from "./laying/kinds.ts";
+import { startsFor } from "./laying/starts.ts";
 import type { Grains } from "./piece.ts";
 import type { Plan, PlanInput, PlanOptions, PlanResult } from "./plan.ts";
 import { planOnLengths } from "./planOnLengths.ts";
 import { problemsOf } from "./problems.ts";
-import { registeredBound } from "./registeredBound.ts";
-import { startsFor } from "./starts.ts";
-import { buildsFor, mostStarts, thoroughSearch } from "./thoroughSearch.ts";
+import { buildsFor, mostStarts, thoroughSearch } from "./search/thoroughSearch.ts";
 
 /** 2.5 m in grains: what a cutting table holds. */
 const TABLE: Grains = 400_000;

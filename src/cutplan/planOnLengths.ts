@@ -1,12 +1,12 @@
-import { bandsOf, longestBand } from "./bands.ts";
-import type { Kind } from "./kinds.ts";
-import type { Strip } from "./layout.ts";
-import { lowerBound } from "./lowerBound.ts";
-import { mod } from "./modes.ts";
+import { lowerBound } from "./bound/lowerBound.ts";
+import { bandsOf, longestBand } from "./laying/bands.ts";
+import type { Kind } from "./laying/kinds.ts";
+import type { Strip } from "./laying/layout.ts";
+import { mod } from "./laying/modes.ts";
+import { crossCuts, registerOf } from "./laying/places.ts";
 import type { Grains } from "./piece.ts";
-import { crossCuts, registerOf } from "./places.ts";
 import type { LengthAtHand, Place, PlanInput, PlanProblem, PlanResult } from "./plan.ts";
-import { type Found, searchStarts } from "./searchStarts.ts";
+import { type Found, searchStarts } from "./search/searchStarts.ts";
 
 /**
  * Plans on cloth at hand: each length has its own pattern start, its own end and its flaws. The lengths are put one behind

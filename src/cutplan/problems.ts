@@ -1,4 +1,4 @@
-import { firstX, mod, modesOf } from "./modes.ts";
+import { firstX, mod, modesOf } from "./laying/modes.ts";
 import type { CutPiece, Grains } from "./piece.ts";
 import type { PlanInput, PlanProblem, ProblemReason } from "./plan.ts";
 

@@ -1,5 +1,5 @@
 import sharp, { type Metadata, type Sharp } from "sharp";
-import type { Pixels } from "../cloth/pixels.ts";
+import type { Pixels } from "../cloth/pixels/pixels.ts";
 import { type Checked, diagnostic, type Place } from "../diagnostics/diagnostic.ts";
 import type { PhotoFile } from "./loadPhotoFile.ts";
 import { profileName } from "./profileName.ts";

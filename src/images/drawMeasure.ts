@@ -1,7 +1,7 @@
 import sharp, { type OverlayOptions } from "sharp";
 import type { ClothMeasure } from "../cloth/clothMeasure.ts";
-import type { ClothView } from "../cloth/clothView.ts";
-import type { Rectangle } from "../cloth/pixels.ts";
+import type { Rectangle } from "../cloth/pixels/pixels.ts";
+import type { ClothView } from "../cloth/reading/clothView.ts";
 import { measuredLength } from "../swatches/measureText.ts";
 import type { UnitSystem } from "../units/printLength.ts";
 import { keyOf } from "./drawKey.ts";

@@ -1,7 +1,7 @@
-import type { ClothView } from "../cloth/clothView.ts";
-import type { ClothColour } from "../cloth/palette.ts";
-import { crop, type Rectangle } from "../cloth/pixels.ts";
-import { shrinkToSide } from "../cloth/shrink.ts";
+import type { ClothColour } from "../cloth/palette/palette.ts";
+import { crop, type Rectangle } from "../cloth/pixels/pixels.ts";
+import { shrinkToSide } from "../cloth/pixels/shrink.ts";
+import type { ClothView } from "../cloth/reading/clothView.ts";
 import { oklabOfPixels } from "../colour/oklabOfPixels.ts";
 
 /** A place on the cloth, in pixels of the whole prepared picture. */

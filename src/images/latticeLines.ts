@@ -1,7 +1,7 @@
 import type { ClothMeasure, MeasuredRepeat } from "../cloth/clothMeasure.ts";
-import type { ClothView } from "../cloth/clothView.ts";
-import { motifCentre } from "../cloth/motifCentre.ts";
-import { crop } from "../cloth/pixels.ts";
+import { motifCentre } from "../cloth/motif/motifCentre.ts";
+import { crop } from "../cloth/pixels/pixels.ts";
+import type { ClothView } from "../cloth/reading/clothView.ts";
 import { type RepeatShape, repeatShape, type Vector } from "./drawRepeatShape.ts";
 
 /** A label, centred on a place in pixels. */

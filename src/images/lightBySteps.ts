@@ -1,5 +1,5 @@
 import sharp from "sharp";
-import { leastSquares } from "../cloth/leastSquares.ts";
+import { leastSquares } from "../cloth/pixels/leastSquares.ts";
 import { LINEAR_OF_BYTE } from "../colour/linear.ts";
 import type { Step } from "./findStep.ts";
 

@@ -1,5 +1,5 @@
 import sharp from "sharp";
-import type { Rectangle } from "../cloth/pixels.ts";
+import type { Rectangle } from "../cloth/pixels/pixels.ts";
 import { type Checked, diagnostic, type Place } from "../diagnostics/diagnostic.ts";
 import { type Cache, cacheKey, NO_CACHE, sha256 } from "./cache.ts";
 import { decodePhoto } from "./decodePhoto.ts";

@@ -1,7 +1,7 @@
 import type { Sharp } from "sharp";
-import { sampleColours } from "../cloth/colourSample.ts";
-import { evenPicture } from "../cloth/evenLight.ts";
-import { fallOfLight } from "../cloth/fallOfLight.ts";
+import { sampleColours } from "../cloth/palette/colourSample.ts";
+import { evenPicture } from "../cloth/palette/evenLight.ts";
+import { fallOfLight } from "../cloth/palette/fallOfLight.ts";
 import { rgbOfHex } from "../colour/hex.ts";
 import { byteOfLinear, LINEAR_OF_BYTE } from "../colour/linear.ts";
 import type { TileCell } from "../swatches/tileCell.ts";

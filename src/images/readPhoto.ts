@@ -1,5 +1,5 @@
-import type { Pixels } from "../cloth/pixels.ts";
-import { shrinkToSide } from "../cloth/shrink.ts";
+import type { Pixels } from "../cloth/pixels/pixels.ts";
+import { shrinkToSide } from "../cloth/pixels/shrink.ts";
 import type { Checked, Place } from "../diagnostics/diagnostic.ts";
 import { sha256 } from "./cache.ts";
 import { decodePhoto } from "./decodePhoto.ts";

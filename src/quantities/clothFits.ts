@@ -1,6 +1,6 @@
-import { type Fit, fits, type Remnant } from "../cutplan/fits.ts";
 import type { Flaw } from "../cutplan/piece.ts";
 import type { Plan, PlanInput } from "../cutplan/plan.ts";
+import { type Fit, fits, type Remnant } from "../cutplan/remnant/fits.ts";
 import type { ClothFacts } from "../items/itemKind.ts";
 import type { ProjectRecord, Records } from "../records/records.ts";
 import { type AnyKind, furnishRoom } from "../room/furnishRoom.ts";

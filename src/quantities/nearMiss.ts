@@ -1,6 +1,6 @@
-import { fits, type Remnant } from "../cutplan/fits.ts";
 import type { CutPiece, Grains } from "../cutplan/piece.ts";
 import type { PlanInput } from "../cutplan/plan.ts";
+import { fits, type Remnant } from "../cutplan/remnant/fits.ts";
 
 /** Where a remnant falls short: how many pieces it holds, in their order, and what would let it hold one more. */
 export interface Shortfall {

@@ -1,7 +1,7 @@
-import { kindsOf } from "../cutplan/kinds.ts";
+import { kindsOf } from "../cutplan/laying/kinds.ts";
+import { startsFor } from "../cutplan/laying/starts.ts";
 import type { ClothPattern, CutPiece, Grains } from "../cutplan/piece.ts";
-import { searchStarts } from "../cutplan/searchStarts.ts";
-import { startsFor } from "../cutplan/starts.ts";
+import { searchStarts } from "../cutplan/search/searchStarts.ts";
 
 /** Layouts tried for one setting: enough to compare settings by. */
 const BUILDS = 96;

@@ -1,5 +1,5 @@
 import { readContent } from "../cli/content/readContent.ts";
-import type { PrintLimits } from "../cloth/printSize.ts";
+import type { PrintLimits } from "../cloth/motif/printSize.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { NO_CACHE, openCache } from "../images/cache.ts";
 import { ITEM_KINDS } from "../items/kinds.ts";

@@ -1,9 +1,9 @@
 import { join, posix } from "node:path";
 import type { ClothMeasure } from "../cloth/clothMeasure.ts";
 import { measureCloth } from "../cloth/measureCloth.ts";
-import { motifCentre } from "../cloth/motifCentre.ts";
-import { shrunkRectangle } from "../cloth/pixels.ts";
-import { type PrintLimits, USUAL_LIMITS } from "../cloth/printSize.ts";
+import { motifCentre } from "../cloth/motif/motifCentre.ts";
+import { type PrintLimits, USUAL_LIMITS } from "../cloth/motif/printSize.ts";
+import { shrunkRectangle } from "../cloth/pixels/pixels.ts";
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
 import { type Cache, cacheKey, NO_CACHE, sha256 } from "../images/cache.ts";
 import { limiter } from "../images/limiter.ts";

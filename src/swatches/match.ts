@@ -1,4 +1,4 @@
-import { paletteDistance } from "../cloth/paletteDistance.ts";
+import { paletteDistance } from "../cloth/palette/paletteDistance.ts";
 import { difference } from "../colour/difference.ts";
 import type { ClothRecord } from "../records/records.ts";
 import { printLength, type UnitSystem } from "../units/printLength.ts";

@@ -5,7 +5,7 @@ import { join } from "node:path";
 import sharp from "sharp";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
-import type { Pixels } from "../../src/cloth/pixels.ts";
+import type { Pixels } from "../../src/cloth/pixels/pixels.ts";
 import { readPhoto } from "../../src/images/readPhoto.ts";
 import { discs, photograph, plain, seeded } from "./made.ts";
 

@@ -1,11 +1,11 @@
 // A bank card on the cloth: size by ISO/IEC 7810 (ID-1, 85.60 x 53.98 mm). The camera of these tests is a pinhole, made here.
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { cardPlane } from "../../src/cloth/bankCard.ts";
-import { clothView } from "../../src/cloth/clothView.ts";
-import { homographyOf, mapPoint, type Point } from "../../src/cloth/homography.ts";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
-import type { Pixels } from "../../src/cloth/pixels.ts";
+import type { Pixels } from "../../src/cloth/pixels/pixels.ts";
+import { cardPlane } from "../../src/cloth/reading/bankCard.ts";
+import { clothView } from "../../src/cloth/reading/clothView.ts";
+import { homographyOf, mapPoint, type Point } from "../../src/cloth/reading/homography.ts";
 import { rgbOfHex } from "../../src/colour/hex.ts";
 import { channelOfLinear, linearOfChannel } from "../../src/colour/linear.ts";
 import { type Design, discs, photograph, plain } from "./made.ts";

@@ -5,15 +5,15 @@ import {
   contrastSensitivity,
   distanceFor,
   highestVisible,
-} from "../../src/cloth/contrastSensitivity.ts";
-import type { Pixels } from "../../src/cloth/pixels.ts";
+} from "../../src/cloth/distance/contrastSensitivity.ts";
 import {
   contrastLeft,
   NOTICED,
   readingDistances,
   type WaveBand,
   waveBands,
-} from "../../src/cloth/readingDistance.ts";
+} from "../../src/cloth/distance/readingDistance.ts";
+import type { Pixels } from "../../src/cloth/pixels/pixels.ts";
 import reference from "../reference/colour/vision.json" with { type: "json" };
 
 const { cases, tolerance } = reference;

@@ -2,9 +2,9 @@
 import { join } from "node:path";
 import { beforeAll, expect, test } from "vitest";
 import type { ClothMeasure, MeasuredRepeat } from "../../src/cloth/clothMeasure.ts";
-import { reduce } from "../../src/cloth/lattice.ts";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
-import { shrinkToSide } from "../../src/cloth/shrink.ts";
+import { shrinkToSide } from "../../src/cloth/pixels/shrink.ts";
+import { reduce } from "../../src/cloth/repeat/lattice.ts";
 import { difference } from "../../src/colour/difference.ts";
 import { readPhoto } from "../../src/images/readPhoto.ts";
 import { CLOTHS } from "../cloths/cloths.ts";

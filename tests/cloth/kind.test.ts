@@ -1,12 +1,12 @@
 // Kinds of photographs that are made from seeds: one or two drawings of each kind, by traditions of our own (tests/bench/cloth).
 import { expect, test } from "vitest";
-import { cellSymmetry } from "../../src/cloth/cellSymmetry.ts";
-import { crossingOf } from "../../src/cloth/crossing.ts";
-import type { Field } from "../../src/cloth/field.ts";
-import { type KindSigns, kindOf } from "../../src/cloth/kindOf.ts";
-import { meanCell } from "../../src/cloth/meanCell.ts";
+import { cellSymmetry } from "../../src/cloth/kind/cellSymmetry.ts";
+import { crossingOf } from "../../src/cloth/kind/crossing.ts";
+import { type KindSigns, kindOf } from "../../src/cloth/kind/kindOf.ts";
+import { meanCell } from "../../src/cloth/kind/meanCell.ts";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
-import { USUAL_LIMITS } from "../../src/cloth/printSize.ts";
+import { USUAL_LIMITS } from "../../src/cloth/motif/printSize.ts";
+import type { Field } from "../../src/cloth/pixels/field.ts";
 import { moreDrawings, ownDrawings } from "../bench/cloth/own.ts";
 import { photographOf, sizeOf, tryOn } from "../bench/cloth/repeat.ts";
 import { subjectOf } from "../bench/cloth/subjects.ts";

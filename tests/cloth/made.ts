@@ -1,6 +1,6 @@
 // Cloths made here, whose colours, shares, repeats and motif sizes are known because they were drawn with them.
 
-import type { Pixels } from "../../src/cloth/pixels.ts";
+import type { Pixels } from "../../src/cloth/pixels/pixels.ts";
 import { rgbOfHex } from "../../src/colour/hex.ts";
 import { channelOfLinear, linearOfChannel } from "../../src/colour/linear.ts";
 

@@ -1,7 +1,7 @@
 import { kmeans } from "ml-kmeans";
 import { expect, test } from "vitest";
-import { type ClothColour, palette } from "../../src/cloth/palette.ts";
-import type { Pixels } from "../../src/cloth/pixels.ts";
+import { type ClothColour, palette } from "../../src/cloth/palette/palette.ts";
+import type { Pixels } from "../../src/cloth/pixels/pixels.ts";
 import { difference } from "../../src/colour/difference.ts";
 import { hexOfRgb } from "../../src/colour/hex.ts";
 import { mix } from "../../src/colour/mix.ts";

@@ -1,6 +1,6 @@
 import highs from "highs";
 import { expect, test } from "vitest";
-import { paletteDistance, type SharedColour } from "../../src/cloth/paletteDistance.ts";
+import { paletteDistance, type SharedColour } from "../../src/cloth/palette/paletteDistance.ts";
 import { difference } from "../../src/colour/difference.ts";
 import { seeded } from "./made.ts";
 

@@ -1,8 +1,8 @@
 // Quick ways to work on whole pictures against the slow and plain ones.
 import { expect, test } from "vitest";
-import { autocorrelation, at as correlationAt } from "../../src/cloth/autocorrelation.ts";
-import { distanceToEdge } from "../../src/cloth/distanceToEdge.ts";
-import { shrink } from "../../src/cloth/shrink.ts";
+import { distanceToEdge } from "../../src/cloth/pixels/distanceToEdge.ts";
+import { shrink } from "../../src/cloth/pixels/shrink.ts";
+import { autocorrelation, at as correlationAt } from "../../src/cloth/repeat/autocorrelation.ts";
 import { channelOfLinear, linearOfChannel } from "../../src/colour/linear.ts";
 import { seeded } from "./made.ts";
 

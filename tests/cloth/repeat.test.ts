@@ -1,13 +1,13 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { alongOverAcross } from "../../src/cloth/alongAcross.ts";
-import { at, autocorrelation } from "../../src/cloth/autocorrelation.ts";
 import type { MeasuredRepeat, PatternKind } from "../../src/cloth/clothMeasure.ts";
-import { fieldOf } from "../../src/cloth/field.ts";
-import { area, reduce } from "../../src/cloth/lattice.ts";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
-import { reliefOf } from "../../src/cloth/reliefOf.ts";
-import { repeatOfLattice } from "../../src/cloth/repeatOf.ts";
+import { fieldOf } from "../../src/cloth/pixels/field.ts";
+import { reliefOf } from "../../src/cloth/pixels/reliefOf.ts";
+import { alongOverAcross } from "../../src/cloth/repeat/alongAcross.ts";
+import { at, autocorrelation } from "../../src/cloth/repeat/autocorrelation.ts";
+import { area, reduce } from "../../src/cloth/repeat/lattice.ts";
+import { repeatOfLattice } from "../../src/cloth/repeat/repeatOf.ts";
 import {
   type Design,
   discs,

@@ -1,10 +1,10 @@
 // Photographs of seeded cloths (tests/bench/cloth): quiet inks, a lively one on two to three per cent, a lamp that falls off by 30 per
 // cent, weave, noise and JPEG. The figures are those that the bench holds over many more seeds; the limits of colour are ours.
 import { expect, test } from "vitest";
-import { sampleColours } from "../../src/cloth/colourSample.ts";
-import { evenPicture } from "../../src/cloth/evenLight.ts";
-import { fallOfLight } from "../../src/cloth/fallOfLight.ts";
-import { palette } from "../../src/cloth/palette.ts";
+import { sampleColours } from "../../src/cloth/palette/colourSample.ts";
+import { evenPicture } from "../../src/cloth/palette/evenLight.ts";
+import { fallOfLight } from "../../src/cloth/palette/fallOfLight.ts";
+import { palette } from "../../src/cloth/palette/palette.ts";
 import { oklabOf } from "../../src/colour/oklab.ts";
 import { accentCloth, change, croppedAndTurned, nearestTo } from "../bench/cloth/palettes.ts";
 import { photograph, plain, sprigs } from "./made.ts";

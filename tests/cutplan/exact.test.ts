@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { lowerBound } from "../../src/cutplan/lowerBound.ts";
+import { lowerBound } from "../../src/cutplan/bound/lowerBound.ts";
 import { planCuts } from "../../src/cutplan/planCuts.ts";
 import { exactLength } from "./exact.ts";
 import { FAMILIES, room } from "./rooms.ts";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { fits } from "../../src/cutplan/fits.ts";
 import { planCuts } from "../../src/cutplan/planCuts.ts";
+import { fits } from "../../src/cutplan/remnant/fits.ts";
 import { faultsOf } from "./checkPlan.ts";
 import { CM, FAMILIES, room } from "./rooms.ts";
 

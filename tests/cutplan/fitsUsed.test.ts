@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { fits } from "../../src/cutplan/fits.ts";
 import type { CutPiece, Flaw } from "../../src/cutplan/piece.ts";
+import { fits } from "../../src/cutplan/remnant/fits.ts";
 import { faultsOf } from "./checkPlan.ts";
 import { CM } from "./rooms.ts";
 

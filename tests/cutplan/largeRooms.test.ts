@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { bandsOf, longestBand } from "../../src/cutplan/bands.ts";
-import { lowerBound } from "../../src/cutplan/lowerBound.ts";
+import { lowerBound } from "../../src/cutplan/bound/lowerBound.ts";
+import { bandsOf, longestBand } from "../../src/cutplan/laying/bands.ts";
 import type { CutPiece } from "../../src/cutplan/piece.ts";
 import type { Plan } from "../../src/cutplan/plan.ts";
 import { planCuts } from "../../src/cutplan/planCuts.ts";

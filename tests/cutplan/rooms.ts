@@ -1,5 +1,5 @@
 import type { ClothPattern, CutPiece, Grains } from "../../src/cutplan/piece.ts";
-import { RandomStream } from "../../src/cutplan/random.ts";
+import { RandomStream } from "../../src/cutplan/search/random.ts";
 
 /** Invented rooms for tests and measurements: each family and seed gives the same room on every machine. */
 export type Family = "curtains" | "cushions" | "mixed" | "half-drop" | "turnable" | "no repeat";

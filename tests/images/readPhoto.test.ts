@@ -3,7 +3,7 @@ import { join } from "node:path";
 import Color from "colorjs.io";
 import sharp from "sharp";
 import { expect, test } from "vitest";
-import type { Pixels } from "../../src/cloth/pixels.ts";
+import type { Pixels } from "../../src/cloth/pixels/pixels.ts";
 import { sha256 } from "../../src/images/cache.ts";
 import { MOST_BYTES } from "../../src/images/loadPhotoFile.ts";
 import { readPhoto } from "../../src/images/readPhoto.ts";

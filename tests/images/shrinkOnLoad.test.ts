@@ -1,7 +1,7 @@
 import sharp from "sharp";
 import { expect, test } from "vitest";
-import type { Pixels } from "../../src/cloth/pixels.ts";
-import { shrinkToSide } from "../../src/cloth/shrink.ts";
+import type { Pixels } from "../../src/cloth/pixels/pixels.ts";
+import { shrinkToSide } from "../../src/cloth/pixels/shrink.ts";
 import { difference } from "../../src/colour/difference.ts";
 import { hexOfRgb } from "../../src/colour/hex.ts";
 import { decodePhoto } from "../../src/images/decodePhoto.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { modesOf } from "../../src/cutplan/modes.ts";
+import { modesOf } from "../../src/cutplan/laying/modes.ts";
 import { centredPlace } from "../../src/items/centredMotif.ts";
 import type { ItemCut } from "../../src/items/itemKind.ts";
 import { piecesOf, plannedCloth } from "../../src/quantities/cutPieces.ts";

@@ -1,5 +1,5 @@
 import { measureCloth } from "../../cloth/measureCloth.ts";
-import type { PrintLimits } from "../../cloth/printSize.ts";
+import type { PrintLimits } from "../../cloth/motif/printSize.ts";
 import type { Checked } from "../../diagnostics/diagnostic.ts";
 import { readPhoto } from "../../images/readPhoto.ts";
 import { Length } from "../../units/length.ts";

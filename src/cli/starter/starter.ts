@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { type PrintLimits, USUAL_LIMITS } from "../../cloth/printSize.ts";
+import { type PrintLimits, USUAL_LIMITS } from "../../cloth/motif/printSize.ts";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { ITEM_KINDS } from "../../items/kinds.ts";
 import { allowancesSchema } from "../../records/allowancesSchema.ts";

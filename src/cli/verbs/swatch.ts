@@ -1,8 +1,8 @@
 import { basename, resolve } from "node:path";
 import type { ClothMeasure } from "../../cloth/clothMeasure.ts";
-import { clothView } from "../../cloth/clothView.ts";
 import { measureCloth } from "../../cloth/measureCloth.ts";
-import { USUAL_LIMITS } from "../../cloth/printSize.ts";
+import { USUAL_LIMITS } from "../../cloth/motif/printSize.ts";
+import { clothView } from "../../cloth/reading/clothView.ts";
 import type { Diagnostic, Place } from "../../diagnostics/diagnostic.ts";
 import { diagnosticJson } from "../../diagnostics/report.ts";
 import { drawMeasure } from "../../images/drawMeasure.ts";

@@ -1,8 +1,8 @@
-import type { Point } from "../../cloth/homography.ts";
 import type { MeasureOptions } from "../../cloth/measureCloth.ts";
-import type { NeutralPatch } from "../../cloth/neutralise.ts";
-import { type Rectangle, shrunkRectangle } from "../../cloth/pixels.ts";
-import type { PrintLimits } from "../../cloth/printSize.ts";
+import type { PrintLimits } from "../../cloth/motif/printSize.ts";
+import { type Rectangle, shrunkRectangle } from "../../cloth/pixels/pixels.ts";
+import type { Point } from "../../cloth/reading/homography.ts";
+import type { NeutralPatch } from "../../cloth/reading/neutralise.ts";
 import type { Place } from "../../diagnostics/diagnostic.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import type { UnitSystem } from "../../units/printLength.ts";

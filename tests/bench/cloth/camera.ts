@@ -1,5 +1,5 @@
 import sharp from "sharp";
-import type { Pixels } from "../../../src/cloth/pixels.ts";
+import type { Pixels } from "../../../src/cloth/pixels/pixels.ts";
 import { byteOfLinear } from "../../../src/colour/linear.ts";
 import { seeded } from "../../cloth/made.ts";
 import { type LightTile, sampleWrapped } from "../../cloths/ground/tile.ts";

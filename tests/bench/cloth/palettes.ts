@@ -1,6 +1,6 @@
-import { neutralise } from "../../../src/cloth/neutralise.ts";
-import { palette } from "../../../src/cloth/palette.ts";
-import { crop, type Pixels } from "../../../src/cloth/pixels.ts";
+import { palette } from "../../../src/cloth/palette/palette.ts";
+import { crop, type Pixels } from "../../../src/cloth/pixels/pixels.ts";
+import { neutralise } from "../../../src/cloth/reading/neutralise.ts";
 import { differenceOfLab } from "../../../src/colour/difference.ts";
 import { hexOfRgb, rgbOfHex } from "../../../src/colour/hex.ts";
 import { labD65OfOklab } from "../../../src/colour/labD65.ts";

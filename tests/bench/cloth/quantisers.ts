@@ -3,7 +3,7 @@ import { getPalette } from "colorthief";
 import { buildPaletteSync, type PaletteQuantization, utils } from "image-q";
 import { kmeans } from "ml-kmeans";
 import { Vibrant } from "node-vibrant/node";
-import type { Pixels } from "../../../src/cloth/pixels.ts";
+import type { Pixels } from "../../../src/cloth/pixels/pixels.ts";
 import { type Oklab, oklabOfRgb } from "../../../src/colour/oklab.ts";
 import { oklabOfPixels } from "../../../src/colour/oklabOfPixels.ts";
 

@@ -1,0 +1,99 @@
+import type { Field } from "../pixels/field.ts";
+import { gaussian } from "../pixels/reliefOf.ts";
+
+/** What the edges of a drawing are like. */
+export interface Contours {
+  /** Mean turn of a clear edge, in degrees, over some pixels to both sides; an edge that ends counts half a right angle. */
+  readonly turning: number;
+  /** Share of the clear edges that runs in the commonest direction or square to it. */
+  readonly squared: number;
+  /** Share of the area that is near no edge. */
+  readonly flat: number;
+}
+
+/** Pixels along an edge, to both sides, at which it is looked at again. */
+const ALONG = 3;
+/** An edge is clear from this part of the strength that a twentieth of all places have. */
+const CLEAR = 0.4;
+const ENDS = 45;
+const BINS = 36;
+
+/** The edges of a picture, from its structure tensor: where they are, which way they run and how they bend. */
+export function contoursOf(field: Field): Contours {
+  const { width, height } = field;
+  const { strength, run } = edgesOf(field);
+  const sorted = Float32Array.from(strength).sort();
+  const clear = CLEAR * (sorted[Math.floor(0.95 * sorted.length)] as number);
+  const bins = new Float64Array(BINS);
+  let [all, turning, seen, flat] = [0, 0, 0, 0];
+  for (let y = 2; y < height - 2; y++) {
+    for (let x = 2; x < width - 2; x++) {
+      const p = y * width + x;
+      const w = strength[p] as number;
+      if (w < 0.5 * clear) flat++;
+      if (w < clear) continue;
+      const here = run(p);
+      const bin = Math.floor((here / 180) * BINS) % BINS;
+      bins[bin] = (bins[bin] as number) + w;
+      all += w;
+      const [ux, uy] = [Math.cos((here * Math.PI) / 180), Math.sin((here * Math.PI) / 180)];
+      const at = (s: number) => {
+        const [qx, qy] = [Math.round(x + s * ux), Math.round(y + s * uy)];
+        const isIn = qx >= 2 && qy >= 2 && qx < width - 2 && qy < height - 2;
+        return isIn ? qy * width + qx : -1;
+      };
+      const [q, r] = [at(ALONG), at(-ALONG)];
+      if (q < 0 || r < 0) continue;
+      seen += w;
+      const ends = (strength[q] as number) < 0.5 * clear || (strength[r] as number) < 0.5 * clear;
+      const turn = Math.abs(between(run(q), here)) + Math.abs(between(here, run(r)));
+      turning += (ends ? ENDS : Math.min(90, turn)) * w;
+    }
+  }
+  return {
+    turning: seen > 0 ? turning / seen : 0,
+    squared: all > 0 ? crossed(bins) / all : 0,
+    flat: flat / strength.length,
+  };
+}
+
+/** Strength of the change at each place, and the run of the edge there: square to the steepest change, in degrees 0 to 180. */
+function edgesOf({ width, height, channels }: Field) {
+  const n = width * height;
+  const [xx, yy, xy] = [new Float32Array(n), new Float32Array(n), new Float32Array(n)];
+  for (const channel of channels) {
+    const soft = gaussian(channel, width, height, 0.8);
+    for (let y = 1; y < height - 1; y++) {
+      for (let x = 1; x < width - 1; x++) {
+        const p = y * width + x;
+        const dx = (soft[p + 1] as number) - (soft[p - 1] as number);
+        const dy = (soft[p + width] as number) - (soft[p - width] as number);
+        xx[p] = (xx[p] as number) + dx * dx;
+        yy[p] = (yy[p] as number) + dy * dy;
+        xy[p] = (xy[p] as number) + dx * dy;
+      }
+    }
+  }
+  const sxx = gaussian(xx, width, height, 1);
+  const syy = gaussian(yy, width, height, 1);
+  const sxy = gaussian(xy, width, height, 1);
+  const run = (p: number) => {
+    const across = Math.atan2(2 * (sxy[p] as number), (sxx[p] as number) - (syy[p] as number));
+    return ((0.5 * across * 180) / Math.PI + 450) % 180;
+  };
+  return { strength: Float32Array.from(sxx, (v, p) => Math.sqrt(v + (syy[p] as number))), run };
+}
+
+/** From one direction to another, -90 to 90 degrees. */
+function between(one: number, other: number): number {
+  return ((one - other + 270) % 180) - 90;
+}
+
+/** Weight within 7.5 degrees of a direction and of the one square to it, for the best such pair. */
+function crossed(bins: Float64Array): number {
+  const near = (i: number) =>
+    [-1, 0, 1].reduce((sum, d) => sum + (bins[(i + d + BINS) % BINS] as number), 0);
+  let most = 0;
+  for (let i = 0; i < BINS / 2; i++) most = Math.max(most, near(i) + near(i + BINS / 2));
+  return most;
+}

@@ -1,0 +1,133 @@
+import type { PatternKind } from "../clothMeasure.ts";
+import type { PrintLimits } from "../motif/printSize.ts";
+import type { Crossing } from "./crossing.ts";
+
+/** What the kind of a pattern is told from. */
+export interface KindSigns {
+  /** Colours that were separated. */
+  readonly colours: number;
+  /** Michelson's, between the lightest and darkest of the colours. */
+  readonly contrast: number;
+  /** Lightness and hue that waver over more than a grain, root mean square in Oklab. */
+  readonly texture: number;
+  /** All that wavers, grain with it, and what wavers in waves that a grain has not. */
+  readonly surface: number;
+  readonly coarse: number;
+  /** Mean width of the wider of figure and ground, in millimetres. */
+  readonly widestMm: number;
+  readonly striped: boolean;
+  readonly crossing: Crossing;
+  /** Side of a square as large as one cell; null where nothing repeats. */
+  readonly cellMm: number | null;
+  /** How much speaks for a geometric, in logarithms of the odds. */
+  readonly forGeometric: number;
+  readonly motifMm: number | null;
+  /** Sizes of the motifs that stand free, in millimetres, least first. */
+  readonly freeMm: readonly number[];
+  /** Motifs that stand free in one cell of the repeat. */
+  readonly motifsPerCell: number;
+}
+
+/** A kind, and whether it is more than a guess. */
+export interface JudgedKind {
+  readonly kind: PatternKind;
+  readonly sure: boolean;
+}
+
+/** Limits of the signs, tried on photographs of made cloths. */
+const LIMITS = {
+  /** Texture, and surface, over this are seen at arm's length. */
+  texture: 0.0065,
+  surface: 0.0108,
+  /** What repeats closer than this in one tone is a weave; so is what has no waves above the second figure. */
+  weaveCellMm: 6,
+  coarse: 0.0035,
+  /** Where figure and ground are both finer than this, it is a weave. */
+  weaveMm: 2,
+  /** What does not repeat and has less contrast is a surface, not a pattern. */
+  contrast: 0.27,
+  /** Share of the variance that is a sum of warp and weft, or a chequer, and how even both must be. */
+  sum: 0.875,
+  product: 0.82,
+  balance: 0.08,
+  /** Motifs in a cell from which a pattern of spots of nearly one size is a marking, and how nearly. */
+  scattered: 16,
+  alike: 1.35,
+  /** Size of a motif, in millimetres, under which a great repeat is still a small print. */
+  sprigMm: 25,
+  /** Whole motifs in a picture up to which a pattern without a repeat is a large print seen too near. */
+  few: 5,
+};
+
+/** Nearer than this part to a limit the answer is a guess. */
+const NEAR = 0.15;
+/** Odds, in logarithms, under which geometric or print is a guess. */
+const DOUBT = 1.2;
+
+/**
+ * The kind of a pattern in the trade's words. The kinds are common practice, no source; the limits are our own. The first that
+ * fits: stripe, plain, textured plain, check, irregular (nothing repeats), geometric, irregular (a marking), large or small print.
+ */
+export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
+  const { crossing, cellMm } = signs;
+  if (signs.striped) return { kind: "stripe", sure: true };
+  const plain = plainOf(signs);
+  if (plain) return plain;
+  const squares = crossing.product > LIMITS.product;
+  if ((crossing.sum > LIMITS.sum && crossing.balance > LIMITS.balance) || squares)
+    return { kind: "check", sure: cellMm !== null && (squares || crossing.sum > 0.9) };
+  if (cellMm === null) {
+    const few = signs.freeMm.length > 1 && signs.freeMm.length <= LIMITS.few;
+    const large = few && (signs.motifMm ?? 0) >= limits.motifMm;
+    return { kind: large ? "large-print" : "irregular", sure: false };
+  }
+  const sure = Math.abs(signs.forGeometric) > DOUBT;
+  if (signs.forGeometric > 0) return { kind: "geometric", sure };
+  if (signs.motifsPerCell >= LIMITS.scattered && alike(signs.freeMm))
+    return { kind: "irregular", sure: false };
+  return printOf(signs, cellMm, limits, sure);
+}
+
+/** Plain or textured plain, or null where there is a pattern. */
+function plainOf(signs: KindSigns): JudgedKind | null {
+  const { cellMm, texture, surface, coarse } = signs;
+  const weave =
+    cellMm === null || cellMm < LIMITS.weaveCellMm
+      ? signs.contrast < LIMITS.contrast
+      : coarse < LIMITS.coarse && signs.colours < 2;
+  const fine = signs.colours > 1 && signs.widestMm < LIMITS.weaveMm && cellMm !== null;
+  if (!weave && !(fine && cellMm < 4 * LIMITS.weaveCellMm)) return null;
+  const seen = Math.max(texture / LIMITS.texture, surface / LIMITS.surface);
+  if (signs.colours < 2 && seen < 1) return { kind: "plain", sure: seen < 1 - NEAR };
+  // Coarse, and no repeat found: it may be a pattern tone on tone whose repeat was missed.
+  const missed = cellMm === null && coarse > 2 * LIMITS.coarse;
+  const sure = seen > 1 + NEAR && signs.contrast < (1 - NEAR) * LIMITS.contrast && !missed;
+  return { kind: "textured-plain", sure };
+}
+
+/** Small or large, by the repeat and by the motif where one was measured. */
+function printOf(
+  { motifMm, freeMm }: KindSigns,
+  cellMm: number,
+  limits: PrintLimits,
+  sure: boolean,
+): JudgedKind {
+  const motif = freeMm.length > 0 ? motifMm : null;
+  const sprigs = motif !== null && motif < LIMITS.sprigMm;
+  const byCell = cellMm / limits.cellMm;
+  const byMotif = (motif ?? 0) / limits.motifMm;
+  const large = byMotif >= 1 || (byCell >= 1 && !sprigs);
+  const near = [byCell, byMotif].some((part) => Math.abs(Math.log(part)) < NEAR);
+  // A great repeat of sprigs is called either way.
+  return {
+    kind: large ? "large-print" : "small-print",
+    sure: sure && !near && !(byCell >= 1 && sprigs),
+  };
+}
+
+/** True where the motifs are nearly of one size, as spots are and leaves with flowers are not. */
+function alike(sizes: readonly number[]): boolean {
+  if (sizes.length < 8) return false;
+  const at = (part: number) => sizes[Math.floor(part * (sizes.length - 1))] as number;
+  return at(0.85) < LIMITS.alike * at(0.25);
+}

@@ -1,0 +1,175 @@
+import type { Oklab } from "../../colour/oklab.ts";
+import { type Labels, labelPixels } from "../pixels/labels.ts";
+import type { Bytes } from "../pixels/pixels.ts";
+import { type ColourBins, coarseBins, colourBins } from "./colourBins.ts";
+import type { ColourSample } from "./colourSample.ts";
+import {
+  accentsOf,
+  centresOf,
+  centresWithout,
+  join,
+  type Pair,
+  pairsAfter,
+  pairsOf,
+} from "./groups.ts";
+import { counted, halosOf, rimsOf } from "./rims.ts";
+import { gap } from "./twins.ts";
+import { type Groups, groupsAbout, settle, weightedKMeans } from "./weightedKMeans.ts";
+
+/** The colours of a picture in Oklab, and which of them each pixel is nearest to. */
+export interface Separation {
+  readonly centres: readonly Oklab[];
+  readonly labels: Labels;
+}
+
+/** Most colours that are found where no number is asked. */
+export const MOST_COLOURS = 8;
+/** Groups that the search begins with: enough for a lively accent beside many shades of one ground. */
+const FIRST = 18;
+/** CIEDE2000 under which two groups are one colour to a decorator. */
+const SAME = 2.8;
+/** CIEDE2000 under which two groups with no gap between them are the light and dark side of one colour. */
+const TWINS = 11;
+/** The least gap that parts two near colours. */
+const GAP = 0.45;
+/** The same two for a halo. */
+const HALO = 16;
+const HALO_GAP = 0.3;
+/** CIEDE2000 under which even colours that are asked for are not parted. */
+const UNSEEN = 1.5;
+/** Share under which a group is a speck, unless it is an accent. */
+const SPECK = 0.004;
+
+/** A picture in even light and the sample that its colours are told from. */
+export interface Sampled {
+  readonly picture: Bytes;
+  readonly sample: ColourSample;
+}
+
+/**
+ * Separates the colours of a cloth: area-weighted k-means in Oklab with fixed seeds; then what is one colour by CIEDE2000 is
+ * merged, blurred rims and specks are given up, and last, where `wanted` is given or more than eight are left, the pairs whose
+ * merging costs least go, a small lively colour far from all others (an accent) after all else.
+ */
+export function clothColours({ picture, sample }: Sampled, wanted?: number): Separation {
+  const bins = colourBins(sample);
+  const coarse = coarseBins(bins);
+  const seeded = weightedKMeans(coarse.oklab, coarse.weight, Math.max(FIRST, (wanted ?? 0) * 2));
+  const first = groupsAbout(bins.oklab, bins.weight, seeded.centres);
+  let groups = giveUp(bins, first, rimsOf(bins, first));
+  groups = settleTwins(bins, groups);
+  groups = settleTwins(bins, giveUp(bins, groups, rimsOf(bins, groups)));
+  groups = giveUp(bins, groups, specksOf(counted(bins, groups)));
+  if (wanted !== undefined && groups.weight.length < wanted) {
+    // More are asked for than stand out: the shades of one ground are parted again.
+    groups = mergeNearer(first, UNSEEN);
+  }
+  groups = mergeTo(counted(bins, groups), wanted ?? MOST_COLOURS);
+  groups = toCores(bins, settle(bins.oklab, bins.weight, groups.centres));
+  return { centres: centresOf(groups), labels: labelPixels(picture, groups.centres) };
+}
+
+function mergeTwins(bins: ColourBins, groups: Groups): Groups {
+  return mergeWhile(groups, (merged, pairs) => {
+    const halos = halosOf(bins, merged);
+    return pairs.find(([one, other, d]) => {
+      if (d < SAME) return true;
+      if (d >= HALO) return false;
+      const halo = halos.has(lesser(merged, one, other));
+      if (!halo && d >= TWINS) return false;
+      return gap(bins, merged, one, other) < (halo ? HALO_GAP : GAP);
+    });
+  });
+}
+
+function mergeNearer(groups: Groups, limit: number): Groups {
+  return mergeWhile(groups, (_, [pair]) => (pair && pair[2] < limit ? pair : undefined));
+}
+
+function mergeTo(groups: Groups, most: number): Groups {
+  return mergeWhile(groups, (merged, pairs) => {
+    if (merged.weight.length <= Math.max(1, most)) return undefined;
+    const accents = accentsOf(merged, pairs);
+    const cost = ([one, other, d]: Pair) => {
+      const lost = lesser(merged, one, other);
+      // What a merge costs: how far the lesser area moves. An accent is never the lesser while anything else can go.
+      return d * Math.sqrt(merged.weight[lost] as number) + (accents.has(lost) ? 1e6 : 0);
+    };
+    return pairs.reduce((a, b) => (cost(b) < cost(a) ? b : a));
+  });
+}
+
+/** Joins one pair after the other, as long as there is one to be joined. */
+function mergeWhile(
+  groups: Groups,
+  next: (merged: Groups, pairs: readonly Pair[]) => Pair | undefined,
+): Groups {
+  let merged = groups;
+  let pairs = pairsOf(groups);
+  for (;;) {
+    const pair = next(merged, pairs);
+    if (!pair) return merged;
+    const lost = lesser(merged, pair[0], pair[1]);
+    merged = join(merged, pair[0], pair[1]);
+    pairs = pairsAfter(pairs, lost);
+  }
+}
+
+function lesser({ weight }: Groups, one: number, other: number): number {
+  return (weight[one] as number) >= (weight[other] as number) ? other : one;
+}
+
+/** Merges twins and lets what is left settle, until nothing is merged: two ends of one hill show no gap once its middle is theirs. */
+function settleTwins(bins: ColourBins, groups: Groups): Groups {
+  let settled = settle(bins.oklab, bins.weight, groups.centres);
+  for (;;) {
+    const merged = mergeTwins(bins, settled);
+    if (merged.weight.length === settled.weight.length) return settled;
+    settled = settle(bins.oklab, bins.weight, merged.centres);
+  }
+}
+
+/** Groups without some of them, their colours given to the nearest that are left. */
+function giveUp(bins: ColourBins, groups: Groups, gone: readonly number[]): Groups {
+  if (gone.length === 0 || gone.length === groups.weight.length) return groups;
+  return settle(bins.oklab, bins.weight, centresWithout(groups, gone));
+}
+
+/** Reach in Oklab within which a colour's core is sought. */
+const CORE = 0.035;
+
+/** Moves each centre to the densest part of its group: rims and shading pull a mean off the yarn's own colour. */
+function toCores(bins: ColourBins, groups: Groups): Groups {
+  const centres = Float64Array.from(groups.centres);
+  const { oklab, weight } = bins;
+  for (let round = 0; round < 12; round++) {
+    const sums = new Float64Array(groups.weight.length * 4);
+    for (let p = 0, i = 0; p < bins.count; p++, i += 3) {
+      const g = groups.group[p] as number;
+      const l = (oklab[i] as number) - (centres[g * 3] as number);
+      const a = (oklab[i + 1] as number) - (centres[g * 3 + 1] as number);
+      const b = (oklab[i + 2] as number) - (centres[g * 3 + 2] as number);
+      const d = l * l + a * a + b * b;
+      if (d > 9 * CORE * CORE) continue;
+      const w = (weight[p] as number) * Math.exp(-d / (2 * CORE * CORE));
+      const s = g * 4;
+      sums[s] = (sums[s] as number) + w;
+      sums[s + 1] = (sums[s + 1] as number) + w * (oklab[i] as number);
+      sums[s + 2] = (sums[s + 2] as number) + w * (oklab[i + 1] as number);
+      sums[s + 3] = (sums[s + 3] as number) + w * (oklab[i + 2] as number);
+    }
+    for (let g = 0; g < groups.weight.length; g++) {
+      const w = sums[g * 4] as number;
+      if (w > 0)
+        for (let c = 0; c < 3; c++) centres[g * 3 + c] = (sums[g * 4 + 1 + c] as number) / w;
+    }
+  }
+  return { ...groups, centres };
+}
+
+function specksOf(groups: Groups): number[] {
+  const accents = accentsOf(groups);
+  return [...groups.weight.keys()].filter(
+    (g) => (groups.weight[g] as number) < SPECK && !accents.has(g),
+  );
+}

@@ -1,0 +1,84 @@
+import { oklabOfPixels } from "../../colour/oklabOfPixels.ts";
+import type { Bytes } from "../pixels/pixels.ts";
+
+/** Pixels that a picture's colours are told from, evenly over all of it. */
+export interface ColourSample {
+  readonly count: number;
+  /** Number of each pixel in the picture, row by row. */
+  readonly at: Uint32Array;
+  /** Oklab of each, three numbers a pixel. */
+  readonly oklab: Float32Array;
+  /** How much each counts: little on the blurred rim between two colours, which is in no yarn and in no ink. */
+  readonly weight: Float32Array;
+}
+
+/** About so many pixels are looked at: of a colour on one per cent still some hundreds. */
+const ENOUGH = 40_000;
+
+/**
+ * Every so manieth pixel, the next row's stepped aside so that neither warp, weft nor columns are met in step. The same pixels are
+ * taken of a picture that is turned by half, so that it has the same colours.
+ */
+export function sampleColours({ width, height, data }: Bytes): ColourSample {
+  const every = Math.max(1, 2 * Math.floor(((width * height) / ENOUGH - 1) / 2) + 1);
+  const aside = asideOf(every);
+  // The half turn of the pixel (x, y) is (width - 1 - x, height - 1 - y): twice the first place is the sum of both, modulo `every`.
+  const both = (width - 1 + aside * (height - 1)) % every;
+  const start = (both * ((every + 1) / 2)) % every;
+  const at = new Uint32Array(Math.ceil((width * height) / every) + height);
+  let count = 0;
+  for (let y = 0; y < height; y++) {
+    const first = (((start - aside * y) % every) + every) % every;
+    for (let x = first; x < width; x += every) at[count++] = y * width + x;
+  }
+  const rgb = new Uint8Array(count * 3);
+  const weight = new Float32Array(count);
+  for (let n = 0; n < count; n++) {
+    const i = (at[n] as number) * 3;
+    rgb[n * 3] = data[i] as number;
+    rgb[n * 3 + 1] = data[i + 1] as number;
+    rgb[n * 3 + 2] = data[i + 2] as number;
+    weight[n] = rimWeight(data, width, height, at[n] as number);
+  }
+  return { count, at: at.subarray(0, count), oklab: oklabOfPixels(rgb), weight };
+}
+
+/** Steps of about two fifths of `every`, without a common factor: neighbouring rows then lie far apart. */
+function asideOf(every: number): number {
+  let aside = Math.max(1, Math.round(0.4 * every));
+  while (gcd(aside, every) !== 1) aside++;
+  return aside;
+}
+
+function gcd(a: number, b: number): number {
+  return b === 0 ? a : gcd(b, a % b);
+}
+
+/** Squared slope over two pixels, in codes of all three channels, at which a pixel of a ramp counts half: 0.05 of Oklab's lightness. */
+const RIM = 600;
+/** A pixel counts at least this much. */
+const LEAST = 0.03;
+
+/** Low on the ramp between two colours; 1 on a flat place and on a line, however thin, which is no ramp. */
+function rimWeight(data: Uint8Array, width: number, height: number, p: number): number {
+  const x = p % width;
+  const y = (p - x) / width;
+  let across = 0;
+  let down = 0;
+  if (x > 0 && x < width - 1) across = ramp(data, p * 3, 3);
+  if (x > 1 && x < width - 2) across = Math.max(across, ramp(data, p * 3, 6));
+  if (y > 0 && y < height - 1) down = ramp(data, p * 3, 3 * width);
+  if (y > 1 && y < height - 2) down = Math.max(down, ramp(data, p * 3, 6 * width));
+  return Math.max(LEAST, RIM / (RIM + across + down));
+}
+
+/** Squared slope where the colour goes on in one direction from the neighbour before to the one behind; 0 at a turn. */
+function ramp(data: Uint8Array, i: number, step: number): number {
+  let along = 0;
+  for (let c = i; c < i + 3; c++) {
+    const here = data[c] as number;
+    along += (here - (data[c - step] as number)) * ((data[c + step] as number) - here);
+  }
+  // Slopes that grain makes as well do not count.
+  return Math.max(0, 4 * along - RIM);
+}

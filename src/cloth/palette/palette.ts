@@ -1,0 +1,120 @@
+import { colourName } from "../../colour/colourName.ts";
+import { type Family, family } from "../../colour/family.ts";
+import { hexOfRgb, type Rgb8 } from "../../colour/hex.ts";
+import { channelOfLinear, LINEAR_OF_BYTE } from "../../colour/linear.ts";
+import { lightReflectance } from "../../colour/luminance.ts";
+import { type Oklch, oklchOf } from "../../colour/oklab.ts";
+import { type Bytes, checkPixels, inBytes, type Pixels } from "../pixels/pixels.ts";
+import { clothColours, type Separation } from "./clothColours.ts";
+import { type ColourSample, sampleColours } from "./colourSample.ts";
+import { evenPicture, evenSample } from "./evenLight.ts";
+import { fallOfLight } from "./fallOfLight.ts";
+
+/** One colour of a cloth. */
+export interface ClothColour {
+  /** A colour that is on the cloth as it stands, the one nearest to the middle of its group. */
+  readonly hex: string;
+  readonly oklch: Oklch;
+  /** Part of the area, 0 to 1. */
+  readonly share: number;
+  /** NBS name, in the dictionary's spelling. */
+  readonly name: string;
+  readonly family: Family;
+  /** Light reflectance value, 0 to 100. */
+  readonly lrv: number;
+}
+
+/** The colours of a cloth, the largest share first; shares sum to one. */
+export interface Palette {
+  readonly colours: readonly ClothColour[];
+  /** The colour of the whole from afar: the mean light. */
+  readonly average: string;
+}
+
+/** What is asked of a palette. */
+export interface PaletteOptions {
+  /** How many colours; without it as many as stand out, at most eight. Fewer come where the cloth has fewer. */
+  readonly colours?: number;
+}
+
+/** The palette of a cloth. The same picture always gives the same palette. */
+export function palette(pixels: Pixels, options: PaletteOptions = {}): Palette {
+  return describeColours(separateColours(pixels, options));
+}
+
+/** A picture whose light was evened, a sample of it, and its colours apart: what all other measuring begins with. */
+export interface Separated {
+  readonly even: Bytes;
+  /** How much the light fell across the picture, 1 for none. */
+  readonly fall: number;
+  /** Pixels of it that its colours were told from. */
+  readonly sample: ColourSample;
+  readonly separation: Separation;
+}
+
+/** Evens the light and separates the colours. */
+export function separateColours(pixels: Pixels, { colours }: PaletteOptions = {}): Separated {
+  checkPixels(pixels);
+  const picture = inBytes(pixels);
+  const seen = sampleColours(picture);
+  const fall = fallOfLight(seen, picture);
+  const even = fall ? evenPicture(picture, fall) : picture;
+  const sample = fall ? evenSample(seen, fall, picture) : seen;
+  const separation = clothColours({ picture: even, sample }, colours);
+  return { even, fall: fall?.over ?? 1, sample, separation };
+}
+
+/** The palette of colours that are separated already. */
+export function describeColours({ even, sample, separation }: Separated): Palette {
+  const { labels, centres } = separation;
+  const nearest = new Array<number>(centres.length).fill(Number.POSITIVE_INFINITY);
+  const medoid = new Array<number>(centres.length).fill(0);
+  for (let n = 0; n < sample.count; n++) {
+    const p = sample.at[n] as number;
+    const g = labels.label[p] as number;
+    const centre = centres[g];
+    if (!centre) continue;
+    const l = (sample.oklab[n * 3] as number) - centre[0];
+    const a = (sample.oklab[n * 3 + 1] as number) - centre[1];
+    const b = (sample.oklab[n * 3 + 2] as number) - centre[2];
+    const d = l * l + a * a + b * b;
+    if (d < (nearest[g] as number)) {
+      nearest[g] = d;
+      medoid[g] = p * 3;
+    }
+  }
+  const colours = labels.counts
+    .map((count, g) => ({ share: count / labels.label.length, hex: hexAt(even, medoid[g] ?? 0) }))
+    .filter(({ share }) => share > 0)
+    .sort((a, b) => b.share - a.share || (a.hex < b.hex ? -1 : 1))
+    .map(({ hex, share }) => describe(hex, share));
+  return { colours, average: averageOf(even) };
+}
+
+function describe(hex: string, share: number): ClothColour {
+  return {
+    hex,
+    oklch: oklchOf(hex),
+    share,
+    name: colourName(hex).name,
+    family: family(hex),
+    lrv: lightReflectance(hex),
+  };
+}
+
+function hexAt({ data }: Pixels, i: number): string {
+  const rgb: Rgb8 = [data[i] ?? 0, data[i + 1] ?? 0, data[i + 2] ?? 0];
+  return hexOfRgb(rgb);
+}
+
+function averageOf({ data }: Bytes): string {
+  const table = LINEAR_OF_BYTE;
+  let [red, green, blue] = [0, 0, 0];
+  for (let i = 0; i < data.length; i += 3) {
+    red += table[data[i] as number] as number;
+    green += table[data[i + 1] as number] as number;
+    blue += table[data[i + 2] as number] as number;
+  }
+  const mean = (sum: number) => channelOfLinear((3 * sum) / data.length);
+  return hexOfRgb([mean(red), mean(green), mean(blue)]);
+}

@@ -1,0 +1,63 @@
+import type { ScaledField } from "../pixels/field.ts";
+import { alongOverAcross } from "./alongAcross.ts";
+import { findLattice } from "./findLattice.ts";
+import type { Lattice } from "./lattice.ts";
+import { refineLattice } from "./refineLattice.ts";
+import { type SeenPattern, seenPattern } from "./seenPattern.ts";
+import { findStripes, type Stripes } from "./stripes.ts";
+import { unevenness } from "./unevenness.ts";
+
+/** How a picture repeats: as stripes, as a lattice, or not at all. */
+export interface FoundRepeat extends SeenPattern {
+  readonly stripes: Stripes | null;
+  readonly lattice: Lattice | null;
+}
+
+/** Change along the run, for that across it, from which stripes are a check. */
+const CROSSED = 0.12;
+/** Stripes agree with themselves all along their run nearly as well as at the points of any lattice; a trellis does not. */
+const STEADY = 0.72;
+/** Agreement with itself from which colours too near to be parted make a pattern all the same, tone on tone. */
+const TONED = 0.45;
+/**
+ * Less is enough for a lattice of so few and so many points: what a weave, its grain and the camera's own blocks leave agrees at a
+ * great many points or at hardly any. On photographs of known cloths no plain reached it.
+ */
+const FAINT = 0.3;
+const FEWEST_POINTS = 3;
+const MOST_POINTS = 60;
+
+/** What the colours of a picture say of its pattern. */
+export interface ColourSigns {
+  /** Its colours can be told apart. */
+  readonly parted: boolean;
+  /** It wavers by more than a grain, whether or not they can. */
+  readonly toned: boolean;
+}
+
+/** Finds how a field whose light is even repeats. */
+export function findRepeat(field: ScaledField, { parted, toned }: ColourSigns): FoundRepeat {
+  const seen = seenPattern(field);
+  const { relief, correlation } = seen;
+  const lattice = findLattice(correlation);
+  const ridge = parted || toned ? findStripes(correlation) : null;
+  const isStriped =
+    ridge !== null &&
+    ridge.along >= STEADY * (lattice?.score ?? 0) &&
+    alongOverAcross(relief, ridge.directionDeg) < CROSSED;
+  if (isStriped) {
+    const plain = !parted && Math.min(ridge.along, ridge.confidence) < TONED;
+    return { ...seen, stripes: plain ? null : ridge, lattice: null };
+  }
+  if (!lattice || !(parted || isToned(lattice, toned)))
+    return { ...seen, stripes: null, lattice: null };
+  const refined = refineLattice(seen, lattice);
+  const uneven = unevenness(refined.seen.correlation, refined.lattice.basis);
+  return { ...refined.seen, stripes: null, lattice: { ...refined.lattice, uneven } };
+}
+
+/** True where a lattice is a pattern tone on tone, and no weave. */
+function isToned({ score, points }: Lattice, toned: boolean): boolean {
+  if (toned && score >= TONED) return true;
+  return score >= FAINT && points >= FEWEST_POINTS && points <= MOST_POINTS;
+}

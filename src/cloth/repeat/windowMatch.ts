@@ -1,0 +1,119 @@
+import type { Relief } from "../pixels/reliefOf.ts";
+import { type Hilltop, hilltop } from "./hilltop.ts";
+import type { Shift } from "./lattice.ts";
+import { seenShift, type Tilt } from "./tilt.ts";
+
+/** One window of the picture that was found again one shift further on. */
+export interface WindowMatch {
+  /** Which of the shifts. */
+  readonly shift: number;
+  /** Middle between the two windows, from the picture's middle. */
+  readonly x: number;
+  readonly y: number;
+  /** The shift as it is seen there. */
+  readonly seen: Shift;
+  /** Unit vector across a ridge, along which the shift is not known; null where it is known both ways. */
+  readonly across: Shift | null;
+  readonly agreement: number;
+}
+
+/** Windows along a side of the picture. */
+const GRID = 5;
+/** Agreement from which a window counts as found. */
+const FOUND = 0.5;
+/** Half a window's side, in pixels at least, and as a part of the picture at most. */
+const LEAST_HALF = 8;
+const MOST_HALF = 0.09;
+/** Of a window with a longer half side every other pixel is enough. */
+const LARGE_HALF = 12;
+
+/**
+ * Looks for windows of a relief, spread over it, one shift further on, within `reachPx` of where a tilt would have them. What is
+ * not found, or not in one place, is left out.
+ */
+export function windowMatches(
+  relief: Relief,
+  shifts: readonly Shift[],
+  tilt: Tilt,
+  reachPx: number,
+): WindowMatch[] {
+  const { width, height } = relief;
+  const [cx, cy] = [(width - 1) / 2, (height - 1) / 2];
+  const matches: WindowMatch[] = [];
+  for (const [shift, v] of shifts.entries()) {
+    const most = Math.min(0.5 * Math.hypot(...v), MOST_HALF * Math.min(width, height));
+    const half = Math.round(Math.max(LEAST_HALF, most));
+    const rim = half + reachPx + 1;
+    const isInside = (x: number, y: number) =>
+      x >= rim && y >= rim && x <= width - 1 - rim && y <= height - 1 - rim;
+    // How far from the picture's middle the middle between two windows may lie.
+    const [roomX, roomY] = [cx - rim - Math.abs(v[0]) / 2, cy - rim - Math.abs(v[1]) / 2];
+    if (roomX < 0 || roomY < 0) continue;
+    for (let n = 0; n < GRID * GRID; n++) {
+      const mx = roomX * ((2 * (n % GRID)) / (GRID - 1) - 1);
+      const my = roomY * ((2 * Math.floor(n / GRID)) / (GRID - 1) - 1);
+      const [sx, sy] = seenShift(v, tilt, mx, my).map(Math.round) as [number, number];
+      const [x, y] = [Math.round(mx + cx - sx / 2), Math.round(my + cy - sy / 2)];
+      if (!isInside(x, y) || !isInside(x + sx, y + sy)) continue;
+      const found = look(relief, x, y, [sx, sy], half, reachPx);
+      if (!found) continue;
+      const seen: Shift = [sx + found.dx, sy + found.dy];
+      matches.push({
+        shift,
+        x: x + seen[0] / 2 - cx,
+        y: y + seen[1] / 2 - cy,
+        seen,
+        across: found.across,
+        agreement: found.height,
+      });
+    }
+  }
+  return matches;
+}
+
+/** Where the window about a place is found again near a shift, from that shift; null where it is not, or in no one place. */
+function look(
+  { width, channels }: Relief,
+  x: number,
+  y: number,
+  [sx, sy]: Shift,
+  half: number,
+  reachPx: number,
+): Hilltop | null {
+  const side = 2 * reachPx + 1;
+  const scores = new Float64Array(side * side);
+  const step = half > LARGE_HALF ? 2 : 1;
+  const [left, top] = [x - half, y - half];
+  const count = Math.floor((2 * half) / step) + 1;
+  // The window itself is gathered once.
+  const window = new Float64Array(3 * count * count);
+  let own = 1e-12;
+  for (let c = 0, n = 0; c < 3; c++) {
+    const channel = channels[c] as Float32Array;
+    for (let v = 0; v < count; v++) {
+      for (let u = 0, p = (top + v * step) * width + left; u < count; u++, p += step, n++) {
+        const one = channel[p] as number;
+        window[n] = one;
+        own += one * one;
+      }
+    }
+  }
+  for (let dy = -reachPx; dy <= reachPx; dy++) {
+    for (let dx = -reachPx; dx <= reachPx; dx++) {
+      const start = (top + sy + dy) * width + left + sx + dx;
+      let [product, other] = [0, 1e-12];
+      for (let c = 0, n = 0; c < 3; c++) {
+        const channel = channels[c] as Float32Array;
+        for (let v = 0; v < count; v++) {
+          for (let u = 0, p = start + v * step * width; u < count; u++, p += step, n++) {
+            const two = channel[p] as number;
+            product += (window[n] as number) * two;
+            other += two * two;
+          }
+        }
+      }
+      scores[(dy + reachPx) * side + dx + reachPx] = product / Math.sqrt(own * other);
+    }
+  }
+  return hilltop(scores, side, FOUND);
+}
