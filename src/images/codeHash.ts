@@ -1,6 +1,6 @@
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
-import { join } from "node:path";
+import { join, relative, sep } from "node:path";
 
 /** The folders whose code a measurement or a picture depends on. */
 const FOLDERS = ["cloth", "colour", "images"];
@@ -16,12 +16,14 @@ export function codeHash(): string {
   return known;
 }
 
-/** SHA-256, in hex, of the names and contents of the files that lie in some folders themselves. */
+/** SHA-256, in hex, of the names and contents of all files below some folders, whatever their number of levels. */
 export function hashOf(folders: readonly string[]): string {
   const hash = createHash("sha256");
   for (const folder of folders) {
-    const files = readdirSync(folder, { withFileTypes: true }).filter((entry) => entry.isFile());
-    for (const name of files.map((entry) => entry.name).sort()) {
+    const files = readdirSync(folder, { withFileTypes: true, recursive: true })
+      .filter((entry) => entry.isFile())
+      .map((entry) => relative(folder, join(entry.parentPath, entry.name)).split(sep).join("/"));
+    for (const name of files.sort()) {
       const bytes = readFileSync(join(folder, name));
       hash.update(`${name}\0${bytes.length}\0`).update(bytes);
     }

@@ -2,10 +2,10 @@ import sharp from "sharp";
 import type { Rectangle } from "../cloth/pixels/pixels.ts";
 import { type Checked, diagnostic, type Place } from "../diagnostics/diagnostic.ts";
 import { type Cache, cacheKey, NO_CACHE, sha256 } from "./cache.ts";
-import { decodePhoto } from "./decodePhoto.ts";
-import { loadPhotoFile } from "./loadPhotoFile.ts";
+import { decodePhoto } from "./photo/decodePhoto.ts";
+import { loadPhotoFile } from "./photo/loadPhotoFile.ts";
+import { shrinkInLight } from "./photo/shrinkInLight.ts";
 import { printJpeg } from "./printJpeg.ts";
-import { shrinkInLight } from "./shrinkInLight.ts";
 import { writeAtomically } from "./writeAtomically.ts";
 
 /** A picture to publish. */

@@ -8,7 +8,7 @@ import type { ClothGroup } from "./clothGroups.ts";
 import type { PlannedCloth } from "./cutPieces.ts";
 import { lengthOfGrains } from "./grains.ts";
 import type { GroupPlan } from "./planGroup.ts";
-import { problemDiagnostic } from "./problemWords.ts";
+import { problemDiagnostic } from "./text/problemWords.ts";
 
 /** No length holds one whole repeat: nothing that lies in register can be promised. */
 export function repeatLongerThanBolt(

@@ -6,20 +6,20 @@ import type { ClothRecord, ProjectRecord, Records, RoomRecord } from "../records
 import { commonFields } from "../room/commonFields.ts";
 import { Length } from "../units/length.ts";
 import { printLength, type UnitSystem } from "../units/printLength.ts";
+import { planOnArrival } from "./arrival/planOnArrival.ts";
+import { releaseOf } from "./arrival/release.ts";
 import { type Buy, buyOf } from "./buy.ts";
 import { problems, repeatLongerThanBolt, soldByWhat, withoutWidth } from "./clothFaults.ts";
 import type { ClothGroup } from "./clothGroups.ts";
-import { clothText } from "./clothText.ts";
 import { type PlannedCloth, plannedCloth } from "./cutPieces.ts";
 import { clothDefaults, itemDefaults } from "./defaultsUsed.ts";
 import { grainsDown, lengthOfGrains } from "./grains.ts";
-import { handbookWords } from "./handbookWords.ts";
-import { clothOrigins } from "./origins.ts";
 import { type GroupPlan, planGroup } from "./planGroup.ts";
 import { maxLengthOf, notForCutting, planOfCloth } from "./planOfCloth.ts";
-import { planOnArrival } from "./planOnArrival.ts";
 import type { ClothQuantity, Estimate } from "./quantityTypes.ts";
-import { releaseOf } from "./release.ts";
+import { clothText } from "./text/clothText.ts";
+import { handbookWords } from "./text/handbookWords.ts";
+import { clothOrigins } from "./text/origins.ts";
 
 export interface ClothContext {
   readonly records: Pick<Records, "cloths">;

@@ -1,6 +1,6 @@
 import type { CrossCut, LengthAtHand, Place, Plan } from "../cutplan/plan.ts";
 import type { NamedPiece } from "./cutPieces.ts";
-import type { LotPart } from "./divideOverLots.ts";
+import type { LotPart } from "./lots/divideOverLots.ts";
 import type { GroupPlan, Run } from "./planGroup.ts";
 import type { LotUse } from "./quantityTypes.ts";
 

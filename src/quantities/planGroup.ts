@@ -12,7 +12,7 @@ import {
   type RoomCut,
   seriesKey,
 } from "./cutPieces.ts";
-import { trialLength } from "./trialLength.ts";
+import { trialLength } from "./fits/trialLength.ts";
 
 /** A plan of all pieces of one group, the pieces by id, and those that no plan can place. */
 export interface GroupPlan {

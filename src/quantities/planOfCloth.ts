@@ -2,10 +2,10 @@ import type { ClothPattern, Grains } from "../cutplan/piece.ts";
 import type { Place } from "../cutplan/plan.ts";
 import type { RoomRecord } from "../records/records.ts";
 import type { Length } from "../units/length.ts";
+import { planNumber } from "./arrival/planNumber.ts";
 import { mod, type NamedPiece, type PlannedCloth, seriesKey } from "./cutPieces.ts";
 import { grainsUp, lengthOfGrains } from "./grains.ts";
 import type { GroupPlan, Run } from "./planGroup.ts";
-import { planNumber } from "./planNumber.ts";
 import type { ClothPlan, LevelPieces, LotUse, PlannedPiece } from "./quantityTypes.ts";
 
 /** Turns the planner's grains into exact lengths, with the names of what is cut. */

@@ -3,18 +3,18 @@ import type { ClothFacts } from "../items/itemKind.ts";
 import type { ProjectRecord, Records } from "../records/records.ts";
 import { type AnyKind, type FurnishedRoom, furnishRoom } from "../room/furnishRoom.ts";
 import type { LookUps } from "../room/lookUps.ts";
+import { sameMeasures } from "./arrival/receiptsFor.ts";
 import { boughtOf, staysAsItIs } from "./boughtOf.ts";
 import { type ClothGroup, clothGroups } from "./clothGroups.ts";
 import { clothQuantity } from "./clothQuantity.ts";
 import { itemDefaults } from "./defaultsUsed.ts";
+import { roomsInTwoLots } from "./lots/roomsInTwoLots.ts";
 import type {
   ClothQuantity,
   ItemQuantity,
   ProjectQuantities,
   RoomMaterial,
 } from "./quantityTypes.ts";
-import { sameMeasures } from "./receiptsFor.ts";
-import { roomsInTwoLots } from "./roomsInTwoLots.ts";
 import { unknownRepeats } from "./unknownRepeats.ts";
 
 /**

@@ -5,7 +5,7 @@ import type { UsedAllowance } from "../room/allowances.ts";
 import type { FurnishedRoom } from "../room/furnishRoom.ts";
 import type { Length } from "../units/length.ts";
 import type { Buy } from "./buy.ts";
-import type { Origin } from "./origins.ts";
+import type { Origin } from "./text/origins.ts";
 
 /** One piece where it is cut: exact lengths, x from the left selvedge, y from the length's pattern point upwards. */
 export interface PlannedPiece {

@@ -2,7 +2,7 @@ import { existsSync } from "node:fs";
 import { readFile } from "node:fs/promises";
 import { dirname, join, posix } from "node:path";
 import sharp from "sharp";
-import { shrinkInLight } from "../images/shrinkInLight.ts";
+import { shrinkInLight } from "../images/photo/shrinkInLight.ts";
 import { writeAtomically } from "../images/writeAtomically.ts";
 import { facesFor } from "./fontFaces.ts";
 

@@ -6,7 +6,7 @@ import sharp from "sharp";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
 import type { Pixels } from "../../src/cloth/pixels/pixels.ts";
-import { readPhoto } from "../../src/images/readPhoto.ts";
+import { readPhoto } from "../../src/images/photo/readPhoto.ts";
 import { discs, photograph, plain, seeded } from "./made.ts";
 
 const PLACE = { file: "card.md", line: 3, column: 1, keyPath: null };

@@ -6,7 +6,7 @@ import { measureCloth } from "../../src/cloth/measureCloth.ts";
 import { shrinkToSide } from "../../src/cloth/pixels/shrink.ts";
 import { reduce } from "../../src/cloth/repeat/lattice.ts";
 import { difference } from "../../src/colour/difference.ts";
-import { readPhoto } from "../../src/images/readPhoto.ts";
+import { readPhoto } from "../../src/images/photo/readPhoto.ts";
 import { CLOTHS } from "../cloths/cloths.ts";
 import { makeLightTile } from "../cloths/makeTile.ts";
 import { expose } from "../cloths/photograph.ts";

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { originNotes, runsOf } from "../../src/documents/studio/originNotes.ts";
-import type { Origin } from "../../src/quantities/origins.ts";
+import type { Origin } from "../../src/quantities/text/origins.ts";
 
 const origin = (from: string, what: string, value = "1"): Origin => ({
   from,

@@ -1,4 +1,4 @@
-import { readdir, readFile, writeFile } from "node:fs/promises";
+import { mkdir, readdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { expect, test } from "vitest";
 import { cacheKey, openCache, sha256 } from "../../src/images/cache.ts";
@@ -27,7 +27,7 @@ test("a key changes with each of its inputs, and with nothing else", () => {
   expect(new Set([key, ...others]).size).toBe(4);
 });
 
-test("the code's hash changes with a file's name, and with what is in it", async () => {
+test("the code's hash changes with a file's name and folder, and with what is in it", async () => {
   const [one, other] = [await folder(), await folder()];
   await writeFile(join(one, "a.ts"), "1");
   await writeFile(join(other, "a.ts"), "1");
@@ -37,6 +37,12 @@ test("the code's hash changes with a file's name, and with what is in it", async
   expect(changed).not.toBe(hashOf([one]));
   await writeFile(join(one, "b.ts"), "");
   expect(new Set([hashOf([one]), changed, hashOf([one, other])]).size).toBe(3);
+  const flat = hashOf([one]);
+  await mkdir(join(one, "below"));
+  await writeFile(join(one, "below/b.ts"), "1");
+  const deeper = hashOf([one]);
+  await writeFile(join(one, "below/b.ts"), "2");
+  expect(new Set([flat, deeper, hashOf([one])]).size).toBe(3);
 });
 
 test("what was written is read; what was not is not there", async () => {

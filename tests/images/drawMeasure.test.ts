@@ -7,11 +7,11 @@ import { afterAll, expect, test } from "vitest";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
 import { clothView } from "../../src/cloth/reading/clothView.ts";
 import { difference } from "../../src/colour/difference.ts";
-import { drawMeasure } from "../../src/images/drawMeasure.ts";
-import { repeatShape } from "../../src/images/drawRepeatShape.ts";
-import { rulerTicks } from "../../src/images/drawRuler.ts";
-import { colourSpots } from "../../src/images/drawSpots.ts";
-import { latticeLines } from "../../src/images/latticeLines.ts";
+import { drawMeasure } from "../../src/images/overlay/drawMeasure.ts";
+import { repeatShape } from "../../src/images/overlay/drawRepeatShape.ts";
+import { rulerTicks } from "../../src/images/overlay/drawRuler.ts";
+import { colourSpots } from "../../src/images/overlay/drawSpots.ts";
+import { latticeLines } from "../../src/images/overlay/latticeLines.ts";
 import { measuredLength } from "../../src/swatches/measureText.ts";
 import { type Design, discs, photograph, plain, stripes } from "../cloth/made.ts";
 

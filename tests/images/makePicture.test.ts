@@ -4,7 +4,7 @@ import sharp from "sharp";
 import { expect, test } from "vitest";
 import { openCache } from "../../src/images/cache.ts";
 import { makePicture } from "../../src/images/makePicture.ts";
-import { profileName } from "../../src/images/profileName.ts";
+import { profileName } from "../../src/images/photo/profileName.ts";
 import { file, flag, folder, made, PLACE } from "./made.ts";
 
 async function source() {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { seamlessCell } from "../../src/images/makeTile.ts";
+import { seamlessCell } from "../../src/images/tile/makeTile.ts";
 import type { TileCell } from "../../src/swatches/tileCell.ts";
 import { makeLightTile } from "../cloths/makeTile.ts";
 import { expose } from "../cloths/photograph.ts";

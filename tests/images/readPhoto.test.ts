@@ -5,8 +5,8 @@ import sharp from "sharp";
 import { expect, test } from "vitest";
 import type { Pixels } from "../../src/cloth/pixels/pixels.ts";
 import { sha256 } from "../../src/images/cache.ts";
-import { MOST_BYTES } from "../../src/images/loadPhotoFile.ts";
-import { readPhoto } from "../../src/images/readPhoto.ts";
+import { MOST_BYTES } from "../../src/images/photo/loadPhotoFile.ts";
+import { readPhoto } from "../../src/images/photo/readPhoto.ts";
 import { file, flag, folder, made, PLACE } from "./made.ts";
 
 const at = ({ width, data }: Pixels, x: number, y: number) => [

@@ -4,9 +4,9 @@ import type { Pixels } from "../../src/cloth/pixels/pixels.ts";
 import { shrinkToSide } from "../../src/cloth/pixels/shrink.ts";
 import { difference } from "../../src/colour/difference.ts";
 import { hexOfRgb } from "../../src/colour/hex.ts";
-import { decodePhoto } from "../../src/images/decodePhoto.ts";
-import { readPhoto } from "../../src/images/readPhoto.ts";
-import { sideOnLoad } from "../../src/images/shrinkOnLoad.ts";
+import { decodePhoto } from "../../src/images/photo/decodePhoto.ts";
+import { readPhoto } from "../../src/images/photo/readPhoto.ts";
+import { sideOnLoad } from "../../src/images/photo/shrinkOnLoad.ts";
 import { photograph, sprigs } from "../cloth/made.ts";
 import { file, made, PLACE } from "./made.ts";
 

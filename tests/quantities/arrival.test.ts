@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { quantitiesText } from "../../src/quantities/quantitiesText.ts";
+import { quantitiesText } from "../../src/quantities/text/quantitiesText.ts";
 import { CLOTHS, CUSHION, cloths, MEASURED, room } from "./smallRooms.ts";
 import { PROJECT, quantitiesOf, STUDIO_CM } from "./studioOf.ts";
 

@@ -1,9 +1,9 @@
 import { expect, test } from "vitest";
 import { scopeOf } from "../../src/cli/verbs/fitsOptions.ts";
 import { ITEM_KINDS } from "../../src/items/kinds.ts";
-import { type ClothFits, clothFits } from "../../src/quantities/clothFits.ts";
 import { commonItemsOf, commonProject } from "../../src/quantities/commonItems.ts";
-import { fitsJson, fitsText } from "../../src/quantities/fitsReport.ts";
+import { type ClothFits, clothFits } from "../../src/quantities/fits/clothFits.ts";
+import { fitsJson, fitsText } from "../../src/quantities/fits/fitsReport.ts";
 import type { ProjectRecord } from "../../src/records/records.ts";
 import { clothFacts } from "../../src/swatches/clothFacts.ts";
 import { Length } from "../../src/units/length.ts";

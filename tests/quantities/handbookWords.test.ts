@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { handbookWords } from "../../src/quantities/handbookWords.ts";
+import { handbookWords } from "../../src/quantities/text/handbookWords.ts";
 import { Length } from "../../src/units/length.ts";
 
 const plan = {

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { shortfallOf } from "../../src/quantities/nearMiss.ts";
+import { shortfallOf } from "../../src/quantities/fits/nearMiss.ts";
 
 const CM = 1600;
 const V = 40 * CM;

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { quantitiesText } from "../../src/quantities/quantitiesText.ts";
+import { quantitiesText } from "../../src/quantities/text/quantitiesText.ts";
 import { PROJECT, quantitiesOf, type SmallStudio, STUDIO_CM } from "./studioOf.ts";
 
 // Common practice, no source: a sum can be followed only if each figure in it says whose it is.

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { roomQuantities } from "../../src/quantities/projectQuantities.ts";
-import { quantitiesJson } from "../../src/quantities/toJson.ts";
+import { quantitiesJson } from "../../src/quantities/text/toJson.ts";
 import { type ClothJson, checkPlan } from "./checkPlan.ts";
 import { quantitiesOf, STUDIO_INCHES } from "./studioOf.ts";
 

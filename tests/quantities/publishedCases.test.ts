@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { quantitiesJson } from "../../src/quantities/toJson.ts";
+import { quantitiesJson } from "../../src/quantities/text/toJson.ts";
 import { type ClothJson, checkPlan } from "./checkPlan.ts";
 import { quantitiesOf, STUDIO_INCHES } from "./studioOf.ts";
 

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { roomQuantities } from "../../src/quantities/projectQuantities.ts";
-import { quantitiesText } from "../../src/quantities/quantitiesText.ts";
-import { quantitiesJson } from "../../src/quantities/toJson.ts";
+import { quantitiesText } from "../../src/quantities/text/quantitiesText.ts";
+import { quantitiesJson } from "../../src/quantities/text/toJson.ts";
 import { CLOTHS, CUSHION, cloths, room } from "./smallRooms.ts";
 import { quantitiesOf, STUDIO_CM, STUDIO_INCHES } from "./studioOf.ts";
 

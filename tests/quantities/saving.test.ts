@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { savingOf, savingWords } from "../../src/quantities/savingWords.ts";
+import { savingOf, savingWords } from "../../src/quantities/text/savingWords.ts";
 import { Length } from "../../src/units/length.ts";
 
 type Cloth = Parameters<typeof savingOf>[0][number];

@@ -1,4 +1,4 @@
-import { quantitiesJson } from "../../src/quantities/toJson.ts";
+import { quantitiesJson } from "../../src/quantities/text/toJson.ts";
 import type { ClothJson } from "./checkPlan.ts";
 import { quantitiesOf, type SmallStudio } from "./studioOf.ts";
 

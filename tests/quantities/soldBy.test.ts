@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { quantitiesText } from "../../src/quantities/quantitiesText.ts";
-import { quantitiesJson } from "../../src/quantities/toJson.ts";
+import { quantitiesText } from "../../src/quantities/text/quantitiesText.ts";
+import { quantitiesJson } from "../../src/quantities/text/toJson.ts";
 import { quantitiesOf, STUDIO_CM, STUDIO_INCHES } from "./studioOf.ts";
 
 // Buying goes UP to the step in which a cloth is sold: reference/trade/README.md, section 3 (common practice, no source). The figures

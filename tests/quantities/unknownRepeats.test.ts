@@ -1,6 +1,6 @@
 // A patterned cloth whose repeat nobody knows: lengths reckoned without it may be too little, so it is said and nothing is for cutting.
 import { expect, test } from "vitest";
-import { quantitiesText } from "../../src/quantities/quantitiesText.ts";
+import { quantitiesText } from "../../src/quantities/text/quantitiesText.ts";
 import { quantitiesOf } from "./studioOf.ts";
 
 const ROOM = `room: A

@@ -1,7 +1,7 @@
 import { measureCloth } from "../../cloth/measureCloth.ts";
 import type { PrintLimits } from "../../cloth/motif/printSize.ts";
 import type { Checked } from "../../diagnostics/diagnostic.ts";
-import { readPhoto } from "../../images/readPhoto.ts";
+import { readPhoto } from "../../images/photo/readPhoto.ts";
 import { Length } from "../../units/length.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { NARROW, printLength, type UnitSystem } from "../../units/printLength.ts";

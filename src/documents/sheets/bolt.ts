@@ -1,6 +1,6 @@
 import { builtText, textWidthMm } from "../../drawing/words.ts";
-import { lotOfLength } from "../../quantities/lotWords.ts";
 import type { ClothQuantity, PlannedPiece } from "../../quantities/quantityTypes.ts";
+import { lotOfLength } from "../../quantities/text/lotWords.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";

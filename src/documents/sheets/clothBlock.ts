@@ -1,5 +1,5 @@
-import { lotOfLength, lotWords } from "../../quantities/lotWords.ts";
 import type { ClothQuantity } from "../../quantities/quantityTypes.ts";
+import { lotOfLength, lotWords } from "../../quantities/text/lotWords.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import type { ProjectData } from "../projectData.ts";

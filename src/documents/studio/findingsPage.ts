@@ -1,6 +1,6 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
-import { allowanceOrigins, type Origin, WRITTEN } from "../../quantities/origins.ts";
-import { savingWords } from "../../quantities/savingWords.ts";
+import { allowanceOrigins, type Origin, WRITTEN } from "../../quantities/text/origins.ts";
+import { savingWords } from "../../quantities/text/savingWords.ts";
 import { type Money, money, printMoney, subtractMoney } from "../../units/money.ts";
 import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";

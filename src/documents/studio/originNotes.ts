@@ -1,4 +1,4 @@
-import type { Origin } from "../../quantities/origins.ts";
+import type { Origin } from "../../quantities/text/origins.ts";
 import { type Markup, marked } from "../words/marks.ts";
 
 /** A note: one figure and where it comes from. */

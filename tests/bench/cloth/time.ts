@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { join } from "node:path";
 import sharp from "sharp";
 import { measureCloth } from "../../../src/cloth/measureCloth.ts";
-import { readPhoto } from "../../../src/images/readPhoto.ts";
+import { readPhoto } from "../../../src/images/photo/readPhoto.ts";
 import { shoot } from "./camera.ts";
 import { ownDrawings } from "./own.ts";
 import { rasterise } from "./tile.ts";

@@ -1,0 +1,49 @@
+import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
+import type { ProjectRecord } from "../../records/records.ts";
+import { Length } from "../../units/length.ts";
+import { printLike } from "../../units/printLike.ts";
+
+/** Flaws that do not lie on the length or the width that came, each said at its line. */
+export function flawFaults(
+  project: ProjectRecord,
+  index: number,
+  clothName: string,
+  width: Length | null,
+): Diagnostic[] {
+  const receipt = project.fields.receipts?.[index];
+  const say = (length: Length) => length.typed ?? printLike(length);
+  return (receipt?.flaws ?? []).flatMap((flaw, at) => {
+    const place = (key: string) => project.place(["receipts", index, "flaws", at, key]);
+    const found: Diagnostic[] = [];
+    const end = flaw.from.plus(flaw.length);
+    if (receipt && end.isMoreThan(receipt.length)) {
+      found.push(
+        diagnostic(
+          place("length"),
+          "flaw-beyond-length",
+          `This flaw of ${say(flaw.length)}, from ${say(flaw.from)} on, reaches beyond the ${say(receipt.length)} of ${clothName} that came.`,
+          {
+            severity: "warning",
+            actual: say(flaw.length),
+            hint: "Measure it again from the outer end, or correct the length that came. Until then the plan keeps clear of it to the very end.",
+          },
+        ),
+      );
+    }
+    const right = (flaw["from-left"] ?? Length.zero).plus(flaw.width ?? Length.zero);
+    if (width && (flaw["from-left"] || flaw.width) && right.isMoreThan(width)) {
+      found.push(
+        diagnostic(
+          place(flaw.width ? "width" : "from-left"),
+          "flaw-beyond-width",
+          `This flaw reaches ${say(right)} from the left selvedge; ${clothName} is ${say(width)} wide.`,
+          {
+            severity: "warning",
+            hint: "Measure it again from the left selvedge, the pattern upright before you.",
+          },
+        ),
+      );
+    }
+    return found;
+  });
+}
