@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { handbookRows } from "../../src/items/handbookRows.ts";
+import { handbookRows } from "../../src/items/common/join/handbookRows.ts";
 import { armchairAllowances } from "../../src/items/upholstery/armchair/allowances.ts";
 import { armchairSeen } from "../../src/items/upholstery/armchair/area.ts";
 import { makeArmchair } from "../../src/items/upholstery/armchair/pieces.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { joinsOf } from "../../src/items/flatPanel.ts";
+import { joinsOf } from "../../src/items/common/flat/flatPanel.ts";
 import type { Made } from "../../src/items/itemKind.ts";
 import { Length } from "../../src/units/length.ts";
 import {

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { depthAt } from "../../src/items/common/board/lowerEdge.ts";
 import type { ClothFacts, Made } from "../../src/items/itemKind.ts";
-import { depthAt } from "../../src/items/lowerEdge.ts";
 import { pelmetDrawing } from "../../src/items/pelmet/drawing.ts";
 import { pelmetKind } from "../../src/items/pelmet/kind.ts";
 import type { PelmetMade } from "../../src/items/pelmet/pieces.ts";

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { CAUTION_CODES, cautionFor } from "../../src/items/cautions.ts";
+import { CAUTION_CODES, cautionFor } from "../../src/items/common/cautions.ts";
 import type { TradeCase } from "./tradeContext.ts";
 
 const SAFETY = JSON.parse(

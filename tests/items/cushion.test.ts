@@ -1,10 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { biasYield, squareSide, stripForCord } from "../../src/items/common/welt/welt.ts";
 import { cushionAllowances } from "../../src/items/cushion/allowances.ts";
 import { cushionSeen } from "../../src/items/cushion/area.ts";
 import { makeCushion } from "../../src/items/cushion/pieces.ts";
 import { cushionSchema } from "../../src/items/cushion/schema.ts";
-import { biasYield, squareSide, stripForCord } from "../../src/items/welt.ts";
 import { Length } from "../../src/units/length.ts";
 import {
   type ContextAsk,

@@ -1,14 +1,14 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import type { ClothFacts, ItemCut } from "../../src/items/itemKind.ts";
-import { acrossCuts } from "../../src/items/joinedAcross.ts";
+import { acrossCuts } from "../../src/items/common/join/joinedAcross.ts";
 import {
   hasMotifInMiddle,
   joinedCuts,
   joinPiece,
   middleOfWidth,
-} from "../../src/items/joinPiece.ts";
-import { stripsCentred } from "../../src/items/stripsCentred.ts";
+} from "../../src/items/common/join/joinPiece.ts";
+import { stripsCentred } from "../../src/items/common/join/stripsCentred.ts";
+import type { ClothFacts, ItemCut } from "../../src/items/itemKind.ts";
 import { piecesOf, plannedCloth } from "../../src/quantities/cutPieces.ts";
 import { grainsDown } from "../../src/quantities/grains.ts";
 import { Length } from "../../src/units/length.ts";

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { ovalArea, ovalGirth, ovalOutline } from "../../src/items/oval.ts";
+import { ovalArea, ovalGirth, ovalOutline } from "../../src/items/common/flat/oval.ts";
 import { Length } from "../../src/units/length.ts";
 import { figure, tablecloth, tableSkirt } from "./bedTableMade.ts";
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { depthAt, lowerEdge, onFlatCloth } from "../../src/items/lowerEdge.ts";
-import { newNotes } from "../../src/items/notes.ts";
+import { depthAt, lowerEdge, onFlatCloth } from "../../src/items/common/board/lowerEdge.ts";
+import { newNotes } from "../../src/items/common/notes.ts";
 import { valanceAllowances } from "../../src/items/valance/allowances.ts";
 import { valanceSeen } from "../../src/items/valance/area.ts";
 import { valanceDrawing } from "../../src/items/valance/drawing.ts";

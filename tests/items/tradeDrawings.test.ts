@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
 import type { Drawing, Shape } from "../../src/drawing/shape.ts";
+import { mirrorPath } from "../../src/items/common/mirrorPath.ts";
 import { cushionDrawing } from "../../src/items/cushion/drawing.ts";
 import { cushionKind } from "../../src/items/cushion/kind.ts";
 import { ITEM_DRAWINGS } from "../../src/items/drawings.ts";
 import { ITEM_KINDS } from "../../src/items/kinds.ts";
-import { mirrorPath } from "../../src/items/mirrorPath.ts";
 import { armchairDrawing } from "../../src/items/upholstery/armchair/drawing.ts";
 import { armchairKind } from "../../src/items/upholstery/armchair/kind.ts";
 import { parseLength } from "../../src/units/parseLength.ts";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { buttonCovers } from "../../src/items/buttonCovers.ts";
+import { joinPiece } from "../../src/items/common/join/joinPiece.ts";
+import { buttonCovers } from "../../src/items/common/welt/buttonCovers.ts";
 import type { Made } from "../../src/items/itemKind.ts";
-import { joinPiece } from "../../src/items/joinPiece.ts";
 import { Length } from "../../src/units/length.ts";
 import { inUnit } from "./tradeContext.ts";
 import { make, sizes, total } from "./upholsteryMade.ts";

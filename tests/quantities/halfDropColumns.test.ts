@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { modesOf } from "../../src/cutplan/laying/modes.ts";
-import { centredPlace } from "../../src/items/centredMotif.ts";
+import { centredPlace } from "../../src/items/common/join/centredMotif.ts";
 import type { ItemCut } from "../../src/items/itemKind.ts";
 import { piecesOf, plannedCloth } from "../../src/quantities/cutPieces.ts";
 import { grainsDown } from "../../src/quantities/grains.ts";

@@ -1,4 +1,4 @@
-import { CAUTION_CODES, cautionFor, DEFERENCE } from "../../items/cautions.ts";
+import { CAUTION_CODES, cautionFor, DEFERENCE } from "../../items/common/cautions.ts";
 import { spelled } from "../../units/spelling.ts";
 import type { ItemData } from "../projectData.ts";
 

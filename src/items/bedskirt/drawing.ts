@@ -1,11 +1,11 @@
 import { line, rect } from "../../drawing/paths.ts";
 import type { Dimension, Drawing } from "../../drawing/shape.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { stroke } from "../clothFace.ts";
-import { joinsOf } from "../flatPanel.ts";
+import { stroke } from "../common/clothFace.ts";
+import { joinsOf } from "../common/flat/flatPanel.ts";
+import { skirtFront } from "../common/skirt/skirtFront.ts";
+import { skirtWorkshop } from "../common/skirt/skirtViews.ts";
 import type { DrawingContext, ItemDrawing } from "../itemDrawing.ts";
-import { skirtFront } from "../skirtFront.ts";
-import { skirtWorkshop } from "../skirtViews.ts";
 import type { BedSkirtMade, BedSkirtPlan } from "./pieces.ts";
 import type { BedSkirtFields } from "./schema.ts";
 import { bedSkirtSheet } from "./sheet.ts";

@@ -2,11 +2,11 @@ import Fraction from "fraction.js";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { type FlatPanel, flatPanel, handbookOf } from "../flatPanel.ts";
+import { type FlatPanel, flatPanel, handbookOf } from "../common/flat/flatPanel.ts";
+import { type BedSize, bedOf } from "../common/flat/lyingOn.ts";
+import { newNotes } from "../common/notes.ts";
+import { type Skirt, type SkirtRun, skirtOf } from "../common/skirt/skirtRun.ts";
 import type { ItemContext, Made } from "../itemKind.ts";
-import { type BedSize, bedOf } from "../lyingOn.ts";
-import { newNotes } from "../notes.ts";
-import { type Skirt, type SkirtRun, skirtOf } from "../skirtRun.ts";
 import type { BedSkirtFields } from "./schema.ts";
 
 export interface BedSkirtPlan {

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { positiveLengthField, sizeField } from "../../fields/lengthField.ts";
 import { listField, refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
-import { SKIRT_STYLES } from "../skirtRun.ts";
+import { SKIRT_STYLES } from "../common/skirt/skirtRun.ts";
 
 /** A bed skirt (valance): cloth that hangs from under the mattress to the floor. */
 export const bedSkirtSchema = z.strictObject({

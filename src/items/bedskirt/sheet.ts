@@ -1,8 +1,8 @@
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { clothLines } from "../clothLines.ts";
+import { clothLines } from "../common/clothLines.ts";
+import { skirtGroups } from "../common/skirt/skirtViews.ts";
 import type { DrawingContext, ItemSheet } from "../itemDrawing.ts";
-import { skirtGroups } from "../skirtViews.ts";
 import type { BedSkirtMade } from "./pieces.ts";
 import type { BedSkirtFields } from "./schema.ts";
 

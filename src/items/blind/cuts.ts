@@ -1,5 +1,5 @@
+import { acrossCuts } from "../common/join/joinedAcross.ts";
 import type { AcrossMatch, AlongMatch, ItemCut } from "../itemKind.ts";
-import { acrossCuts } from "../joinedAcross.ts";
 import { layerStrips } from "./layers.ts";
 import type { BlindPlan } from "./plan.ts";
 

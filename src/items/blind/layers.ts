@@ -1,8 +1,8 @@
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { planStrips, type Strips } from "../common/join/joinStrips.ts";
+import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
-import { planStrips, type Strips } from "../joinStrips.ts";
-import type { Notes } from "../notes.ts";
 import type { BlindSize } from "./measure.ts";
 import type { Sections } from "./sections.ts";
 

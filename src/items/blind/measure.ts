@@ -1,8 +1,8 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
+import type { Notes } from "../common/notes.ts";
 import type { ItemContext, WindowFacts } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
 import type { BlindFields } from "./schema.ts";
 
 /** A blind's finished size, and where it hangs. */

@@ -1,9 +1,9 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { boughtEach } from "../boughtLength.ts";
+import { boughtEach } from "../common/boughtLength.ts";
+import { newNotes } from "../common/notes.ts";
 import type { ItemContext, Made, MaterialNeed } from "../itemKind.ts";
-import { newNotes } from "../notes.ts";
 import { cutsOf } from "./cuts.ts";
 import { layerStrips } from "./layers.ts";
 import { type BlindPlan, planBlind } from "./plan.ts";

@@ -1,10 +1,10 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { type FlatCover, flatCover, flatFigures } from "../flatCover.ts";
+import { type FlatCover, flatCover, flatFigures } from "../common/flat/flatCover.ts";
+import { type BedSize, bedOf } from "../common/flat/lyingOn.ts";
+import { type Notes, newNotes } from "../common/notes.ts";
 import type { ItemContext, Made } from "../itemKind.ts";
-import { type BedSize, bedOf } from "../lyingOn.ts";
-import { type Notes, newNotes } from "../notes.ts";
 import type { CoverletFields } from "./schema.ts";
 
 /** A bed cover as it is cut and finished. */

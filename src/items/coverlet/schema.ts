@@ -2,7 +2,7 @@ import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { positiveLengthField, sizeField } from "../../fields/lengthField.ts";
 import { textField, wordField } from "../../fields/plainFields.ts";
-import { flatFields } from "../flatFields.ts";
+import { flatFields } from "../common/flat/flatFields.ts";
 
 /** A cover for a bed: a coverlet that ends above the floor, a bedspread that reaches it. */
 export const coverletSchema = z.strictObject({

@@ -2,8 +2,8 @@ import type Fraction from "fraction.js";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
+import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
 import type { CurtainsFields } from "./schema.ts";
 import { type SFold, sFoldOf } from "./sFold.ts";
 

@@ -1,8 +1,8 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
 import { slotSizes } from "./poleHeadings.ts";
 import type { CurtainsFields } from "./schema.ts";
 import { workroomStep } from "./workroomStep.ts";

@@ -1,4 +1,4 @@
-import { centredPlace } from "../centredMotif.ts";
+import { centredPlace } from "../common/join/centredMotif.ts";
 import type { AlongMatch, ItemCut } from "../itemKind.ts";
 import { layerCuts } from "./faceCuts.ts";
 import type { LayerPlan } from "./liningPlan.ts";

@@ -1,8 +1,8 @@
 import { foldCloth } from "../../drawing/foldGeometry.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { printLength } from "../../units/printLength.ts";
+import { pencilPleats, pinchPleat } from "../common/skirt/pleatShapes.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
-import { pencilPleats, pinchPleat } from "../pleatShapes.ts";
 import {
   eyeletGaps,
   FINIAL_RADIUS,

@@ -1,7 +1,7 @@
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
 import type { Panel } from "./panel.ts";
 import { workroomStep } from "./workroomStep.ts";
 

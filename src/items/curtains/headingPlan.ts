@@ -1,7 +1,7 @@
 import { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
+import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
 import { type GobletHeading, planGoblets } from "./gobletHeading.ts";
 import type { Panel } from "./panel.ts";
 import { planSlot, planTabs, type SlotHeading, type TabHeading } from "./poleHeadings.ts";

@@ -1,10 +1,10 @@
 import type Fraction from "fraction.js";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { clothWidth } from "../clothWidth.ts";
+import { clothWidth } from "../common/join/clothWidth.ts";
+import { type HandbookCut, handbookCut, selvedgeMatch } from "../common/join/selvedgeMatch.ts";
+import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
-import { type HandbookCut, handbookCut, selvedgeMatch } from "../selvedgeMatch.ts";
 import { leastWidths, widthsText } from "./widths.ts";
 
 /** What lies behind the face, from it to the glass. */

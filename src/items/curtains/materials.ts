@@ -1,6 +1,6 @@
 import type { UnitSystem } from "../../units/printLength.ts";
 import { printLength } from "../../units/printLength.ts";
-import { boughtLength, boughtPieces } from "../boughtLength.ts";
+import { boughtLength, boughtPieces } from "../common/boughtLength.ts";
 import type { MaterialNeed } from "../itemKind.ts";
 import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";

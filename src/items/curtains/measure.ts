@@ -1,8 +1,8 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
+import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
 import { slotSizes } from "./poleHeadings.ts";
 import type { CurtainsFields } from "./schema.ts";
 import { workroomStep } from "./workroomStep.ts";

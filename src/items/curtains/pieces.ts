@@ -1,7 +1,7 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
+import { type Notes, newNotes } from "../common/notes.ts";
 import type { ItemContext, Made } from "../itemKind.ts";
-import { type Notes, newNotes } from "../notes.ts";
 import { cutsOf } from "./cuts.ts";
 import { figuresOf } from "./figures.ts";
 import { curtainsMaterials } from "./materials.ts";

@@ -2,11 +2,16 @@ import Fraction from "fraction.js";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { centredAcross, centredPlace, hasMotif, wholeRepeats } from "../centredMotif.ts";
-import { clothWidth, narrowerThanJoins } from "../clothWidth.ts";
+import {
+  centredAcross,
+  centredPlace,
+  hasMotif,
+  wholeRepeats,
+} from "../common/join/centredMotif.ts";
+import { clothWidth, narrowerThanJoins } from "../common/join/clothWidth.ts";
+import { type HandbookCut, handbookCut, selvedgeMatch } from "../common/join/selvedgeMatch.ts";
+import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
-import { type HandbookCut, handbookCut, selvedgeMatch } from "../selvedgeMatch.ts";
 import { type Coverage, coverageOf } from "./coverage.ts";
 import { type PlainCut, plainCut } from "./cutLength.ts";
 import { type HeadingPlan, planHeading } from "./headingPlan.ts";

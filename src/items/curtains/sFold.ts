@@ -1,8 +1,8 @@
 import type Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
 
 /** Carriers on a fixed cord, and the flat cloth that hangs from them. */
 export interface SFold {

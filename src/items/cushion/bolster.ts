@@ -1,7 +1,7 @@
 import Fraction from "fraction.js";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { girth } from "../girth.ts";
+import { girth } from "../common/skirt/girth.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { CushionFields } from "./schema.ts";
 

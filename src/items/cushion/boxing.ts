@@ -1,9 +1,9 @@
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
+import type { JoinedPart } from "../common/join/joinedPart.ts";
+import { joinedCuts, joinPiece } from "../common/join/joinPiece.ts";
 import type { ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
-import type { JoinedPart } from "../joinedPart.ts";
-import { joinedCuts, joinPiece } from "../joinPiece.ts";
 import type { CushionFields } from "./schema.ts";
 
 /** One strip of boxing as it is cut. */

@@ -1,7 +1,7 @@
 import { line, roundedRect } from "../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { face, stroke } from "../clothFace.ts";
+import { face, stroke } from "../common/clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
 import type { CushionMade } from "./pieces.ts";
 import type { CushionFields } from "./schema.ts";

@@ -1,6 +1,6 @@
 import { Length } from "../../units/length.ts";
-import { centredAcross, wholeRepeats } from "../centredMotif.ts";
-import { handbookRows } from "../handbookRows.ts";
+import { centredAcross, wholeRepeats } from "../common/join/centredMotif.ts";
+import { handbookRows } from "../common/join/handbookRows.ts";
 import type { ClothFacts, ItemCut } from "../itemKind.ts";
 
 /**

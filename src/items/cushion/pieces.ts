@@ -2,11 +2,11 @@ import Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { centredPlace } from "../centredMotif.ts";
-import { type EdgeWelt, edgeWelt, weltCut, weltWorking } from "../edgeWelt.ts";
+import { centredPlace } from "../common/join/centredMotif.ts";
+import { gapQuestion, joinedCuts, joinPiece } from "../common/join/joinPiece.ts";
+import { type EdgeWelt, edgeWelt, weltCut, weltWorking } from "../common/welt/edgeWelt.ts";
+import { cordNeed } from "../common/welt/welt.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed, WorkingLine } from "../itemKind.ts";
-import { gapQuestion, joinedCuts, joinPiece } from "../joinPiece.ts";
-import { cordNeed } from "../welt.ts";
 import { type Bolster, bolsterOf } from "./bolster.ts";
 import {
   type Boxing,

@@ -2,8 +2,8 @@ import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { positiveLengthField, sizeField } from "../../fields/lengthField.ts";
 import { refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
-import { JOINS } from "../joinedPart.ts";
-import { edgeField } from "../weltField.ts";
+import { JOINS } from "../common/join/joinedPart.ts";
+import { edgeField } from "../common/welt/weltField.ts";
 
 export const CUSHION_FORMS = ["knife", "flange", "box", "bolster"] as const;
 

@@ -1,6 +1,6 @@
 import { printLength, printSize } from "../../units/printLength.ts";
-import { hasMotif } from "../centredMotif.ts";
-import { clothLines } from "../clothLines.ts";
+import { clothLines } from "../common/clothLines.ts";
+import { hasMotif } from "../common/join/centredMotif.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { CushionMade } from "./pieces.ts";
 import type { CushionFields } from "./schema.ts";

@@ -2,7 +2,7 @@ import Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { centredPlace, hasMotif } from "../centredMotif.ts";
+import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
 import type { ItemContext } from "../itemKind.ts";
 
 export interface SideAsk {

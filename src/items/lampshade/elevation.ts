@@ -1,7 +1,7 @@
 import { line, polyline } from "../../drawing/paths.ts";
 import type { Drawing, Pen, Shape } from "../../drawing/shape.ts";
 import { printSize } from "../../units/printLength.ts";
-import { stroke } from "../clothFace.ts";
+import { stroke } from "../common/clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
 import type { LampshadePlan } from "./lampshadePlan.ts";
 import type { LampshadeMade } from "./pieces.ts";

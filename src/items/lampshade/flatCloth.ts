@@ -1,7 +1,7 @@
 import { line, type Point, polyline, rect } from "../../drawing/paths.ts";
 import type { Dimension, Drawing, Shape } from "../../drawing/shape.ts";
 import { Length } from "../../units/length.ts";
-import { stroke } from "../clothFace.ts";
+import { stroke } from "../common/clothFace.ts";
 import type { LampshadePlan } from "./lampshadePlan.ts";
 
 /** The rectangle of a drum with its lap and turnings, as it is cut. */

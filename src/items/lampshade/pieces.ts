@@ -1,9 +1,9 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { boughtEach, boughtLength } from "../boughtLength.ts";
+import { boughtEach, boughtLength } from "../common/boughtLength.ts";
+import { newNotes } from "../common/notes.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed } from "../itemKind.ts";
-import { newNotes } from "../notes.ts";
 import { cutPanel } from "./development.ts";
 import type { LampshadePlan } from "./lampshadePlan.ts";
 import { mark } from "./mark.ts";

@@ -1,7 +1,7 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
+import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
 import { frameOf, slantAgrees } from "./frame.ts";
 import { FITTING_UNKNOWN, MOST_THE_LAMP_DRAWS } from "./lampQuestions.ts";
 import type { LampshadePlan } from "./lampshadePlan.ts";

@@ -1,9 +1,9 @@
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { girth } from "../girth.ts";
+import type { Notes } from "../common/notes.ts";
+import { girth } from "../common/skirt/girth.ts";
+import { type Skirt, skirtOf } from "../common/skirt/skirtRun.ts";
 import type { ItemContext } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
-import { type Skirt, skirtOf } from "../skirtRun.ts";
 import type { LampshadeFields } from "./schema.ts";
 
 /** A soft shade: one strip round a frame, pleated or gathered into both rings. */

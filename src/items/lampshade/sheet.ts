@@ -1,6 +1,6 @@
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { clothLines } from "../clothLines.ts";
+import { clothLines } from "../common/clothLines.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { LampshadePlan } from "./lampshadePlan.ts";
 import { backingSize, type LampshadeMade } from "./pieces.ts";

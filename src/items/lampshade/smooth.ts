@@ -1,10 +1,10 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { centredPlace, hasMotif } from "../centredMotif.ts";
-import { handbookRows } from "../handbookRows.ts";
+import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
+import { handbookRows } from "../common/join/handbookRows.ts";
+import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
 import { cutPanel } from "./development.ts";
 import type { Frame } from "./frame.ts";
 import { FITTING_UNKNOWN, MOST_THE_LAMP_DRAWS } from "./lampQuestions.ts";

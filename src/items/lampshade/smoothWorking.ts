@@ -1,7 +1,7 @@
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
+import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
 import type { Frame } from "./frame.ts";
 import type { LampshadePlan } from "./lampshadePlan.ts";
 import type { LampshadeFields } from "./schema.ts";

@@ -1,7 +1,7 @@
 import { circle, ellipse, line, rect, roundedRect } from "../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { stroke } from "../clothFace.ts";
+import { stroke } from "../common/clothFace.ts";
 import type { DrawingContext, ItemDrawing } from "../itemDrawing.ts";
 import type { ObjectFacts } from "../itemKind.ts";
 import { drawBed, drawBedPlan } from "./look/bed.ts";

@@ -1,8 +1,8 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import type { Notes } from "../common/notes.ts";
 import type { ItemContext, WallRun } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
 import type { Panel } from "./layout.ts";
 import type { PanelledWallFields } from "./schema.ts";
 

@@ -1,8 +1,8 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
-import { handbookRows } from "../handbookRows.ts";
+import { handbookRows } from "../common/join/handbookRows.ts";
+import { newNotes } from "../common/notes.ts";
 import type { ItemContext, ItemCut, Made } from "../itemKind.ts";
-import { newNotes } from "../notes.ts";
 import type { Panel } from "./layout.ts";
 import type { MouldingNeed } from "./moulding.ts";
 import { mouldingsOf } from "./mouldings.ts";

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { lengthField, positiveLengthField, sizeField } from "../../fields/lengthField.ts";
 import { countField, refField, textField, wordField } from "../../fields/plainFields.ts";
-import { JOINS } from "../joinedPart.ts";
+import { JOINS } from "../common/join/joinedPart.ts";
 
 /** A wall set out in panels: mouldings planted on it, and perhaps cloth stretched within them. */
 export const panelledWallSchema = z.strictObject({

@@ -1,8 +1,8 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
+import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
 import { layPanels, type Panel } from "./layout.ts";
 import type { PanelledWallFields } from "./schema.ts";
 

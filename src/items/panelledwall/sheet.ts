@@ -1,7 +1,7 @@
 import { printLength, printSize } from "../../units/printLength.ts";
-import { clothLines } from "../clothLines.ts";
+import { clothLines } from "../common/clothLines.ts";
+import { hasMotifInMiddle } from "../common/join/joinPiece.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
-import { hasMotifInMiddle } from "../joinPiece.ts";
 import type { PanelledWallMade } from "./pieces.ts";
 import type { PanelledWallFields } from "./schema.ts";
 

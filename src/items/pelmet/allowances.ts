@@ -1,5 +1,5 @@
 import type { AllowanceTable } from "../../fields/allowance.ts";
-import { boardAllowances, weltAllowances } from "../boardAllowances.ts";
+import { boardAllowances, weltAllowances } from "../common/board/boardAllowances.ts";
 
 const PRACTICE = "common practice, no source";
 

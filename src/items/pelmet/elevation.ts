@@ -1,9 +1,9 @@
 import { line, rect } from "../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { printSize } from "../../units/printLength.ts";
-import { face, stroke } from "../clothFace.ts";
+import { alongLowerEdge, frontOutline, lowerBand } from "../common/board/lowerOutline.ts";
+import { face, stroke } from "../common/clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
-import { alongLowerEdge, frontOutline, lowerBand } from "../lowerOutline.ts";
 import type { PelmetMade } from "./pieces.ts";
 import type { PelmetPlan } from "./plan.ts";
 import type { PelmetFields } from "./schema.ts";

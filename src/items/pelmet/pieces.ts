@@ -1,10 +1,13 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { layerCuts, layersByHandbook } from "../boardLayers.ts";
-import { heightFigures, hookTapeNeed, lowerTrimNeeds } from "../boardNeeds.ts";
-import { boughtEach, boughtLength } from "../boughtLength.ts";
-import { weltCut } from "../edgeWelt.ts";
+import { layerCuts, layersByHandbook } from "../common/board/boardLayers.ts";
+import { heightFigures, hookTapeNeed, lowerTrimNeeds } from "../common/board/boardNeeds.ts";
+import { boughtEach, boughtLength } from "../common/boughtLength.ts";
+import { acrossCuts } from "../common/join/joinedAcross.ts";
+import { newNotes } from "../common/notes.ts";
+import { weltCut } from "../common/welt/edgeWelt.ts";
+import { cordNeed } from "../common/welt/welt.ts";
 import type {
   AcrossMatch,
   AlongMatch,
@@ -13,9 +16,6 @@ import type {
   Made,
   MaterialNeed,
 } from "../itemKind.ts";
-import { acrossCuts } from "../joinedAcross.ts";
-import { newNotes } from "../notes.ts";
-import { cordNeed } from "../welt.ts";
 import { type PelmetPlan, planPelmet } from "./plan.ts";
 import type { PelmetFields } from "./schema.ts";
 

@@ -1,19 +1,19 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { type Board, boardAtWindow } from "../boardAtWindow.ts";
-import { type BoardLayer, boardLayers } from "../boardLayers.ts";
-import { centredPlace, hasMotif } from "../centredMotif.ts";
-import { clothWidth, narrowerThanJoins } from "../clothWidth.ts";
-import { type EdgeWelt, edgeWelt, weltWorking } from "../edgeWelt.ts";
+import { type Board, boardAtWindow } from "../common/board/boardAtWindow.ts";
+import { type BoardLayer, boardLayers } from "../common/board/boardLayers.ts";
+import { type LowerEdge, lowerEdge } from "../common/board/lowerEdge.ts";
+import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
+import { clothWidth, narrowerThanJoins } from "../common/join/clothWidth.ts";
+import { planStrips, type Strips } from "../common/join/joinStrips.ts";
+import type { HandbookCut } from "../common/join/selvedgeMatch.ts";
+import { sideStripsWorking } from "../common/join/sideStrips.ts";
+import { stripsCentred } from "../common/join/stripsCentred.ts";
+import { widthsByHandbook } from "../common/join/widthsByHandbook.ts";
+import type { Notes } from "../common/notes.ts";
+import { type EdgeWelt, edgeWelt, weltWorking } from "../common/welt/edgeWelt.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
-import { planStrips, type Strips } from "../joinStrips.ts";
-import { type LowerEdge, lowerEdge } from "../lowerEdge.ts";
-import type { Notes } from "../notes.ts";
-import type { HandbookCut } from "../selvedgeMatch.ts";
-import { sideStripsWorking } from "../sideStrips.ts";
-import { stripsCentred } from "../stripsCentred.ts";
-import { widthsByHandbook } from "../widthsByHandbook.ts";
 import type { PelmetFields } from "./schema.ts";
 
 /** Every size that the drawing and the sheet of a pelmet need. */

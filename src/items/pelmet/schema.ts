@@ -1,9 +1,9 @@
 import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
-import { boardFields, lowerTrimField } from "../boardFields.ts";
-import { lowerEdgeFields } from "../lowerEdgeFields.ts";
-import { weltParts } from "../weltField.ts";
+import { boardFields, lowerTrimField } from "../common/board/boardFields.ts";
+import { lowerEdgeFields } from "../common/board/lowerEdgeFields.ts";
+import { weltParts } from "../common/welt/weltField.ts";
 
 /** A pelmet (cornice): a stiff front over a window, covered with cloth. */
 export const pelmetSchema = z.strictObject({

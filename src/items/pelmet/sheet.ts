@@ -1,8 +1,8 @@
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured, printSize } from "../../units/printLength.ts";
-import { clothLines } from "../clothLines.ts";
+import { depthAt } from "../common/board/lowerEdge.ts";
+import { clothLines } from "../common/clothLines.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
-import { depthAt } from "../lowerEdge.ts";
 import type { PelmetMade } from "./pieces.ts";
 import type { PelmetPlan } from "./plan.ts";
 import type { PelmetFields } from "./schema.ts";

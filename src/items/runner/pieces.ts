@@ -1,9 +1,9 @@
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { type FlatCover, flatCover, flatFigures } from "../flatCover.ts";
+import { type FlatCover, flatCover, flatFigures } from "../common/flat/flatCover.ts";
+import { bedOf, tableOf } from "../common/flat/lyingOn.ts";
+import { newNotes } from "../common/notes.ts";
 import type { ItemContext, Made } from "../itemKind.ts";
-import { bedOf, tableOf } from "../lyingOn.ts";
-import { newNotes } from "../notes.ts";
 import type { RunnerFields } from "./schema.ts";
 
 export interface RunnerPlan {

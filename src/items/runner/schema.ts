@@ -2,7 +2,7 @@ import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { positiveLengthField, sizeField } from "../../fields/lengthField.ts";
 import { textField } from "../../fields/plainFields.ts";
-import { flatFields } from "../flatFields.ts";
+import { flatFields } from "../common/flat/flatFields.ts";
 
 /** A runner: a band of cloth across the foot of a bed, or along a table. */
 export const runnerSchema = z.strictObject({

@@ -1,5 +1,5 @@
+import { ovalArea } from "../common/flat/oval.ts";
 import type { SeenSurface } from "../itemKind.ts";
-import { ovalArea } from "../oval.ts";
 import type { TableclothMade } from "./pieces.ts";
 import type { TableclothFields } from "./schema.ts";
 

@@ -1,10 +1,10 @@
 import { ellipse, roundedRect } from "../../drawing/paths.ts";
 import type { Drawing } from "../../drawing/shape.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { face } from "../clothFace.ts";
-import { drapedFront } from "../drapedFront.ts";
-import { joinsOf } from "../flatPanel.ts";
-import { flatView } from "../flatView.ts";
+import { face } from "../common/clothFace.ts";
+import { joinsOf } from "../common/flat/flatPanel.ts";
+import { flatView } from "../common/flat/flatView.ts";
+import { drapedFront } from "../common/skirt/drapedFront.ts";
 import type { DrawingContext, ItemDrawing } from "../itemDrawing.ts";
 import type { TableclothMade } from "./pieces.ts";
 import type { TableclothFields } from "./schema.ts";

@@ -1,13 +1,13 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { boughtPieces } from "../boughtLength.ts";
-import { type FlatCover, flatCover, flatFigures } from "../flatCover.ts";
-import { girth } from "../girth.ts";
+import { boughtPieces } from "../common/boughtLength.ts";
+import { type FlatCover, flatCover, flatFigures } from "../common/flat/flatCover.ts";
+import { type TableSize, tableOf } from "../common/flat/lyingOn.ts";
+import { ovalGirth } from "../common/flat/oval.ts";
+import { type Notes, newNotes } from "../common/notes.ts";
+import { girth } from "../common/skirt/girth.ts";
 import type { ItemContext, Made } from "../itemKind.ts";
-import { type TableSize, tableOf } from "../lyingOn.ts";
-import { type Notes, newNotes } from "../notes.ts";
-import { ovalGirth } from "../oval.ts";
 import type { TableclothFields } from "./schema.ts";
 
 export interface TableclothPlan {

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { positiveLengthField, sizeField } from "../../fields/lengthField.ts";
 import { textField, wordField, yesNoField } from "../../fields/plainFields.ts";
-import { flatFields } from "../flatFields.ts";
+import { flatFields } from "../common/flat/flatFields.ts";
 
 /** A cloth for a round, square or rectangular table. */
 export const tableclothSchema = z.strictObject({

@@ -1,6 +1,6 @@
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { flatChecks, flatGroups, flatSigns } from "../flatSheet.ts";
+import { flatChecks, flatGroups, flatSigns } from "../common/flat/flatSheet.ts";
 import type { DrawingContext, ItemSheet } from "../itemDrawing.ts";
 import type { TableclothMade } from "./pieces.ts";
 import type { TableclothFields } from "./schema.ts";

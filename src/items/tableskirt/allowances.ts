@@ -1,5 +1,5 @@
 import type { AllowanceTable } from "../../fields/allowance.ts";
-import { skirtAllowances } from "../skirtRun.ts";
+import { skirtAllowances } from "../common/skirt/skirtRun.ts";
 
 const PRACTICE = "common practice, no source";
 

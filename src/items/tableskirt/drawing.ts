@@ -1,10 +1,10 @@
 import { ellipse, rect } from "../../drawing/paths.ts";
 import type { Drawing } from "../../drawing/shape.ts";
 import { printLength } from "../../units/printLength.ts";
-import { face } from "../clothFace.ts";
+import { face } from "../common/clothFace.ts";
+import { skirtFront } from "../common/skirt/skirtFront.ts";
+import { skirtWorkshop } from "../common/skirt/skirtViews.ts";
 import type { DrawingContext, ItemDrawing } from "../itemDrawing.ts";
-import { skirtFront } from "../skirtFront.ts";
-import { skirtWorkshop } from "../skirtViews.ts";
 import type { TableSkirtMade } from "./pieces.ts";
 import type { TableSkirtFields } from "./schema.ts";
 import { tableSkirtSheet } from "./sheet.ts";

@@ -1,14 +1,14 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { boughtLength, boughtPieces } from "../boughtLength.ts";
-import { type FlatPanel, flatPanel, handbookOf } from "../flatPanel.ts";
-import { girth } from "../girth.ts";
+import { boughtLength, boughtPieces } from "../common/boughtLength.ts";
+import { type FlatPanel, flatPanel, handbookOf } from "../common/flat/flatPanel.ts";
+import { type TableSize, tableOf } from "../common/flat/lyingOn.ts";
+import { ovalGirth } from "../common/flat/oval.ts";
+import { newNotes } from "../common/notes.ts";
+import { girth } from "../common/skirt/girth.ts";
+import { type Skirt, skirtOf } from "../common/skirt/skirtRun.ts";
 import type { ItemContext, Made, MaterialNeed } from "../itemKind.ts";
-import { type TableSize, tableOf } from "../lyingOn.ts";
-import { newNotes } from "../notes.ts";
-import { ovalGirth } from "../oval.ts";
-import { type Skirt, skirtOf } from "../skirtRun.ts";
 import type { TableSkirtFields } from "./schema.ts";
 
 export interface TableSkirtPlan {

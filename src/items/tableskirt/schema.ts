@@ -2,7 +2,7 @@ import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { positiveLengthField, sizeField } from "../../fields/lengthField.ts";
 import { refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
-import { SKIRT_STYLES } from "../skirtRun.ts";
+import { SKIRT_STYLES } from "../common/skirt/skirtRun.ts";
 
 /** A skirt round a table, from its edge to the floor. */
 export const tableSkirtSchema = z.strictObject({

@@ -1,5 +1,5 @@
 import type { AllowanceTable } from "../../fields/allowance.ts";
-import { edgeAllowances, flatAllowances } from "../flatAllowances.ts";
+import { edgeAllowances, flatAllowances } from "../common/flat/flatAllowances.ts";
 
 /** What is added to a throw. */
 export const throwAllowances = {

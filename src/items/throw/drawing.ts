@@ -1,8 +1,8 @@
 import { line, rect } from "../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { printSize } from "../../units/printLength.ts";
-import { face, stroke } from "../clothFace.ts";
-import { flatView } from "../flatView.ts";
+import { face, stroke } from "../common/clothFace.ts";
+import { flatView } from "../common/flat/flatView.ts";
 import type { DrawingContext, ItemDrawing } from "../itemDrawing.ts";
 import type { ThrowMade } from "./pieces.ts";
 import type { ThrowFields } from "./schema.ts";

@@ -1,4 +1,4 @@
-import { flatCloths } from "../flatCover.ts";
+import { flatCloths } from "../common/flat/flatCover.ts";
 import type { ItemKind } from "../itemKind.ts";
 import { throwAllowances } from "./allowances.ts";
 import { throwSeen } from "./area.ts";

@@ -1,9 +1,9 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { type FlatCover, flatCover, flatFigures } from "../flatCover.ts";
+import { type FlatCover, flatCover, flatFigures } from "../common/flat/flatCover.ts";
+import { newNotes } from "../common/notes.ts";
 import type { ItemContext, Made } from "../itemKind.ts";
-import { newNotes } from "../notes.ts";
 import type { ThrowFields } from "./schema.ts";
 
 export interface ThrowPlan {

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { positiveLengthField, sizeField } from "../../fields/lengthField.ts";
 import { textField } from "../../fields/plainFields.ts";
-import { flatFields } from "../flatFields.ts";
+import { flatFields } from "../common/flat/flatFields.ts";
 
 /** A throw: a loose cover over the foot of a bed, a sofa or a chair. */
 export const throwSchema = z.strictObject({

@@ -1,5 +1,5 @@
 import type { AllowanceTable } from "../../fields/allowance.ts";
-import { weltAllowances } from "../boardAllowances.ts";
+import { weltAllowances } from "../common/board/boardAllowances.ts";
 
 const PRACTICE = "common practice, no source";
 

@@ -1,6 +1,6 @@
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { printSize } from "../../units/printLength.ts";
-import { face } from "../clothFace.ts";
+import { face } from "../common/clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
 import type { TiebackMade } from "./pieces.ts";
 import type { TiebackPlan } from "./plan.ts";

@@ -1,13 +1,13 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { boughtEach, boughtLength } from "../boughtLength.ts";
-import { centredPlace } from "../centredMotif.ts";
-import { weltCut } from "../edgeWelt.ts";
-import { handbookRows } from "../handbookRows.ts";
+import { boughtEach, boughtLength } from "../common/boughtLength.ts";
+import { centredPlace } from "../common/join/centredMotif.ts";
+import { handbookRows } from "../common/join/handbookRows.ts";
+import { newNotes } from "../common/notes.ts";
+import { weltCut } from "../common/welt/edgeWelt.ts";
+import { cordNeed } from "../common/welt/welt.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed } from "../itemKind.ts";
-import { newNotes } from "../notes.ts";
-import { cordNeed } from "../welt.ts";
 import { planTieback, type TiebackPlan } from "./plan.ts";
 import type { TiebackFields } from "./schema.ts";
 

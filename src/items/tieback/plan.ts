@@ -1,11 +1,11 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { arcMeasures, arcRadius } from "../arcs.ts";
-import { centredPlace, hasMotif } from "../centredMotif.ts";
-import { type EdgeWelt, edgeWelt, weltWorking } from "../edgeWelt.ts";
+import { arcMeasures, arcRadius } from "../common/board/arcs.ts";
+import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
+import type { Notes } from "../common/notes.ts";
+import { type EdgeWelt, edgeWelt, weltWorking } from "../common/welt/edgeWelt.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
-import type { Notes } from "../notes.ts";
 import type { TiebackFields } from "./schema.ts";
 
 /** Every size that the drawing and the sheet of tie-backs need. */

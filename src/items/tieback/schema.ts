@@ -2,8 +2,8 @@ import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
 import { refField, textField, wordField } from "../../fields/plainFields.ts";
-import { lowerTrimField } from "../boardFields.ts";
-import { weltParts } from "../weltField.ts";
+import { lowerTrimField } from "../common/board/boardFields.ts";
+import { weltParts } from "../common/welt/weltField.ts";
 
 /** A tie-back: a stiff band that holds a curtain to the wall; `count: 2` for a pair of curtains. */
 export const tiebackSchema = z.strictObject({

@@ -1,6 +1,6 @@
 import type { Length } from "../../units/length.ts";
 import { printLength, printMeasured, printSize } from "../../units/printLength.ts";
-import { clothLines } from "../clothLines.ts";
+import { clothLines } from "../common/clothLines.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { TiebackMade } from "./pieces.ts";
 import type { TiebackFields } from "./schema.ts";

@@ -2,7 +2,7 @@ import { line } from "../../drawing/paths.ts";
 import type { Dimension, Drawing, Shape } from "../../drawing/shape.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { stroke } from "../clothFace.ts";
+import { stroke } from "../common/clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
 import type { TiebackMade } from "./pieces.ts";
 import type { TiebackFields } from "./schema.ts";

@@ -1,9 +1,9 @@
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { centredPlace, hasMotif } from "../centredMotif.ts";
+import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
+import type { JoinedPart } from "../common/join/joinedPart.ts";
+import { joinedCuts, joinPiece } from "../common/join/joinPiece.ts";
 import type { AcrossMatch, AlongMatch, ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
-import type { JoinedPart } from "../joinedPart.ts";
-import { joinedCuts, joinPiece } from "../joinPiece.ts";
 import type { CoverJob, PieceEntry } from "./job.ts";
 
 import { isColumn, isPaired, isSewn, type PieceName, pieceWords, tucksOf } from "./pieceTable.ts";

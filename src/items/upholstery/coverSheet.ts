@@ -1,7 +1,7 @@
 import { printCloth, printLength, printSize } from "../../units/printLength.ts";
-import { clothLines } from "../clothLines.ts";
+import { clothLines } from "../common/clothLines.ts";
+import { hasMotifInMiddle } from "../common/join/joinPiece.ts";
 import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
-import { hasMotifInMiddle } from "../joinPiece.ts";
 import type { CoverPiece } from "./coverPiece.ts";
 import type { CoverMade } from "./makeCover.ts";
 import { pieceWords } from "./pieceTable.ts";

@@ -1,7 +1,7 @@
 import type { Length } from "../../units/length.ts";
 import { printCloth, printLength, printSize } from "../../units/printLength.ts";
+import { type WeltReserve, weltReserve } from "../common/welt/welt.ts";
 import type { ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
-import { type WeltReserve, weltReserve } from "../welt.ts";
 import type { CoverJob } from "./job.ts";
 
 export interface CoverWelt {

@@ -1,5 +1,5 @@
+import type { JoinWay } from "../common/join/joinedPart.ts";
 import type { ItemContext } from "../itemKind.ts";
-import type { JoinWay } from "../joinedPart.ts";
 import type { PieceEntry } from "./job.ts";
 
 /**

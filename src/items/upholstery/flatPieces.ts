@@ -2,7 +2,7 @@ import { line, rect } from "../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { textWidthMm } from "../../drawing/words.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { stroke } from "../clothFace.ts";
+import { stroke } from "../common/clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
 import type { CoverPiece } from "./coverPiece.ts";
 import type { CoverMade } from "./makeCover.ts";

@@ -1,6 +1,6 @@
 import { Length } from "../../units/length.ts";
-import { wholeRepeats } from "../centredMotif.ts";
-import { handbookRows } from "../handbookRows.ts";
+import { wholeRepeats } from "../common/join/centredMotif.ts";
+import { handbookRows } from "../common/join/handbookRows.ts";
 import type { ClothFacts, ItemCut } from "../itemKind.ts";
 
 export interface ClothLength {

@@ -1,5 +1,5 @@
 import type { Length } from "../../units/length.ts";
-import type { JoinWay } from "../joinedPart.ts";
+import type { JoinWay } from "../common/join/joinedPart.ts";
 import type { PieceName } from "./pieceTable.ts";
 
 /** One piece to be covered, as it is written or as it follows from the overall size. */

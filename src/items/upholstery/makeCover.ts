@@ -1,10 +1,10 @@
 import Fraction from "fraction.js";
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { printCloth, printLength } from "../../units/printLength.ts";
-import { buttonCovers } from "../buttonCovers.ts";
+import { gapQuestion, hasMotifInMiddle } from "../common/join/joinPiece.ts";
+import { buttonCovers } from "../common/welt/buttonCovers.ts";
+import { cordNeed } from "../common/welt/welt.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed, WorkingLine } from "../itemKind.ts";
-import { gapQuestion, hasMotifInMiddle } from "../joinPiece.ts";
-import { cordNeed } from "../welt.ts";
 import { type CoverPiece, coverCuts, coverPiece } from "./coverPiece.ts";
 import { type CoverWelt, coverWelt, weltCut, weltWorking } from "./coverWelt.ts";
 import { type CoverEstimate, estimateFrom, WELT_CLOTH, type YardRange } from "./estimate.ts";

@@ -1,7 +1,7 @@
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { centredPlace, hasMotif } from "../centredMotif.ts";
+import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { CoverPiece } from "./coverPiece.ts";
 import type { CoverJob, PieceEntry } from "./job.ts";

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { positiveLengthField, sizeField } from "../../fields/lengthField.ts";
 import { countField, refField, wordField, yesNoField } from "../../fields/plainFields.ts";
-import { JOINS } from "../joinedPart.ts";
+import { JOINS } from "../common/join/joinedPart.ts";
 import type { PieceEntry } from "./job.ts";
 import type { PieceName } from "./pieceTable.ts";
 

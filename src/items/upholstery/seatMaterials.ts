@@ -1,7 +1,7 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize, type UnitSystem } from "../../units/printLength.ts";
-import { asNeeded } from "../boughtLength.ts";
+import { asNeeded } from "../common/boughtLength.ts";
 import type { MaterialNeed } from "../itemKind.ts";
 import type { CoverPiece } from "./coverPiece.ts";
 

@@ -1,11 +1,11 @@
 import { line, rect } from "../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { printSize } from "../../units/printLength.ts";
-import { face, stroke } from "../clothFace.ts";
+import { depthAt } from "../common/board/lowerEdge.ts";
+import { frontOutline, lowerBand } from "../common/board/lowerOutline.ts";
+import { face, stroke } from "../common/clothFace.ts";
+import { pencilPleats, pinchPleat } from "../common/skirt/pleatShapes.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
-import { depthAt } from "../lowerEdge.ts";
-import { frontOutline, lowerBand } from "../lowerOutline.ts";
-import { pencilPleats, pinchPleat } from "../pleatShapes.ts";
 import type { ValanceMade } from "./pieces.ts";
 import type { ValancePlan } from "./plan.ts";
 import type { ValanceFields } from "./schema.ts";

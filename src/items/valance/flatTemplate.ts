@@ -1,9 +1,9 @@
 import { rect } from "../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { Length } from "../../units/length.ts";
-import { stroke } from "../clothFace.ts";
-import { depthAt } from "../lowerEdge.ts";
-import { frontOutline } from "../lowerOutline.ts";
+import { depthAt } from "../common/board/lowerEdge.ts";
+import { frontOutline } from "../common/board/lowerOutline.ts";
+import { stroke } from "../common/clothFace.ts";
 import type { ValancePlan } from "./plan.ts";
 
 /** So much of a scalloped front is shown flat, so that a scallop can be read. */

@@ -1,7 +1,7 @@
 import { line, type Point, polyline } from "../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import type { Length } from "../../units/length.ts";
-import { stroke } from "../clothFace.ts";
+import { stroke } from "../common/clothFace.ts";
 import type { ValancePlan } from "./plan.ts";
 
 /** The heading as seen from above, between the returns, with its pleats or folds. */

@@ -1,12 +1,12 @@
 import Fraction from "fraction.js";
 import { Length } from "../../units/length.ts";
 import { printLength, printSize, type UnitSystem } from "../../units/printLength.ts";
-import { layerCuts, layersByHandbook } from "../boardLayers.ts";
-import { heightFigures, hookTapeNeed, lowerTrimNeeds } from "../boardNeeds.ts";
-import { boughtEach, boughtLength } from "../boughtLength.ts";
+import { layerCuts, layersByHandbook } from "../common/board/boardLayers.ts";
+import { heightFigures, hookTapeNeed, lowerTrimNeeds } from "../common/board/boardNeeds.ts";
+import { boughtEach, boughtLength } from "../common/boughtLength.ts";
+import { acrossCuts } from "../common/join/joinedAcross.ts";
+import { newNotes } from "../common/notes.ts";
 import type { AlongMatch, ItemContext, ItemCut, Made, MaterialNeed } from "../itemKind.ts";
-import { acrossCuts } from "../joinedAcross.ts";
-import { newNotes } from "../notes.ts";
 import { planValance, type ValancePlan } from "./plan.ts";
 import type { ValanceFields } from "./schema.ts";
 

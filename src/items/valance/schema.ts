@@ -2,8 +2,8 @@ import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { lengthField } from "../../fields/lengthField.ts";
 import { ratioField, refField, textField, wordField } from "../../fields/plainFields.ts";
-import { boardFields, lowerTrimField } from "../boardFields.ts";
-import { lowerEdgeFields } from "../lowerEdgeFields.ts";
+import { boardFields, lowerTrimField } from "../common/board/boardFields.ts";
+import { lowerEdgeFields } from "../common/board/lowerEdgeFields.ts";
 
 export const VALANCE_HEADINGS = ["gathered", "pencil-pleat", "pinch-pleat", "box-pleat"] as const;
 

@@ -1,6 +1,6 @@
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured, printSize } from "../../units/printLength.ts";
-import { clothLines } from "../clothLines.ts";
+import { clothLines } from "../common/clothLines.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import { lowerRun, type ValanceMade } from "./pieces.ts";
 import type { ValancePlan } from "./plan.ts";

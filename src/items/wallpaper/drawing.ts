@@ -1,7 +1,7 @@
 import { line, rect } from "../../drawing/paths.ts";
 import type { Dimension, Drawing, Shape } from "../../drawing/shape.ts";
 import { printLength } from "../../units/printLength.ts";
-import { stroke } from "../clothFace.ts";
+import { stroke } from "../common/clothFace.ts";
 import type { DrawingContext, ItemDrawing } from "../itemDrawing.ts";
 import type { WallRun } from "../itemKind.ts";
 import type { WallpaperMade } from "./pieces.ts";

@@ -3,7 +3,7 @@ import { expect, test } from "vitest";
 import { blindSeen } from "../../../src/items/blind/area.ts";
 import { chooseSections } from "../../../src/items/blind/sections.ts";
 import { blindSheet } from "../../../src/items/blind/sheet.ts";
-import { planStrips } from "../../../src/items/joinStrips.ts";
+import { planStrips } from "../../../src/items/common/join/joinStrips.ts";
 import { Length } from "../../../src/units/length.ts";
 import { clothFacts, inUnit, length } from "../tradeContext.ts";
 import { windowFacts } from "../windowContext.ts";

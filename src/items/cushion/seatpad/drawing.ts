@@ -1,8 +1,8 @@
 import { circle, line, rect } from "../../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../../drawing/shape.ts";
 import { printLength } from "../../../units/printLength.ts";
-import { hasMotif } from "../../centredMotif.ts";
-import { face, PADDED, stroke } from "../../clothFace.ts";
+import { face, PADDED, stroke } from "../../common/clothFace.ts";
+import { hasMotif } from "../../common/join/centredMotif.ts";
 import type { DrawingContext, ItemDrawing } from "../../itemDrawing.ts";
 import { boxingFlat } from "../flatParts.ts";
 import { boxFront } from "../fronts.ts";

@@ -2,7 +2,7 @@ import Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
 import { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
-import { girth } from "../../girth.ts";
+import { girth } from "../../common/skirt/girth.ts";
 import type { ItemContext } from "../../itemKind.ts";
 import type { PlateEdges } from "../boxing.ts";
 import type { SeatPadFields } from "./schema.ts";

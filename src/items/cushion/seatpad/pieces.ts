@@ -1,8 +1,8 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../../units/length.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
-import { boughtLength } from "../../boughtLength.ts";
-import { buttonCovers } from "../../buttonCovers.ts";
+import { boughtLength } from "../../common/boughtLength.ts";
+import { buttonCovers } from "../../common/welt/buttonCovers.ts";
 import type { ItemContext, ItemCut, MaterialNeed, WorkingLine } from "../../itemKind.ts";
 import { cushionHandbook } from "../handbook.ts";
 import { type CushionMade, makeCushion } from "../pieces.ts";

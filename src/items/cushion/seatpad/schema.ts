@@ -8,8 +8,8 @@ import {
   wordField,
   yesNoField,
 } from "../../../fields/plainFields.ts";
-import { JOINS } from "../../joinedPart.ts";
-import { edgeField } from "../../weltField.ts";
+import { JOINS } from "../../common/join/joinedPart.ts";
+import { edgeField } from "../../common/welt/weltField.ts";
 
 export const FASTENINGS = ["ties", "hook-and-loop", "fixed", "non-slip", "loose"] as const;
 

@@ -1,6 +1,6 @@
 import { rect, roundedRect } from "../../../drawing/paths.ts";
 import type { Shape } from "../../../drawing/shape.ts";
-import { floorShadow, stroke } from "../../clothFace.ts";
+import { floorShadow, stroke } from "../../common/clothFace.ts";
 import { colour, type Look, part } from "./look.ts";
 
 /** The made-up top, as a share of the height where the card gives no mattress (common practice, no source). */

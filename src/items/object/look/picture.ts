@@ -1,6 +1,6 @@
 import { line, rect } from "../../../drawing/paths.ts";
 import type { Shape } from "../../../drawing/shape.ts";
-import { stroke } from "../../clothFace.ts";
+import { stroke } from "../../common/clothFace.ts";
 import { type Look, wallShadow } from "./look.ts";
 
 /** A frame of four mitred sides about what it holds. */

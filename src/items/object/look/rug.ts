@@ -1,6 +1,6 @@
 import { line, rect } from "../../../drawing/paths.ts";
 import type { Shape } from "../../../drawing/shape.ts";
-import { stroke } from "../../clothFace.ts";
+import { stroke } from "../../common/clothFace.ts";
 import { colour, type Look } from "./look.ts";
 
 /** Thickness of a rug on the floor (common practice, no source). */

@@ -1,6 +1,6 @@
 import { rect, roundedRect } from "../../../drawing/paths.ts";
 import type { Shape } from "../../../drawing/shape.ts";
-import { floorShadow, leg, stroke } from "../../clothFace.ts";
+import { floorShadow, leg, stroke } from "../../common/clothFace.ts";
 import { colour, type Look, part } from "./look.ts";
 
 /** A stool on legs; a long low one is a built seat with a panelled front; a high one a settle with back and arms. */

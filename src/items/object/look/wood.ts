@@ -1,6 +1,6 @@
 import { circle, line, rect, roundedRect } from "../../../drawing/paths.ts";
 import type { Shape } from "../../../drawing/shape.ts";
-import { floorShadow, stroke } from "../../clothFace.ts";
+import { floorShadow, stroke } from "../../common/clothFace.ts";
 import { colour, type Look, part } from "./look.ts";
 
 const f = (n: number) => n.toFixed(1);

@@ -1,9 +1,17 @@
 import { arc, circle, line, rect, roundedRect } from "../../../drawing/paths.ts";
 import type { Drawing, Fill, Shape } from "../../../drawing/shape.ts";
 import { printSize } from "../../../units/printLength.ts";
-import { FLAT, face, floorShadow, leg, PADDED, roundedBand, stroke } from "../../clothFace.ts";
+import {
+  FLAT,
+  face,
+  floorShadow,
+  leg,
+  PADDED,
+  roundedBand,
+  stroke,
+} from "../../common/clothFace.ts";
+import { mirrorPath } from "../../common/mirrorPath.ts";
 import type { DrawingContext } from "../../itemDrawing.ts";
-import { mirrorPath } from "../../mirrorPath.ts";
 import type { PieceName } from "../pieceTable.ts";
 import { capital, type SeatFields, type SeatMade } from "../seatMade.ts";
 import { openFront } from "./openChair.ts";

@@ -1,6 +1,6 @@
 import { line, rect, roundedRect } from "../../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../../drawing/shape.ts";
-import { stroke } from "../../clothFace.ts";
+import { stroke } from "../../common/clothFace.ts";
 import { capital, type SeatFields, type SeatMade } from "../seatMade.ts";
 import { seatParts } from "./outlines.ts";
 import { chairShape } from "./shapeOfChair.ts";

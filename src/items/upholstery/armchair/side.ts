@@ -1,7 +1,7 @@
 import { arc, line, rect } from "../../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../../drawing/shape.ts";
 import { printSize } from "../../../units/printLength.ts";
-import { FLAT, face, floorShadow, leg, stroke } from "../../clothFace.ts";
+import { FLAT, face, floorShadow, leg, stroke } from "../../common/clothFace.ts";
 import type { DrawingContext } from "../../itemDrawing.ts";
 import { capital, type SeatFields, type SeatMade } from "../seatMade.ts";
 import { surfaceOf } from "./elevation.ts";

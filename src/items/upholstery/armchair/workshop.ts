@@ -1,7 +1,7 @@
 import { arc, line, rect, roundedRect } from "../../../drawing/paths.ts";
 import type { Dimension, Drawing, Shape } from "../../../drawing/shape.ts";
 import { printLength } from "../../../units/printLength.ts";
-import { leg, stroke } from "../../clothFace.ts";
+import { leg, stroke } from "../../common/clothFace.ts";
 import type { DrawingContext } from "../../itemDrawing.ts";
 import type { CoverPiece } from "../coverPiece.ts";
 import { flatPieces } from "../flatPieces.ts";

@@ -1,8 +1,8 @@
 import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
 import { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
-import { asNeeded } from "../../boughtLength.ts";
-import { hasMotif } from "../../centredMotif.ts";
+import { asNeeded } from "../../common/boughtLength.ts";
+import { hasMotif } from "../../common/join/centredMotif.ts";
 import type { ItemContext } from "../../itemKind.ts";
 import { type CoverMade, makeCover } from "../makeCover.ts";
 import { sized } from "../seatMaterials.ts";

@@ -1,7 +1,7 @@
 import { circle, line, polyline, rect, roundedRect } from "../../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../../drawing/shape.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
-import { face, PADDED, stroke } from "../../clothFace.ts";
+import { face, PADDED, stroke } from "../../common/clothFace.ts";
 import type { DrawingContext, ItemDrawing } from "../../itemDrawing.ts";
 import { flatPieces } from "../flatPieces.ts";
 import { buttonPlaces } from "./buttonPlaces.ts";

@@ -1,6 +1,6 @@
 import { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
-import { hasMotif } from "../../centredMotif.ts";
+import { hasMotif } from "../../common/join/centredMotif.ts";
 import type { ItemContext } from "../../itemKind.ts";
 import type { PieceEntry } from "../job.ts";
 import type { HeadboardFields } from "./schema.ts";

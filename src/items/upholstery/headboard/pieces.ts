@@ -1,7 +1,7 @@
 import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
 import { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
-import { asNeeded } from "../../boughtLength.ts";
+import { asNeeded } from "../../common/boughtLength.ts";
 import type { ItemContext } from "../../itemKind.ts";
 import { joinQuestion, withJoins } from "../derived.ts";
 import { FIXED_RANGES } from "../estimate.ts";

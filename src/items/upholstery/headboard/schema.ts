@@ -8,7 +8,7 @@ import {
   wordField,
   yesNoField,
 } from "../../../fields/plainFields.ts";
-import { JOINS } from "../../joinedPart.ts";
+import { JOINS } from "../../common/join/joinedPart.ts";
 import { coverFields } from "../schemaParts.ts";
 
 /** An upholstered headboard: plain, buttoned or with a border, from its size. */

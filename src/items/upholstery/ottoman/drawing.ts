@@ -1,7 +1,15 @@
 import { circle, line, roundedRect } from "../../../drawing/paths.ts";
 import type { Dimension, Drawing, Shape } from "../../../drawing/shape.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
-import { FLAT, face, floorShadow, leg, PADDED, roundedBand, stroke } from "../../clothFace.ts";
+import {
+  FLAT,
+  face,
+  floorShadow,
+  leg,
+  PADDED,
+  roundedBand,
+  stroke,
+} from "../../common/clothFace.ts";
 import type { DrawingContext, ItemDrawing } from "../../itemDrawing.ts";
 import { flatPieces } from "../flatPieces.ts";
 import type { OttomanMade } from "./pieces.ts";

@@ -1,8 +1,8 @@
 import Fraction from "fraction.js";
 import { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
-import { hasMotif } from "../../centredMotif.ts";
-import { girth } from "../../girth.ts";
+import { hasMotif } from "../../common/join/centredMotif.ts";
+import { girth } from "../../common/skirt/girth.ts";
 import type { ItemContext } from "../../itemKind.ts";
 import type { PieceEntry } from "../job.ts";
 import type { OttomanFields } from "./schema.ts";

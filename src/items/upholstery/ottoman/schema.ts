@@ -8,7 +8,7 @@ import {
   wordField,
   yesNoField,
 } from "../../../fields/plainFields.ts";
-import { JOINS } from "../../joinedPart.ts";
+import { JOINS } from "../../common/join/joinedPart.ts";
 import { coverFields, piecesField } from "../schemaParts.ts";
 
 export const OTTOMAN_PIECES = ["top", "front", "back", "side", "boxing", "skirt"] as const;

@@ -1,0 +1,22 @@
+import { printLength } from "../../units/printLength.ts";
+import type { DrawingContext } from "../itemDrawing.ts";
+
+/** What a maker must know of a cloth, in short lines: name, usable width, repeat and match, pile. Nothing of its price or supplier. */
+export function clothLines(id: string, context: DrawingContext): string[] {
+  const cloth = context.cloth(id);
+  if (!cloth) return [id];
+  const p = (l: Parameters<typeof printLength>[0]) => printLength(l, context.units);
+  const lines = [
+    `${cloth.name}${cloth.usableWidth ? `, ${p(cloth.usableWidth)} between selvedges` : ""}.`,
+  ];
+  if (cloth.repeat) {
+    const across = cloth.repeat.across ? ` up, ${p(cloth.repeat.across)} across` : "";
+    lines.push(
+      `Repeat ${p(cloth.repeat.up)}${across}, ${cloth.repeat.match === "free" ? "no match" : `${cloth.repeat.match} match`}.`,
+    );
+  } else {
+    lines.push(cloth.repeatUnknown ? "Repeat not known: ask before cutting." : "No repeat.");
+  }
+  if (cloth.nap) lines.push("Pile or sheen: all pieces one way.");
+  return lines;
+}

@@ -1,0 +1,27 @@
+import { z } from "zod";
+import { lengthField } from "../../../fields/lengthField.ts";
+import { refField, wordField } from "../../../fields/plainFields.ts";
+
+/** What each part of a welt is called in the words of its kind. */
+export interface WeltWords {
+  readonly welt: string;
+  readonly cord: string;
+  readonly cut: string;
+}
+
+/** `welt`, `cord` and `cut`: how an edge is piped. Spread into the `edge` of a kind of item. */
+export function weltParts(words: WeltWords) {
+  return {
+    welt: refField("a cloth").meta({ description: words.welt }),
+    cord: lengthField().optional().meta({ description: words.cord }),
+    cut: wordField(["bias", "straight"]).optional().meta({ description: words.cut }),
+  } as const;
+}
+
+/** The `edge` of what may also have none: one of some words, or `{ welt: cloth }`. */
+export function edgeField<const W extends string>(plain: W, words: WeltWords) {
+  return z
+    .union([wordField([plain]), z.strictObject(weltParts(words))])
+    .optional()
+    .meta({ description: `${plain}, or { welt: cloth }` });
+}
