@@ -43,14 +43,17 @@ export function boughtPieces(
   count: number,
   by: "studio" | "maker" = "maker",
 ): MaterialNeed {
-  return {
-    what,
-    cloth: null,
-    amount: new Fraction(count),
-    unit: "piece",
-    text: `${count} ${what}`,
-    by,
-  };
+  return boughtAs(what, `${count} ${what}`, count, by);
+}
+
+/** Bought by the piece, and said in words of its own: `2 zips of 18″`. */
+export function boughtAs(
+  what: string,
+  text: string,
+  count: number,
+  by: "studio" | "maker" = "maker",
+): MaterialNeed {
+  return { what, cloth: null, amount: new Fraction(count), unit: "piece", text, by };
 }
 
 /** What only the thing itself can tell the amount of: it is named, never counted. */

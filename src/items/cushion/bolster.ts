@@ -1,6 +1,6 @@
-import Fraction from "fraction.js";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { finestStep } from "../common/finestStep.ts";
 import { girth } from "../common/skirt/girth.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { CushionFields } from "./schema.ts";
@@ -35,7 +35,7 @@ export function bolsterOf(fields: CushionFields, context: ItemContext, seam: Len
   const takeUp = corded ? context.length("fold-take-up") : Length.zero;
   const round = section === "round" ? girth(across) : across.times(4);
   const wrapExact = round.plus(takeUp.times(4)).plus(two);
-  const step = units === "inches" ? Length.inches(new Fraction(1, 8)) : Length.mm(1);
+  const step = finestStep(units);
   const how =
     section === "round"
       ? `pi × ${p(across)}`

@@ -1,6 +1,7 @@
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
+import { capital } from "../common/capital.ts";
 import type { JoinedPart } from "../common/join/joinedPart.ts";
 import { joinedCuts, joinPiece } from "../common/join/joinPiece.ts";
 import type { ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
@@ -137,7 +138,7 @@ export function boxingFaults(
         {
           actual: p(across),
           expected: `${p(usable)} or less`,
-          hint: `${hint.charAt(0).toUpperCase()}${hint.slice(1)}.`,
+          hint: `${capital(hint)}.`,
         },
       ),
     ];

@@ -1,7 +1,8 @@
-import Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { capital } from "../common/capital.ts";
+import { finestStep } from "../common/finestStep.ts";
 import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
 import type { ItemContext } from "../itemKind.ts";
 
@@ -73,7 +74,7 @@ export function sideCentring(ask: SideAsk): {
     ? centredPlace(cloth, cut[0], cut[1])
     : { widest: usable, fits: turned || (!ask.railroad && !cut[0].isMoreThan(usable)) };
   if (place.fits || !place.widest) return { centred, diagnostics: [] };
-  const step = units === "inches" ? Length.inches(new Fraction(1, 8)) : Length.mm(1);
+  const step = finestStep(units);
   // Down, so that what is advised does fit.
   const most = place.widest.minus(seam.times(2)).downTo(step);
   const largest = most.compare(Length.zero) <= 0 ? null : p(most);
@@ -98,7 +99,7 @@ export function sideCentring(ask: SideAsk): {
     {
       actual: p(ask.finishedWidth),
       expected: largest ? `${largest} or less` : null,
-      hint: hint[0]?.toUpperCase() + hint.slice(1),
+      hint: capital(hint),
     },
   );
   return { centred, diagnostics: [found] };

@@ -3,6 +3,7 @@ import { diagnostic } from "../../../diagnostics/diagnostic.ts";
 import { Length } from "../../../units/length.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
 import type { ClothFacts, ItemContext, ItemCut } from "../../itemKind.ts";
+import { finestStep } from "../finestStep.ts";
 import { handbookCut, selvedgeMatch } from "../join/selvedgeMatch.ts";
 import type { Notes } from "../notes.ts";
 
@@ -144,7 +145,7 @@ export function skirtOf(ask: SkirtAsk, context: ItemContext, notes: Notes): Skir
     if (sideways) {
       const n = Math.max(1, across);
       // Up to the grain of a workroom's ruler, so that strips add up to no less than is needed.
-      const step = units === "inches" ? Length.inches(new Fraction(1, 8)) : Length.mm(1);
+      const step = finestStep(units);
       const each = flat
         .plus(twice.times(n - 1))
         .dividedBy(n)

@@ -1,7 +1,9 @@
 import Fraction from "fraction.js";
 import { Length } from "../../../units/length.ts";
-import { printCloth, type UnitSystem } from "../../../units/printLength.ts";
+import type { UnitSystem } from "../../../units/printLength.ts";
 import type { ItemCut, MaterialNeed } from "../../itemKind.ts";
+import { boughtLength } from "../boughtLength.ts";
+import { finestStep } from "../finestStep.ts";
 
 /** The step that a reserve of cloth for welt is rounded up to: a whole inch or a whole centimetre. */
 function step(units: UnitSystem): Length {
@@ -107,23 +109,13 @@ export function biasYield(width: Length, height: Length, strip: Length): Length 
  * since it is a little more.
  */
 export function stripForCord(cord: Length, seam: Length, units: UnitSystem): Length {
-  const eighth = units === "inches" ? Length.inches(new Fraction(1, 8)) : Length.mm(1);
   return seam
     .times(2)
     .plus(cord.times(new Fraction(22, 7)))
-    .upTo(eighth);
+    .upTo(finestStep(units));
 }
 
 /** Cord to fill a welt, up to a quarter yard or a tenth of a metre. */
 export function cordNeed(welt: Length, units: UnitSystem): MaterialNeed {
-  const inches = units === "inches";
-  const cord = welt.upTo(inches ? Length.yards(new Fraction(1, 4)) : Length.cm(10));
-  return {
-    what: "welt cord",
-    cloth: null,
-    amount: cord.over(inches ? Length.yards(1) : Length.mm(1000)),
-    unit: inches ? "yard" : "metre",
-    text: `${printCloth(cord, units)} of welt cord`,
-    by: "maker",
-  };
+  return boughtLength("welt cord", welt, units);
 }

@@ -1,7 +1,8 @@
 import Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
-import { Length } from "../../../units/length.ts";
+import type { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
+import { finestStep } from "../../common/finestStep.ts";
 import { girth } from "../../common/skirt/girth.ts";
 import type { ItemContext } from "../../itemKind.ts";
 import type { PlateEdges } from "../boxing.ts";
@@ -25,7 +26,7 @@ export function slantUp(run: Length, rise: Length, step: Length): Length {
 /** The edges that boxing and welt run along; slants and rounds up to an eighth of an inch or a millimetre. */
 export function padEdges(fields: SeatPadFields, context: ItemContext): PlateEdges {
   const [width, depth] = fields.size as [Length, Length];
-  const step = context.units === "inches" ? Length.inches(new Fraction(1, 8)) : Length.mm(1);
+  const step = finestStep(context.units);
   const shape = padShape(fields);
   if (shape === "round")
     return { front: girth(width).upTo(step), side: depth, back: width, round: true };

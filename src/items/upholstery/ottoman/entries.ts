@@ -1,6 +1,6 @@
-import Fraction from "fraction.js";
-import { Length } from "../../../units/length.ts";
+import type { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
+import { finestStep } from "../../common/finestStep.ts";
 import { hasMotif } from "../../common/join/centredMotif.ts";
 import { girth } from "../../common/skirt/girth.ts";
 import type { ItemContext } from "../../itemKind.ts";
@@ -39,7 +39,7 @@ export function ottomanEntries(fields: OttomanFields, context: ItemContext): Pie
   };
   const centred = fields.centred ?? (hasMotif(context.cloth(fields.cloth)) && !fields.railroad);
   const at = { keyPath: [], sizeKey: "size" } as const;
-  const step = units === "inches" ? Length.inches(new Fraction(1, 8)) : Length.mm(1);
+  const step = finestStep(units);
   if (fields.shape === "round")
     return [
       { piece: "top", size: [width, width], centred, added: all, ...at },
