@@ -2,7 +2,7 @@ import type { ItemRecord } from "../records/records.ts";
 import { commonFields } from "./commonFields.ts";
 import type { ItemPlacement } from "./placements.ts";
 import { floorRect, gapOf, type Rect } from "./rectangles.ts";
-import { type Compass, turnRight } from "./walls.ts";
+import { type Compass, DIRECTION, turnRight, type Wall } from "./walls.ts";
 
 /** Where one of several like pieces stands on the floor, in millimetres from the west and north edges, and where its front looks. */
 export interface StandingPlace {
@@ -13,8 +13,11 @@ export interface StandingPlace {
 /** The places of all pieces of an item, and how they were found. */
 export interface StandingPlaces {
   readonly places: readonly StandingPlace[];
-  /** written: one piece at its written place; round: about the table that the first stands at; side: side by side about its place. */
-  readonly how: "written" | "round" | "side";
+  /**
+   * written: one piece at its written place; round: about the table that the first stands at; side: side by side about its place;
+   * wall: the first at its place against a wall, the others beside it.
+   */
+  readonly how: "written" | "round" | "side" | "wall";
 }
 
 /** A seat whose front is nearer to a table than this stands at it. */
@@ -31,21 +34,26 @@ const WAY: Readonly<Record<Compass, { readonly x: number; readonly y: number }>>
 
 /**
  * Where each of an item's pieces stands. Only one place is written: pieces that stand at a table stand around it, two of them
- * opposite each other, more along its long sides; all others stand side by side about the place (common practice, no source). For
- * drawings only; `tables` are the ids of the room's tables. Empty for what stands nowhere on the floor.
+ * opposite each other, more along its long sides; against a wall the written place is the first one's, and the others stand to the
+ * right of it as far as the wall goes, then to its left; all others stand side by side about the place (common practice, no source).
+ * For drawings only; `tables` are the ids of the room's tables. Empty for what stands nowhere on the floor.
  */
 export function placesOf(
   item: ItemRecord,
   placements: ReadonlyMap<string, ItemPlacement>,
   tables: ReadonlySet<string>,
+  walls: readonly Wall[] = [],
 ): StandingPlaces {
   const placement = placements.get(item.id);
   const box = placement?.floorBox;
   if (!placement || !box) return { places: [], how: "written" };
   const first: StandingPlace = { rect: floorRect(box), facing: placement.facing };
   const count = commonFields(item).count ?? 1;
-  if (count < 2 || placement.how !== "floor" || box.flat)
-    return { places: [first], how: "written" };
+  if (count < 2 || box.flat) return { places: [first], how: "written" };
+  const wall = walls.find((w) => w.name === placement.wallBox?.wall);
+  if (placement.how === "wall" && wall)
+    return { places: alongWall(first, wall, count), how: "wall" };
+  if (placement.how !== "floor") return { places: [first], how: "written" };
   const table = tableAt(first, placements, tables);
   return table
     ? { places: around(table, first as Seat, count), how: "round" }
@@ -142,6 +150,31 @@ function sideOf(table: Rect, first: Seat, wide: boolean, atEnd: boolean) {
     const left = facing === "east" ? table.left - gap - out : table.right + gap;
     return { rect: { left, right: left + out, low: y - across / 2, high: y + across / 2 }, facing };
   };
+}
+
+/** How far from a wall's left end the left edge of a place against it is, as one looks at the wall, in millimetres. */
+export function alongOf({ rect }: StandingPlace, wall: Wall): number {
+  const way = DIRECTION[wall.side];
+  const from = (rect.left - wall.start.x.toMm()) * way.x + (rect.low - wall.start.y.toMm()) * way.y;
+  return Math.min(from, from + (rect.right - rect.left) * way.x + (rect.high - rect.low) * way.y);
+}
+
+/** Beside the first to its right while the wall goes on, then to its left. */
+function alongWall(first: StandingPlace, wall: Wall, count: number): StandingPlace[] {
+  const way = DIRECTION[wall.side];
+  const { left, low, right, high } = first.rect;
+  const width = way.x === 0 ? high - low : right - left;
+  const step = width + APART_MM;
+  const free = wall.length.toMm() - alongOf(first, wall) - width;
+  const toRight = Math.min(count - 1, Math.max(0, Math.floor(free / step)));
+  return Array.from({ length: count }, (_, at) => {
+    const off = (at <= toRight ? at : toRight - at) * step;
+    const [dx, dy] = [off * way.x, off * way.y];
+    return {
+      rect: { left: left + dx, right: right + dx, low: low + dy, high: high + dy },
+      facing: first.facing,
+    };
+  });
 }
 
 function sideBySide(first: StandingPlace, count: number): StandingPlace[] {

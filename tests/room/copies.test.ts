@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { placesOf, type StandingPlace } from "../../src/room/copies.ts";
+import { alongOf, placesOf, type StandingPlace } from "../../src/room/copies.ts";
 import { gapOf } from "../../src/room/rectangles.ts";
 import { roomOf } from "./roomOf.ts";
 
@@ -59,4 +59,23 @@ test("away from a table they stand side by side about the written place", () => 
   const middles = all.map(({ rect }) => (rect.left + rect.right) / 2 / 25.4);
   expect(middles.reduce((a, b) => a + b, 0) / 3).toBeCloseTo(30, 6);
   expect(new Set(all.map(({ rect }) => rect.low)).size).toBe(1);
+});
+
+test("against a wall the written place is the first one's, the others stand to its right, and to its left where the wall ends", () => {
+  const room = roomOf(
+    'room: R\nheight: 100"\nfloor: 240" x 200"\nitems:\n  - armchair: Chair\n    cloth: rose\n    size: 20" x 22" x 38"\n    type: occasional\n    count: 3\n    at: { wall: south, from-left: 190" }\n',
+    { cloths: { rose: 'cloth: Rose\nwidth: 54"' } },
+  );
+  const chair = room.items[0];
+  const wall = room.plan.walls?.find((w) => w.name === "south");
+  if (!chair || !wall) throw new Error("no chair");
+  const { places, how } = placesOf(chair.record, room.plan.placements, new Set(), [wall]);
+  expect(how).toBe("wall");
+  const step = 20 * 25.4 + 60;
+  const along = places.map((p) => alongOf(p, wall));
+  expect(along[0]).toBeCloseTo(190 * 25.4, 6);
+  expect((along[1] ?? 0) - (along[0] ?? 0)).toBeCloseTo(step, 6);
+  // A third would pass the wall's end at 240.
+  expect((along[2] ?? 0) - (along[0] ?? 0)).toBeCloseTo(-step, 6);
+  for (const p of places) expect(p.rect.high).toBeCloseTo(200 * 25.4, 6);
 });

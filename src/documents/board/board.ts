@@ -10,7 +10,7 @@ import { type GreyPage, greyPageOf } from "./greyPage.ts";
 import { type Mix, mixOfRoom } from "./mix.ts";
 import { type ScalePage, scalePageOf } from "./scalePage.ts";
 import { boardSheet } from "./sheetGeometry.ts";
-import { type StripPart, shareStrip } from "./strip.ts";
+import { type StripPart, shareStrip, stripLeaders } from "./strip.ts";
 
 /** A room's board as its layouts show it: every place a number, every choice made. */
 export interface Board {
@@ -107,12 +107,7 @@ export function boardOf(
     underTitleWidth: Math.min(width, 70),
     mix,
     strip,
-    leads: strip
-      .filter((s) => s.led)
-      .map(
-        (s) =>
-          `M${sheet.fieldWidth + sheet.stripWidth} ${(s.y + s.height / 2).toFixed(2)}L${sheet.labelX - 0.6} ${(s.labelY + 2.1).toFixed(2)}`,
-      ),
+    leads: stripLeaders(strip, sheet.fieldWidth + sheet.stripWidth, sheet.labelX - 0.5),
     labelX: sheet.labelX,
     textX: sheet.textX,
     textY: Math.max(sheet.margin.top + 20, mix.mainTop - capHeight),

@@ -1,6 +1,15 @@
+/** Labels that stand without a gap, as one block: how many, and where each of them would put it, as a sum. */
+interface Block {
+  readonly first: number;
+  readonly count: number;
+  readonly sum: number;
+}
+
 /**
- * Where labels stand down a page, millimetres: each as near to where it is wanted as its neighbours allow, in the same order, none
- * nearer to the next than its own height, all between `from` and `to`. Where there are too many for that, they run over `from`.
+ * Where labels stand down a page, millimetres: as near to where they are wanted as can be, in the same order, none nearer to the next
+ * than its own height, all between `from` and `to`. Of all such ways the one with the least sum of squared distances: isotonic
+ * regression by pooling adjacent violators (Barlow et al., 1972; from memory), and its bounds by clipping. Where there are too many for
+ * that, they run over `from`.
  */
 export function spreadLabels(
   wanted: readonly number[],
@@ -8,16 +17,27 @@ export function spreadLabels(
   from: number,
   to: number,
 ): number[] {
-  const placed: number[] = [];
-  let least = from;
+  const offsets: number[] = [];
+  let all = 0;
+  for (const height of heights) {
+    offsets.push(all);
+    all += height;
+  }
+  const blocks: Block[] = [];
+  const middle = (b: Block): number => b.sum / b.count;
   for (const [at, w] of wanted.entries()) {
-    placed.push(Math.max(w, least));
-    least = (placed[at] as number) + (heights[at] as number);
+    let block: Block = { first: at, count: 1, sum: w - (offsets[at] as number) };
+    for (;;) {
+      const last = blocks.at(-1);
+      if (!last || middle(last) <= middle(block)) break;
+      blocks.pop();
+      block = { first: last.first, count: last.count + block.count, sum: last.sum + block.sum };
+    }
+    blocks.push(block);
   }
-  let most = to;
-  for (let at = placed.length - 1; at >= 0; at--) {
-    placed[at] = Math.min(placed[at] as number, most - (heights[at] as number));
-    most = placed[at] as number;
-  }
-  return placed;
+  const most = to - all;
+  return blocks.flatMap((b) => {
+    const start = Math.min(Math.max(middle(b), from), most);
+    return Array.from({ length: b.count }, (_, n) => start + (offsets[b.first + n] as number));
+  });
 }

@@ -1,4 +1,5 @@
 import type { RoomScheme } from "../../scheme/roomScheme.ts";
+import { svgNumber } from "../words/svgNumber.ts";
 import { spreadLabels } from "./spreadLabels.ts";
 
 /** A part of the share strip, millimetres from the sheet's upper edge. */
@@ -13,6 +14,9 @@ export interface StripPart {
   /** True where a hair leader must join label and part. */
   readonly led: boolean;
 }
+
+/** A leader's stub at its part and at its label, millimetres: between them it slants, so that neighbours never cross. */
+const STUB_MM = 0.6;
 
 /** What a label takes: a line of four millimetres each, and a millimetre of air. A longer name than this breaks into two. */
 const LINE_MM = 4;
@@ -34,9 +38,17 @@ function labelHeight(name: string, hundredths: number): number {
 }
 
 /**
- * The share strip: full height, every part at its true height, the largest at the top; each label begins at its part's head, or at
- * the middle of a low one. Where low parts follow each other their labels are pushed apart by no more than they are high, and then
- * led to by a hair line.
+ * The order of the parts down the strip: the largest at the head, the next one at the foot, the others between them by size. The small
+ * ones then lie where their names have room above and below, and not at the paper's edge.
+ */
+function ordered<P extends { readonly hundredths: number }>(parts: readonly P[]): P[] {
+  const [first, second, ...others] = [...parts].sort((a, b) => b.hundredths - a.hundredths);
+  return [first, ...others, second].filter((p) => p !== undefined);
+}
+
+/**
+ * The share strip: full height, every part at its true height; each label begins at its part's head, or at the middle of a low one.
+ * Where low parts follow each other their labels are moved as little as may be, and led to by a hair line.
  */
 export function shareStrip(
   scheme: Pick<RoomScheme, "shares">,
@@ -45,8 +57,7 @@ export function shareStrip(
   labelsTo: number,
 ): StripPart[] {
   let y = 0;
-  const largestFirst = [...scheme.shares].sort((a, b) => b.hundredths - a.hundredths);
-  const parts = largestFirst.map((s) => {
+  const parts = ordered(scheme.shares).map((s) => {
     const part = {
       hex: s.hex,
       name: s.name.charAt(0).toUpperCase() + s.name.slice(1),
@@ -67,4 +78,15 @@ export function shareStrip(
     const line = labelY + FIRST_LINE_MM;
     return { ...p, labelY, led: line < p.y || line > p.y + p.height };
   });
+}
+
+/** The leaders of a strip's labels as path data: a stub at the part's middle, a slant, a stub at the label's first line. */
+export function stripLeaders(parts: readonly StripPart[], fromX: number, toX: number): string[] {
+  const f = (n: number): string => svgNumber(n, 2);
+  return parts
+    .filter((p) => p.led)
+    .map((p) => {
+      const [part, label] = [p.y + p.height / 2, p.labelY + FIRST_LINE_MM + 0.1];
+      return `M${f(fromX)} ${f(part)}H${f(fromX + STUB_MM)}L${f(toX - STUB_MM)} ${f(label)}H${f(toX)}`;
+    });
 }

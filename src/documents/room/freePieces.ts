@@ -41,7 +41,7 @@ function tablesOf(room: RoomData): Set<string> {
 
 /** Where each piece of an item stands, about the room's tables. */
 export function standingPlaces(room: RoomData, item: ItemData) {
-  return placesOf(item.record, room.plan.placements, tablesOf(room));
+  return placesOf(item.record, room.plan.placements, tablesOf(room), room.plan.walls ?? []);
 }
 
 /** True of what carries cushions, covers or skirts. */

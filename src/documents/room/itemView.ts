@@ -1,3 +1,4 @@
+import { mirrorShapes } from "../../drawing/mirrorShapes.ts";
 import { renameSurfaces } from "../../drawing/renameSurfaces.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { ITEM_DRAWINGS } from "../../items/drawings.ts";
@@ -23,7 +24,7 @@ export function elevationOf(item: ItemData, context: DrawingContext): Drawing | 
   return entryOf(item)?.elevation(item.record.fields as never, item.made as never, context) ?? null;
 }
 
-/** An item as it is seen; null where its kind is not drawn from there. A side with its front to the right is the other one mirrored. */
+/** An item as it is seen; null where its kind is not drawn from there. A side with its front to the right is the other one's outline mirrored; its cloth is laid anew, the right way round. */
 export function viewOf(item: ItemData, seen: Seen, context: DrawingContext): Drawing | null {
   const entry = entryOf(item);
   const [fields, made] = [item.record.fields as never, item.made as never];
@@ -31,10 +32,7 @@ export function viewOf(item: ItemData, seen: Seen, context: DrawingContext): Dra
   if (seen === "back") return entry?.back?.(fields, made, context) ?? null;
   const side = entry?.side?.(fields, made, context) ?? null;
   if (!side || seen === "front-left") return side;
-  return {
-    ...side,
-    shapes: [{ shape: "group", x: side.widthMm, mirror: true, children: side.shapes }],
-  };
+  return { ...side, shapes: mirrorShapes(side.shapes, side.widthMm) };
 }
 
 /** An item's shapes, their surfaces named after it. */

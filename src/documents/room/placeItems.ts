@@ -1,8 +1,9 @@
 import type { DrawingContext } from "../../items/itemDrawing.ts";
+import { alongOf } from "../../room/copies.ts";
 import { DIRECTION, turnRight, type Wall } from "../../room/walls.ts";
 import type { ItemData, RoomData } from "../projectData.ts";
 import { carriedBy, LYING } from "./carried.ts";
-import { type PieceBefore, piecesBefore, type SeenBox } from "./freePieces.ts";
+import { type PieceBefore, piecesBefore, type SeenBox, standingPlaces } from "./freePieces.ts";
 import { lookOf } from "./hangOn.ts";
 import { elevationOf, factsOf, named, viewOf } from "./itemView.ts";
 import type { StandingItem } from "./standingItem.ts";
@@ -10,6 +11,26 @@ import type { StandingItem } from "./standingItem.ts";
 /** Air between like objects side by side, and how many are drawn at most. */
 const BESIDE = 80;
 const MOST_BESIDE = 6;
+/** Kinds whose one drawing shows as many as there are. */
+const SHOWS_ALL: ReadonlySet<string> = new Set(["cushion", "lampshade", "throw"]);
+
+/**
+ * How far along its wall each of an item's pieces stands from the first, which has the written place; like pictures hang beside each
+ * other. Kinds whose drawing shows all of them are drawn once.
+ */
+function copiesAlong(room: RoomData, item: ItemData, widthMm: number): number[] {
+  const placement = room.plan.placements.get(item.record.id);
+  const wall = room.plan.walls?.find((w) => w.name === placement?.wallBox?.wall);
+  const stands =
+    placement?.floorBox && !(SHOWS_ALL.has(item.kind.kind) || placement.how !== "wall");
+  const { places } = standingPlaces(room, item);
+  const [first] = places;
+  if (wall && first && stands)
+    return places.slice(0, MOST_BESIDE).map((p) => alongOf(p, wall) - alongOf(first, wall));
+  const count =
+    item.kind.kind === "object" ? ((item.record.fields as { count?: number }).count ?? 1) : 1;
+  return Array.from({ length: Math.min(count, MOST_BESIDE) }, (_, at) => at * (widthMm + BESIDE));
+}
 
 /** What hangs on one wall and stands against it, without what stands before it in the room. */
 function againstWall(
@@ -28,11 +49,8 @@ function againstWall(
     // A drawing may be wider than its box (a pole's finials); its middle stands on the box's middle, its foot on the box's foot.
     const x = box.left.toMm() + width / 2 - drawing.widthMm / 2;
     const y = wallHeight - box.foot.toMm() - drawing.heightMm;
-    const count = (item.record.fields as { count?: number }).count ?? 1;
-    // The written place is the first one's; like objects hang and stand beside it.
-    const copies = item.kind.kind === "object" ? Math.min(count, MOST_BESIDE) : 1;
-    return Array.from({ length: copies }, (_, at): StandingItem => {
-      const left = x + at * (drawing.widthMm + BESIDE);
+    return copiesAlong(room, item, drawing.widthMm).map((off): StandingItem => {
+      const left = x + off;
       return {
         item,
         x: left,

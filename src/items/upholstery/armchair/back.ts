@@ -1,3 +1,4 @@
+import { mirrorPath } from "../../../drawing/mirrorPath.ts";
 import { line } from "../../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../../drawing/shape.ts";
 import { printSize } from "../../../units/printLength.ts";

@@ -1,3 +1,4 @@
+import { mirrorPath } from "../../../drawing/mirrorPath.ts";
 import { arc, circle, line, rect, roundedRect } from "../../../drawing/paths.ts";
 import type { Drawing, Fill, Shape } from "../../../drawing/shape.ts";
 import { printSize } from "../../../units/printLength.ts";

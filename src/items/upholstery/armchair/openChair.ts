@@ -1,7 +1,7 @@
+import { mirrorPath } from "../../../drawing/mirrorPath.ts";
 import { line, rect, roundedRect } from "../../../drawing/paths.ts";
 import type { Shape } from "../../../drawing/shape.ts";
 import { face, floorShadow, PADDED, roundedBand, stroke } from "../../common/clothFace.ts";
-import { mirrorPath } from "../../common/mirrorPath.ts";
 import type { ChairShape } from "./shapeOfChair.ts";
 
 const f = (n: number) => n.toFixed(1);
