@@ -22,6 +22,8 @@ const STUB_MM = 0.6;
 const LINE_MM = 4;
 const AIR_MM = 1;
 const LETTERS = 17;
+/** What it counts to move the name of a high part, beside one for a low part. */
+const GIVES_WAY = 0.02;
 /** From a label's top to the middle of its first line. */
 const FIRST_LINE_MM = 2;
 
@@ -72,7 +74,9 @@ export function shareStrip(
   const wanted = parts.map((p) =>
     Math.max(labelsFrom, p.y + Math.min(3.2, p.height / 2 - FIRST_LINE_MM)),
   );
-  const placed = spreadLabels(wanted, tall, labelsFrom, labelsTo);
+  // A name may stand anywhere beside a high part, and gives way to those of low ones.
+  const weights = parts.map((p, at) => (p.height > 3 * (tall[at] as number) ? GIVES_WAY : 1));
+  const placed = spreadLabels(wanted, tall, labelsFrom, labelsTo, weights);
   return parts.map((p, at) => {
     const labelY = placed[at] as number;
     const line = labelY + FIRST_LINE_MM;

@@ -8,17 +8,16 @@ import { itemPhrase, type Language } from "../words/phrases.ts";
 import { svgNumber } from "../words/svgNumber.ts";
 import { roomBindings } from "./bindings.ts";
 import { type LeaderLabel, placeLeaders } from "./leaders.ts";
+import type { Extent } from "./sheetsOfViews.ts";
 import type { StandingItem } from "./standingItem.ts";
 import { dimensionsOf, widthsOf } from "./viewDimensions.ts";
 import { groupedCushions, labelsOf, paperLabels } from "./viewLabels.ts";
 import { wallFrame, wallShapes } from "./wallShapes.ts";
 
 /** What is drawn from the front on a sheet: a wall, or the row of what stands free. */
-export interface View {
+export interface View extends Extent {
   readonly name: string;
   readonly wall: Wall | null;
-  readonly widthMm: number;
-  readonly heightMm: number;
   readonly items: readonly StandingItem[];
 }
 
@@ -33,11 +32,16 @@ export interface ViewLabel {
 /** A view as SVG, and the names that stand below it. */
 export interface DrawnView {
   readonly svg: string;
+  /** How far below its floor its names reach, millimetres of paper. */
+  readonly reachMm: number;
   readonly labels: readonly ViewLabel[];
 }
 
 /** The air that a dot needs on its cloth, on paper. */
 const DOT_MM = 0.9;
+
+/** A name and the words below it. */
+const LABEL_MM = 9;
 
 /** One view at its place on the sheet, with its cloths, dimensions above and names below. */
 export function drawnView(
@@ -107,6 +111,7 @@ export function drawnView(
         rendered.heightMm,
       ) + leaders.svg,
     labels: leaders.labels,
+    reachMm: Math.max(0, ...leaders.labels.map((l) => l.y + LABEL_MM - at.foot)),
   };
 }
 

@@ -5,19 +5,23 @@ import type { ProjectData, RoomData } from "../projectData.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
 import type { Markup } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
-import { drawnView, type View, type ViewLabel } from "./drawView.ts";
+import { type DrawnView, drawnView, type View, type ViewLabel } from "./drawView.ts";
 import { factsOf } from "./itemView.ts";
 import { freeRow, itemsByWall } from "./placeItems.ts";
 import { scaleBar, scaleWords } from "./scaleBar.ts";
 import {
+  acrossOf,
   BETWEEN_MM,
+  COLUMN_AIR_MM,
   COLUMN_MM,
+  overColumn,
   scaleOf,
   spaceOn,
   type TitlePlace,
   viewsBySheet,
 } from "./sheetsOfViews.ts";
 import type { StandingItem } from "./standingItem.ts";
+import { heightsMm } from "./viewDimensions.ts";
 
 export interface ElevationPage {
   readonly title: string;
@@ -39,6 +43,9 @@ export function isShown(room: RoomData, wall: Wall, items: readonly StandingItem
   return papered || cloth || things.length > 1;
 }
 
+/** Of the height that a drawing leaves, so much stands above it. */
+const SINK = 0.62;
+
 /** The views of a sheet, drawn to one scale on one floor line. */
 function elevationPage(
   data: ProjectData,
@@ -54,21 +61,26 @@ function elevationPage(
   const scale = found?.scale ?? 60;
   const space = found?.space ?? spaceOn(sheet, "above");
   const paperHeight = Math.max(...views.map((v) => v.heightMm)) / scale;
-  const foot = space.top + paperHeight + Math.max(0, (space.down - paperHeight) * 0.6);
-  const whole =
-    views.reduce((sum, v) => sum + v.widthMm / scale, 0) + BETWEEN_MM * (views.length - 1);
-  const spare = Math.max(0, space.across - whole);
-  let x = space.left + (space.title === "beside" ? spare : spare / 2);
-  const drawn = views.map((view, at) => {
-    const from = x;
-    x += view.widthMm / scale + BETWEEN_MM;
-    const isLast = at === views.length - 1;
-    const right = isLast ? sheet.width - sheet.margin.right : x - 4;
-    // Walls of one room are of one height: it stands once, beside the last.
-    const heights = isLast || views[at + 1]?.wall === null;
-    const place = { x: from, foot, right, heights };
-    return drawnView(data, room, view, scale, place, book, `${prefix}${at}`);
-  });
+  const over = overColumn(views, space);
+  const spare = Math.max(0, space.across + over - acrossOf(views, scale));
+  const drawAt = (foot: number): DrawnView[] => {
+    let x = space.left - over + (space.title === "beside" ? spare : spare / 2);
+    return views.map((view, at) => {
+      const from = x + (view.beforeMm ?? 0);
+      x = from + view.widthMm / scale + BETWEEN_MM;
+      const isLast = at === views.length - 1;
+      const right = isLast ? sheet.width - sheet.margin.right : x - 4;
+      // Walls of one room are of one height: it stands once, beside the last.
+      const heights = isLast || views[at + 1]?.wall === null;
+      const place = { x: from, foot, right, heights };
+      return drawnView(data, room, view, scale, place, book, `${prefix}${at}`);
+    });
+  };
+  // How many lines of names there are is known once they have their places; then the whole stands on the foot of the sheet.
+  const first = space.top + paperHeight;
+  const reach = Math.max(...drawAt(first).map((d) => d.reachMm));
+  const down = sheet.height - sheet.margin.bottom - reach - first;
+  const drawn = drawAt(first + Math.max(0, down * SINK));
   const ruler =
     space.title === "above"
       ? scaleBar(sheet.width - sheet.margin.right, sheet.margin.top + 14, scale, units, "end")
@@ -78,7 +90,7 @@ function elevationPage(
     title: titleOf(views),
     standfirst: `Drawn at ${scaleWords(scale, units)}. Each pattern is at the same scale as the furniture.${before ? " What stands before the wall is in its own place." : ""}`,
     titlePlace: space.title,
-    columnWidth: COLUMN_MM - 8,
+    columnWidth: COLUMN_MM - COLUMN_AIR_MM - (over > spare ? over / 2 : 0),
     svg: {
       html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" xmlns="http://www.w3.org/2000/svg">${drawn.map((d) => d.svg).join("")}${ruler}</svg>`,
     },
@@ -110,7 +122,8 @@ export function elevationPages(
     const items = placed.walls.get(wall.name) ?? [];
     if (!isShown(room, wall, items)) return [];
     const widthMm = wall.length.toMm();
-    return [{ name: wall.name, wall, widthMm, heightMm: wallHeight, items }];
+    const beforeMm = heightsMm(items);
+    return [{ name: wall.name, wall, widthMm, heightMm: wallHeight, beforeMm, items }];
   });
   const row = freeRow(room, context, placed.before);
   const free: View | null = row && { name: "", wall: null, ...row };

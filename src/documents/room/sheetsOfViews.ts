@@ -5,6 +5,14 @@ import type { BoardSheet } from "../board/sheetGeometry.ts";
 export interface Extent {
   readonly widthMm: number;
   readonly heightMm: number;
+  /** What the heights at its left take, millimetres of paper; nothing where none are said. */
+  readonly beforeMm?: number;
+}
+
+/** How wide views stand side by side at a scale, with what stands beside each, millimetres of paper. */
+export function acrossOf(views: readonly Extent[], scale: number): number {
+  const each = views.reduce((sum, v) => sum + v.widthMm / scale + (v.beforeMm ?? 0), 0);
+  return each + BETWEEN_MM * (views.length - 1);
 }
 
 /** One to so much: the usual scales of elevations (from memory); the largest are for what stands free alone. */
@@ -41,8 +49,12 @@ export interface ViewSpace {
   readonly down: number;
 }
 
-/** The width of the title's column, and the air after it. */
+/** A drawing that takes less than this of the sheet's width has its title beside it. */
+const NARROW = 0.72;
+
+/** The width of the title's column with the air after it, and that air. */
 export const COLUMN_MM = 92;
+export const COLUMN_AIR_MM = 12;
 
 /** The part of a sheet that views may take, by where the title stands. */
 export function spaceOn(sheet: BoardSheet, title: TitlePlace): ViewSpace {
@@ -67,28 +79,38 @@ export function spaceOn(sheet: BoardSheet, title: TitlePlace): ViewSpace {
   };
 }
 
+/** What the heights at the left of a drawing may take of the air after the title's column, millimetres. */
+export function overColumn(views: readonly Extent[], { title }: ViewSpace): number {
+  return title === "beside" ? Math.min(COLUMN_AIR_MM, views[0]?.beforeMm ?? 0) : 0;
+}
+
 /** A scale, and the part of the sheet at which it was found. */
 export interface ViewScale {
   readonly scale: number;
   readonly space: ViewSpace;
 }
 
-/** The largest scale at which views stand side by side, the title over them where that costs nothing; null where none of the usual ones is small enough. */
+/** The largest scale at which views stand side by side, the title over them where that costs nothing, beside one that is narrow; null where none of the usual ones is small enough. */
 export function scaleOf(
   views: readonly Extent[],
   sheet: BoardSheet,
   units: UnitSystem,
   large = false,
 ): ViewScale | null {
-  const width = views.reduce((sum, v) => sum + v.widthMm, 0);
   const height = Math.max(...views.map((v) => v.heightMm));
-  const between = BETWEEN_MM * (views.length - 1);
-  for (const scale of [...(large ? LARGE[units] : []), ...SCALES[units]])
-    for (const title of ["above", "beside"] as const) {
-      const space = spaceOn(sheet, title);
-      if (width / scale + between <= space.across && height / scale <= space.down)
-        return { scale, space };
-    }
+  for (const scale of [...(large ? LARGE[units] : []), ...SCALES[units]]) {
+    const across = acrossOf(views, scale);
+    const fits = (["above", "beside"] as const)
+      .map((title) => spaceOn(sheet, title))
+      .filter(
+        (space) =>
+          across <= space.across + overColumn(views, space) && height / scale <= space.down,
+      );
+    // Over a narrow drawing the title leaves both sides of it empty; beside it, none.
+    const narrow = views.length === 1 && across < NARROW * spaceOn(sheet, "above").across;
+    const space = narrow ? fits.at(-1) : fits[0];
+    if (space) return { scale, space };
+  }
   return null;
 }
 

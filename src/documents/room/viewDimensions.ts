@@ -1,3 +1,4 @@
+import { chainOffset } from "../../drawing/dimensions.ts";
 import type { Dimension } from "../../drawing/shape.ts";
 import type { Wall } from "../../room/walls.ts";
 import { Length } from "../../units/length.ts";
@@ -27,7 +28,42 @@ function isLoose(i: StandingItem): boolean {
   return shape === "rug" || shape === "lamp";
 }
 
-/** Chains above the wall: what hangs and stands there from left to right, then the whole; its height at the right. */
+/** What hangs from a height that a fitter and a client ask for, and its name. */
+const HUNG_FROM: Readonly<Record<string, { readonly figure: string; readonly words: string }>> = {
+  curtains: { figure: "poleAboveFloorMm", words: "to the pole" },
+  blind: { figure: "headAboveFloorMm", words: "to the head" },
+  valance: { figure: "headAboveFloorMm", words: "to the board" },
+  pelmet: { figure: "headAboveFloorMm", words: "to the board" },
+};
+/** Two heights nearer than this are one to the eye; more than two chains are a ladder. */
+const SAME_HEIGHT = 30;
+const MOST_HEIGHTS = 2;
+
+/** Heights above the floor of poles, boards and heads of blinds on a wall, the lowest first, each once. */
+function hungHeights(
+  items: readonly StandingItem[],
+): { readonly mm: number; readonly words: string }[] {
+  const all = items
+    .flatMap(({ item }) => {
+      const from = HUNG_FROM[item.kind.kind];
+      const mm = from ? item.made.figures[from.figure] : undefined;
+      return from && mm ? [{ mm, words: from.words }] : [];
+    })
+    .sort((a, b) => a.mm - b.mm);
+  return all
+    .filter((h, at) => at === 0 || h.mm - (all[at - 1]?.mm ?? 0) > SAME_HEIGHT)
+    .slice(-MOST_HEIGHTS);
+}
+
+/** What the heights at the left of a wall take, millimetres of paper. */
+export function heightsMm(items: readonly StandingItem[]): number {
+  const { length } = hungHeights(items);
+  return length === 0 ? 0 : chainOffset(length) + HEIGHT_TEXT_MM;
+}
+/** A figure that stands along its chain. */
+const HEIGHT_TEXT_MM = 5;
+
+/** Chains above the wall: what hangs and stands there from left to right, then the whole; its height at the right, the height of poles and boards at the left. */
 export function dimensionsOf(
   wall: Wall,
   height: number,
@@ -88,6 +124,15 @@ export function dimensionsOf(
     level: taken.length > 0 ? 2 : 1,
     text: print(length),
   });
+  for (const [at, { mm, words }] of hungHeights(items).entries())
+    out.push({
+      axis: "vertical",
+      from: height - mm,
+      to: height,
+      side: "left",
+      level: at + 1,
+      text: `${print(mm)} ${words}`,
+    });
   if (withHeight)
     out.push({
       axis: "vertical",
