@@ -1,8 +1,4 @@
-<<<<<<<< HEAD:src/items/common/mirrorPath.ts
-import type { PathData } from "../../drawing/shape.ts";
-========
 import type { PathData } from "./shape.ts";
->>>>>>>> 96eef96 (A chair's other side keeps its cloth the right way round; as many chairs at a wall as there are; names of the share strip stand at their parts):src/drawing/mirrorPath.ts
 
 /**
  * A path of absolute commands seen in a mirror that stands upright at half of `width`: a chair's right arm from its left one. The

@@ -1,7 +1,6 @@
 import { expect, test } from "vitest";
 import { mirrorPath } from "../../src/drawing/mirrorPath.ts";
 import type { Drawing, Shape } from "../../src/drawing/shape.ts";
-import { mirrorPath } from "../../src/items/common/mirrorPath.ts";
 import { cushionDrawing } from "../../src/items/cushion/drawing.ts";
 import { cushionKind } from "../../src/items/cushion/kind.ts";
 import { ITEM_DRAWINGS } from "../../src/items/drawings.ts";

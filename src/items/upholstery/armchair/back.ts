@@ -3,7 +3,6 @@ import { line } from "../../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../../drawing/shape.ts";
 import { printSize } from "../../../units/printLength.ts";
 import { face, floorShadow, leg, PADDED, stroke } from "../../common/clothFace.ts";
-import { mirrorPath } from "../../common/mirrorPath.ts";
 import type { DrawingContext } from "../../itemDrawing.ts";
 import { capital, type SeatFields, type SeatMade } from "../seatMade.ts";
 import { surfaceOf } from "./elevation.ts";

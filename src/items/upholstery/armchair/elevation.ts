@@ -11,7 +11,6 @@ import {
   roundedBand,
   stroke,
 } from "../../common/clothFace.ts";
-import { mirrorPath } from "../../common/mirrorPath.ts";
 import type { DrawingContext } from "../../itemDrawing.ts";
 import type { PieceName } from "../pieceTable.ts";
 import { capital, type SeatFields, type SeatMade } from "../seatMade.ts";
