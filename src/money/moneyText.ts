@@ -1,6 +1,8 @@
-import { type Money, printMoney } from "../units/money.ts";
+import { type Money, printMoney, sumMoney } from "../units/money.ts";
 import { printCloth, type UnitSystem } from "../units/printLength.ts";
 import type { Alternative } from "./alternatives.ts";
+import type { TaxedLine } from "./lines.ts";
+import { moneyTable, type Row } from "./moneyTable.ts";
 import type { ProjectMoney } from "./projectMoney.ts";
 
 /** How hard a phase is to undo, by its hardest item. */
@@ -10,71 +12,151 @@ const UNDO: Readonly<Record<1 | 2 | 3, string>> = {
   3: "hard to undo",
 };
 
-function signed(sum: Money, print: (m: Money) => string): string {
-  if (sum.minor === 0n) return "the same";
-  return sum.minor > 0n ? `${print(sum)} more` : `${print({ ...sum, minor: -sum.minor })} less`;
+/** How sums, lengths and names are written in the text. */
+export interface MoneyWords {
+  readonly language: string;
+  readonly units: UnitSystem;
+  /** What an item and a room are called; their ids where nothing is said. */
+  readonly item: (room: string, item: string) => string;
+  readonly room: (room: string) => string;
 }
 
-/** The price of a project or a room as plain text: line by line, then the totals, the phases and the instalments. For the studio: trade prices stand in it. */
+const PLAINLY: MoneyWords = {
+  language: "en-US",
+  units: "inches",
+  item: (_, item) => item,
+  room: (room) => room,
+};
+
+/**
+ * The price of a project or of one room as plain text, for the studio: trade prices stand in it. Room by room and item by item its
+ * lines, then the totals, the phases and instalments, whole bolts against cut lengths, and the ways that the client may choose.
+ */
 export function moneyText(
   all: ProjectMoney,
   room: string | null,
-  language: string,
-  units: UnitSystem = "inches",
+  words: MoneyWords = PLAINLY,
   alternatives: readonly Alternative[] = [],
 ): string {
+  const print = (m: Money): string => printMoney(m, words.language);
   const lines = room === null ? all.lines : all.lines.filter((l) => l.room === room);
+  const out = [
+    ...moneyTable(rowsOf(lines, all.currency, words), print),
+    "",
+    ...totalsText(all, room, print),
+    ...(room === null ? [...wholeProjectText(all, print), ...boltsText(all, words, print)] : []),
+    ...alternatives
+      .filter((each) => room === null || each.room === room)
+      .map((each) => alternativeText(each, words, print)),
+  ];
+  return `${out.join("\n")}\n`;
+}
+
+/** A heading a room and an item, with the item's own sum, and below each its lines; what belongs to no room comes last. */
+function rowsOf(lines: readonly TaxedLine[], currency: string, words: MoneyWords): Row[] {
+  const rooms = [...new Set(lines.map((l) => l.room))].sort(nullLast);
+  return rooms.flatMap((room): Row[] => {
+    const mine = lines.filter((l) => l.room === room);
+    const items = [...new Set(mine.map((l) => l.item))].sort(nullLast);
+    const heading = room === null ? "For the whole project" : words.room(room);
+    return [
+      { depth: 0, label: heading, ...sums(mine, currency), note: "" },
+      ...items.flatMap((item): Row[] => {
+        const own = mine.filter((l) => l.item === item);
+        const rows = own.map(
+          (l): Row => ({
+            depth: item === null ? 1 : 2,
+            label: lineWords(l),
+            trade: l.trade,
+            client: l.client,
+            tax: l.tax,
+            note: l.open ? "price to come" : "",
+          }),
+        );
+        if (item === null || room === null) return rows;
+        const unchosen = own.some((l) => l.unchosen) ? "not chosen yet" : "";
+        const title = words.item(room, item);
+        return [{ depth: 1, label: title, ...sums(own, currency), note: unchosen }, ...rows];
+      }),
+    ];
+  });
+}
+
+function nullLast(a: string | null, b: string | null): number {
+  return Number(a === null) - Number(b === null);
+}
+
+function sums(lines: readonly TaxedLine[], currency: string) {
+  const of = (key: "trade" | "client" | "tax"): Money =>
+    sumMoney(
+      lines.map((l) => l[key]),
+      currency,
+    );
+  return { trade: of("trade"), client: of("client"), tax: of("tax") };
+}
+
+/** `cloth Pomander`, but `making` where the label says no more than the line's kind. */
+function lineWords({ what, label }: TaxedLine): string {
+  const said = label.toLowerCase();
+  if (said === what) return what;
+  return said.startsWith(`${what} `) || what === "fee" || what === "reserve"
+    ? label
+    : `${what}: ${label}`;
+}
+
+function totalsText(all: ProjectMoney, room: string | null, print: (m: Money) => string): string[] {
   const totals =
     room === null ? all.totals : (all.rooms.find((r) => r.room === room)?.totals ?? all.totals);
-  const print = (m: Parameters<typeof printMoney>[0]): string => printMoney(m, language);
-  const table = lines.map((l) => [
-    l.item ? `${l.room}/${l.item}` : (l.room ?? ""),
-    `${l.what}: ${l.label}`,
-    print(l.trade),
-    print(l.client),
-    print(l.tax),
-    [l.open ? "price to come" : "", l.unchosen ? "not chosen yet" : ""]
-      .filter((w) => w !== "")
-      .join("; "),
-  ]);
-  const head = ["Item", "What", "Trade", "Client", "Tax", ""];
-  const widths = head.map((h, at) =>
-    Math.max(h.length, ...table.map((row) => (row[at] as string).length)),
-  );
-  const row = (cells: readonly string[]): string =>
-    cells
-      .map((c, at) =>
-        at >= 2 && at <= 4 ? c.padStart(widths[at] as number) : c.padEnd(widths[at] as number),
-      )
-      .join("  ")
-      .trimEnd();
-  const out = [row(head), ...table.map(row), ""];
-  out.push(
+  const { budget, remaining, unchosen } = totals;
+  const out = [
     `Trade ${print(totals.trade)}; client ${print(totals.client)}; tax ${print(totals.tax)}${all.taxIncluded ? " (included)" : ""}; total ${print(totals.total)}.`,
+  ];
+  if (unchosen.minor !== 0n)
+    out.push(
+      `Of it ${print(unchosen)} is for what the client has not chosen yet, as it is drawn; nothing of that is ordered.`,
+    );
+  if (budget && remaining)
+    out.push(
+      `Budget ${print(budget)}; ${remaining.minor >= 0n ? `${print(remaining)} left` : `${print({ ...remaining, minor: -remaining.minor })} over`}.`,
+    );
+  return out;
+}
+
+/** Phases and instalments, which are the whole project's. */
+function wholeProjectText(all: ProjectMoney, print: (m: Money) => string): string[] {
+  const phases = all.phases.map(
+    (p) =>
+      `${p.phase === null ? "Fees, samples and reserve" : `Phase ${p.phase}${p.commitment ? ` (${UNDO[p.commitment]})` : ""}`}: ${print(p.total)}.`,
   );
-  if (totals.unchosen.minor !== 0n)
-    out.push(
-      `Of it ${print(totals.unchosen)} is for what the client has not chosen yet, as it is drawn; nothing of that is ordered.`,
-    );
-  if (totals.budget && totals.remaining)
-    out.push(
-      `Budget ${print(totals.budget)}; ${totals.remaining.minor >= 0n ? `${print(totals.remaining)} left` : `${print({ ...totals.remaining, minor: -totals.remaining.minor })} over`}.`,
-    );
-  if (room === null) {
-    for (const p of all.phases)
-      out.push(
-        `${p.phase === null ? "Fees, samples and reserve" : `Phase ${p.phase}${p.commitment ? ` (${UNDO[p.commitment]})` : ""}`}: ${print(p.total)}.`,
-      );
-    for (const i of all.instalments) out.push(`${i.name}, due at ${i.due}: ${print(i.amount)}.`);
-  }
-  if (room === null)
-    for (const b of all.bolts)
-      out.push(
-        `${b.name}: ${printCloth(b.need, units)} cut ${print(b.cut)}; ${b.boltCount === 1 ? "one whole bolt" : `${b.boltCount} whole bolts`} ${print(b.bolts)}, with ${printCloth(b.over, units)} over. A bolt pays from ${printCloth(b.breakEven, units)}.${b.taken ? " Bought by the bolt." : b.worth ? " Whole bolts cost less." : ""}`,
-      );
-  for (const a of alternatives.filter((each) => room === null || each.room === room))
-    out.push(
-      `${a.item ? `${a.room}/${a.item}, ${a.title}` : `${a.room}, ${a.title}`}: finished ${print(a.cost.client)}${a.stands ? ", as it stands" : `, the project ${signed(a.more, print)}`}.`,
-    );
-  return `${out.join("\n")}\n`;
+  return [
+    ...phases,
+    ...all.instalments.map((i) => `${i.name}, due at ${i.due}: ${print(i.amount)}.`),
+  ];
+}
+
+function boltsText(
+  all: ProjectMoney,
+  { units }: MoneyWords,
+  print: (m: Money) => string,
+): string[] {
+  return all.bolts.map((b) => {
+    const bolts = b.boltCount === 1 ? "one whole bolt" : `${b.boltCount} whole bolts`;
+    const said = b.taken ? " Bought by the bolt." : b.worth ? " Whole bolts cost less." : "";
+    return `${b.name}: ${printCloth(b.need, units)} cut ${print(b.cut)}; ${bolts} ${print(b.bolts)}, with ${printCloth(b.over, units)} over. A bolt pays from ${printCloth(b.breakEven, units)}.${said}`;
+  });
+}
+
+function alternativeText(
+  { room, item, title, cost, stands, more }: Alternative,
+  words: MoneyWords,
+  print: (m: Money) => string,
+): string {
+  const what = `${words.room(room)}${item === null ? "" : `: ${words.item(room, item)}`}`;
+  const than = stands ? ", as it stands" : `, the project ${signed(more, print)}`;
+  return `${what}, ${title}: finished ${print(cost.client)}${than}.`;
+}
+
+function signed(sum: Money, print: (m: Money) => string): string {
+  if (sum.minor === 0n) return "the same";
+  return sum.minor > 0n ? `${print(sum)} more` : `${print({ ...sum, minor: -sum.minor })} less`;
 }

@@ -5,10 +5,11 @@ import type { ProjectData } from "../documents/projectData.ts";
 import { NO_CACHE, openCache } from "../images/cache.ts";
 import { ITEM_KINDS } from "../items/kinds.ts";
 import type { Alternative } from "../money/alternatives.ts";
-import { moneyText } from "../money/moneyText.ts";
+import { type MoneyWords, moneyText } from "../money/moneyText.ts";
 import { moneyJson } from "../money/toJson.ts";
 import { cacheSubfolder } from "../press/cacheFolder.ts";
 import { roomQuantities } from "../quantities/projectQuantities.ts";
+import { itemsInRoom } from "../quantities/text/itemsCalled.ts";
 import { quantitiesText } from "../quantities/text/quantitiesText.ts";
 import { quantitiesJson } from "../quantities/text/toJson.ts";
 import { readRecords } from "../records/readRecords.ts";
@@ -156,7 +157,11 @@ export async function compute(
         : found.data.quantities;
       return {
         json: quantitiesJson(shown),
-        text: quantitiesText(shown, found.data.studio.fields.units),
+        text: quantitiesText(
+          shown,
+          found.data.studio.fields.units,
+          found.data.studio.fields.language,
+        ),
       };
     },
     money(target): Report | null {
@@ -167,13 +172,24 @@ export async function compute(
             text: moneyText(
               found.data.money,
               found.room,
-              found.data.studio.fields.language,
-              found.data.studio.fields.units,
+              moneyWords(found.data),
               alternativesIn(found.data),
             ),
           }
         : null;
     },
+  };
+}
+
+/** How the studio's text of prices writes sums, lengths and names. */
+function moneyWords({ studio, quantities }: ProjectData): MoneyWords {
+  const { language, units } = studio.fields;
+  const rooms = new Map(quantities.rooms.map(({ plan }) => [plan.room.id, plan.room.fields.room]));
+  return {
+    language,
+    units,
+    item: itemsInRoom(quantities, language),
+    room: (room) => rooms.get(room) ?? room,
   };
 }
 

@@ -84,7 +84,7 @@ test("a project that buys by the bolt pays for its bolts; the client pays for wh
   const count = bolts.bolts[0]?.boltCount ?? 0;
   expect(tradeOf(bolts, "cloth")).toEqual([count * 20_000]);
   expect(clientOf(bolts, "cloth")).toEqual(clientOf(cut, "cloth"));
-  expect(moneyText(bolts, null, "en-US")).toMatch(
+  expect(moneyText(bolts, null)).toMatch(
     /whole bolts? .* A bolt pays from 5.*yd\. Bought by the bolt\./,
   );
   expect(moneyJson(bolts).bolts[0]).toMatchObject({ taken: true, bolts: count });

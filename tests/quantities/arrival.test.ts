@@ -62,7 +62,7 @@ test("an estimate is a length on top, marked, and never for cutting", () => {
   expect(fern?.buy.length.toMm()).toBeGreaterThanOrEqual(need);
   expect(fern?.buy.length.toMm()).toBeLessThan(need + 100);
   expect(fern?.plan.notForCutting.join(" ")).toContain("estimated");
-  expect(quantitiesText(q, "centimetres")).toContain("ESTIMATE armchair-carver");
+  expect(quantitiesText(q, "centimetres", "en-US")).toContain("ESTIMATE Carver, armchair");
 });
 
 test("a receipt of a cloth that two makers cut must say whose it is", () => {

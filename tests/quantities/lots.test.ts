@@ -191,7 +191,7 @@ test("from receipts in a file to the text, the JSON and the sheet", { timeout: 6
   const text = disk.run("quantities", "p").stdout;
   expect(text).toContain("CLOTH Fern, for anna, lots A-31 and B-07");
   expect(text).toContain("No one lot holds everything. Lot A-31: Sitting room; lot B-07: Bedroom.");
-  expect(text).toMatch(/length 2 of lot B-07, .*curtains-window/);
+  expect(text).toMatch(/length 2 of lot B-07, .*Window, drapery: /);
   const room = disk.run("quantities", "p/bedroom").stdout;
   expect(room).toContain("No one lot holds everything. Lot B-07: Bedroom.");
   const built = disk.run("build", "--no-pdf");

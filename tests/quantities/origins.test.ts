@@ -3,7 +3,7 @@ import { quantitiesText } from "../../src/quantities/text/quantitiesText.ts";
 import { PROJECT, quantitiesOf, type SmallStudio, STUDIO_CM } from "./studioOf.ts";
 
 // Common practice, no source: a sum can be followed only if each figure in it says whose it is.
-const textOf = (small: SmallStudio) => quantitiesText(quantitiesOf(small), "centimetres");
+const textOf = (small: SmallStudio) => quantitiesText(quantitiesOf(small), "centimetres", "en-US");
 const small = (more: Partial<SmallStudio> = {}): SmallStudio => ({
   studio: `${STUDIO_CM}\nallowances: { cushion: { seam: 1.5 cm } }`,
   project: PROJECT,

@@ -178,7 +178,7 @@ test("the client's own cloth is planned and marked", () => {
     ["fern", true],
     ["plain", false],
   ]);
-  expect(quantitiesText(q, "centimetres")).toContain("(the client's own)");
+  expect(quantitiesText(q, "centimetres", "en-US")).toContain("(the client's own)");
 });
 
 test("the JSON of a small project", async () => {
@@ -192,20 +192,21 @@ test("the JSON of a small project", async () => {
 
 test("items of one name in two rooms are told apart by their rooms; else the name is enough", () => {
   const text = (rooms: Record<string, string>) =>
-    quantitiesText(quantitiesOf({ cloths: CLOTHS, rooms }), "centimetres");
+    quantitiesText(quantitiesOf({ cloths: CLOTHS, rooms }), "centimetres", "en-US");
   const one = room(CUSHION("One"));
-  const both = text({ a: one, b: one });
+  const both = text({ a: one, b: one.replace("room: A", "room: B") });
   for (const id of ["a", "b"]) {
-    expect(both).toContain(`  ${id}/cushion-one, face`);
+    expect(both).toContain(`  ${id.toUpperCase()}: One, pillow: face`);
     expect(both).toContain(`(${id}/cushion-one)`);
   }
-  expect(text({ a: one })).toContain("  cushion-one, face");
+  expect(text({ a: one })).toContain("  One, pillow: face");
 });
 
 test("the text can be followed with a pencil: the sum of its lines is what is bought", () => {
   const text = quantitiesText(
     quantitiesOf({ cloths: CLOTHS, rooms: { a: room(CUSHION("One")) } }),
     "centimetres",
+    "en-US",
   ).replace(/\u202f/g, " ");
   const found = /To buy: ([\d.]+) cm \+ ([\d.]+) cm = ([\d.]+) cm, [\d.]+ m → ([\d.]+) m/.exec(
     text,

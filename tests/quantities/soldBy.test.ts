@@ -24,7 +24,7 @@ function bought(card: string, size: string, inches: boolean, count = 1) {
   });
   const [cloth] = (quantitiesJson(quantities) as unknown as { cloths: Bought[] }).cloths;
   const codes = quantities.diagnostics.map((d) => d.code);
-  const text = quantitiesText(quantities, inches ? "inches" : "centimetres");
+  const text = quantitiesText(quantities, inches ? "inches" : "centimetres", "en-US");
   return { ...(cloth as Bought), codes, text };
 }
 

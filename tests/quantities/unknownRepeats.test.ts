@@ -45,7 +45,7 @@ test("a print without a repeat is told at its card, and nothing of it is for cut
   expect(said[0]?.hint).toContain("matched: no");
   expect(why).toEqual(["How its pattern repeats is not known."]);
   expect(found.cloths[0]?.plan.forCutting).toBe(false);
-  expect(quantitiesText(found, "centimetres")).toContain("repeat not known");
+  expect(quantitiesText(found, "centimetres", "en-US")).toContain("repeat not known");
 });
 
 test.each([

@@ -10,14 +10,19 @@ import type {
 } from "../quantityTypes.ts";
 import { clothWaitsFor, isUnchosen } from "../unchosen.ts";
 import { clothText } from "./clothText.ts";
+import { type Called, itemsCalled } from "./itemsCalled.ts";
 import { lotOfLength, lotWords } from "./lotWords.ts";
 import { allowanceOrigins, originWords, WRITTEN } from "./origins.ts";
 import { savingWords } from "./savingWords.ts";
 
 /** The quantities as text: what to buy, then each cloth and each item with a working that can be followed with a pencil. */
-export function quantitiesText(quantities: ProjectQuantities, units: UnitSystem): string {
+export function quantitiesText(
+  quantities: ProjectQuantities,
+  units: UnitSystem,
+  language: "en-US" | "en-GB",
+): string {
   const { cloths, materials, items } = quantities;
-  const named = itemName(quantities);
+  const called = itemsCalled(quantities, language);
   const title =
     quantities.room === null ? quantities.project : `${quantities.project}/${quantities.room}`;
   const filtered =
@@ -25,15 +30,15 @@ export function quantitiesText(quantities: ProjectQuantities, units: UnitSystem)
       ? []
       : ["Cloth is planned and bought for the whole project; the pieces listed are this room's."];
   const waits = (items: readonly string[]): string =>
-    items.length > 0 ? `; NOT TO BE ORDERED until the client has chosen: ${items.join(", ")}` : "";
+    items.length > 0 ? `; NOT TO BE ORDERED until the client has chosen: ${items.join("; ")}` : "";
   const bought = [
     ...cloths.map(
       (each) =>
-        `  ${each.buy.text}  ${each.facts.name}${forMaker(each.maker)}${each.clientsOwn ? " (the client's own)" : ""}${waits(clothWaitsFor(quantities, each.cloth).map((u) => u.item))}`,
+        `  ${each.buy.text}  ${each.facts.name}${forMaker(each.maker)}${each.clientsOwn ? " (the client's own)" : ""}${waits(clothWaitsFor(quantities, each.cloth).map((u) => called(u.room, u.item)))}`,
     ),
     ...materials.map(
       (each) =>
-        `  ${each.text}${each.cloth ? `  ${each.what}` : ""} (${named(each.room, each.item)})${waits(isUnchosen(quantities, each.room, each.item) ? [each.item] : [])}`,
+        `  ${each.text}${each.cloth ? `  ${each.what}` : ""} (${called(each.room, each.item)})${isUnchosen(quantities, each.room, each.item) ? "; NOT TO BE ORDERED until the client has chosen" : ""}`,
     ),
   ];
   const saving = savingWords(cloths, units);
@@ -44,11 +49,11 @@ export function quantitiesText(quantities: ProjectQuantities, units: UnitSystem)
     "TO BUY",
     ...(bought.length > 0 ? bought : ["  Nothing yet."]),
     ...(saving === null ? [] : [saving]),
-    ...cloths.flatMap((each) => ["", ...clothLines(each, quantities, units)]),
+    ...cloths.flatMap((each) => ["", ...clothLines(each, quantities, units, called)]),
     "",
     WRITTEN,
     ...items.flatMap((each) => {
-      const lines = itemLines(each);
+      const lines = itemLines(each, called);
       // What stays as it is has nothing to be worked out.
       return lines.length > 1 ? ["", ...lines] : [];
     }),
@@ -63,23 +68,23 @@ function clothLines(
   each: ClothQuantity,
   quantities: ProjectQuantities,
   units: UnitSystem,
+  called: Called,
 ): string[] {
   const { plan } = each;
   const p = (mm: ClothQuantity["usableWidth"]) => printLength(mm, units);
   const which = each.lots.length > 1 ? "lots" : "lot";
   const lot = each.lot === null ? "lot not known until it arrives" : `${which} ${each.lot}`;
   const divided = dividedWords(each, quantities);
-  const named = itemName(quantities);
   const lines = [
     `CLOTH ${each.facts.name}${forMaker(each.maker)}, ${lot}`,
     ...divided,
     ...working(each.working),
     ...each.origins.map((origin) => `  ${originWords(origin)}`),
   ];
-  if (plan.pieces.length > 0) lines.push(...planLines(each, units));
+  if (plan.pieces.length > 0) lines.push(...planLines(each, units, called));
   if (each.handbookWords) lines.push(`  ${each.handbookWords}`);
   for (const estimate of each.estimates)
-    lines.push(`  ESTIMATE ${estimate.item}: ${estimate.text}`);
+    lines.push(`  ESTIMATE ${called(estimate.room, estimate.item)}: ${estimate.text}`);
   lines.push(...defaults(each.defaultsUsed.filter((used) => used.room === null)));
   if (plan.pieces.length > 0) {
     const { released, number } = plan;
@@ -99,17 +104,11 @@ function clothLines(
       const on = many ? `length ${piece.length + 1}${lot === null ? "" : ` of lot ${lot}`}, ` : "";
       const turned = piece.turned ? ", turned" : "";
       lines.push(
-        `    ${on}${p(piece.x)} from the left selvedge, ${p(piece.y)} up: ${p(piece.width)} × ${p(piece.height)}${turned}  ${named(piece.room, piece.item)}, ${piece.piece}`,
+        `    ${on}${p(piece.x)} from the left selvedge, ${p(piece.y)} up: ${p(piece.width)} × ${p(piece.height)}${turned}  ${called(piece.room, piece.item)}: ${piece.piece}`,
       );
     }
   }
   return lines;
-}
-
-/** An item by its id; with its room, where two rooms have one of that id. */
-function itemName({ items }: ProjectQuantities): (room: string, item: string) => string {
-  const rooms = (item: string) => new Set(items.filter((i) => i.item === item).map((i) => i.room));
-  return (room, item) => (rooms(item).size > 1 ? `${room}/${item}` : item);
 }
 
 /** Which room comes from which lot, where there are several. */
@@ -127,7 +126,7 @@ function capital(words: string): string {
 }
 
 /** What is proved of the plan, what was chosen for it, and where it begins in the pattern. */
-function planLines({ plan }: ClothQuantity, units: UnitSystem): string[] {
+function planLines({ plan }: ClothQuantity, units: UnitSystem, called: Called): string[] {
   const p = (length: Length) => printLength(length, units);
   const lines: string[] = [];
   if (plan.lowerBound.equals(plan.length)) {
@@ -147,7 +146,7 @@ function planLines({ plan }: ClothQuantity, units: UnitSystem): string[] {
     lines.push(`  The shape of the cloth for welt was chosen for the shortest plan${saves}.`);
   }
   const levels = plan.levels.map((level) => {
-    const who = level.items.join(", ");
+    const who = level.items.map((item) => called(level.room, item)).join("; ");
     return level.motifAboveFoot === null
       ? `  ${who}: the pieces are level with each other; any point of the pattern serves as well.`
       : `  ${who}: a motif's middle stands ${p(level.motifAboveFoot)} above the cut foot of what need only be level.`;
@@ -171,10 +170,10 @@ function planLines({ plan }: ClothQuantity, units: UnitSystem): string[] {
   return lines;
 }
 
-function itemLines(each: ItemQuantity): string[] {
+function itemLines(each: ItemQuantity, called: Called): string[] {
   const { made } = each;
   return [
-    `ITEM ${each.title} (${each.room}/${each.item})${made.estimate ? "  ESTIMATE" : ""}`,
+    `ITEM ${called(each.room, each.item)} (${each.room}/${each.item})${made.estimate ? "  ESTIMATE" : ""}`,
     ...working(made.working),
     ...allowanceOrigins(each.allowances).map((origin) => `  ${originWords(origin)}`),
     ...made.questions.map((question) => `  To ask: ${question}`),
