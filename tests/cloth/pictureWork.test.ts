@@ -1,7 +1,9 @@
 // Quick ways to work on whole pictures against the slow and plain ones.
 import { expect, test } from "vitest";
 import { distanceToEdge } from "../../src/cloth/pixels/distanceToEdge.ts";
+import { gaussian } from "../../src/cloth/pixels/gaussian.ts";
 import { shrink } from "../../src/cloth/pixels/shrink.ts";
+import { valueAt } from "../../src/cloth/pixels/valueAt.ts";
 import { autocorrelation, at as correlationAt } from "../../src/cloth/repeat/autocorrelation.ts";
 import { channelOfLinear, linearOfChannel } from "../../src/colour/linear.ts";
 import { seeded } from "./made.ts";
@@ -89,5 +91,45 @@ test.each([
       }
     }
     expect(correlationAt(found, dx, dy)).toBeCloseTo(product / Math.sqrt(own * other), 5);
+  }
+});
+
+test("a value's place among the others, by sorting them", () => {
+  const random = seeded(9);
+  for (const values of [
+    Float32Array.from({ length: 5000 }, () => random() ** 4),
+    Float32Array.from({ length: 700 }, () => Math.floor(4 * random())),
+    Float32Array.of(3.5),
+  ]) {
+    const sorted = Float32Array.from(values).sort();
+    for (const part of [0, 0.3, 0.5, 0.95, 0.9999]) {
+      const place = Math.floor(part * values.length);
+      expect(valueAt(values, place)).toBe(sorted[place]);
+    }
+  }
+});
+
+test("a Gaussian mean by three plain running means", () => {
+  const [width, height] = [23, 17];
+  const random = seeded(11);
+  const values = Float32Array.from({ length: width * height }, random);
+  for (const sigma of [0.8, 2, 9]) {
+    const radius = Math.max(1, Math.round((Math.sqrt(4 * sigma * sigma + 1) - 1) / 2));
+    let now = [...values];
+    for (let pass = 0; pass < 6; pass++) {
+      const [dx, dy] = pass % 2 === 0 ? [1, 0] : [0, 1];
+      now = now.map((_, p) => {
+        let [sum, n] = [0, 0];
+        for (let r = -radius; r <= radius; r++) {
+          const [x, y] = [(p % width) + r * dx, Math.floor(p / width) + r * dy];
+          if (x < 0 || y < 0 || x >= width || y >= height) continue;
+          sum += now[y * width + x] as number;
+          n++;
+        }
+        return sum / n;
+      });
+    }
+    const found = gaussian(values, width, height, sigma);
+    for (const [p, v] of now.entries()) expect(found[p]).toBeCloseTo(v, 5);
   }
 });

@@ -24,14 +24,12 @@ type Whole = readonly [number, number, number, number];
  * place by place, and all its axes are tried at once by one Fourier transform.
  */
 export function cellSymmetry(cell: MeanCell, basis: readonly [Shift, Shift]): CellSymmetry {
-  const spectra = cell.channels.map(spectrum);
-  let energy = 0;
-  for (const channel of cell.channels) for (const v of channel) energy += v * v;
+  const matrices = wholeMatrices(basis);
+  const scores = agreements(cell, matrices);
   const found = { turned: 0, turnedLess: 0, mirrored: 0, mirroredAgain: 0 };
   const mirrors: number[] = [];
-  for (const matrix of wholeMatrices(basis)) {
-    const [p, q, r, s] = matrix;
-    const score = agreement(cell, spectra, energy, matrix);
+  for (const [n, [p, q, r, s]] of matrices.entries()) {
+    const score = scores[n] as number;
     if (p * s - q * r < 0) mirrors.push(score);
     else if (p === -1 && s === -1 && q === 0) found.turned = score;
     else found.turnedLess = Math.max(found.turnedLess, score);
@@ -65,39 +63,96 @@ function wholeMatrices([a, b]: readonly [Shift, Shift]): Whole[] {
   return found;
 }
 
-function spectrum(channel: Float32Array): Float64Array {
-  const field = new Float64Array(CELL_SIDE * CELL_SIDE * 2);
-  for (let k = 0; k < channel.length; k++) field[2 * k] = channel[k] as number;
-  transform2d(field, CELL_SIDE, CELL_SIDE, false);
-  return field;
+/** For each matrix the best correlation of the cell with its image under it, over all shifts. */
+function agreements({ channels }: MeanCell, matrices: readonly Whole[]): number[] {
+  let energy = 0;
+  for (const channel of channels)
+    for (let k = 0; k < channel.length; k++) energy += (channel[k] as number) ** 2;
+  if (energy === 0) return matrices.map(() => 0);
+  const spectra = spectraOf(channels);
+  const scores: number[] = [];
+  const products = new Float64Array(CELL_SIDE * CELL_SIDE * 2);
+  for (let n = 0; n < matrices.length; n += 2) {
+    const [one, two] = [matrices[n] as Whole, matrices[n + 1]];
+    // Both correlations are real: they come back from one transform, the second as its imaginary part.
+    products.fill(0);
+    addProducts(products, spectra, one, false);
+    if (two) addProducts(products, spectra, two, true);
+    transform2d(products, CELL_SIDE, CELL_SIDE, true);
+    for (let part = 0; part < (two ? 2 : 1); part++) scores.push(greatest(products, part) / energy);
+  }
+  return scores;
 }
 
-/** The best correlation of the cell with its image under a matrix, over all shifts. */
-function agreement(
-  { channels }: MeanCell,
-  spectra: readonly Float64Array[],
-  energy: number,
-  [p, q, r, s]: Whole,
-): number {
+/** Real and imaginary parts of the spectra of three channels, six numbers a wave. */
+function spectraOf([l, a, b]: MeanCell["channels"]): Float64Array {
   const n = CELL_SIDE;
-  const product = new Float64Array(n * n * 2);
-  const round = (k: number) => ((k % n) + n) % n;
-  for (const [c, channel] of channels.entries()) {
-    const image = new Float32Array(n * n);
-    for (let v = 0, k = 0; v < n; v++)
-      for (let u = 0; u < n; u++, k++)
-        image[k] = channel[round(r * u + s * v) * n + round(p * u + q * v)] as number;
-    const other = spectrum(image);
-    const own = spectra[c] as Float64Array;
-    for (let i = 0; i < own.length; i += 2) {
-      const [re, im] = [own[i] as number, own[i + 1] as number];
-      const [ro, io] = [other[i] as number, other[i + 1] as number];
-      product[i] = (product[i] as number) + re * ro + im * io;
-      product[i + 1] = (product[i + 1] as number) + im * ro - re * io;
+  const pair = new Float64Array(n * n * 2);
+  const alone = new Float64Array(n * n * 2);
+  for (let k = 0; k < l.length; k++) {
+    pair[2 * k] = l[k] as number;
+    pair[2 * k + 1] = a[k] as number;
+    alone[2 * k] = b[k] as number;
+  }
+  transform2d(pair, n, n, false);
+  transform2d(alone, n, n, false);
+  const spectra = new Float64Array(n * n * 6);
+  for (let v = 0, k = 0; v < n; v++) {
+    for (let u = 0; u < n; u++, k++) {
+      // Of two real channels in one transform the even part is the first's, the odd part the second's.
+      const mirror = ((n - v) % n) * n + ((n - u) % n);
+      const re = pair[2 * k] as number;
+      const im = pair[2 * k + 1] as number;
+      const reMirror = pair[2 * mirror] as number;
+      const imMirror = pair[2 * mirror + 1] as number;
+      spectra[6 * k] = (re + reMirror) / 2;
+      spectra[6 * k + 1] = (im - imMirror) / 2;
+      spectra[6 * k + 2] = (im + imMirror) / 2;
+      spectra[6 * k + 3] = (reMirror - re) / 2;
+      spectra[6 * k + 4] = alone[2 * k] as number;
+      spectra[6 * k + 5] = alone[2 * k + 1] as number;
     }
   }
-  transform2d(product, n, n, true);
-  let best = 0;
-  for (let i = 0; i < product.length; i += 2) best = Math.max(best, product[i] as number);
-  return energy > 0 ? best / energy : 0;
+  return spectra;
+}
+
+/**
+ * Adds the spectrum of the correlation with the image under a matrix, times the imaginary unit where it is the `second` of two. The
+ * image's own spectrum is the cell's, its waves moved by the inverse of the matrix, transposed.
+ */
+function addProducts(
+  products: Float64Array,
+  spectra: Float64Array,
+  [p, q, r, s]: Whole,
+  second: boolean,
+): void {
+  const n = CELL_SIDE;
+  // A power of two, so that the rest of a division is its last bits.
+  const last = n - 1;
+  const det = p * s - q * r;
+  for (let v = 0, k = 0; v < n; v++) {
+    for (let u = 0; u < n; u++, k++) {
+      const i = 6 * k;
+      const j = 6 * (((det * (p * v - q * u)) & last) * n + ((det * (s * u - r * v)) & last));
+      let re = 0;
+      let im = 0;
+      for (let c = 0; c < 6; c += 2) {
+        const ownRe = spectra[i + c] as number;
+        const ownIm = spectra[i + c + 1] as number;
+        const otherRe = spectra[j + c] as number;
+        const otherIm = spectra[j + c + 1] as number;
+        re += ownRe * otherRe + ownIm * otherIm;
+        im += ownIm * otherRe - ownRe * otherIm;
+      }
+      products[2 * k] = (products[2 * k] as number) + (second ? -im : re);
+      products[2 * k + 1] = (products[2 * k + 1] as number) + (second ? re : im);
+    }
+  }
+}
+
+/** The greatest of every second number from the first or the second on, nought at least. */
+function greatest(numbers: Float64Array, from: number): number {
+  let most = 0;
+  for (let i = from; i < numbers.length; i += 2) most = Math.max(most, numbers[i] as number);
+  return most;
 }

@@ -1,5 +1,6 @@
 import type { Field } from "../pixels/field.ts";
-import { gaussian } from "../pixels/reliefOf.ts";
+import { gaussian } from "../pixels/gaussian.ts";
+import { valueAt } from "../pixels/valueAt.ts";
 
 /** What the edges of a drawing are like. */
 export interface Contours {
@@ -21,33 +22,37 @@ const BINS = 36;
 /** The edges of a picture, from its structure tensor: where they are, which way they run and how they bend. */
 export function contoursOf(field: Field): Contours {
   const { width, height } = field;
-  const { strength, run } = edgesOf(field);
-  const sorted = Float32Array.from(strength).sort();
-  const clear = CLEAR * (sorted[Math.floor(0.95 * sorted.length)] as number);
+  const edges = edgesOf(field);
+  const { strength } = edges;
+  const clear = CLEAR * valueAt(strength, Math.floor(0.95 * strength.length));
   const bins = new Float64Array(BINS);
-  let [all, turning, seen, flat] = [0, 0, 0, 0];
+  let all = 0;
+  let turning = 0;
+  let seen = 0;
+  let flat = 0;
   for (let y = 2; y < height - 2; y++) {
     for (let x = 2; x < width - 2; x++) {
       const p = y * width + x;
       const w = strength[p] as number;
       if (w < 0.5 * clear) flat++;
       if (w < clear) continue;
-      const here = run(p);
+      const here = runAt(edges, p);
       const bin = Math.floor((here / 180) * BINS) % BINS;
       bins[bin] = (bins[bin] as number) + w;
       all += w;
-      const [ux, uy] = [Math.cos((here * Math.PI) / 180), Math.sin((here * Math.PI) / 180)];
-      const at = (s: number) => {
-        const [qx, qy] = [Math.round(x + s * ux), Math.round(y + s * uy)];
-        const isIn = qx >= 2 && qy >= 2 && qx < width - 2 && qy < height - 2;
-        return isIn ? qy * width + qx : -1;
-      };
-      const [q, r] = [at(ALONG), at(-ALONG)];
+      const ux = Math.cos((here * Math.PI) / 180);
+      const uy = Math.sin((here * Math.PI) / 180);
+      const q = inside(Math.round(x + ALONG * ux), Math.round(y + ALONG * uy), width, height);
+      const r = inside(Math.round(x - ALONG * ux), Math.round(y - ALONG * uy), width, height);
       if (q < 0 || r < 0) continue;
       seen += w;
       const ends = (strength[q] as number) < 0.5 * clear || (strength[r] as number) < 0.5 * clear;
-      const turn = Math.abs(between(run(q), here)) + Math.abs(between(here, run(r)));
-      turning += (ends ? ENDS : Math.min(90, turn)) * w;
+      if (ends) turning += ENDS * w;
+      else {
+        const turn =
+          Math.abs(between(runAt(edges, q), here)) + Math.abs(between(here, runAt(edges, r)));
+        turning += Math.min(90, turn) * w;
+      }
     }
   }
   return {
@@ -57,15 +62,28 @@ export function contoursOf(field: Field): Contours {
   };
 }
 
-/** Strength of the change at each place, and the run of the edge there: square to the steepest change, in degrees 0 to 180. */
-function edgesOf({ width, height, channels }: Field) {
+/** Number of a place, -1 where it lies on the picture's rim or beyond. */
+function inside(x: number, y: number, width: number, height: number): number {
+  return x >= 2 && y >= 2 && x < width - 2 && y < height - 2 ? y * width + x : -1;
+}
+
+/** Strength of the change at each place, and the numbers of its structure tensor. */
+interface Edges {
+  readonly strength: Float32Array;
+  readonly xx: Float32Array;
+  readonly yy: Float32Array;
+  readonly xy: Float32Array;
+}
+
+function edgesOf({ width, height, channels }: Field): Edges {
   const n = width * height;
-  const [xx, yy, xy] = [new Float32Array(n), new Float32Array(n), new Float32Array(n)];
+  const xx = new Float32Array(n);
+  const yy = new Float32Array(n);
+  const xy = new Float32Array(n);
   for (const channel of channels) {
     const soft = gaussian(channel, width, height, 0.8);
     for (let y = 1; y < height - 1; y++) {
-      for (let x = 1; x < width - 1; x++) {
-        const p = y * width + x;
+      for (let x = 1, p = y * width + 1; x < width - 1; x++, p++) {
         const dx = (soft[p + 1] as number) - (soft[p - 1] as number);
         const dy = (soft[p + width] as number) - (soft[p - width] as number);
         xx[p] = (xx[p] as number) + dx * dx;
@@ -77,11 +95,15 @@ function edgesOf({ width, height, channels }: Field) {
   const sxx = gaussian(xx, width, height, 1);
   const syy = gaussian(yy, width, height, 1);
   const sxy = gaussian(xy, width, height, 1);
-  const run = (p: number) => {
-    const across = Math.atan2(2 * (sxy[p] as number), (sxx[p] as number) - (syy[p] as number));
-    return ((0.5 * across * 180) / Math.PI + 450) % 180;
-  };
-  return { strength: Float32Array.from(sxx, (v, p) => Math.sqrt(v + (syy[p] as number))), run };
+  const strength = new Float32Array(n);
+  for (let p = 0; p < n; p++) strength[p] = Math.sqrt((sxx[p] as number) + (syy[p] as number));
+  return { strength, xx: sxx, yy: syy, xy: sxy };
+}
+
+/** Run of the edge at a place: square to the steepest change, in degrees 0 to 180. */
+function runAt({ xx, yy, xy }: Edges, p: number): number {
+  const across = Math.atan2(2 * (xy[p] as number), (xx[p] as number) - (yy[p] as number));
+  return ((0.5 * across * 180) / Math.PI + 450) % 180;
 }
 
 /** From one direction to another, -90 to 90 degrees. */

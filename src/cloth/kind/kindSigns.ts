@@ -1,6 +1,7 @@
 import { type Field, fieldOf } from "../pixels/field.ts";
+import { gaussian } from "../pixels/gaussian.ts";
 import type { Pixels } from "../pixels/pixels.ts";
-import { gaussian, type Relief } from "../pixels/reliefOf.ts";
+import type { Relief } from "../pixels/reliefOf.ts";
 import { area, type Basis, type Shift } from "../repeat/lattice.ts";
 import { type Crossing, crossingOf, shiftAlong } from "./crossing.ts";
 import { drawingOf, forGeometric } from "./drawnByRule.ts";

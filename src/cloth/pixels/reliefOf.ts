@@ -1,4 +1,5 @@
 import type { ScaledField } from "./field.ts";
+import { gaussian } from "./gaussian.ts";
 
 /** A field without its slow changes: its channels waver about nought. */
 export type Relief = ScaledField;
@@ -44,51 +45,5 @@ function flatten(values: Float32Array, width: number, height: number): void {
       const plane = mean + slopeX * (x - (width - 1) / 2) + slopeY * (y - (height - 1) / 2);
       values[p] = (values[p] as number) - plane;
     }
-  }
-}
-
-/** Mean under a Gaussian, as three running means; near the border over what is there. */
-export function gaussian(
-  values: Float32Array,
-  width: number,
-  height: number,
-  sigma: number,
-): Float32Array {
-  const radius = Math.max(1, Math.round((Math.sqrt(4 * sigma * sigma + 1) - 1) / 2));
-  let from = values;
-  for (let round = 0; round < 3; round++) {
-    const rows = new Float32Array(values.length);
-    for (let y = 0; y < height; y++) runningMean(from, rows, y * width, 1, width, radius);
-    const out = new Float32Array(values.length);
-    for (let x = 0; x < width; x++) runningMean(rows, out, x, width, height, radius);
-    from = out;
-  }
-  return from;
-}
-
-function runningMean(
-  from: Float32Array,
-  to: Float32Array,
-  start: number,
-  step: number,
-  count: number,
-  radius: number,
-): void {
-  let sum = 0;
-  let n = 0;
-  for (let i = 0; i < Math.min(count, radius); i++) {
-    sum += from[start + i * step] as number;
-    n++;
-  }
-  for (let i = 0; i < count; i++) {
-    if (i + radius < count) {
-      sum += from[start + (i + radius) * step] as number;
-      n++;
-    }
-    if (i - radius - 1 >= 0) {
-      sum -= from[start + (i - radius - 1) * step] as number;
-      n--;
-    }
-    to[start + i * step] = sum / n;
   }
 }

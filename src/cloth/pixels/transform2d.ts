@@ -16,6 +16,9 @@ export function transformOfSize(size: number): FFT {
   return made;
 }
 
+/** Columns that are gathered at a time: a line of the cache holds so many complex numbers. */
+const TOGETHER = 4;
+
 /**
  * Two-dimensional Fourier transform in place, of complex numbers row by row; rows from `filled` on are all nought and skipped.
  * `back` is the inverse, with its division by the number of places.
@@ -36,18 +39,31 @@ export function transform2d(
     line.set(lineOut);
   }
   const columns = transformOfSize(down);
-  const upIn = new Float64Array(down * 2);
-  const upOut = new Float64Array(down * 2);
-  for (let x = 0; x < across; x++) {
-    for (let y = 0; y < down; y++) {
-      upIn[y * 2] = field[(y * across + x) * 2] as number;
-      upIn[y * 2 + 1] = field[(y * across + x) * 2 + 1] as number;
+  // Some columns at a time: one alone would meet a line of the cache for each of its places.
+  const ins = Array.from({ length: TOGETHER }, () => new Float64Array(down * 2));
+  const out = new Float64Array(down * 2);
+  const stride = across * 2;
+  for (let left = 0; left < across; left += TOGETHER) {
+    const count = Math.min(TOGETHER, across - left);
+    for (let y = 0, i = left * 2; y < down; y++, i += stride) {
+      for (let n = 0; n < count; n++) {
+        const column = ins[n] as Float64Array;
+        column[y * 2] = field[i + n * 2] as number;
+        column[y * 2 + 1] = field[i + n * 2 + 1] as number;
+      }
     }
-    if (back) columns.inverseTransform(upOut, upIn);
-    else columns.transform(upOut, upIn);
-    for (let y = 0; y < down; y++) {
-      field[(y * across + x) * 2] = upOut[y * 2] as number;
-      field[(y * across + x) * 2 + 1] = upOut[y * 2 + 1] as number;
+    for (let n = 0; n < count; n++) {
+      const column = ins[n] as Float64Array;
+      if (back) columns.inverseTransform(out, column);
+      else columns.transform(out, column);
+      column.set(out);
+    }
+    for (let y = 0, i = left * 2; y < down; y++, i += stride) {
+      for (let n = 0; n < count; n++) {
+        const column = ins[n] as Float64Array;
+        field[i + n * 2] = column[y * 2] as number;
+        field[i + n * 2 + 1] = column[y * 2 + 1] as number;
+      }
     }
   }
 }
