@@ -95,49 +95,6 @@ test("on a telephone the pieces follow each other, the widest first, at one scal
   await page.close();
 });
 
-test("no words are smaller than a reader can read, from a telephone to a wide screen, and none lie over each other on a tablet", async () => {
-  const page = await session.browser.newPage();
-  const smallest: Record<number, number> = {};
-  for (const width of [390, 820, 1280, 1600]) {
-    await page.setViewport({ width, height: 900 });
-    for (const room of ["dining-room", "study"]) {
-      await page.goto(`file://${join(demo.out, `client/gannet-house/${room}/index.html`)}`);
-      const [size, over] = (await page.evaluate(WORDS)) as [number, string[]];
-      smallest[width] = Math.min(smallest[width] ?? 99, size);
-      if (width === 820) expect(over).toEqual([]);
-    }
-  }
-  await page.close();
-  expect(smallest[390]).toBeGreaterThanOrEqual(14);
-  expect(smallest[820]).toBeGreaterThanOrEqual(11);
-  expect(smallest[1280]).toBeGreaterThanOrEqual(9.5);
-  expect(smallest[1600]).toBeGreaterThanOrEqual(12);
-});
-
-/** Runs in the page: the size of the smallest words that are seen (words inside drawings grow with them), and those that lie over others. */
-const WORDS = `(() => {
-  const seen = [];
-  const walk = document.createTreeWalker(document.querySelector("main"), NodeFilter.SHOW_TEXT);
-  for (let node = walk.nextNode(); node; node = walk.nextNode()) {
-    const parent = node.parentElement;
-    if (!node.data.trim() || parent.closest("svg, .look, .close-up, .skip")) continue;
-    const range = document.createRange();
-    range.selectNodeContents(node);
-    for (const rect of range.getClientRects())
-      if (rect.width > 0) seen.push({ block: parent.closest(".at, p, dd, li, h2, h3") ?? parent, rect, words: node.data.trim().slice(0, 30), size: parseFloat(getComputedStyle(parent).fontSize) });
-  }
-  const over = [];
-  seen.forEach((a, at) => {
-    for (const b of seen.slice(at + 1)) {
-      if (a.block === b.block) continue;
-      const wide = Math.min(a.rect.right, b.rect.right) - Math.max(a.rect.left, b.rect.left);
-      const high = Math.min(a.rect.bottom, b.rect.bottom) - Math.max(a.rect.top, b.rect.top);
-      if (wide > 2 && high > Math.min(a.rect.height, b.rect.height) / 3) over.push(a.words + " / " + b.words);
-    }
-  });
-  return [Math.min(...seen.map((s) => s.size)), over];
-})()`;
-
 test("a cutting opens by keyboard, closes by Escape, gives the focus back, and stands at true size where the screen is set", async () => {
   const page = await session.browser.newPage();
   const ask = (question: string): Promise<unknown> => page.evaluate(question);

@@ -4,7 +4,7 @@ import { isPlain, type Swatch } from "../../swatches/swatch.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup, marked } from "../words/marks.ts";
-import { scaleWords, shortened } from "../words/phrases.ts";
+import { listed, scaleWords, shortened } from "../words/phrases.ts";
 import { svgNumber } from "../words/svgNumber.ts";
 import { DISTANCES_M, distance, PATCH, patchesSvg, plainFrom } from "./acrossTheRoom.ts";
 import { fillOf, mostOnPaper } from "./cuttingFill.ts";
@@ -15,6 +15,7 @@ import { rulerSvg } from "./ruler.ts";
 import { type LadderNote, ladderNote, ladderSvg, spokenOf } from "./scaleLadder.ts";
 import { shareOut } from "./shareOut.ts";
 import type { BoardSheet } from "./sheetGeometry.ts";
+import { type Glance, type SheetPart, sheetPart, viewOf } from "./sheetPart.ts";
 
 export interface ScaleCaption {
   readonly x: number;
@@ -32,9 +33,17 @@ export interface DistanceRow {
 
 export interface ScalePage {
   readonly title: string;
-  readonly standfirst: string;
+  /** The scale in words, which is true on paper alone. */
+  readonly scaleWords: string;
+  /** The lengths between their rulers, and the ladder of motifs below them. */
   readonly svg: Markup;
+  /** The lengths alone, for a narrow screen that shows them whole before they are looked at closely. */
+  readonly glance: Glance;
+  readonly pan: SheetPart;
   readonly captions: readonly ScaleCaption[];
+  /** What each cloth looks like across the room. */
+  readonly acrossSvg: Markup;
+  readonly acrossPan: SheetPart;
   readonly rows: readonly DistanceRow[];
   readonly distanceX: number;
   readonly note: LadderNote | null;
@@ -180,10 +189,8 @@ export function scalePageOf(
     name: shortened(s.name, 18),
     words: plainFrom(s, units),
   }));
-  const body =
-    rulerSvg("cm", "left", from - 3, top, lengthMm, scale) +
-    lengths.map((l, at) => lengthSvg(l, top, scale, book, `${prefix}-s${at}`)).join("") +
-    rulerSvg("in", "right", end + 3, top, lengthMm, scale) +
+  const hung = `<g id="${prefix}-hung">${lengths.map((l, at) => lengthSvg(l, top, scale, book, `${prefix}-s${at}`)).join("")}</g>`;
+  const across =
     shown
       .map((s, at) => patchesSvg(s, distanceX, top + at * pitch, book, `${prefix}-p${at}`, units))
       .join("") +
@@ -192,7 +199,11 @@ export function scalePageOf(
         (m, at) =>
           `<text class="drawn" x="${r(distanceX + at * (PATCH + 1.4))}" y="${r(top - 2)}" font-size="3.5">${distance(m, units)}</text>`,
       )
-      .join("") +
+      .join("");
+  const body =
+    rulerSvg("cm", "left", from - 3, top, lengthMm, scale) +
+    hung +
+    rulerSvg("in", "right", end + 3, top, lengthMm, scale) +
     ladderSvg(
       room.scheme.ladder,
       data.swatches,
@@ -208,11 +219,33 @@ export function scalePageOf(
   const description = lengths
     .map((l) => `${l.swatch.name}, ${repeatWords(l.swatch, units)}`)
     .join("; ");
-  const svg = `<svg class="scale-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" role="img" aria-labelledby="${prefix}-st ${prefix}-sd" xmlns="http://www.w3.org/2000/svg"><title id="${prefix}-st">Every pattern at one scale, one to ${scale}</title><desc id="${prefix}-sd">${escapeHtml(description)}</desc>${body}</svg>`;
+  const picture = (id: string, title: string, said: string, inner: string): Markup => ({
+    html: `<svg class="scale-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" role="img" aria-labelledby="${id}t ${id}d" xmlns="http://www.w3.org/2000/svg"><title id="${id}t">${title}</title><desc id="${id}d">${escapeHtml(said)}</desc>${inner}</svg>`,
+  });
+  const distances = listed(DISTANCES_M[units].map((m) => distance(m, units)));
+  const svg = picture(
+    `${prefix}-s`,
+    `Every pattern at one scale, one to ${scale}`,
+    description,
+    body,
+  );
+  const acrossSvg = picture(
+    `${prefix}-a`,
+    `Each cloth as it looks from ${distances}`,
+    rows.map((row) => `${row.name}, ${row.words}`).join("; "),
+    across,
+  );
   return {
     title: swatches.length > 2 ? "Large, middling, small" : "Large and small",
-    standfirst: `Every length is at ${scaleWords(scale).replace(" their ", " its ")}, so they can be compared as they will hang.`,
-    svg: { html: svg },
+    scaleWords: scaleWords(scale).replace(" their ", " its "),
+    svg,
+    glance: {
+      id: `${prefix}-hung`,
+      view: viewOf({ x: from - 1, y: top - 1, width: end - from + 2, height: lengthMm + 2 }),
+    },
+    pan: sheetPart(sheet.margin.left - 4, top - 6, distanceX - 8, base + 8),
+    acrossSvg,
+    acrossPan: sheetPart(distanceX, top - 7, distanceX + 66, (rows.at(-1)?.y ?? top) + 25),
     captions: lengths.map((l) => ({
       x: l.x,
       y: top + l.height + 2.4,

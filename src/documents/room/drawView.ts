@@ -2,6 +2,7 @@ import { line } from "../../drawing/paths.ts";
 import { renderDrawing } from "../../drawing/renderDrawing.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import type { Wall } from "../../room/walls.ts";
+import { type SheetPart, sheetPart } from "../board/sheetPart.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { itemPhrase, type Language } from "../words/phrases.ts";
@@ -35,8 +36,14 @@ export interface DrawnView {
   /** How far below its floor its names reach, millimetres of paper. */
   readonly reachMm: number;
   readonly labels: readonly ViewLabel[];
+  /** The wall itself on the sheet, and all that belongs to it: measures, names and their lines. */
+  readonly wall: SheetPart;
+  readonly whole: SheetPart;
 }
 
+/** A name takes no more than this beside its line, and with its words so much below it. */
+const LABEL_WIDTH_MM = 46;
+const LABEL_HEIGHT_MM = 14;
 /** The air that a dot needs on its cloth, on paper. */
 const DOT_MM = 0.9;
 
@@ -112,6 +119,16 @@ export function drawnView(
       ) + leaders.svg,
     labels: leaders.labels,
     reachMm: Math.max(0, ...leaders.labels.map((l) => l.y + LABEL_MM - at.foot)),
+    wall: sheetPart(at.x, y, at.x + widthMm / scale, at.foot),
+    whole: sheetPart(
+      at.x - rendered.insetMm.left,
+      y - rendered.insetMm.top,
+      Math.max(
+        at.x + widthMm / scale + rendered.insetMm.right,
+        ...leaders.labels.map((l) => l.x + LABEL_WIDTH_MM),
+      ),
+      Math.max(at.foot + 4, ...leaders.labels.map((l) => l.y + LABEL_HEIGHT_MM)),
+    ),
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Wall } from "../../room/walls.ts";
 import type { BoardSheet } from "../board/sheetGeometry.ts";
+import { around, type Glance, type SheetPart, viewOf } from "../board/sheetPart.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
@@ -25,12 +26,17 @@ import { heightsMm } from "./viewDimensions.ts";
 
 export interface ElevationPage {
   readonly title: string;
+  /** The scale in words, which is true on paper alone. */
+  readonly drawnAt: string;
   readonly standfirst: string;
   /** Over the drawing, or in a column beside it. */
   readonly titlePlace: TitlePlace;
   readonly columnWidth: number;
   readonly svg: Markup;
   readonly labels: readonly ViewLabel[];
+  /** For a narrow screen: the walls without words at a glance, and all of the drawing in a window that is moved sideways. */
+  readonly glance: Glance;
+  readonly pan: SheetPart;
 }
 
 /** True where a wall has cloth or paper to show, or two things at least: a single plain piece is on the plan. */
@@ -88,13 +94,16 @@ function elevationPage(
   const before = views.some((v) => v.items.some((i) => i.before));
   return {
     title: titleOf(views),
-    standfirst: `Drawn at ${scaleWords(scale, units)}. Each pattern is at the same scale as the furniture.${before ? " What stands before the wall is in its own place." : ""}`,
+    drawnAt: `Drawn at ${scaleWords(scale, units)}.`,
+    standfirst: `Each pattern is at the same scale as the furniture.${before ? " What stands before the wall is in its own place." : ""}`,
     titlePlace: space.title,
     columnWidth: COLUMN_MM - COLUMN_AIR_MM - (over > spare ? over / 2 : 0),
     svg: {
-      html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" xmlns="http://www.w3.org/2000/svg">${drawn.map((d) => d.svg).join("")}${ruler}</svg>`,
+      html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" xmlns="http://www.w3.org/2000/svg"><g id="${prefix}-drawn">${drawn.map((d) => d.svg).join("")}</g><g class="on-paper">${ruler}</g></svg>`,
     },
     labels: drawn.flatMap((d) => d.labels),
+    glance: { id: `${prefix}-drawn`, view: viewOf(around(drawn.map((d) => d.wall))) },
+    pan: around(drawn.map((d) => d.whole)),
   };
 }
 

@@ -3,6 +3,7 @@ import { renderDrawing } from "../../drawing/renderDrawing.ts";
 import type { Carried } from "../../scheme/seenColours.ts";
 import { spelled } from "../../units/spelling.ts";
 import type { BoardSheet } from "../board/sheetGeometry.ts";
+import { type SheetPart, sheetPart } from "../board/sheetPart.ts";
 import { partAboutMotif } from "../pictures/aboutMotif.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
@@ -18,7 +19,11 @@ import { fitting, type RoomWords, worksWords } from "./worksWords.ts";
 
 export interface WherePage {
   readonly plan: Markup | null;
+  /** The part of the sheet that the plan takes. */
+  readonly pan: SheetPart | null;
   readonly planWords: string;
+  /** The plan's scale in words, which is true on paper alone. */
+  readonly planScale: string;
   readonly cloths: readonly {
     readonly name: string;
     readonly role: string;
@@ -109,6 +114,7 @@ export function wherePageOf(
       120)
     : 1;
   let markup: Markup | null = null;
+  let pan: SheetPart | null = null;
   const planFoot = plan ? sheet.margin.top + 34 + (plan.height + 260) / scale : 0;
   if (plan) {
     const rendered = renderDrawing(
@@ -144,6 +150,12 @@ export function wherePageOf(
       top: y + box.top / scale,
       foot: y + box.foot / scale,
     });
+    pan = sheetPart(
+      x - edge,
+      y - edge,
+      x + plan.width / scale + edge,
+      y + plan.height / scale + edge,
+    );
     const floor = onPaper({ left: 0, top: 0, right: plan.width, foot: plan.height });
     const names = planNames(
       plan.pieces.map((piece) =>
@@ -175,9 +187,11 @@ export function wherePageOf(
     words: fitting(worksWords(room, language), lines, wide / LETTER_MM),
     wordsAt: left ? { x: sheet.margin.left, y: planFoot + 6, width: wide } : null,
     plan: markup,
+    pan,
+    planScale: plan ? `, one to ${scale}` : "",
     planWords: plan
       ? spelled(
-          `From above, north at the top, one to ${scale}. Each piece has its cloth’s colour as it reads from across the room.${plan.spread ? " Chairs stand around their table as is usual." : ""}`,
+          `Each piece has its cloth’s colour as it reads from across the room.${plan.spread ? " Chairs stand around their table as is usual." : ""}`,
           language,
         )
       : "",

@@ -1,0 +1,139 @@
+import { join } from "node:path";
+import { afterAll, beforeAll, expect, test } from "vitest";
+import { type BrowserSession, openSession } from "../../src/press/browserSession.ts";
+import { type FoundBrowser, findBrowser } from "../../src/press/findBrowser.ts";
+import { type Built, buildStudio } from "./demo.ts";
+import { type WorstStudio, worstStudio } from "./worstStudio.ts";
+
+// The sizes that words keep on a screen are the house's own rule: common practice, no source.
+
+let demo: Built;
+let worst: WorstStudio;
+let hard: Built;
+let session: BrowserSession;
+
+beforeAll(async () => {
+  demo = await buildStudio(undefined, ["--no-pdf"]);
+  worst = await worstStudio("a3", "centimetres");
+  hard = await buildStudio(worst.content, ["--no-pdf"]);
+  const found = (await findBrowser()).value as FoundBrowser;
+  session = await openSession(found, {
+    timeoutMs: 60_000,
+    withoutSandbox: process.getuid?.() === 0,
+  });
+}, 120_000);
+afterAll(async () => {
+  await session?.close();
+  await demo?.remove();
+  await hard?.remove();
+  worst?.remove();
+});
+
+const sheetsOf = (studio: Built): string[] =>
+  studio.files
+    .filter((f) => /^client\/.*\/index\.html$/.test(f) && f.split("/").length > 3)
+    .map((f) => join(studio.out, f));
+
+/**
+ * Runs in the page: the size of the smallest words as they are seen, in drawings too, outside and inside the windows that are moved
+ * sideways; and words of different blocks that lie over each other.
+ */
+const WORDS = `(() => {
+  const seen = [];
+  const walk = document.createTreeWalker(document.querySelector("main"), NodeFilter.SHOW_TEXT);
+  for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+    const parent = node.parentElement;
+    if (!node.data.trim() || parent.closest("title, desc, .look, .close-up, .skip")) continue;
+    const range = document.createRange();
+    range.selectNodeContents(node);
+    const drawing = parent.closest("svg");
+    if (drawing?.closest(".mix-picture")) continue;
+    const grown = drawing ? Math.abs(parent.getScreenCTM().a) || Math.abs(parent.getScreenCTM().b) : 1;
+    const size = parseFloat(getComputedStyle(parent).fontSize) * grown;
+    for (const rect of range.getClientRects())
+      if (rect.width > 0) seen.push({ block: parent.closest(".at, text, p, dd, li, h2, h3") ?? parent, pan: parent.closest(".pan"), rect, words: node.data.trim().slice(0, 30), size });
+  }
+  const over = [];
+  seen.forEach((a, at) => {
+    for (const b of seen.slice(at + 1)) {
+      if (a.block === b.block || a.pan !== b.pan) continue;
+      const wide = Math.min(a.rect.right, b.rect.right) - Math.max(a.rect.left, b.rect.left);
+      const high = Math.min(a.rect.bottom, b.rect.bottom) - Math.max(a.rect.top, b.rect.top);
+      if (wide > 2 && high > Math.min(a.rect.height, b.rect.height) / 3) over.push(a.words + " / " + b.words);
+    }
+  });
+  const least = (some) => Math.min(99, ...some.map((s) => s.size));
+  return [least(seen.filter((s) => !s.pan)), least(seen.filter((s) => s.pan)), over];
+})()`;
+
+test("no words are under 12 px on any screen, nor under 14 px on a telephone but in a drawing; none lie over each other", async () => {
+  const page = await session.browser.newPage();
+  const faults: string[] = [];
+  for (const file of [...sheetsOf(demo), ...sheetsOf(hard)]) {
+    await page.goto(`file://${file}`);
+    for (const width of [360, 430, 820, 1024, 1240, 1366, 1440, 1580]) {
+      await page.setViewport({ width, height: 900 });
+      const [words, drawn, over] = (await page.evaluate(WORDS)) as [number, number, string[]];
+      const where = `${file.split("/").slice(-2)[0]} at ${width}`;
+      if (words < (width < 800 ? 14 : 11.99)) faults.push(`${where}: words of ${words} px`);
+      if (drawn < 11.99) faults.push(`${where}: ${drawn} px in a drawing`);
+      for (const pair of over) faults.push(`${where}: ${pair}`);
+    }
+  }
+  await page.close();
+  expect(faults).toEqual([]);
+}, 240_000);
+
+test("on a telephone a drawing is seen whole, then in a window with a name that keys reach and move, and nothing of it is cut off", async () => {
+  const page = await session.browser.newPage();
+  await page.setViewport({ width: 360, height: 740 });
+  for (const file of [...sheetsOf(demo), ...sheetsOf(hard)]) {
+    await page.goto(`file://${file}`);
+    const faults = (await page.evaluate(`(() => {
+      const faults = [];
+      const pans = [...document.querySelectorAll(".pan")];
+      if (pans.length < 2) faults.push("only " + pans.length + " drawings");
+      for (const pan of pans) {
+        const name = pan.getAttribute("aria-label");
+        if (pan.getAttribute("role") !== "region" || pan.tabIndex !== 0 || !name) faults.push(name + " is not reached");
+        if (getComputedStyle(pan).overflowX !== "auto") faults.push(name + " does not move");
+        if (pan.getBoundingClientRect().right > innerWidth + 0.5) faults.push(name + " leaves the window");
+        const all = pan.querySelector(".pan-sheet").getBoundingClientRect();
+        for (const words of pan.querySelectorAll(".at > *, svg text")) {
+          const box = words.getBoundingClientRect();
+          if (box.width > 0 && (box.left < all.left - 1 || box.right > all.right + 1 || box.top < all.top - 1 || box.bottom > all.bottom + 1))
+            faults.push(name + " cuts off: " + words.textContent.slice(0, 40));
+        }
+      }
+      for (const whole of document.querySelectorAll(".glance")) {
+        const box = whole.getBoundingClientRect();
+        if (box.height < 60 || box.right > innerWidth + 0.5) faults.push("a glance of " + box.width + " x " + box.height);
+      }
+      return faults;
+    })()`)) as string[];
+    expect(faults, file).toEqual([]);
+  }
+  await page.goto(`file://${sheetsOf(demo)[0]}`);
+  await page.focus(".pan");
+  await page.keyboard.press("ArrowRight");
+  await page.waitForFunction("document.querySelector('.pan').scrollLeft > 0", { timeout: 5000 });
+  await page.close();
+}, 60_000);
+
+test("the drawings of a maker's sheet keep their size on a telephone, and are moved by themselves", async () => {
+  const page = await session.browser.newPage();
+  await page.setViewport({ width: 390, height: 844 });
+  await page.goto(`file://${join(demo.out, "makers/tidewell/gannet-house/dining-room.html")}`);
+  const [smallest, stuck, wide] = (await page.evaluate(`(() => {
+    const sizes = [...document.querySelectorAll("svg text")].map((t) => {
+      const m = t.getScreenCTM();
+      return parseFloat(getComputedStyle(t).fontSize) * Math.hypot(m.a, m.b);
+    });
+    const stuck = [...document.querySelectorAll(".wide")].filter((w) => w.scrollWidth > w.clientWidth + 1 && (getComputedStyle(w).overflowX !== "auto" || w.tabIndex !== 0 || !w.getAttribute("aria-label"))).length;
+    return [Math.min(...sizes), stuck, document.querySelector("main").scrollWidth];
+  })()`)) as [number, number, number];
+  await page.close();
+  expect(smallest).toBeGreaterThanOrEqual(12);
+  expect(stuck).toBe(0);
+  expect(wide).toBeLessThanOrEqual(390);
+});
