@@ -1,8 +1,9 @@
 import { diagnosticJson } from "../../diagnostics/report.ts";
 import { ITEM_KINDS } from "../../items/kinds.ts";
 import { commonItemsOf, commonProject } from "../../quantities/commonItems.ts";
-import { clothFits, type RemnantInHand } from "../../quantities/fits/clothFits.ts";
+import { clothFits } from "../../quantities/fits/clothFits.ts";
 import { type FitsAsked, fitsJson, fitsText } from "../../quantities/fits/fitsReport.ts";
+import type { RemnantInHand } from "../../quantities/fits/found.ts";
 import type { ProjectRecord } from "../../records/records.ts";
 import { readLibrary } from "../../site/readLibrary.ts";
 import { clothFacts } from "../../swatches/clothFacts.ts";

@@ -1,4 +1,4 @@
-import type { Hole, RemnantInHand } from "../../quantities/fits/clothFits.ts";
+import type { Hole, RemnantInHand } from "../../quantities/fits/found.ts";
 import type { Length } from "../../units/length.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { UsageError } from "../outcome.ts";

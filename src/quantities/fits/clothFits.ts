@@ -19,69 +19,8 @@ import {
 import { grainsDown, grainsNearest, grainsUp, lengthOfGrains } from "../grains.ts";
 import { planGroup } from "../planGroup.ts";
 import { planOfCloth } from "../planOfCloth.ts";
-import type { ClothPlan } from "../quantityTypes.ts";
+import type { ClothFits, Makes, Miss, Named, RemnantInHand } from "./found.ts";
 import { shortfallOf } from "./nearMiss.ts";
-
-/** A piece of a cloth in hand. */
-export interface RemnantInHand {
-  readonly length: Length;
-  /** Null: as wide as the cloth. */
-  readonly width: Length | null;
-  /** How many such pieces there are: two for a pair of curtains taken down. */
-  readonly count: number;
-  /** Holes, stains and worn places, from the left edge and the lower end. */
-  readonly holes: readonly Hole[];
-  /** Seams that run along it, each by its distance from the left edge. */
-  readonly seams: readonly Length[];
-  /** From the lower end up to the middle of the first motif; null where it is not known. */
-  readonly firstMotif: Length | null;
-}
-
-/** A place that no piece may touch. */
-export interface Hole {
-  readonly fromLeft: Length;
-  readonly up: Length;
-  readonly width: Length;
-  readonly height: Length;
-}
-
-/** What some items of one room need of the cloth. */
-export interface Makes {
-  readonly project: string;
-  readonly room: string;
-  readonly items: readonly string[];
-  readonly titles: readonly string[];
-  /** The cloth that the item is in now, where it is another. */
-  readonly insteadOf: string | null;
-  readonly needed: Length;
-  readonly keeps: "both" | "left" | "right";
-  readonly plan: ClothPlan;
-}
-
-/** The nearest that the remnant comes to what it cannot make. */
-export interface Miss {
-  readonly project: string;
-  readonly room: string;
-  readonly items: readonly string[];
-  readonly titles: readonly string[];
-  readonly insteadOf: string | null;
-  readonly missing: Length;
-  /** Which of its pieces is the first without room, and what would do. */
-  readonly shortfall: {
-    readonly holds: number;
-    readonly of: number;
-    readonly piece: string;
-    readonly missing: Length | null;
-    /** The motif so much lower (negative: higher) on that piece would do. */
-    readonly motifLower: Length | null;
-  };
-}
-
-export interface ClothFits {
-  readonly width: Length;
-  readonly makes: readonly Makes[];
-  readonly nearestMiss: Miss | null;
-}
 
 /** What one item cuts from one cloth. */
 interface Candidate {
@@ -90,6 +29,11 @@ interface Candidate {
   readonly item: string;
   readonly title: string;
   readonly insteadOf: string | null;
+  readonly words: {
+    readonly where: string;
+    readonly item: string;
+    readonly insteadOf: string | null;
+  };
   readonly cuts: readonly RoomCut[];
 }
 
@@ -215,6 +159,7 @@ function candidatesOf(
     const own = lookUps.cloth(id);
     return own && own.type === facts.type ? { ...facts, id: own.id } : own;
   };
+  const language = records.studio?.fields.language ?? "en-US";
   return project.rooms.flatMap((room) => {
     const furnished = furnishRoom(records, room, kinds, { ...lookUps, cloth: instead });
     return furnished.items.flatMap((item): Candidate[] => {
@@ -229,6 +174,11 @@ function candidatesOf(
         item: item.record.id,
         title: item.record.title,
         insteadOf: id === facts.id ? null : id,
+        words: {
+          where: `${project.fields.project}, ${room.fields.room}`,
+          item: `${item.record.title}, ${item.kind.words[language].one}`,
+          insteadOf: id === facts.id ? null : (records.cloths.get(id)?.fields.cloth ?? id),
+        },
         cuts: made.cuts.flatMap((cut, at) =>
           cut.cloth === id ? [{ room: room.id, item: item.record.id, at, cut }] : [],
         ),
@@ -273,7 +223,7 @@ function madeOf({ candidates, fit, choices }: Tried, cloth: PlannedCloth): Makes
   };
 }
 
-function namesOf(candidates: readonly Candidate[]) {
+function namesOf(candidates: readonly Candidate[]): Named {
   const [first] = candidates as [Candidate];
   return {
     project: first.project,
@@ -281,5 +231,6 @@ function namesOf(candidates: readonly Candidate[]) {
     items: candidates.map((each) => each.item),
     titles: candidates.map((each) => each.title),
     insteadOf: first.insteadOf,
+    words: { ...first.words, items: candidates.map((each) => each.words.item) },
   };
 }

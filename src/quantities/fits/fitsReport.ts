@@ -4,13 +4,8 @@ import { COMMON_PROJECT } from "../commonItems.ts";
 import type { PlannedPiece } from "../quantityTypes.ts";
 import { clothText } from "../text/clothText.ts";
 import { type Json, planJson } from "../text/toJson.ts";
-import {
-  type ClothFits,
-  type Makes,
-  type Miss,
-  type RemnantInHand,
-  SEAM_EACH_SIDE,
-} from "./clothFits.ts";
+import { SEAM_EACH_SIDE } from "./clothFits.ts";
+import type { ClothFits, Makes, Miss, Named, RemnantInHand } from "./found.ts";
 
 /** What was asked: the rooms' needs, and the common items, each null where it was not asked for. */
 export interface FitsAsked {
@@ -113,12 +108,10 @@ function foundText(
   title: string,
 ): string[] {
   const p = (length: Length) => printLength(length, units);
-  const where = (each: Makes | Miss) =>
-    each.project === COMMON_PROJECT
-      ? each.titles.join(", ")
-      : `${each.project}/${each.room}: ${each.titles.join(", ")}`;
-  const instead = (each: Makes | Miss) =>
-    each.insteadOf === null ? "" : ` (in place of ${each.insteadOf})`;
+  const where = ({ project, titles, words }: Named) =>
+    project === COMMON_PROJECT ? titles.join(", ") : `${words.where}: ${words.items.join("; ")}`;
+  const instead = ({ words }: Named) =>
+    words.insteadOf === null ? "" : ` (in place of ${words.insteadOf})`;
   return [
     title,
     ...makes.flatMap((each) => [
