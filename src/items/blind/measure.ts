@@ -1,6 +1,7 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
+import { finestStep } from "../common/finestStep.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext, WindowFacts } from "../itemKind.ts";
 import type { BlindFields } from "./schema.ts";
@@ -14,11 +15,6 @@ export interface BlindSize {
   readonly hemHeight: Length | null;
   /** How the size was come by, for the sheet: recess or blind size. */
   readonly measured: string;
-}
-
-/** What a blind is marked in: 1/8 in or 1 mm. Between walls a size goes down to it, since a blind too wide is spoiled. */
-function step(context: ItemContext): Length {
-  return context.units === "inches" ? Length.inches("1/8") : Length.mm(1);
 }
 
 /** The finished width and drop from what is written or from the window; null, with a diagnostic, where neither says. */
@@ -78,7 +74,7 @@ function insideWidth(fields: BlindFields, context: ItemContext, notes: Notes): L
   if (!fields.width && !window) return missing("width", fields, context, notes);
   if (fields.width) {
     if (!window) return fields.width;
-    const most = window.width.minus(clearance.times(2)).downTo(step(context));
+    const most = window.width.minus(clearance.times(2)).downTo(finestStep(context.units));
     if (fields.width.isMoreThan(window.width)) {
       notes.diagnostics.push(
         diagnostic(
@@ -110,7 +106,7 @@ function insideWidth(fields: BlindFields, context: ItemContext, notes: Notes): L
     return fields.width;
   }
   const recess = (window as WindowFacts).width;
-  const width = recess.minus(clearance.times(2)).downTo(step(context));
+  const width = recess.minus(clearance.times(2)).downTo(finestStep(context.units));
   notes.working.push({
     what: "Finished width",
     sum: `${printMeasured(recess, units)} recess − 2 × ${p(clearance)} clearance`,
@@ -143,7 +139,7 @@ function insideDrop(fields: BlindFields, context: ItemContext, notes: Notes): Le
   }
   const clearance = context.length("drop-clearance");
   const height = (window as WindowFacts).height;
-  const drop = height.minus(clearance).downTo(step(context));
+  const drop = height.minus(clearance).downTo(finestStep(context.units));
   notes.working.push({
     what: "Finished drop",
     sum: `${printMeasured(height, units)} recess − ${p(clearance)} clearance`,

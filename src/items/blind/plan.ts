@@ -2,6 +2,7 @@ import type Fraction from "fraction.js";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { finestStep } from "../common/finestStep.ts";
 import { centredPlace } from "../common/join/centredMotif.ts";
 import { clothWidth, narrowerThanJoins } from "../common/join/clothWidth.ts";
 import type { Strips } from "../common/join/joinStrips.ts";
@@ -213,9 +214,7 @@ function sectionsOf(
     );
   }
   const short = context.length("rod-short");
-  const rodLength = size.width
-    .minus(short.times(2))
-    .downTo(units === "inches" ? Length.inches("1/8") : Length.mm(1));
+  const rodLength = size.width.minus(short.times(2)).downTo(finestStep(units));
   notes.working.push({
     what: "Rod",
     sum: `${p(size.width)} − 2 × ${p(short)}`,

@@ -2,7 +2,7 @@ import Fraction from "fraction.js";
 import { Length } from "../../units/length.ts";
 import type { UnitSystem } from "../../units/printLength.ts";
 
-/** The finest step that cloth is cut to: an eighth of an inch or a millimetre. */
+/** The finest step that a workroom marks and cuts to: an eighth of an inch or a millimetre. */
 export function finestStep(units: UnitSystem): Length {
   return units === "inches" ? Length.inches(new Fraction(1, 8)) : Length.mm(1);
 }

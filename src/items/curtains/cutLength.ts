@@ -1,11 +1,11 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { finestStep } from "../common/finestStep.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
 import { slotSizes } from "./poleHeadings.ts";
 import type { CurtainsFields } from "./schema.ts";
-import { workroomStep } from "./workroomStep.ts";
 
 export interface PlainCut {
   readonly heading: Length;
@@ -33,7 +33,7 @@ export function plainCut(
   const unshrunk = drop.plus(heading).plus(hem);
   const shrinks = shrinkage.compare(0) > 0;
   const lengthening = new Fraction(1).div(new Fraction(1).sub(shrinkage));
-  const length = shrinks ? unshrunk.times(lengthening).upTo(workroomStep(context)) : unshrunk;
+  const length = shrinks ? unshrunk.times(lengthening).upTo(finestStep(context.units)) : unshrunk;
   const sum = `${p(drop)} drop + ${p(heading)} heading + ${p(hem)} hem`;
   const because = shrinks ? `(${sum}) ÷ (1 − ${shrinkage.mul(100).toString()} % shrinkage)` : sum;
   notes.working.push({

@@ -1,9 +1,9 @@
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { finestStep } from "../common/finestStep.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { Panel } from "./panel.ts";
-import { workroomStep } from "./workroomStep.ts";
 
 export interface GobletHeading {
   readonly heading: "goblet";
@@ -31,7 +31,7 @@ export function planGoblets(
   const p = (length: Length) => printLength(length, context.units);
   const most = context.length("goblet-space");
   const pleats = wanted ?? Math.max(2, panel.face.over(most).ceil().valueOf());
-  const space = panel.face.dividedBy(pleats).downTo(workroomStep(context));
+  const space = panel.face.dividedBy(pleats).downTo(finestStep(context.units));
   const left = panel.face.minus(space.times(pleats));
   const takeUp = panel.flat.minus(panel.finished).dividedBy(pleats);
   if (wanted === undefined) {

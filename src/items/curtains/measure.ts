@@ -1,11 +1,11 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
+import { finestStep } from "../common/finestStep.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
 import { slotSizes } from "./poleHeadings.ts";
 import type { CurtainsFields } from "./schema.ts";
-import { workroomStep } from "./workroomStep.ts";
 
 /** Where the curtains hang and how long they are. */
 export interface Hung {
@@ -106,7 +106,7 @@ function poleLength(fields: CurtainsFields, context: ItemContext, notes: Notes):
   }
   if (inside) {
     const clearance = context.length("recess-clearance");
-    const pole = window.width.minus(clearance.times(2)).downTo(workroomStep(context));
+    const pole = window.width.minus(clearance.times(2)).downTo(finestStep(context.units));
     notes.working.push({
       what: "Track inside the recess",
       sum: `${printMeasured(window.width, units)} opening − 2 × ${p(clearance)} clearance`,

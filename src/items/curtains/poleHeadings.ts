@@ -1,10 +1,10 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { finestStep } from "../common/finestStep.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { Panel } from "./panel.ts";
-import { workroomStep } from "./workroomStep.ts";
 
 /** Half the way round a pole for each unit of its thickness: π ÷ 2 taken as 11/7, a little more than it is. */
 const HALF_ROUND = new Fraction(11, 7);
@@ -42,7 +42,7 @@ export function slotSizes(context: ItemContext): SlotHeading & { readonly turn: 
     .length("pole-thickness")
     .times(HALF_ROUND)
     .plus(context.length("slot-ease"))
-    .upTo(workroomStep(context));
+    .upTo(finestStep(context.units));
   const depth = frill.plus(pocket);
   return { heading: "slot", frill, pocket, depth, turn: depth.plus(context.length("slot-turn")) };
 }
@@ -76,7 +76,7 @@ export function planTabs(panel: Panel, context: ItemContext, notes: Notes): TabH
   const join = context.length("join");
   const drop = context.length("tab-drop");
   const pole = context.length("pole-thickness");
-  const loop = drop.times(2).plus(pole.times(HALF_ROUND)).upTo(workroomStep(context));
+  const loop = drop.times(2).plus(pole.times(HALF_ROUND)).upTo(finestStep(context.units));
   const stripWidth = tabWidth.plus(join).times(2);
   const stripLength = loop.plus(join.times(2));
   notes.working.push(

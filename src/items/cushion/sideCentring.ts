@@ -4,6 +4,7 @@ import { printLength } from "../../units/printLength.ts";
 import { capital } from "../common/capital.ts";
 import { finestStep } from "../common/finestStep.ts";
 import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
+import { noMotifToCentre } from "../common/join/motifFaults.ts";
 import type { ItemContext } from "../itemKind.ts";
 
 export interface SideAsk {
@@ -38,20 +39,8 @@ export function sideCentring(ask: SideAsk): {
   const centred =
     !ask.railroad && (ask.asked === "centred" || (ask.asked === undefined && ask.usually && motif));
   if (cloth === null) return { centred, diagnostics: [] };
-  if (ask.asked === "centred" && !motif) {
-    const found = diagnostic(
-      context.place([key]),
-      "no-motif-to-centre",
-      `${cloth.name} has no repeat on its card, so nothing can be centred.`,
-      {
-        severity: "warning",
-        actual: "centred",
-        expected: "as-it-falls",
-        hint: `Write the repeat on the cloth's card, or ${key}: as-it-falls.`,
-      },
-    );
-    return { centred: false, diagnostics: [found] };
-  }
+  if (ask.asked === "centred" && !motif)
+    return { centred: false, diagnostics: [noMotifToCentre(cloth, key, context)] };
   if (ask.railroad && ask.asked === "centred") {
     const found = diagnostic(
       context.place([key]),

@@ -1,14 +1,15 @@
-import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { type Board, boardAtWindow } from "../common/board/boardAtWindow.ts";
 import { type BoardLayer, boardLayers } from "../common/board/boardLayers.ts";
 import { type LowerEdge, lowerEdge } from "../common/board/lowerEdge.ts";
+import { finestStep } from "../common/finestStep.ts";
 import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
 import { clothWidth, narrowerThanJoins } from "../common/join/clothWidth.ts";
 import { planStrips, type Strips } from "../common/join/joinStrips.ts";
 import type { HandbookCut } from "../common/join/selvedgeMatch.ts";
 import { sideStripsWorking } from "../common/join/sideStrips.ts";
+import { sidewaysQuestion, tooLongForSideways } from "../common/join/sideways.ts";
 import { stripsCentred } from "../common/join/stripsCentred.ts";
 import { widthsByHandbook } from "../common/join/widthsByHandbook.ts";
 import type { Notes } from "../common/notes.ts";
@@ -161,18 +162,8 @@ function stripsOf(
   const p = (length: Length) => printLength(length, units);
   const railroaded = fields.railroad === true;
   if (railroaded && cutHeight.isMoreThan(usableWidth)) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["railroad"]),
-        "railroad-too-long",
-        `Cut ${p(cutHeight)} high, this pelmet does not fit across ${cloth.name}, which is ${p(usableWidth)} wide.`,
-        {
-          actual: "yes",
-          expected: `a cut of ${p(usableWidth)} or less`,
-          hint: "Take the railroad line out, or choose a wider cloth.",
-        },
-      ),
-    );
+    const cut = { length: cutHeight, words: "high, this pelmet does" };
+    notes.diagnostics.push(tooLongForSideways(cut, cloth, usableWidth, context));
     return null;
   }
   if (!railroaded && !usableWidth.isMoreThan(join.times(2))) {
@@ -192,11 +183,8 @@ function stripsOf(
       );
     }
   }
-  if (railroaded && (cloth.repeat !== null || cloth.nap)) {
-    notes.questions.push(
-      `May ${cloth.name} be run sideways, with its pattern and pile turned a quarter?`,
-    );
-  }
+  const question = railroaded ? sidewaysQuestion(cloth) : null;
+  if (question) notes.questions.push(question);
   return strips;
 }
 
@@ -240,7 +228,7 @@ function weltOf(
   notes: Notes,
 ): Pick<PelmetPlan, "lowerRun" | "welt"> {
   const { units } = context;
-  const marked = units === "inches" ? Length.inches("1/8") : Length.mm(1);
+  const marked = finestStep(units);
   const lowerRun = Length.mm(edge.runMm.toFixed(3)).plus(board.returnEach.times(2)).upTo(marked);
   const both = fields.edge?.where === "both";
   const edges = both ? lowerRun.plus(board.span) : lowerRun;

@@ -2,6 +2,7 @@ import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { arcMeasures, arcRadius } from "../common/board/arcs.ts";
+import { finestStep } from "../common/finestStep.ts";
 import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
 import type { Notes } from "../common/notes.ts";
 import { type EdgeWelt, edgeWelt, weltWorking } from "../common/welt/edgeWelt.ts";
@@ -144,7 +145,7 @@ export function planTieback(
     notes.questions.push(
       "How high above the floor is its hook? About a third of the drop from the foot is drawn.",
     );
-  const mark = units === "inches" ? Length.inches("1/8") : Length.mm(1);
+  const mark = finestStep(units);
   const edge = (rise: Length) =>
     rise.isZero()
       ? { length: length.toMm(), area: 0, radius: null }

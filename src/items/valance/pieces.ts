@@ -4,6 +4,7 @@ import { printLength, printSize, type UnitSystem } from "../../units/printLength
 import { layerCuts, layersByHandbook } from "../common/board/boardLayers.ts";
 import { heightFigures, hookTapeNeed, lowerTrimNeeds } from "../common/board/boardNeeds.ts";
 import { boughtEach, boughtLength } from "../common/boughtLength.ts";
+import { finestStep } from "../common/finestStep.ts";
 import { acrossCuts } from "../common/join/joinedAcross.ts";
 import { newNotes } from "../common/notes.ts";
 import type { AlongMatch, ItemContext, ItemCut, Made, MaterialNeed } from "../itemKind.ts";
@@ -116,7 +117,7 @@ function materialsOf(
 /** Along the flat lower edge from end to end, curves followed, up to what can be marked. */
 export function lowerRun({ flat, flatFront, flatEdge }: ValancePlan, units: UnitSystem): Length {
   if (flatEdge.arcs === 0) return flat;
-  const step = units === "inches" ? Length.inches("1/8") : Length.mm(1);
+  const step = finestStep(units);
   return Length.mm(flatEdge.runMm.toFixed(3)).plus(flat.minus(flatFront)).upTo(step);
 }
 

@@ -3,6 +3,7 @@ import { diagnostic } from "../../../diagnostics/diagnostic.ts";
 import { Length } from "../../../units/length.ts";
 import { printLength, printMeasured } from "../../../units/printLength.ts";
 import type { ItemContext } from "../../itemKind.ts";
+import { finestStep } from "../finestStep.ts";
 import type { Notes } from "../notes.ts";
 import type { BoardFields } from "./boardFields.ts";
 
@@ -18,11 +19,6 @@ export interface Board {
   readonly depth: Length;
   /** Its upper face over the floor; null without a window and without a written height. */
   readonly topHeight: Length | null;
-}
-
-/** What a workroom can mark: between walls a board goes down to it. */
-function step(context: ItemContext): Length {
-  return context.units === "inches" ? Length.inches("1/8") : Length.mm(1);
 }
 
 /**
@@ -135,7 +131,7 @@ function boardLength(
   }
   if (inside) {
     const clearance = context.length("recess-clearance");
-    const length = window.width.minus(clearance.times(2)).downTo(step(context));
+    const length = window.width.minus(clearance.times(2)).downTo(finestStep(context.units));
     notes.working.push({
       what: "Board between the walls",
       sum: `${printMeasured(window.width, units)} opening − 2 × ${p(clearance)} clearance`,

@@ -1,6 +1,6 @@
 import type { Length } from "../../../units/length.ts";
 import { printLength, type UnitSystem } from "../../../units/printLength.ts";
-import type { ClothFacts } from "../../itemKind.ts";
+import type { ClothFacts, WorkingLine } from "../../itemKind.ts";
 import type { Notes } from "../notes.ts";
 import { type HandbookCut, handbookCut, selvedgeMatch } from "./selvedgeMatch.ts";
 
@@ -31,27 +31,38 @@ export function widthsByHandbook(
   units: UnitSystem,
   notes: Notes,
 ): WidthsByHandbook {
-  const p = (length: Length) => printLength(length, units);
-  const { plain, called, cuts, joined } = ask;
+  const { plain, cuts, joined } = ask;
   const repeatUp = cloth.repeat && cloth.repeat.match !== "free" ? cloth.repeat.up : null;
   const match = selvedgeMatch(cloth);
   const shifts = match.shifts && joined;
   if (joined && match.question) notes.questions.push(match.question);
-  const handbook = handbookCut(plain, cuts, repeatUp, shifts);
-  if (repeatUp && handbook.repeats !== null) {
-    notes.working.push({
-      what: `${called}, with its repeat`,
-      sum: `${p(plain)} ÷ ${p(repeatUp)} repeat = ${plain.over(repeatUp).valueOf().toFixed(2)}; ${handbook.repeats} × ${p(repeatUp)}`,
-      result: p(handbook.cutLength),
-      rounded: "up to whole repeats",
-    });
-  }
+  const found = { handbook: handbookCut(plain, cuts, repeatUp, shifts), shifts, repeatUp };
+  notes.working.push(...handbookWorking(ask, found, units));
+  return found;
+}
+
+/** How the handbook comes to its figure: each cut up to whole repeats, and half a repeat for every second one where they shift. */
+export function handbookWorking(
+  { plain, called, cuts }: Omit<WidthsAsk, "joined">,
+  { handbook, shifts, repeatUp }: WidthsByHandbook,
+  units: UnitSystem,
+): WorkingLine[] {
+  const p = (length: Length) => printLength(length, units);
   const halves = shifts && repeatUp ? Math.floor(cuts / 2) : 0;
-  notes.working.push({
+  const more =
+    halves > 0 && repeatUp ? ` + ${halves} × ${p(repeatUp.dividedBy(2))} for the half-drop` : "";
+  const total = {
     what: "By the handbook",
-    sum: `${cuts} × ${p(handbook.cutLength)}${halves > 0 && repeatUp ? ` + ${halves} × ${p(repeatUp.dividedBy(2))} for the half-drop` : ""}`,
+    sum: `${cuts} × ${p(handbook.cutLength)}${more}`,
     result: p(handbook.total),
     rounded: null,
-  });
-  return { handbook, shifts, repeatUp };
+  };
+  if (!repeatUp || handbook.repeats === null) return [total];
+  const withRepeat = {
+    what: `${called}, with its repeat`,
+    sum: `${p(plain)} ÷ ${p(repeatUp)} repeat = ${plain.over(repeatUp).valueOf().toFixed(2)}; ${handbook.repeats} × ${p(repeatUp)}`,
+    result: p(handbook.cutLength),
+    rounded: "up to whole repeats",
+  };
+  return [withRepeat, total];
 }
