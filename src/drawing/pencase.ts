@@ -3,18 +3,8 @@ import { greyOf } from "./grey.ts";
 import { type DrawingStyle, strokeOf } from "./pens.ts";
 import type { Pen } from "./shape.ts";
 import { isTiled, tileDefinition } from "./tileLayer.ts";
+import { toneColour } from "./tones.ts";
 import { escapeText } from "./words.ts";
-
-/** Flats of named tones; materials of a room, kept quiet beside cloth. */
-const TONES: Readonly<Record<string, string>> = {
-  wood: "#8c6a4a",
-  "wood-dark": "#4a3a2d",
-  metal: "#8f8c86",
-  glass: "#e8eef1",
-  white: "#f4f4ee",
-  ceramic: "#d9d5ca",
-  paper: "#ffffff",
-};
 
 /** What one rendering shares: its style, its scale, its definitions, each made once. Private to drawing/. */
 export class Pencase {
@@ -129,7 +119,7 @@ export class Pencase {
   /** A named tone as a colour; on a maker's sheet everything is white. */
   tone(name: string): string {
     if (this.style === "workshop") return "#ffffff";
-    const hex = TONES[name] ?? "#ffffff";
+    const hex = toneColour(name);
     return this.style === "grey" ? greyOf(hex) : hex;
   }
 

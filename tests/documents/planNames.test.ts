@@ -1,6 +1,11 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { type Box, type PlanPiece, planNames } from "../../src/documents/room/planNames.ts";
+import {
+  type Box,
+  drawPlanNames,
+  type PlanPiece,
+  planNames,
+} from "../../src/documents/room/planNames.ts";
 
 const FLOOR = { left: 0, top: 0, right: 180, foot: 140 };
 const piece = (
@@ -56,4 +61,17 @@ test("no name lies over another, over masonry, over another piece or off the flo
     }
   });
   fc.assert(property, { numRuns: process.env.SOAK ? 3000 : 200, seed: 7 });
+});
+
+test("a name stands on one colour alone, and in an ink that reads on it", () => {
+  // A dark table with a pale runner across its middle.
+  const table = piece("Oak table", 40, 40, 140, 100);
+  const ground = ({ top, foot }: Box) =>
+    foot <= 60 || top >= 80 ? "#4a3a2d" : top >= 60 && foot <= 80 ? "#efe4cb" : null;
+  const [name] = planNames([table], FLOOR, [], ground);
+  expect(name?.ground).toBe("#efe4cb");
+  expect(drawPlanNames([name as never])).toContain("fill:#23282e");
+  const [dark] = planNames([table], FLOOR, [], () => "#4a3a2d");
+  expect(drawPlanNames([dark as never])).toContain("fill:#ffffff");
+  expect(planNames([table], FLOOR, [], () => null)).toEqual([]);
 });

@@ -1,61 +1,6 @@
-import { type Point, rect } from "../../drawing/paths.ts";
-import { isInside, polygonsOf } from "../../drawing/polygons.ts";
-import type { Shape } from "../../drawing/shape.ts";
+import type { Point } from "../../drawing/paths.ts";
+import { filledParts, holds } from "./filledParts.ts";
 import type { StandingItem } from "./standingItem.ts";
-
-/** A filled part of a drawing, in the drawing's millimetres, in the order of painting. */
-interface Filled {
-  readonly surface: string | null;
-  readonly rings: readonly (readonly Point[])[];
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly foot: number;
-}
-
-type Move = (p: Point) => Point;
-
-function filled(d: string, surface: string | null, move: Move): Filled {
-  const rings = polygonsOf(d).map((ring) => ring.map(move));
-  const [xs, ys] = [rings.flat().map((p) => p[0]), rings.flat().map((p) => p[1])];
-  return {
-    surface,
-    rings,
-    left: Math.min(...xs),
-    right: Math.max(...xs),
-    top: Math.min(...ys),
-    foot: Math.max(...ys),
-  };
-}
-
-/** Every filled part of shapes, moved as their groups are. */
-function fills(shapes: readonly Shape[], move: Move): Filled[] {
-  return shapes.flatMap((shape): Filled[] => {
-    switch (shape.shape) {
-      case "path": {
-        const { fill } = shape;
-        if (fill === null || ("tone" in fill && fill.tone === "shadow")) return [];
-        return [filled(shape.d, "surface" in fill ? fill.surface : null, move)];
-      }
-      case "folds":
-      case "photograph":
-        return [filled(rect(shape.x, shape.y, shape.width, shape.height), shape.surface, move)];
-      case "group": {
-        const angle = ((shape.turnDeg ?? 0) * Math.PI) / 180;
-        const [cos, sin] = [Math.cos(angle), Math.sin(angle)];
-        return fills(shape.children, ([x, y]) => {
-          const mx = shape.mirror ? -x : x;
-          return move([mx * cos - y * sin + (shape.x ?? 0), mx * sin + y * cos + (shape.y ?? 0)]);
-        });
-      }
-      default:
-        return [];
-    }
-  });
-}
-
-const holds = (f: Filled, [x, y]: Point): boolean =>
-  x >= f.left && x <= f.right && y >= f.top && y <= f.foot && isInside(f.rings, [x, y]);
 
 /** Where on a thing the dot of its leader may stand: for a place across it how high, or null where nothing of it is seen there. */
 export interface Spots {
@@ -81,7 +26,7 @@ export function clothSpots(
   clear: number,
 ): Map<string, Spots> {
   const painted = items.flatMap((item) =>
-    fills(item.shapes, (p) => p)
+    filledParts(item.shapes)
       .filter((f) => f.rings.length > 0)
       .map((f) => ({ ...f, item })),
   );

@@ -27,6 +27,15 @@ function finishedOf(item: ItemData): { width: number; height: number } | null {
   return size?.[0] && size[1] ? { width: size[0].toMm(), height: size[1].toMm() } : null;
 }
 
+/** True of what lies flat on a seat so wide: pads and drop-in seats, and a long flat cushion. */
+export function isPadOn(hostWidth: number, item: ItemData): boolean {
+  if (LIES_ON_SEAT.has(item.kind.kind)) return true;
+  const size = finishedOf(item);
+  return (
+    size !== null && size.width > hostWidth * PAD.ofHost && size.width > size.height * PAD.aspect
+  );
+}
+
 /** Cushions of a host: a long flat one lies on its seat as a pad, the others stand on it in groups, spread over its width. */
 export function cushionsOn(
   host: StandingItem,
@@ -34,13 +43,7 @@ export function cushionsOn(
   context: DrawingContext,
   wallHeight: number,
 ): StandingItem[] {
-  const isPad = (item: ItemData): boolean => {
-    if (LIES_ON_SEAT.has(item.kind.kind)) return true;
-    const size = finishedOf(item);
-    return (
-      size !== null && size.width > host.width * PAD.ofHost && size.width > size.height * PAD.aspect
-    );
-  };
+  const isPad = (item: ItemData): boolean => isPadOn(host.width, item);
   const seat = seatHeight(host);
   const lying = items.filter((item) => LIES_ON_SEAT.has(item.kind.kind));
   const padHeight = Math.max(

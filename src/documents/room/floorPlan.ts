@@ -1,13 +1,12 @@
 import { polyline, rect } from "../../drawing/paths.ts";
-import { renameSurfaces } from "../../drawing/renameSurfaces.ts";
 import type { Shape } from "../../drawing/shape.ts";
 import type { CurtainsMade } from "../../items/curtains/pieces.ts";
-import { ITEM_DRAWINGS } from "../../items/drawings.ts";
 import type { DrawingContext } from "../../items/itemDrawing.ts";
 import { DIRECTION, type Wall } from "../../room/walls.ts";
 import type { RoomData } from "../projectData.ts";
-import { LYING } from "./carried.ts";
+import { filledParts } from "./filledParts.ts";
 import { standingPlaces } from "./freePieces.ts";
+import { lyingInPlan, planOf, standingInPlan } from "./lyingInPlan.ts";
 import type { Box, PlanPiece } from "./planNames.ts";
 
 const THICK = 110;
@@ -191,6 +190,8 @@ export function floorPlanShapes(room: RoomData, context: DrawingContext): FloorP
   const width = Math.max(...xs);
   const height = Math.max(...ys);
   const shapes: Shape[] = [];
+  // Lamps on tables have no names here, and nothing is written over them.
+  const small: Box[] = [];
   const boxed = room.items.flatMap((item) => {
     const flat = room.plan.placements.get(item.record.id)?.floorBox?.flat ?? false;
     const { places, how } = standingPlaces(room, item);
@@ -198,8 +199,7 @@ export function floorPlanShapes(room: RoomData, context: DrawingContext): FloorP
   });
   boxed.sort((a, b) => Number(b.flat) - Number(a.flat));
   for (const { item, box, facing } of boxed) {
-    const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
-    const drawing = entry?.plan(item.record.fields as never, item.made as never, context) ?? null;
+    const drawing = planOf(item, context);
     const [x, y, w, h] = [box.left, box.low, box.right - box.left, box.high - box.low];
     if (!drawing) {
       shapes.push({
@@ -215,38 +215,22 @@ export function floorPlanShapes(room: RoomData, context: DrawingContext): FloorP
       : drawing.widthMm > drawing.heightMm !== w > h && Math.abs(w - h) > 50
         ? 90
         : 0;
-    const children = renameSurfaces(drawing.shapes, (surface) => `${item.record.id}/${surface}`);
-    const middled = (width: number, height: number, inside: readonly Shape[]): Shape => ({
-      shape: "group",
-      x: -width / 2,
-      y: -height / 2,
-      children: inside,
-    });
-    // What lies over it, a bed's cover or a table's cloth, lies about its middle and is turned with it.
-    const over = LYING.flatMap((kind) =>
-      room.items
-        .filter(
-          (i) =>
-            i.kind.kind === kind && room.plan.placements.get(i.record.id)?.on === item.record.id,
-        )
-        .flatMap((lying): Shape[] => {
-          const drawn = ITEM_DRAWINGS.find((d) => d.kind === kind)?.plan(
-            lying.record.fields as never,
-            lying.made as never,
-            context,
-          );
-          if (!drawn) return [];
-          const inside = renameSurfaces(drawn.shapes, (s) => `${lying.record.id}/${s}`);
-          return [middled(drawn.widthMm, drawn.heightMm, inside)];
-        }),
-    );
-    shapes.push({
+    const [width, depth] = [drawing.widthMm, drawing.heightMm];
+    // What lies on it is turned with it.
+    const size = { width, depth };
+    const placed = (children: readonly Shape[]): Shape => ({
       shape: "group",
       x: x + w / 2,
       y: y + h / 2,
       turnDeg: turn,
-      children: [middled(drawing.widthMm, drawing.heightMm, children), ...over],
+      children: [{ shape: "group", x: -width / 2, y: -depth / 2, children }],
     });
+    shapes.push(placed([...drawing.shapes, ...lyingInPlan(room, item, size, context)]));
+    for (const each of standingInPlan(room, item, size, context)) {
+      const stands = placed([each]);
+      shapes.push(stands);
+      small.push(...filledParts([stands]));
+    }
   }
   for (const item of room.items) {
     const box =
@@ -266,6 +250,8 @@ export function floorPlanShapes(room: RoomData, context: DrawingContext): FloorP
     const { left, right, low: top, high: foot } = box;
     return { title: item.record.title, object, flat, isCopy: at > 0, left, top, right, foot };
   });
+  for (const { left, top, right, foot } of small)
+    pieces.push({ title: "", object: null, flat: false, isCopy: true, left, top, right, foot });
   const spread = boxed.some(({ how }) => how === "round");
   return { shapes, width, height, pieces, solid: breastsOf(walls), spread };
 }

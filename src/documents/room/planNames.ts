@@ -1,3 +1,4 @@
+import { readableInk } from "../../colour/contrast.ts";
 import { textWidthMm } from "../../drawing/words.ts";
 import { escapeHtml } from "../words/marks.ts";
 import { svgNumber } from "../words/svgNumber.ts";
@@ -26,8 +27,16 @@ export interface PlanName {
   readonly piece: PlanPiece;
   readonly lines: readonly string[];
   readonly box: Box;
+  /** The one colour that it stands on. */
+  readonly ground: string;
 }
 
+/** The one colour that is drawn under a box; null where there are several. */
+export type GroundAt = (box: Box) => string | null;
+const PAPER: GroundAt = () => "#ffffff";
+
+const INK = "#23282e";
+const WHITE = "#ffffff";
 const EM_MM = 3.5;
 const LINE_MM = 4.1;
 /** Clear paper about the letters. */
@@ -37,13 +46,13 @@ const STEPS = 8;
 
 /**
  * Names for the pieces of a plan: inside a piece where there is room clear of what stands on it, else beside it on the floor; never
- * over another piece or name. `solid` is masonry that stands in the
- * room. What finds no place in `floor` has none: the lists beside the plan name it.
+ * over another piece or name, always on one colour. `solid` is masonry that stands in the room. What finds no place in `floor` has none: the lists beside the plan name it.
  */
 export function planNames(
   pieces: readonly PlanPiece[],
   floor: Box,
   solid: readonly Box[] = [],
+  groundAt: GroundAt = PAPER,
 ): PlanName[] {
   const named: PlanName[] = [];
   // Large pieces have the most places, so the small ones choose first.
@@ -62,26 +71,29 @@ export function planNames(
       )
       .find(
         ({ box }) =>
-          isClear(box, piece, pieces, named, floor) && solid.every((wall) => !meets(box, wall)),
+          isClear(box, piece, pieces, named, floor) &&
+          solid.every((wall) => !meets(box, wall)) &&
+          groundAt(box) !== null,
       );
-    if (found) named.push({ piece, lines: found.lines, box: found.box });
+    const ground = found ? groundAt(found.box) : null;
+    if (found && ground) named.push({ piece, lines: found.lines, box: found.box, ground });
   }
   return named;
 }
 
-/** The names as SVG, on paper that hides what they lie over. */
+/** The names as SVG, each on its own ground, which hides the fine lines that it would cross, in the ink that reads on it. */
 export function drawPlanNames(names: readonly PlanName[]): string {
   const r = (n: number) => svgNumber(n, 2);
   return names
-    .map(({ lines, box: { left, top, right, foot } }) => {
+    .map(({ lines, ground, box: { left, top, right, foot } }) => {
       const middle = (left + right) / 2;
       const words = lines
         .map(
           (line, n) =>
-            `<text class="drawn" x="${r(middle)}" y="${r(top + PAD_MM + EM_MM * 0.82 + n * LINE_MM)}" text-anchor="middle" font-size="${EM_MM}">${escapeHtml(line)}</text>`,
+            `<text class="drawn" x="${r(middle)}" y="${r(top + PAD_MM + EM_MM * 0.82 + n * LINE_MM)}" text-anchor="middle" font-size="${EM_MM}" style="fill:${readableInk(ground, INK, WHITE)}">${escapeHtml(line)}</text>`,
         )
         .join("");
-      return `<rect x="${r(left)}" y="${r(top)}" width="${r(right - left)}" height="${r(foot - top)}" rx=".6" fill="#fff"/>${words}`;
+      return `<rect x="${r(left)}" y="${r(top)}" width="${r(right - left)}" height="${r(foot - top)}" fill="${ground}"/>${words}`;
     })
     .join("");
 }

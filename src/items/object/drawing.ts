@@ -1,14 +1,15 @@
-import { circle, ellipse, line, rect, roundedRect } from "../../drawing/paths.ts";
-import type { Drawing, Shape } from "../../drawing/shape.ts";
+import { line, rect } from "../../drawing/paths.ts";
+import type { Drawing } from "../../drawing/shape.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { stroke } from "../common/clothFace.ts";
 import type { DrawingContext, ItemDrawing } from "../itemDrawing.ts";
 import type { ObjectFacts } from "../itemKind.ts";
-import { drawBed, drawBedPlan } from "./look/bed.ts";
+import { drawBed } from "./look/bed.ts";
+import { drawFromAbove } from "./look/fromAbove.ts";
 import { drawLamp } from "./look/lamp.ts";
-import { colour, type Draw, type Look } from "./look/look.ts";
+import type { Draw, Look } from "./look/look.ts";
 import { drawMirror, drawPicture } from "./look/picture.ts";
-import { drawRugEdge, drawRugPlan, RUG_MM } from "./look/rug.ts";
+import { drawRugEdge, RUG_MM } from "./look/rug.ts";
 import { drawSeat } from "./look/seat.ts";
 import { drawStove } from "./look/stove.ts";
 import {
@@ -111,45 +112,10 @@ function plan(_: ObjectItemFields, made: ObjectMade): Drawing | null {
   const facts = made.facts;
   const look = facts ? lookOf(facts) : null;
   if (!facts || !look || look.depth === 0 || made.hangs) return null;
-  const { width: w, depth: d } = look;
-  const fill = colour(look, 0, "wood");
-  const shapes: Record<string, () => Shape[]> = {
-    rug: () => drawRugPlan(look),
-    bed: () => drawBedPlan(look),
-    table: () => [
-      {
-        shape: "path",
-        d: facts.round ? ellipse(w / 2, d / 2, w / 2, d / 2) : rect(0, 0, w, d),
-        fill,
-        pen: "edge",
-      },
-    ],
-    lamp: () => [
-      { shape: "path", d: circle(w / 2, d / 2, Math.min(w, d) / 2), fill, pen: "edge" },
-      stroke(circle(w / 2, d / 2, Math.min(w, d) * 0.14), "edge"),
-    ],
-    chair: () => [
-      {
-        shape: "path",
-        d: roundedRect(0, d * 0.08, w, d * 0.92, 30),
-        fill: colour(look, 1, "wood"),
-        pen: "edge",
-      },
-      { shape: "path", d: roundedRect(0, 0, w, Math.min(60, d * 0.14), 16), fill, pen: "edge" },
-    ],
-    stove: () => [
-      { shape: "path", d: rect(0, 0, w, d), fill, pen: "edge" },
-      stroke(rect(w * 0.04, 0, w * 0.92, d * 0.96), "fold"),
-      stroke(line(w * 0.3, d - 14, w * 0.7, d - 14), "edge"),
-    ],
-  };
-  const drawn = shapes[facts.shape]?.() ?? [
-    { shape: "path", d: rect(0, 0, w, d), fill, pen: "edge" } as const,
-  ];
   return {
-    widthMm: w,
-    heightMm: d,
-    shapes: drawn,
+    widthMm: look.width,
+    heightMm: look.depth,
+    shapes: drawFromAbove(facts, look),
     dimensions: [],
     title: facts.name,
     description: `${facts.name} from above.`,
