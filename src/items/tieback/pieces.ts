@@ -4,6 +4,7 @@ import { printLength, printSize } from "../../units/printLength.ts";
 import { boughtEach, boughtLength } from "../common/boughtLength.ts";
 import { centredPlace } from "../common/join/centredMotif.ts";
 import { handbookRows } from "../common/join/handbookRows.ts";
+import { NOTHING_CUT, noted } from "../common/made.ts";
 import { newNotes } from "../common/notes.ts";
 import { weltCut } from "../common/welt/edgeWelt.ts";
 import { cordNeed } from "../common/welt/welt.ts";
@@ -19,16 +20,9 @@ export interface TiebackMade extends Made {
 export function makeTieback(fields: TiebackFields, context: ItemContext): TiebackMade {
   const notes = newNotes();
   const plan = planTieback(fields, context, notes);
-  const shared = {
-    working: notes.working,
-    questions: notes.questions,
-    cautions: ["cords", "fire", "small-parts"],
-    estimate: null,
-    diagnostics: notes.diagnostics,
-    plan,
-  };
+  const shared = { ...noted(notes, ["cords", "fire", "small-parts"]), plan };
   if (plan === null) {
-    return { figures: {}, cuts: [], materials: [], handbook: [], makingCounts: {}, ...shared };
+    return { ...NOTHING_CUT, ...shared };
   }
   const cuts = cutsOf(fields, plan, context);
   return {
