@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { runsOf } from "../../src/items/bedskirt/pieces.ts";
+import { runsOf } from "../../src/items/bedskirt/runs.ts";
 import type { ObjectFacts } from "../../src/items/itemKind.ts";
 import type { Length } from "../../src/units/length.ts";
 import {

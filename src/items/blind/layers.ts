@@ -1,9 +1,11 @@
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { clothWidth } from "../common/join/clothWidth.ts";
 import { planStrips, type Strips } from "../common/join/joinStrips.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import type { BlindSize } from "./measure.ts";
+import type { BlindFields } from "./schema.ts";
 import type { Sections } from "./sections.ts";
 
 /** A lining or interlining as it is cut. */
@@ -18,13 +20,36 @@ export interface BlindLayer {
   readonly because: string;
 }
 
+/** What lies behind the face is cut by. */
+export interface BehindBlind {
+  readonly size: BlindSize;
+  readonly sections: Sections;
+  readonly top: Length;
+}
+
+/** The layers behind the face that are asked for; one whose cloth has no width is left out, with a diagnostic. */
+export function layersOf(
+  fields: BlindFields,
+  behind: BehindBlind,
+  context: ItemContext,
+  notes: Notes,
+): BlindLayer[] {
+  return (["interlining", "blackout", "lining"] as const).flatMap((layer): BlindLayer[] => {
+    const id = fields[layer];
+    const cloth = id ? context.cloth(id) : null;
+    if (!cloth) return [];
+    // Too little lining cannot be mended: one that may need a join is not guessed to need none.
+    const usableWidth = clothWidth(cloth, layer, "its joins cannot be planned", context, notes);
+    if (usableWidth === null) return [];
+    return [{ ...layerOf(layer, cloth, behind, context, notes), usableWidth }];
+  });
+}
+
 /** A lining with its turnings and rod pockets, or an interlining or a blackout of the finished size. */
-export function layerOf(
+function layerOf(
   layer: BlindLayer["layer"],
   cloth: ClothFacts,
-  size: BlindSize,
-  sections: Sections,
-  top: Length,
+  { size, sections, top }: BehindBlind,
   context: ItemContext,
   notes: Notes,
 ): Omit<BlindLayer, "usableWidth"> {

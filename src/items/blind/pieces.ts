@@ -2,6 +2,7 @@ import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { boughtEach } from "../common/boughtLength.ts";
+import { NOTHING_CUT, noted } from "../common/made.ts";
 import { newNotes } from "../common/notes.ts";
 import type { ItemContext, Made, MaterialNeed } from "../itemKind.ts";
 import { cutsOf } from "./cuts.ts";
@@ -20,23 +21,9 @@ export interface BlindMade extends Made {
 export function makeBlind(fields: BlindFields, context: ItemContext): BlindMade {
   const notes = newNotes();
   const plan = planBlind(fields, context, notes);
-  const shared = {
-    working: notes.working,
-    questions: notes.questions,
-    cautions: ["cords", "fire"],
-    estimate: null,
-    diagnostics: notes.diagnostics,
-  };
+  const shared = noted(notes, ["cords", "fire"]);
   if (plan === null) {
-    return {
-      figures: {},
-      cuts: [],
-      materials: [],
-      handbook: [],
-      makingCounts: {},
-      ...shared,
-      plan,
-    };
+    return { ...NOTHING_CUT, ...shared, plan };
   }
   const widths = plan.strips.widths * plan.count;
   const areaMm2 = plan.size.width.mm.mul(plan.size.drop.mm).mul(plan.count);

@@ -6,13 +6,14 @@ import { finestStep } from "../common/finestStep.ts";
 import { centredPlace } from "../common/join/centredMotif.ts";
 import { clothWidth, narrowerThanJoins } from "../common/join/clothWidth.ts";
 import type { Strips } from "../common/join/joinStrips.ts";
+import { motifWhereQuestion } from "../common/join/motifFaults.ts";
 import type { HandbookCut } from "../common/join/selvedgeMatch.ts";
 import { sideStripsWorking } from "../common/join/sideStrips.ts";
 import { stripsCentred } from "../common/join/stripsCentred.ts";
 import { widthsByHandbook } from "../common/join/widthsByHandbook.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
-import { type BlindLayer, layerOf } from "./layers.ts";
+import { type BlindLayer, layersOf } from "./layers.ts";
 import { type BlindSize, measureBlind } from "./measure.ts";
 import type { BlindFields } from "./schema.ts";
 import { chooseSections, type Sections } from "./sections.ts";
@@ -49,32 +50,76 @@ export function planBlind(
   notes: Notes,
 ): BlindPlan | null {
   const { units } = context;
-  const p = (length: Length) => printLength(length, units);
   const count = fields.count ?? 1;
   const cloth = context.cloth(fields.cloth);
   const size = measureBlind(fields, context, notes);
-  const usableWidth = clothWidth(
-    cloth,
-    "cloth",
-    "it cannot be said whether this blind needs a join",
-    context,
-    notes,
-  );
+  const unknown = "it cannot be said whether this blind needs a join";
+  const usableWidth = clothWidth(cloth, "cloth", unknown, context, notes);
   if (cloth === null || usableWidth === null || size === null) return null;
-  const [sideTurn, top, bottom, join] = [
-    context.length("side-turn"),
-    context.length("top"),
-    context.length("bottom"),
-    context.length("join"),
-  ];
+  const turnings: Turnings = {
+    sideTurn: context.length("side-turn"),
+    top: context.length("top"),
+    bottom: context.length("bottom"),
+    join: context.length("join"),
+  };
+  const { join } = turnings;
   if (!usableWidth.isMoreThan(join.times(2))) {
     narrowerThanJoins(cloth, usableWidth, join, context, notes);
     return null;
   }
-  const cutWidth = size.width.plus(sideTurn.times(2));
   const fullness = fields.type === "hobbled" ? context.ratio("hobble-fullness") : null;
-  const faceDrop = fullness ? size.drop.times(fullness) : size.drop;
-  const plainCut = faceDrop.plus(top).plus(bottom);
+  const { cutWidth, plainCut } = faceCut(size, turnings, fullness, context, notes);
+  const strips = stripsCentred(cutWidth, usableWidth, join, cloth);
+  notes.working.push(...sideStripsWorking(strips, cutWidth, usableWidth, join, units));
+  askOfStrips(strips, turnings, context, notes);
+  const cuts = strips.widths * count;
+  const ask = { plain: plainCut, called: "Cut length", cuts, joined: strips.joins > 0 };
+  const { handbook, shifts, repeatUp } = widthsByHandbook(ask, cloth, units, notes);
+
+  const headrail = context.length("headrail");
+  if (shorterThanHeadrail(size, headrail, context, notes)) return null;
+  const { sections, rodLength } = sectionsOf(size, headrail, context, notes);
+  const motifCentred = isCentred(cloth, strips, [cutWidth, plainCut], context, notes);
+  askOfPattern(cloth, repeatUp, notes);
+  const operation = operationOf(fields, notes);
+  return {
+    size,
+    cloth,
+    usableWidth,
+    ...turnings,
+    headrail,
+    cutWidth,
+    plainCut,
+    hobble: fullness ? { fullness, faceSection: sections.section.times(fullness) } : null,
+    handbook,
+    strips,
+    sections,
+    rodLength,
+    layers: layersOf(fields, { size, sections, top: turnings.top }, context, notes),
+    motifCentred,
+    shifts,
+    operation,
+    count,
+  };
+}
+
+/** What is turned in at each edge, and at each piece of a join. */
+type Turnings = Pick<BlindPlan, "sideTurn" | "top" | "bottom" | "join">;
+
+/** The face as cut, before any repeat: finished size and turnings; a hobbled blind's drop times its fullness. */
+function faceCut(
+  size: BlindSize,
+  { sideTurn, top, bottom }: Turnings,
+  fullness: Fraction | null,
+  context: ItemContext,
+  notes: Notes,
+): Pick<BlindPlan, "cutWidth" | "plainCut"> {
+  const p = (length: Length) => printLength(length, context.units);
+  const cutWidth = size.width.plus(sideTurn.times(2));
+  const plainCut = size.drop
+    .times(fullness ?? 1)
+    .plus(top)
+    .plus(bottom);
   notes.working.push(
     {
       what: "Cut width",
@@ -89,97 +134,66 @@ export function planBlind(
       rounded: null,
     },
   );
-  const strips = stripsCentred(cutWidth, usableWidth, join, cloth);
-  notes.working.push(...sideStripsWorking(strips, cutWidth, usableWidth, join, units));
-  if (strips.strip) {
-    const shows = strips.strip.minus(join).minus(sideTurn);
-    if (shows.isLessThan(join.times(2))) {
-      notes.questions.push(
-        `Of each side strip only ${p(Length.max(Length.zero, shows))} would be seen: is a narrower middle, or a narrower blind, better?`,
-      );
-    }
-  }
-  const { handbook, shifts, repeatUp } = widthsByHandbook(
-    {
-      plain: plainCut,
-      called: "Cut length",
-      cuts: strips.widths * count,
-      joined: strips.joins > 0,
-    },
-    cloth,
-    units,
-    notes,
+  return { cutWidth, plainCut };
+}
+
+/** Asks of side strips of which hardly anything would be seen. */
+function askOfStrips(
+  { strip }: Strips,
+  { join, sideTurn }: Turnings,
+  context: ItemContext,
+  notes: Notes,
+): void {
+  const shows = strip?.minus(join).minus(sideTurn);
+  if (!shows?.isLessThan(join.times(2))) return;
+  notes.questions.push(
+    `Of each side strip only ${printLength(Length.max(Length.zero, shows), context.units)} would be seen: is a narrower middle, or a narrower blind, better?`,
   );
+}
 
-  const headrail = context.length("headrail");
-  if (!size.drop.isMoreThan(headrail)) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["drop"]),
-        "blind-shorter-than-headrail",
-        `A drop of ${p(size.drop)} leaves nothing under the headrail's ${p(headrail)}.`,
-        {
-          actual: p(size.drop),
-          hint: "Look at the drop, or at the allowance headrail.",
-        },
-      ),
-    );
-    return null;
-  }
-  const { sections, rodLength } = sectionsOf(size, headrail, context, notes);
+/** True, with a diagnostic, where the headrail takes the whole drop. */
+function shorterThanHeadrail(
+  { drop }: BlindSize,
+  headrail: Length,
+  context: ItemContext,
+  notes: Notes,
+): boolean {
+  if (drop.isMoreThan(headrail)) return false;
+  const p = (length: Length) => printLength(length, context.units);
+  notes.diagnostics.push(
+    diagnostic(
+      context.place(["drop"]),
+      "blind-shorter-than-headrail",
+      `A drop of ${p(drop)} leaves nothing under the headrail's ${p(headrail)}.`,
+      { actual: p(drop), hint: "Look at the drop, or at the allowance headrail." },
+    ),
+  );
+  return true;
+}
 
-  const motifCentred =
-    strips.motif !== null ||
-    (strips.joins === 0 &&
-      cloth.repeat?.across != null &&
-      centredPlace(cloth, cutWidth, plainCut).fits);
-  if (strips.joins === 0 && cloth.repeat?.across != null && !motifCentred) {
-    notes.questions.push(
-      `No motif of ${cloth.name} can stand in the middle of a piece ${p(cutWidth)} wide: where across the blind is the motif wanted?`,
-    );
-  }
+/** Whether a motif stands in the middle across; asked where the blind is one piece and none has room. */
+function isCentred(
+  cloth: ClothFacts,
+  strips: Strips,
+  cut: readonly [Length, Length],
+  context: ItemContext,
+  notes: Notes,
+): boolean {
+  if (strips.motif !== null) return true;
+  if (strips.joins > 0 || cloth.repeat?.across == null) return false;
+  const { fits } = centredPlace(cloth, ...cut);
+  if (!fits)
+    notes.questions.push(motifWhereQuestion(cloth, cut[0], "across the blind", context.units));
+  return fits;
+}
+
+/** What is still to be asked of a cloth with a pattern or a pile. */
+function askOfPattern(cloth: ClothFacts, repeatUp: Length | null, notes: Notes): void {
   if (repeatUp)
     notes.questions.push(
       "Where does the motif stand on the blind, counted from the top? Blinds of one drop are cut alike.",
     );
   if (cloth.nap) notes.questions.push(`Does the pile of ${cloth.name} run up or down the blind?`);
-  const operation = operationOf(fields, notes);
-
-  const layers: BlindLayer[] = [];
-  for (const each of ["interlining", "blackout", "lining"] as const) {
-    const id = fields[each];
-    const facts = id ? context.cloth(id) : null;
-    if (!facts) continue;
-    // Too little lining cannot be mended: one that may need a join is not guessed to need none.
-    const width = clothWidth(facts, each, "its joins cannot be planned", context, notes);
-    if (width === null) continue;
-    layers.push({
-      ...layerOf(each, facts, size, sections, top, context, notes),
-      usableWidth: width,
-    });
-  }
-  return {
-    size,
-    cloth,
-    usableWidth,
-    sideTurn,
-    top,
-    bottom,
-    join,
-    headrail,
-    cutWidth,
-    plainCut,
-    hobble: fullness ? { fullness, faceSection: sections.section.times(fullness) } : null,
-    handbook,
-    strips,
-    sections,
-    rodLength,
-    layers,
-    motifCentred,
-    shifts,
-    operation,
-    count,
-  };
 }
 
 /** The sections it folds in and the rods between them, with their working; sizes outside what is wanted become a question. */

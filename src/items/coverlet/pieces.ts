@@ -3,6 +3,7 @@ import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { type FlatCover, flatCover, flatFigures } from "../common/flat/flatCover.ts";
 import { type BedSize, bedOf } from "../common/flat/lyingOn.ts";
+import { NOTHING_CUT, noted } from "../common/made.ts";
 import { type Notes, newNotes } from "../common/notes.ts";
 import type { ItemContext, Made } from "../itemKind.ts";
 import type { CoverletFields } from "./schema.ts";
@@ -52,23 +53,9 @@ export function makeCoverlet(fields: CoverletFields, context: ItemContext): Cove
   const p = (l: Length) => printLength(l, context.units);
   const bed = bedOf(fields, context, notes);
   const drop = bed ? dropOf(fields, bed, context, notes) : null;
-  const shared = {
-    working: notes.working,
-    questions: notes.questions,
-    cautions: ["fire", "sleeping-infants"],
-    estimate: null,
-    diagnostics: notes.diagnostics,
-  };
+  const shared = noted(notes, ["fire", "sleeping-infants"]);
   if (!bed || !drop) {
-    return {
-      figures: {},
-      cuts: [],
-      materials: [],
-      handbook: [],
-      makingCounts: {},
-      ...shared,
-      plan: null,
-    };
+    return { ...NOTHING_CUT, ...shared, plan: null };
   }
   const footDrop = fields["foot-drop"] ?? drop;
   for (const [key, length] of [

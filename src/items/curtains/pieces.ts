@@ -1,6 +1,7 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
-import { type Notes, newNotes } from "../common/notes.ts";
+import { NOTHING_CUT, noted } from "../common/made.ts";
+import { newNotes } from "../common/notes.ts";
 import type { ItemContext, Made } from "../itemKind.ts";
 import { cutsOf } from "./cuts.ts";
 import { figuresOf } from "./figures.ts";
@@ -20,7 +21,7 @@ export interface CurtainsMade extends Made {
 export function makeCurtains(fields: CurtainsFields, context: ItemContext): CurtainsMade {
   const notes = newNotes();
   const plan = planCurtains(fields, context, notes);
-  if (plan === null) return nothing(notes);
+  if (plan === null) return { ...NOTHING_CUT, ...noted(notes, ["fire", "small-parts"]), plan };
   const cuts = cutsOf(fields, plan);
   const inAll = plan.widthsInAll.mul(plan.count);
   const cutsEach = plan.railroaded ? plan.coverage.curtains : plan.widthsInAll.ceil().valueOf();
@@ -28,39 +29,19 @@ export function makeCurtains(fields: CurtainsFields, context: ItemContext): Curt
     figures: figuresOf(plan),
     cuts,
     materials: curtainsMaterials(fields, plan, context.units, context.window?.isDoor),
-    working: notes.working,
     handbook: handbookOf(plan),
     makingCounts: {
       item: new Fraction(plan.count),
       width: inAll,
       drop: new Fraction(cutsEach * plan.count),
     },
-    questions: notes.questions,
-    cautions: [
+    ...noted(notes, [
       "fire",
       "small-parts",
       ...(plan.layers.length > 0 ? ["heavy-hanging"] : []),
       ...(context.window?.isDoor ? ["way-out"] : []),
-    ],
-    estimate: null,
-    diagnostics: notes.diagnostics,
+    ]),
     plan,
-  };
-}
-
-function nothing(notes: Notes): CurtainsMade {
-  return {
-    figures: {},
-    cuts: [],
-    materials: [],
-    working: notes.working,
-    handbook: [],
-    makingCounts: {},
-    questions: notes.questions,
-    cautions: ["fire", "small-parts"],
-    estimate: null,
-    diagnostics: notes.diagnostics,
-    plan: null,
   };
 }
 

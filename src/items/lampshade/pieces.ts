@@ -2,6 +2,7 @@ import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { boughtEach, boughtLength } from "../common/boughtLength.ts";
+import { NOTHING_CUT, noted } from "../common/made.ts";
 import { newNotes } from "../common/notes.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed } from "../itemKind.ts";
 import { cutPanel } from "./development.ts";
@@ -21,16 +22,9 @@ export interface LampshadeMade extends Made {
 export function makeLampshade(fields: LampshadeFields, context: ItemContext): LampshadeMade {
   const notes = newNotes();
   const plan = planLampshade(fields, context, notes);
-  const shared = {
-    working: notes.working,
-    questions: notes.questions,
-    cautions: ["lamp-heat", "fire"],
-    estimate: null,
-    diagnostics: notes.diagnostics,
-    plan,
-  };
+  const shared = { ...noted(notes, ["lamp-heat", "fire"]), plan };
   if (plan === null) {
-    return { figures: {}, cuts: [], materials: [], handbook: [], makingCounts: {}, ...shared };
+    return { ...NOTHING_CUT, ...shared };
   }
   return {
     figures: figuresOf(plan),

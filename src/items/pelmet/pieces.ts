@@ -5,6 +5,7 @@ import { layerCuts, layersByHandbook } from "../common/board/boardLayers.ts";
 import { heightFigures, hookTapeNeed, lowerTrimNeeds } from "../common/board/boardNeeds.ts";
 import { boughtEach, boughtLength } from "../common/boughtLength.ts";
 import { acrossCuts } from "../common/join/joinedAcross.ts";
+import { NOTHING_CUT, noted } from "../common/made.ts";
 import { newNotes } from "../common/notes.ts";
 import { weltCut } from "../common/welt/edgeWelt.ts";
 import { cordNeed } from "../common/welt/welt.ts";
@@ -27,16 +28,9 @@ export interface PelmetMade extends Made {
 export function makePelmet(fields: PelmetFields, context: ItemContext): PelmetMade {
   const notes = newNotes();
   const plan = planPelmet(fields, context, notes);
-  const shared = {
-    working: notes.working,
-    questions: notes.questions,
-    cautions: ["fire", "heavy-hanging"],
-    estimate: null,
-    diagnostics: notes.diagnostics,
-    plan,
-  };
+  const shared = { ...noted(notes, ["fire", "heavy-hanging"]), plan };
   if (plan === null) {
-    return { figures: {}, cuts: [], materials: [], handbook: [], makingCounts: {}, ...shared };
+    return { ...NOTHING_CUT, ...shared };
   }
   const run = plan.board.span.mm.mul(plan.count);
   return {

@@ -2,6 +2,7 @@ import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { type FlatCover, flatCover, flatFigures } from "../common/flat/flatCover.ts";
 import { bedOf, tableOf } from "../common/flat/lyingOn.ts";
+import { NOTHING_CUT, noted } from "../common/made.ts";
 import { newNotes } from "../common/notes.ts";
 import type { ItemContext, Made } from "../itemKind.ts";
 import type { RunnerFields } from "./schema.ts";
@@ -28,26 +29,12 @@ export function makeRunner(fields: RunnerFields, context: ItemContext): RunnerMa
   const onTable = fields.table !== undefined || (!fields.bed && context.host?.shape === "table");
   const bed = onTable ? null : bedOf(fields, context, notes);
   const table = onTable ? tableOf({ table: fields.table }, context, notes) : null;
-  const shared = {
-    working: notes.working,
-    questions: notes.questions,
-    cautions: onTable ? ["fire", "long-cloths"] : ["fire", "sleeping-infants"],
-    estimate: null,
-    diagnostics: notes.diagnostics,
-  };
+  const shared = noted(notes, ["fire", onTable ? "long-cloths" : "sleeping-infants"]);
   const span = bed?.width ?? table?.width;
   const height = bed?.height ?? table?.height;
   const reach = bed?.length ?? table?.depth;
   if (!span || !height || !reach) {
-    return {
-      figures: {},
-      cuts: [],
-      materials: [],
-      handbook: [],
-      makingCounts: {},
-      ...shared,
-      plan: null,
-    };
+    return { ...NOTHING_CUT, ...shared, plan: null };
   }
   const finished = [span.plus(fields.drop.times(2)), fields.depth] as const;
   const cover = flatCover(

@@ -5,6 +5,7 @@ import { boughtPieces } from "../common/boughtLength.ts";
 import { type FlatCover, flatCover, flatFigures } from "../common/flat/flatCover.ts";
 import { type TableSize, tableOf } from "../common/flat/lyingOn.ts";
 import { ovalGirth } from "../common/flat/oval.ts";
+import { NOTHING_CUT, noted } from "../common/made.ts";
 import { type Notes, newNotes } from "../common/notes.ts";
 import { girth } from "../common/skirt/girth.ts";
 import type { ItemContext, Made } from "../itemKind.ts";
@@ -64,23 +65,10 @@ export function makeTablecloth(fields: TableclothFields, context: ItemContext): 
   const p = (l: Length) => printLength(l, context.units);
   const table = tableOf(fields, context, notes);
   const drop = table ? dropOf(fields, table, context, notes) : null;
-  const shared = {
-    working: notes.working,
-    questions: notes.questions,
-    cautions: ["fire", "long-cloths", ...(fields.weights ? ["small-parts"] : [])],
-    estimate: null,
-    diagnostics: notes.diagnostics,
-  };
+  const small = fields.weights ? ["small-parts"] : [];
+  const shared = noted(notes, ["fire", "long-cloths", ...small]);
   if (!table || !drop) {
-    return {
-      figures: {},
-      cuts: [],
-      materials: [],
-      handbook: [],
-      makingCounts: {},
-      ...shared,
-      plan: null,
-    };
+    return { ...NOTHING_CUT, ...shared, plan: null };
   }
   const round = table.round;
   const finished = [table.width.plus(drop.times(2)), table.depth.plus(drop.times(2))] as const;

@@ -5,9 +5,11 @@ import { boughtLength, boughtPieces } from "../common/boughtLength.ts";
 import { type FlatPanel, flatPanel, handbookOf } from "../common/flat/flatPanel.ts";
 import { type TableSize, tableOf } from "../common/flat/lyingOn.ts";
 import { ovalGirth } from "../common/flat/oval.ts";
-import { newNotes } from "../common/notes.ts";
+import { NOTHING_CUT, noted } from "../common/made.ts";
+import { type Notes, newNotes } from "../common/notes.ts";
 import { girth } from "../common/skirt/girth.ts";
-import { type Skirt, skirtOf } from "../common/skirt/skirtRun.ts";
+import type { Skirt } from "../common/skirt/skirtRun.ts";
+import { styledSkirt } from "../common/skirt/styledSkirt.ts";
 import type { ItemContext, Made, MaterialNeed } from "../itemKind.ts";
 import type { TableSkirtFields } from "./schema.ts";
 
@@ -25,111 +27,22 @@ export interface TableSkirtMade extends Made {
 /** A table skirt: perimeter times fullness and a lap; clipped to the edge with its header tape, or sewn to a fitted top. */
 export function makeTableSkirt(fields: TableSkirtFields, context: ItemContext): TableSkirtMade {
   const notes = newNotes();
-  const { units } = context;
-  const p = (l: Length) => printLength(l, units);
   const table = tableOf(fields, context, notes);
   const count = fields.count ?? 1;
-  const style = fields.style ?? "gathered";
   const lap = context.length("lap");
-  const shared = {
-    working: notes.working,
-    questions: notes.questions,
-    cautions: ["fire", "long-cloths"],
-    estimate: null,
-    diagnostics: notes.diagnostics,
+  const shared = noted(notes, ["fire", "long-cloths"]);
+  if (!table) return { ...NOTHING_CUT, ...shared, plan: null };
+  const run = roundTable(table, context, notes);
+  const place = {
+    runs: [{ name: "all round", length: run, sides: [], corners: table.round ? 0 : 4 }],
+    ends: lap,
+    endsWord: "lap",
+    drop: () => fields.drop ?? table.height.minus(context.length("clearance")),
   };
-  const run = table
-    ? table.oval
-      ? ovalGirth([table.width, table.depth], table.width.minus(table.width))
-      : table.round
-        ? girth(table.width)
-        : table.width.plus(table.depth).times(2)
-    : null;
-  if (table && run)
-    notes.working.push({
-      what: "Round the table",
-      sum: table.oval
-        ? `round an ellipse ${printSize([table.width, table.depth], units)}`
-        : table.round
-          ? `${p(table.width)} × 355/113, a little more than π`
-          : `2 × (${p(table.width)} + ${p(table.depth)})`,
-      result: p(run),
-      rounded: null,
-    });
-  const skirt =
-    table && run
-      ? skirtOf(
-          {
-            cloth: fields.cloth,
-            runs: [{ name: "all round", length: run, sides: [], corners: table.round ? 0 : 4 }],
-            style,
-            fullness: context.ratio(style === "box-pleat" ? "pleat-fullness" : "fullness"),
-            cornerPleat: context.length("corner-pleat"),
-            ends: lap,
-            endsWord: "lap",
-            drop: fields.drop ?? table.height.minus(context.length("clearance")),
-            hem: context.length("hem"),
-            top: context.length("top"),
-            join: context.length("join"),
-            count,
-            railroad: fields.railroad,
-            keyPath: ["cloth"],
-          },
-          context,
-          notes,
-        )
-      : null;
-  if (!table || !run || !skirt) {
-    return {
-      figures: {},
-      cuts: [],
-      materials: [],
-      handbook: [],
-      makingCounts: {},
-      ...shared,
-      plan: null,
-    };
-  }
-  const seam = context.length("top-seam");
-  const topCut = [table.width.plus(seam.times(2)), table.depth.plus(seam.times(2))] as const;
-  const top = fields.top
-    ? flatPanel(
-        {
-          piece: "top",
-          surface: "top",
-          cloth: fields.top,
-          width: topCut[0],
-          height: topCut[1],
-          count,
-          join: context.length("join"),
-          motifAboveFoot: topCut[1].dividedBy(2),
-          motifAsked: false,
-          railroad: undefined,
-          because: `${printSize([table.width, table.depth], units)} + 2 × ${p(seam)} seams each way${table.round ? `; ${table.oval ? "an oval" : "a circle"} is cut from it` : ""}`,
-          keyPath: ["top"],
-        },
-        context,
-        notes,
-      )
-    : null;
-  const materials: MaterialNeed[] = [];
-  if (!fields.top) {
-    const spacing = context.length("clip-spacing");
-    const clips = Number(run.over(spacing).ceil().valueOf());
-    notes.working.push({
-      what: "Clips",
-      sum: `${p(run)} ÷ ${p(spacing)}`,
-      result: `${clips}`,
-      rounded: "up to the whole",
-    });
-    materials.push(
-      boughtLength("header tape", run.plus(lap).times(count), units),
-      boughtPieces("table clips", clips * count),
-    );
-    notes.questions.push(
-      `How thick is the table's edge, for its clips, and may it be touched by them?`,
-    );
-  }
+  const skirt = styledSkirt(fields, place, context, notes);
+  if (!skirt) return { ...NOTHING_CUT, ...shared, plan: null };
+  const { top, topCut } = fittedTop(fields, table, count, context, notes);
+  const materials = fields.top ? [] : clipsOf(run, lap, count, context, notes);
   notes.questions.push("Where is the opening: at the back, or at a corner?");
   return {
     figures: {
@@ -155,4 +68,86 @@ export function makeTableSkirt(fields: TableSkirtFields, context: ItemContext): 
     ...shared,
     plan: { table, skirt, lap, top, topCut },
   };
+}
+
+/** Its edge all round: of a round top pi times its diameter, of an oval one an ellipse. */
+function roundTable(table: TableSize, context: ItemContext, notes: Notes): Length {
+  const p = (l: Length) => printLength(l, context.units);
+  const { width, depth } = table;
+  const run = table.oval
+    ? ovalGirth([width, depth], width.minus(width))
+    : table.round
+      ? girth(width)
+      : width.plus(depth).times(2);
+  notes.working.push({
+    what: "Round the table",
+    sum: table.oval
+      ? `round an ellipse ${printSize([width, depth], context.units)}`
+      : table.round
+        ? `${p(width)} × 355/113, a little more than π`
+        : `2 × (${p(width)} + ${p(depth)})`,
+    result: p(run),
+    rounded: null,
+  });
+  return run;
+}
+
+/** The top that the skirt is sewn to, as large as the table and a seam all round; null where it is clipped to the edge. */
+function fittedTop(
+  fields: TableSkirtFields,
+  table: TableSize,
+  count: number,
+  context: ItemContext,
+  notes: Notes,
+): Pick<TableSkirtPlan, "top" | "topCut"> {
+  const { units } = context;
+  const seam = context.length("top-seam");
+  const topCut = [table.width.plus(seam.times(2)), table.depth.plus(seam.times(2))] as const;
+  if (!fields.top) return { top: null, topCut };
+  const curve = table.round ? `; ${table.oval ? "an oval" : "a circle"} is cut from it` : "";
+  const top = flatPanel(
+    {
+      piece: "top",
+      surface: "top",
+      cloth: fields.top,
+      width: topCut[0],
+      height: topCut[1],
+      count,
+      join: context.length("join"),
+      motifAboveFoot: topCut[1].dividedBy(2),
+      motifAsked: false,
+      railroad: undefined,
+      because: `${printSize([table.width, table.depth], units)} + 2 × ${printLength(seam, units)} seams each way${curve}`,
+      keyPath: ["top"],
+    },
+    context,
+    notes,
+  );
+  return { top, topCut };
+}
+
+/** Header tape and clips, evenly round the edge, where there is no top. */
+function clipsOf(
+  run: Length,
+  lap: Length,
+  count: number,
+  context: ItemContext,
+  notes: Notes,
+): MaterialNeed[] {
+  const p = (l: Length) => printLength(l, context.units);
+  const spacing = context.length("clip-spacing");
+  const clips = Number(run.over(spacing).ceil().valueOf());
+  notes.working.push({
+    what: "Clips",
+    sum: `${p(run)} ÷ ${p(spacing)}`,
+    result: `${clips}`,
+    rounded: "up to the whole",
+  });
+  notes.questions.push(
+    `How thick is the table's edge, for its clips, and may it be touched by them?`,
+  );
+  return [
+    boughtLength("header tape", run.plus(lap).times(count), context.units),
+    boughtPieces("table clips", clips * count),
+  ];
 }

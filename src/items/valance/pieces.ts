@@ -6,6 +6,7 @@ import { heightFigures, hookTapeNeed, lowerTrimNeeds } from "../common/board/boa
 import { boughtEach, boughtLength } from "../common/boughtLength.ts";
 import { finestStep } from "../common/finestStep.ts";
 import { acrossCuts } from "../common/join/joinedAcross.ts";
+import { NOTHING_CUT, noted } from "../common/made.ts";
 import { newNotes } from "../common/notes.ts";
 import type { AlongMatch, ItemContext, ItemCut, Made, MaterialNeed } from "../itemKind.ts";
 import { planValance, type ValancePlan } from "./plan.ts";
@@ -19,16 +20,9 @@ export interface ValanceMade extends Made {
 export function makeValance(fields: ValanceFields, context: ItemContext): ValanceMade {
   const notes = newNotes();
   const plan = planValance(fields, context, notes);
-  const shared = {
-    working: notes.working,
-    questions: notes.questions,
-    cautions: ["fire"],
-    estimate: null,
-    diagnostics: notes.diagnostics,
-    plan,
-  };
+  const shared = { ...noted(notes, ["fire"]), plan };
   if (plan === null) {
-    return { figures: {}, cuts: [], materials: [], handbook: [], makingCounts: {}, ...shared };
+    return { ...NOTHING_CUT, ...shared };
   }
   const widths = plan.strips.widths * plan.count;
   const run = plan.board.span.mm.mul(plan.count);

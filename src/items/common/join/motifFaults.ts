@@ -1,4 +1,6 @@
 import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
+import type { Length } from "../../../units/length.ts";
+import { printLength, type UnitSystem } from "../../../units/printLength.ts";
 import type { ClothFacts, ItemContext } from "../../itemKind.ts";
 
 /** Says that a motif is asked for in the middle of a cloth whose card knows of none. */
@@ -14,4 +16,19 @@ export function noMotifToCentre(cloth: ClothFacts, key: string, context: ItemCon
       hint: `Write the repeat on the cloth's card, or ${key}: as-it-falls.`,
     },
   );
+}
+
+/** Asked where no motif has room in the middle of a piece so wide; `where` is what is asked of: `on the pelmet`. */
+export function motifWhereQuestion(
+  cloth: ClothFacts,
+  width: Length,
+  where: string,
+  units: UnitSystem,
+): string {
+  return `${noMotifInMiddle(cloth, width, units)}: where ${where} is the motif wanted?`;
+}
+
+/** The beginning of a sentence on a piece that is too wide for a motif in its middle. */
+export function noMotifInMiddle(cloth: ClothFacts, width: Length, units: UnitSystem): string {
+  return `No motif of ${cloth.name} can stand in the middle of a piece ${printLength(width, units)} wide`;
 }
