@@ -266,6 +266,29 @@ test("every lattice with an upright vector gives back its repeat, whatever its b
   fc.assert(property, { numRuns: process.env.SOAK ? 5000 : 300, seed: 7 });
 });
 
+test("a column that leans by the camera keeps its own length, and is not sure", () => {
+  const sides = { width: 1000, height: 1000 };
+  for (const [across, drop, leanDeg] of [
+    [85, 0, 4.5],
+    [85, 0.5, -5],
+    [170, 0.5, 6.5],
+    [110, 0, -7],
+  ] as const) {
+    const lean = (leanDeg * Math.PI) / 180;
+    const turned = ([x, y]: readonly [number, number]): [number, number] => [
+      x * Math.cos(lean) - y * Math.sin(lean),
+      x * Math.sin(lean) + y * Math.cos(lean),
+    ];
+    const basis = reduce([turned([across, drop * 170]), turned([0, 170])]);
+    if (!basis) throw new Error("no basis");
+    const found = repeatOfLattice({ basis, score: 0.99, points: 9 }, 1, sides);
+    expect(found?.verticalMm).toBeCloseTo(170, 6);
+    expect(found?.horizontalMm).toBeCloseTo(across, 6);
+    expect(found?.match).toBe(drop ? "half-drop" : "straight");
+    expect(found?.sure).toBe(false);
+  }
+});
+
 test("a pattern so faint that its colours cannot be parted has its repeat; a plain has none", () => {
   const faint: typeof SPRIG = ["#e6dcc6", "#dcd2bc", "#e1d7c1", "#dad0ba"];
   const design = sprigs(faint, { across: 60, up: 78, size: 1.5 });

@@ -4,6 +4,13 @@ import type { Stripes } from "./stripes.ts";
 
 /** Degrees by which a camera held by hand, or a cloth laid out by hand, may be turned. */
 const MOST_TURN = 4;
+/** Degrees by which a column may lean where turn and tilt come together: known then, but not sure. */
+const MOST_LEAN = 8;
+/**
+ * A column that leans is taken where the shortest that stands upright is so many times longer: a chance multiple. Twice as long it
+ * may be the true one, of narrow columns in half-drop.
+ */
+const LONGER = 2.2;
 /** A drop within this part of the vertical repeat of nought or a half is level or a half-drop. */
 const DROP = 0.06;
 /** Scores under this are no repeat. */
@@ -61,7 +68,8 @@ export function repeatOfLattice(
   const isBorneOut =
     (lattice.uneven ?? 0) < MOST_UNEVEN &&
     (lattice.points >= FEWEST_POINTS || isSeenTwice(lattice.basis, sides));
-  const sure = isBorneOut && isSure(lattice.basis, lattice.score, sides) && match !== "other";
+  const isUpright = up.leanDeg < MOST_TURN && match !== "other";
+  const sure = isBorneOut && isUpright && isSure(lattice.basis, lattice.score, sides);
   return { verticalMm, horizontalMm, match, ...shared, sure };
 }
 
@@ -95,22 +103,35 @@ interface Upright {
   readonly i: number;
   readonly j: number;
   readonly vector: Shift;
+  readonly leanDeg: number;
 }
 
-/** The shortest vector of the lattice that stands upright within a hand's turn, by whole multiples up to six. */
+/**
+ * The shortest vector of the lattice that stands upright within a hand's turn, by whole multiples up to six; where the column itself
+ * leans by more, some long multiple always comes to stand upright, so that the column is taken.
+ */
 function uprightOf(a: Shift, b: Shift): Upright | null {
+  const columns = columnsOf(a, b);
+  const upright = columns.find(({ leanDeg }) => leanDeg < MOST_TURN) ?? null;
+  const [leaning] = columns;
+  if (!leaning || !upright) return leaning ?? null;
+  const times = Math.hypot(...upright.vector) / Math.hypot(...leaning.vector);
+  return times >= LONGER ? leaning : upright;
+}
+
+/** Vectors of the lattice that stand or lean little, the shortest first. */
+function columnsOf(a: Shift, b: Shift): Upright[] {
   const found: Upright[] = [];
   for (let i = -6; i <= 6; i++) {
     for (let j = -6; j <= 6; j++) {
       if (gcd(i, j) !== 1) continue;
       const vector: Shift = [i * a[0] + j * b[0], i * a[1] + j * b[1]];
       if (vector[1] <= 0) continue;
-      const lean = (Math.atan2(Math.abs(vector[0]), vector[1]) * 180) / Math.PI;
-      if (lean < MOST_TURN) found.push({ i, j, vector });
+      const leanDeg = (Math.atan2(Math.abs(vector[0]), vector[1]) * 180) / Math.PI;
+      if (leanDeg < MOST_LEAN) found.push({ i, j, vector, leanDeg });
     }
   }
-  found.sort((p, q) => Math.hypot(...p.vector) - Math.hypot(...q.vector));
-  return found[0] ?? null;
+  return found.sort((p, q) => Math.hypot(...p.vector) - Math.hypot(...q.vector));
 }
 
 /** How far the next column hangs lower, as a part of the vertical repeat, 0 to 0.5 (a drop of 0.8 is one of 0.2 upwards). */
