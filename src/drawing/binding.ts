@@ -15,7 +15,8 @@ export interface Tile {
 export type Binding =
   | { readonly tile: Tile; readonly averageHex: string }
   | { readonly hex: string }
-  | { readonly href: string; readonly averageHex: string }
+  /** `isGrey`: the picture has no colour, and may stand in a drawing in grey. */
+  | { readonly href: string; readonly averageHex: string; readonly isGrey?: true }
   | null;
 
 /** The flat that stands for a binding where no pattern is shown. */

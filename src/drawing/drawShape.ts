@@ -97,8 +97,10 @@ function drawShading({ d, light, dark, direction }: Of<"shading">, pencase: Penc
   if (pencase.style === "workshop" || pencase.isAbsent) return "";
   // Run and strength alone make a gradient: faces lit alike share one.
   const id = pencase.shared((own) => {
+    // In grey a lamp's light is without its warmth.
+    const warm = pencase.flat("#fff6dc");
     if (direction === "glow")
-      return `<radialGradient id="${own}" cx="0.5" cy="0.66" r="0.5"><stop offset="0" stop-color="#fff6dc" stop-opacity="${light}"/><stop offset="0.45" stop-color="#fff6dc" stop-opacity="${figure(light * 0.55)}"/><stop offset="1" stop-color="#fff6dc" stop-opacity="0"/></radialGradient>`;
+      return `<radialGradient id="${own}" cx="0.5" cy="0.66" r="0.5"><stop offset="0" stop-color="${warm}" stop-opacity="${light}"/><stop offset="0.45" stop-color="${warm}" stop-opacity="${figure(light * 0.55)}"/><stop offset="1" stop-color="${warm}" stop-opacity="0"/></radialGradient>`;
     const run =
       direction === "down" ? 'x1="0" y1="0" x2="0" y2="1"' : 'x1="0" y1="0" x2="1" y2="0"';
     return `<linearGradient id="${own}" ${run}><stop offset="0" stop-color="#fff" stop-opacity="${light}"/><stop offset="0.33" stop-color="#fff" stop-opacity="0"/><stop offset="0.34" stop-color="#1c1613" stop-opacity="0"/><stop offset="1" stop-color="#1c1613" stop-opacity="${dark}"/></linearGradient>`;

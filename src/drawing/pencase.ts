@@ -71,6 +71,7 @@ export class Pencase {
   binding(surface: string): Binding {
     if (this.style === "workshop") return null;
     const bound = this.#bindings(surface);
+    if (bound !== null && "href" in bound && bound.isGrey) return bound;
     if (this.style === "grey" && bound !== null) return { hex: greyOf(flatOf(bound)) };
     return bound;
   }

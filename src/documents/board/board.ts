@@ -136,7 +136,7 @@ export function boardOf(
     elevations: elevationPages(data, room, sheet, book, prefix),
     where: wherePageOf(data, room, sheet, book, `${prefix}-where`),
     grey: spelled("grey", data.studio.fields.language),
-    greyPage: greyPageOf(data, room, sheet, mix),
+    greyPage: greyPageOf(data, room, sheet, book, mix, `${prefix}-grey`),
     scale: scale && {
       ...scale,
       noteX: scale.distanceX,

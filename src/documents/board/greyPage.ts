@@ -1,21 +1,19 @@
-import { hexOfRgb } from "../../colour/hex.ts";
-import { channelOfLinear } from "../../colour/linear.ts";
-import { lightness, luminanceOfLightness } from "../../colour/luminance.ts";
+import { lightness } from "../../colour/luminance.ts";
 import { spelled } from "../../units/spelling.ts";
+import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import type { Markup } from "../words/marks.ts";
 import { capital, countWord, shortened } from "../words/phrases.ts";
-import { svgNumber } from "../words/svgNumber.ts";
+import { BETWEEN_WALLS_MM, greyRoomOf } from "./greyRoom.ts";
+import { BAR_MM, greyOfLightness, greyScaleSvg, scaleLabels } from "./greyScale.ts";
 import { GREY_PART, type Mix } from "./mix.ts";
 import type { BoardSheet } from "./sheetGeometry.ts";
-import { spreadLabels } from "./spreadLabels.ts";
 
-/** The mix in grey beside a scale of light and dark, with each cloth's place on it. */
+/** The mix and the room in grey above a scale of light and dark, with each cloth's place on it. */
 export interface GreyPage {
   readonly standfirst: string;
   readonly picture: Markup;
   readonly pictureWidth: number;
-  readonly pictureHeight: number;
   readonly y: number;
   /** Names below the pieces, in millimetres of the sheet. */
   readonly names: readonly {
@@ -25,9 +23,25 @@ export interface GreyPage {
     readonly name: string;
   }[];
   readonly ink: string;
+  /** Walls of the room, each at its place on the sheet. */
+  readonly walls: readonly {
+    readonly picture: Markup;
+    readonly x: number;
+    readonly width: number;
+  }[];
+  readonly wallWords: string;
+  readonly wallWordsY: number;
+  /** Left edge and width of what stands beside the mix. */
+  readonly besideX: number;
+  readonly besideWidth: number;
+  readonly noteY: number;
   readonly scale: Markup;
-  readonly labelX: number;
-  readonly labels: readonly { readonly y: number; readonly name: string; readonly value: number }[];
+  readonly labels: readonly {
+    readonly x: number;
+    readonly y: number;
+    readonly name: string;
+    readonly value: number;
+  }[];
   readonly note: string;
   /** Neighbours on the scale that are about as light as each other, each as a flat of its own grey. */
   readonly pairs: readonly {
@@ -39,15 +53,22 @@ export interface GreyPage {
 
 /** Two flats less than this apart, in L*, are hard to tell apart at a glance across a room (common practice, no source). */
 const NEAR = 5;
-const LABEL_MM = 5.2;
-/** So many pairs have room beside the scale. */
+/** So many pairs have room below the walls, in rows of three. */
 const MOST_PAIRS = 9;
-const r = (n: number): string => svgNumber(n, 2);
-
-function greyOfLightness(value: number): string {
-  const channel = channelOfLinear(luminanceOfLightness(value));
-  return hexOfRgb([channel, channel, channel]);
-}
+const PAIRS_ACROSS = 3;
+const PAIR_MM = 10.5;
+/** Lines of names below the scale, and what stands between its bar and the first. */
+const ROW_MM = 4.6;
+const BELOW_BAR_MM = 4.4;
+/** Beside the mix, and between what stands above each other. */
+const BESIDE_MM = 8;
+const APART_MM = 7;
+/** The words under the walls, the words on light and dark with their head, and letters on a line of them. */
+const WALL_WORDS_MM = 6;
+const LINE_MM = 5;
+const LETTER_MM = 1.66;
+/** At the right of the scale the lightest names run on. */
+const LAST_NAME_MM = 26;
 
 interface Value {
   readonly name: string;
@@ -97,67 +118,80 @@ export function greyPageOf(
   data: ProjectData,
   room: RoomData,
   sheet: BoardSheet,
+  book: PictureBook,
   mix: Mix,
+  prefix: string,
 ): GreyPage | null {
-  const values = valuesOf(data, room);
-  if (values.filter((v) => v.isCloth).length < 2) return null;
-  const { language } = data.studio.fields;
-  const y = sheet.margin.top + 28;
-  const width = sheet.fieldWidth * GREY_PART;
-  const height = (sheet.height - mix.greyTop) * GREY_PART;
-  const barX = sheet.margin.left + width + 17;
+  const values = valuesOf(data, room).map((v) => ({ ...v, name: shortened(v.name, 22) }));
   const cloths = values.filter((v) => v.isCloth);
-  const pairs = pairsOf(cloths);
-  const bands = Array.from(
-    { length: 10 },
-    (_, at) =>
-      `<rect x="${r(barX)}" y="${r(y + (height * at) / 10)}" width="10" height="${r(height / 10 + 0.02)}" fill="${greyOfLightness(95 - at * 10)}"/>`,
-  ).join("");
-  const atOf = (value: number): number => y + (height * (100 - value)) / 100;
-  const tops = spreadLabels(
-    values.map((v) => atOf(v.value) - 2.1),
-    values.map(() => LABEL_MM),
-    y - 2,
-    y + height + 3,
-  );
-  const leads = values
-    .map(
-      (v, at) =>
-        `M${r(barX - 1.5)} ${r(atOf(v.value))}H${r(barX + 11.5)}L${r(barX + 17)} ${r((tops[at] as number) + 2.1)}`,
-    )
-    .join("");
-  const numbers = [0, 50, 100]
-    .map(
-      (n) =>
-        `<text class="drawn" x="${r(barX - 2.6)}" y="${r(atOf(n) + (n === 100 ? 2.4 : n === 0 ? 0 : 1.2))}" font-size="3.5" text-anchor="end">${n}</text>`,
-    )
-    .join("");
-  const scale = `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" aria-hidden="true" xmlns="http://www.w3.org/2000/svg">${bands}<rect x="${r(barX)}" y="${r(y)}" width="10" height="${r(height)}" fill="none" stroke="#23282e" stroke-width=".18"/><path d="${leads}" fill="none" stroke="#fff" stroke-opacity=".75" stroke-width=".6"/><path d="${leads}" fill="none" stroke="#23282e" stroke-width=".18"/>${numbers}</svg>`;
+  if (cloths.length < 2) return null;
+  const { language } = data.studio.fields;
+  const { margin } = sheet;
+  const y = margin.top + 28;
+  const pictureWidth = sheet.fieldWidth * GREY_PART;
+  const besideX = margin.left + pictureWidth + BESIDE_MM;
+  const besideWidth = sheet.width - margin.right - besideX;
+  const pairs = pairsOf(cloths).slice(0, MOST_PAIRS);
+  const note = noteOf(cloths, pairsOf(cloths).length);
+
+  const scaleWidth = sheet.width - margin.left - margin.right - LAST_NAME_MM;
+  const placed = scaleLabels(values, (value) => margin.left + (scaleWidth * value) / 100);
+  const rows = 1 + Math.max(...placed.map((l) => l.row));
+  const barY = sheet.height - margin.bottom - rows * ROW_MM - BELOW_BAR_MM - BAR_MM;
+  const namesY = barY + BAR_MM + BELOW_BAR_MM;
+  const scale = greyScaleSvg(placed, {
+    x: margin.left,
+    y: barY,
+    width: scaleWidth,
+    namesY,
+    step: ROW_MM,
+  });
+
+  const noteLines = 2 + Math.ceil(note.length / (besideWidth / LETTER_MM));
+  const noteHeight =
+    noteLines * LINE_MM + Math.ceil(pairs.length / PAIRS_ACROSS) * PAIR_MM + (pairs.length ? 4 : 0);
+  const shown = greyRoomOf(data, room, book, prefix, {
+    width: besideWidth,
+    height: barY - 2 * APART_MM - noteHeight - WALL_WORDS_MM - y,
+  });
+  const below = shown ? shown.height + WALL_WORDS_MM + APART_MM : 0;
+  let x = besideX;
   return {
     standfirst: spelled(
-      "The mix without its colour: each cloth as light or as dark as it is. A good mix still has its shape here.",
+      `The mix${shown ? " and the room" : ""} without colour: each cloth as light or as dark as it is. A good mix still has its shape here.`,
       language,
     ),
     picture: mix.greySvg,
-    pictureWidth: width,
-    pictureHeight: height,
+    pictureWidth,
     y,
     names: mix.captions.map((c) => ({
-      x: sheet.margin.left + c.x * GREY_PART,
-      y: y + (c.y - mix.greyTop) * GREY_PART + 0.4,
+      x: margin.left + c.x * GREY_PART,
+      y: y + (c.y - mix.greyTop) * GREY_PART + 0.2,
       width: c.width * GREY_PART,
-      name: shortened(c.name, Math.max(12, Math.floor((c.width * GREY_PART) / 1.1))),
+      name: shortened(c.name, Math.max(9, Math.floor((c.width * GREY_PART) / 1.55))),
     })),
     ink: mix.ink,
-    scale: { html: scale },
-    labelX: barX + 18,
-    labels: values.map((v, at) => ({
-      y: tops[at] as number,
-      name: shortened(v.name, 16),
-      value: Math.round(v.value),
+    walls: (shown?.walls ?? []).map((wall) => {
+      const from = x;
+      x += wall.width + BETWEEN_WALLS_MM;
+      return { picture: wall.markup, x: from, width: wall.width };
+    }),
+    wallWords: shown?.words ?? "",
+    wallWordsY: y + (shown?.height ?? 0) + 1.4,
+    besideX,
+    besideWidth,
+    noteY: y + below,
+    scale: {
+      html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" aria-hidden="true" xmlns="http://www.w3.org/2000/svg">${scale}</svg>`,
+    },
+    labels: placed.map((l) => ({
+      x: l.x + 1,
+      y: namesY + l.row * ROW_MM,
+      name: l.name,
+      value: Math.round(l.value),
     })),
-    note: spelled(noteOf(cloths, pairs.length), language),
-    pairs: pairs.slice(0, MOST_PAIRS).map(({ lighter, darker }) => ({
+    note: spelled(note, language),
+    pairs: pairs.map(({ lighter, darker }) => ({
       lighter: greyOfLightness(lighter.value),
       darker: greyOfLightness(darker.value),
       names: `${lighter.name} and ${darker.name}`,

@@ -66,7 +66,7 @@ export interface Mix {
 const NAME_LETTER_MM = 2.05;
 
 /** How large the grey board stands beside the true one. */
-export const GREY_PART = 0.84;
+export const GREY_PART = 0.6;
 
 /** Inks of the house: on the wall field whichever reads better. */
 export const INK = "#23282e";

@@ -114,18 +114,14 @@ function titleOf(views: readonly View[]): string {
   return names.length < views.length ? `${walls}, and standing free` : walls;
 }
 
-/** The elevations of a room in the order of its walls, two on a sheet where both fit, and what stands free; none without a height. */
-export function elevationPages(
+/** The walls of a room that have something to show, in the room's order, and what is drawn before none of them; null without a height. */
+export function viewsOfRoom(
   data: ProjectData,
   room: RoomData,
-  sheet: BoardSheet,
-  book: PictureBook,
-  prefix: string,
-): ElevationPage[] {
+): { readonly walls: readonly View[]; readonly free: View | null } | null {
   const wallHeight = room.plan.height?.toMm();
-  if (!wallHeight) return [];
+  if (!wallHeight) return null;
   const context = lookUpsOf(data);
-  const { units } = data.studio.fields;
   const placed = itemsByWall(room, wallHeight, context);
   const walls = (room.plan.walls ?? []).flatMap((wall): View[] => {
     const items = placed.walls.get(wall.name) ?? [];
@@ -135,8 +131,20 @@ export function elevationPages(
     return [{ name: wall.name, wall, widthMm, heightMm: wallHeight, beforeMm, items }];
   });
   const row = freeRow(room, context, placed.before);
-  const free: View | null = row && { name: "", wall: null, ...row };
-  return viewsBySheet(walls, free, sheet, units).map((views, at) =>
-    elevationPage(data, room, views, sheet, book, `${prefix}-w${at}`),
+  return { walls, free: row && { name: "", wall: null, ...row } };
+}
+
+/** The elevations of a room in the order of its walls, two on a sheet where both fit, and what stands free; none without a height. */
+export function elevationPages(
+  data: ProjectData,
+  room: RoomData,
+  sheet: BoardSheet,
+  book: PictureBook,
+  prefix: string,
+): ElevationPage[] {
+  const views = viewsOfRoom(data, room);
+  if (!views) return [];
+  return viewsBySheet(views.walls, views.free, sheet, data.studio.fields.units).map((both, at) =>
+    elevationPage(data, room, both, sheet, book, `${prefix}-w${at}`),
   );
 }

@@ -53,8 +53,9 @@ function groundOf(shapes: readonly Shape[], bindings: (surface: string) => Bindi
   const colourAt = (x: number, y: number): string | null => {
     const top = parts.findLast((f) => holds(f, [x, y]));
     if (!top) return "#ffffff";
-    const { fill } = top;
-    if (fill === null || "hatch" in fill) return null;
+    const { fill, surface } = top;
+    if (fill === null) return surface === null ? null : flatOf(bindings(surface));
+    if ("hatch" in fill) return null;
     if ("hex" in fill) return fill.hex;
     return "tone" in fill ? toneColour(fill.tone) : flatOf(bindings(fill.surface));
   };
