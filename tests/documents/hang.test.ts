@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { leanOf, MOST_LEAN } from "../../src/documents/board/balance.ts";
 import { hang } from "../../src/documents/board/hang.ts";
 import { GAP_MM, type HangPiece } from "../../src/documents/board/hangPiece.ts";
 import { areaWeight } from "../../src/documents/board/weights.ts";
@@ -210,4 +211,32 @@ test("two cloths fill the field between them", () => {
   const hung = hang([piece("main", "main", 0.6), piece("a", "plain", 0.4, "plain")], FIELD);
   const right = Math.max(...hung.map((h) => h.x + h.width));
   expect(right).toBeGreaterThan(0.94 * FIELD.width);
+});
+
+test("a mix that leans has a row mirrored, one that does not keeps its order", () => {
+  const two = (main: number, stripe: number): HangPiece[] => [
+    { ...piece("main", "main", 0.4), lightness: main },
+    { ...piece("a", "plain", 0.1, "stripe"), lightness: stripe },
+  ];
+  const leaning = two(12, 96);
+  const hung = hang(leaning, FIELD);
+  expect(Math.abs(leanOf(leaning, hung, FIELD))).toBeLessThanOrEqual(MOST_LEAN);
+  expect(hung.find((h) => h.x === 0)?.id).toBe("a");
+  expect(hang(two(60, 60), FIELD).find((h) => h.x === 0)?.id).toBe("main");
+});
+
+test("no mix of these leans by more than an eighth of the field", () => {
+  let leaning = 0;
+  let all = 0;
+  let worst = 0;
+  fc.assert(
+    fc.property(mixes, (pieces) => {
+      const lean = Math.abs(leanOf(pieces, hang(pieces, FIELD, { width: 80, height: 49 }), FIELD));
+      all += 1;
+      if (lean > MOST_LEAN) leaning += 1;
+      worst = Math.max(worst, lean);
+    }),
+    RUNS,
+  );
+  expect({ leaning, of: all, worst: worst < 0.15 }).toEqual({ leaning: 0, of: all, worst: true });
 });

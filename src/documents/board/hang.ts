@@ -1,3 +1,4 @@
+import { leanOf, MOST_LEAN } from "./balance.ts";
 import { CAPTION_MM, type Field, GAP_MM, type HangPiece, type HungPiece } from "./hangPiece.ts";
 import { type Column, hangRows } from "./hangRows.ts";
 import { shareOut } from "./shareOut.ts";
@@ -22,6 +23,9 @@ const FILL = 0.84;
 const SPREAD = { from: 1.3, to: 0.75 };
 /** Two pieces alone fill the field together; the main cloth takes the greater part. */
 const OF_TWO = { main: 0.54, other: 0.42 };
+
+/** A mirrored row may lose so much of the cloth's area to the title. */
+const LEAST_AREA = 0.98;
 
 const widest = (p: HangPiece): number => p.most?.width ?? Number.POSITIVE_INFINITY;
 const tallest = (p: HangPiece): number => p.most?.height ?? Number.POSITIVE_INFINITY;
@@ -105,18 +109,19 @@ function below(main: Sized | undefined, all: readonly Sized[]): void {
   }
 }
 
-/**
- * Hangs the mix on a datum: the upper row stands on it (feet level, tops ragged), captions hang beneath, the lower row hangs below
- * (tops level, feet ragged), of many pieces two small ones below each other. The stack stands on the foot of the field, so that all
- * spare height is above, where the title lives. No piece is larger than its photograph shows. Deterministic; two to thirteen pieces.
- * Millimetres.
- */
-export function hang(
-  pieces: readonly HangPiece[],
+/** The room that a title takes at the upper left. */
+interface TitleRoom {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The rows in one order, from left to right. */
+function hangInOrder(
+  upper: readonly HangPiece[],
+  lower: readonly Column[],
   field: Field,
-  title: { readonly width: number; readonly height: number } = { width: 0, height: 0 },
+  title: TitleRoom,
 ): HungPiece[] {
-  const { upper, lower } = hangRows(pieces);
   const lowerTop = LOWER_TOP * field.height;
   const ranks = lower
     .map((column, at) => ({ at, size: Math.max(...column.map(areaWeight)) }))
@@ -182,4 +187,41 @@ export function hang(
     x += (places[at] as number) + GAP_MM;
   }
   return out;
+}
+
+/** The orders of the rows that are tried, the usual one first: the lower row mirrored, and the upper one where no anchor begins it. */
+function ordersOf(pieces: readonly HangPiece[]): { upper: HangPiece[]; lower: Column[] }[] {
+  const { upper, lower } = hangRows(pieces);
+  const turned = [...lower].reverse();
+  const usual = [
+    { upper, lower },
+    { upper, lower: turned },
+  ];
+  if (upper.some((p) => p.role === "anchor")) return usual;
+  const other = [...upper].reverse();
+  return [...usual, { upper: other, lower }, { upper: other, lower: turned }];
+}
+
+/**
+ * Hangs the mix on a datum: the upper row stands on it (feet level, tops ragged), captions hang beneath, the lower row hangs below
+ * (tops level, feet ragged), of many pieces two small ones below each other. The stack stands on the foot of the field, so that all
+ * spare height is above, where the title lives. Rows are mirrored where the whole would lean to a side. No piece is larger than its photograph shows. Deterministic; two to thirteen pieces.
+ * Millimetres.
+ */
+export function hang(
+  pieces: readonly HangPiece[],
+  field: Field,
+  title: TitleRoom = { width: 0, height: 0 },
+): HungPiece[] {
+  const all = ordersOf(pieces).map(({ upper, lower }) => hangInOrder(upper, lower, field, title));
+  const usual = all[0] as HungPiece[];
+  const area = (hung: readonly HungPiece[]): number =>
+    hung.reduce((sum, h) => sum + h.width * h.height, 0);
+  const lean = (hung: readonly HungPiece[]): number => Math.abs(leanOf(pieces, hung, field));
+  // An order in which the title would cut a piece down is none.
+  const whole = all.filter((hung) => area(hung) >= area(usual) * LEAST_AREA);
+  return (
+    whole.find((hung) => lean(hung) <= MOST_LEAN) ??
+    whole.reduce((a, b) => (lean(b) < lean(a) - 1e-9 ? b : a), usual)
+  );
 }
