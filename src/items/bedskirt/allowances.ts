@@ -1,5 +1,5 @@
 import type { AllowanceTable } from "../../fields/allowance.ts";
-import { skirtAllowances } from "../common/skirt/skirtRun.ts";
+import { skirtAllowances } from "../common/skirt/skirtAllowances.ts";
 
 const PRACTICE = "common practice, no source";
 

@@ -2,7 +2,8 @@ import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import type { Notes } from "../common/notes.ts";
 import { girth } from "../common/skirt/girth.ts";
-import { type Skirt, skirtOf } from "../common/skirt/skirtRun.ts";
+import { skirtOf } from "../common/skirt/skirtOf.ts";
+import type { Skirt } from "../common/skirt/skirtRun.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { LampshadeFields } from "./schema.ts";
 

@@ -1,12 +1,12 @@
 import Fraction from "fraction.js";
-import type { Length } from "../../../units/length.ts";
+import { Length } from "../../../units/length.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
-import type { ItemContext, ItemCut, Made, MaterialNeed } from "../../itemKind.ts";
+import type { ItemContext, ItemCut, Made, MaterialNeed, WorkingLine } from "../../itemKind.ts";
 import { boughtLength } from "../boughtLength.ts";
 import type { Notes } from "../notes.ts";
 import { type Edged, type EdgeWelt, edgeWelt, weltCut, weltWorking } from "../welt/edgeWelt.ts";
 import { cordNeed } from "../welt/welt.ts";
-import { type FlatPanel, flatPanel, handbookOf } from "./flatPanel.ts";
+import { type FlatAsk, type FlatPanel, flatPanel, handbookOf } from "./flatPanel.ts";
 
 /** What a flat cover's own fields say (`flatFields`). */
 export interface FlatCoverFields extends Edged {
@@ -60,132 +60,190 @@ export interface FlatCover {
  * turning on each edge. The kind declares the allowances join, quilting, seam, hem and those of welt.
  */
 export function flatCover(ask: FlatCoverAsk, context: ItemContext, notes: Notes): FlatCover {
-  const { fields, finished, word } = ask;
-  const { units } = context;
-  const p = (l: Length) => printLength(l, units);
+  const { fields } = ask;
   const count = fields.count ?? 1;
+  const sizes = coverSizes(ask, context);
+  notes.working.push(...sizesWorking(ask, sizes, context));
+  const { face, back, wadding } = layersOf(ask, sizes, context, notes);
+  askOfLayers(fields, context, notes);
+  const panels = [face, back, wadding].flatMap((panel) => panel ?? []);
+  const welt = edgeWelt(fields, context, sizes.turning, ask.edge, 1);
+  const materials = edgeNeeds(ask, welt, count, context, notes);
+  const handbook = handbookOf([
+    ...panels.map((panel) => ({ cloth: panel.cloth.id, length: panel.handbook })),
+    ...(welt ? [{ cloth: welt.cloth, length: welt.reserve.height }] : []),
+  ]);
+  notes.working.push(...handbookLines(handbook, context));
+  return {
+    face,
+    back,
+    wadding,
+    turning: sizes.turning,
+    endTurning: sizes.endTurning,
+    lined: sizes.lined,
+    cut: sizes.cut,
+    welt,
+    edge: ask.edge,
+    cuts: [...panels.flatMap((panel) => panel.cuts), ...(welt ? [weltCut(welt, context)] : [])],
+    materials,
+    handbook,
+    widths: (face?.widths ?? 0) * count,
+  };
+}
+
+/** A cover as it is cut, and what makes its cut larger than it is finished. */
+interface CoverSizes {
+  readonly lined: boolean;
+  readonly turning: Length;
+  /** At head and foot. */
+  readonly endTurning: Length;
+  readonly join: Length;
+  /** Cloth for each length of quilted cover; one where it is plain. */
+  readonly take: Fraction;
+  readonly cut: readonly [Length, Length];
+  /** How the cut comes about. */
+  readonly sum: string;
+}
+
+function coverSizes(ask: FlatCoverAsk, context: ItemContext): CoverSizes {
+  const { fields, finished } = ask;
   const lined = fields.back !== undefined || (fields.edge !== undefined && fields.edge !== "plain");
   const turning = context.length(lined ? "seam" : "hem");
   const join = context.length("join");
   const take = fields.quilted ? context.ratio("quilting") : new Fraction(1);
-  const endTurning = ask.rawEnds ? turning.minus(turning) : turning;
-  const cut = [
-    finished[0].times(take).plus(turning.times(2)),
-    finished[1].times(take).plus(endTurning.times(2)),
-  ] as const;
+  const endTurning = ask.rawEnds ? Length.zero : turning;
   const quilted = fields.quilted ? ` × ${take.toString()} quilting` : "";
-  const edgeWord = lined ? "seams" : "hems";
-  const each = ask.rawEnds ? "across" : "each way";
-  const [w, h] = finished;
-  notes.working.push(
-    { what: "Finished width", sum: ask.sums[0], result: p(w), rounded: null },
+  const turned = `2 × ${printLength(turning, context.units)} ${lined ? "seams" : "hems"}`;
+  return {
+    lined,
+    turning,
+    endTurning,
+    join,
+    take,
+    cut: [
+      finished[0].times(take).plus(turning.times(2)),
+      finished[1].times(take).plus(endTurning.times(2)),
+    ],
+    sum: `${printSize(finished, context.units)}${quilted} + ${turned} ${ask.rawEnds ? "across" : "each way"}`,
+  };
+}
+
+function sizesWorking(ask: FlatCoverAsk, sizes: CoverSizes, context: ItemContext): WorkingLine[] {
+  const p = (l: Length) => printLength(l, context.units);
+  const [width, length] = ask.finished;
+  return [
+    { what: "Finished width", sum: ask.sums[0], result: p(width), rounded: null },
     ...(ask.curve === "circle"
       ? []
-      : [{ what: "Finished length", sum: ask.sums[1], result: p(h), rounded: null }]),
+      : [{ what: "Finished length", sum: ask.sums[1], result: p(length), rounded: null }]),
     {
       what: "Cut size",
-      sum: `${printSize(finished, units)}${quilted} + 2 × ${p(turning)} ${edgeWord} ${each}`,
-      result: printSize(cut, units),
+      sum: sizes.sum,
+      result: printSize(sizes.cut, context.units),
       rounded: null,
     },
-  );
-  const because = `${printSize(finished, units)}${quilted} + 2 × ${p(turning)} ${edgeWord} ${each}${ask.curve ? `; ${ask.curve === "oval" ? "an oval" : "a circle"} is cut from it` : ""}`;
-  const shared = { count, join, railroad: fields.railroad, because } as const;
-  const face = flatPanel(
-    {
-      ...shared,
-      piece: word,
-      surface: "face",
-      cloth: fields.cloth,
-      width: cut[0],
-      height: cut[1],
-      motifAboveFoot:
-        fields.motif === "as-it-falls" ? null : ask.middle.times(take).plus(endTurning),
-      motifAsked: fields.motif === "centred",
-      keyPath: ["cloth"],
-    },
-    context,
-    notes,
-  );
-  const layer = (surface: "back" | "wadding", cloth: string, of: readonly [Length, Length]) =>
-    flatPanel(
-      {
-        ...shared,
-        piece: surface,
-        surface,
-        cloth,
-        width: of[0],
-        height: of[1],
-        join: surface === "wadding" ? join.minus(join) : join,
-        motifAboveFoot: null,
-        motifAsked: false,
-        railroad: surface === "back" ? fields.railroad : undefined,
-        because: surface === "wadding" ? "finished size" : because,
-        keyPath: [surface],
-      },
-      context,
-      notes,
-    );
-  const back = fields.back ? layer("back", fields.back, cut) : null;
-  const soft = [w.times(take), h.times(take)] as const;
-  const wadding = fields.wadding ? layer("wadding", fields.wadding, soft) : null;
+  ];
+}
+
+/** Why face and back are cut so large, with the curve that is cut from them. */
+function becauseOf({ curve }: FlatCoverAsk, sizes: CoverSizes): string {
+  const shape = curve === "oval" ? "an oval" : "a circle";
+  return curve ? `${sizes.sum}; ${shape} is cut from it` : sizes.sum;
+}
+
+/** Face, back and wadding; none where it is not asked for or cannot be cut. */
+function layersOf(
+  ask: FlatCoverAsk,
+  sizes: CoverSizes,
+  context: ItemContext,
+  notes: Notes,
+): Pick<FlatCover, "face" | "back" | "wadding"> {
+  const { fields, finished } = ask;
+  const { cut, take } = sizes;
+  const asFace = {
+    width: cut[0],
+    height: cut[1],
+    count: fields.count ?? 1,
+    join: sizes.join,
+    motifAboveFoot: null,
+    motifAsked: false,
+    railroad: fields.railroad,
+    because: becauseOf(ask, sizes),
+  };
+  const middle = ask.middle.times(take).plus(sizes.endTurning);
+  const face: FlatAsk = {
+    ...asFace,
+    piece: ask.word,
+    surface: "face",
+    cloth: fields.cloth,
+    motifAboveFoot: fields.motif === "as-it-falls" ? null : middle,
+    motifAsked: fields.motif === "centred",
+    keyPath: ["cloth"],
+  };
+  const layer = (surface: "back" | "wadding", cloth: string): FlatAsk => ({
+    ...asFace,
+    piece: surface,
+    surface,
+    cloth,
+    keyPath: [surface],
+  });
+  // Wadding is as large as the cover finishes, with what quilting takes up; its joins butt, without a turning.
+  const soft = {
+    width: finished[0].times(take),
+    height: finished[1].times(take),
+    join: Length.zero,
+    railroad: undefined,
+    because: "finished size",
+  };
+  return {
+    face: flatPanel(face, context, notes),
+    back: fields.back ? flatPanel(layer("back", fields.back), context, notes) : null,
+    wadding: fields.wadding
+      ? flatPanel({ ...layer("wadding", fields.wadding), ...soft }, context, notes)
+      : null,
+  };
+}
+
+function askOfLayers(fields: FlatCoverFields, context: ItemContext, notes: Notes): void {
   if (fields.quilted && !fields.wadding)
     notes.questions.push("It is quilted: which wadding, and of what weight?");
   if (fields.wadding && !fields.back)
     notes.questions.push("Wadding needs a back over it: which cloth or lining?");
   if (context.cloth(fields.cloth)?.nap)
     notes.questions.push("Which way does the pile run: towards the foot or the head?");
-  const welt = edgeWelt(fields, context, turning, ask.edge, 1);
-  const panels = [face, back, wadding].flatMap((panel) => panel ?? []);
-  const cuts = [
-    ...panels.flatMap((panel) => panel.cuts),
-    ...(welt ? [weltCut(welt, context)] : []),
-  ];
-  const materials: MaterialNeed[] = [];
-  if (welt || fields.trim)
+}
+
+/** Cord for the welt and the trim round the edge, with the lines of their working. */
+function edgeNeeds(
+  ask: FlatCoverAsk,
+  welt: EdgeWelt | null,
+  count: number,
+  context: ItemContext,
+  notes: Notes,
+): MaterialNeed[] {
+  const { units } = context;
+  const { trim } = ask.fields;
+  if (welt || trim)
     notes.working.push({
       what: "Round the edge",
       sum: ask.edgeSum,
-      result: p(ask.edge),
+      result: printLength(ask.edge, units),
       rounded: null,
     });
-  if (welt) {
-    notes.working.push(...weltWorking(welt, count, context, null));
-    materials.push(cordNeed(welt.total, units));
-  }
-  if (fields.trim)
-    materials.push(
-      boughtLength("trim", ask.edge.plus(context.length("welt-lap")).times(count), units, {
-        cloth: fields.trim,
-        by: "studio",
-      }),
-    );
-  const handbook = handbookOf([
-    ...panels.map((panel) => ({ cloth: panel.cloth.id, length: panel.handbook })),
-    ...(welt ? [{ cloth: welt.cloth, length: welt.reserve.height }] : []),
-  ]);
-  for (const each of handbook)
-    notes.working.push({
-      what: `By the handbook, ${context.cloth(each.cloth)?.name ?? each.cloth}`,
-      sum: "whole widths, each up to whole repeats where it has one",
-      result: p(each.length),
-      rounded: null,
-    });
-  return {
-    face,
-    back,
-    wadding,
-    turning,
-    endTurning,
-    lined,
-    cut,
-    welt,
-    edge: ask.edge,
-    cuts,
-    materials,
-    handbook,
-    widths: (face?.widths ?? 0) * count,
-  };
+  if (welt) notes.working.push(...weltWorking(welt, count, context, null));
+  const needs = welt ? [cordNeed(welt.total, units)] : [];
+  if (!trim) return needs;
+  const length = ask.edge.plus(context.length("welt-lap")).times(count);
+  return [...needs, boughtLength("trim", length, units, { cloth: trim, by: "studio" })];
+}
+
+function handbookLines(handbook: Made["handbook"], context: ItemContext): WorkingLine[] {
+  return handbook.map(({ cloth, length }) => ({
+    what: `By the handbook, ${context.cloth(cloth)?.name ?? cloth}`,
+    sum: "whole widths, each up to whole repeats where it has one",
+    result: printLength(length, context.units),
+    rounded: null,
+  }));
 }
 
 /** Figures and counts that every flat cover gives. */

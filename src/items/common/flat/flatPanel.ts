@@ -1,7 +1,8 @@
 import { diagnostic } from "../../../diagnostics/diagnostic.ts";
 import { Length } from "../../../units/length.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
-import type { AlongMatch, ClothFacts, ItemContext, ItemCut } from "../../itemKind.ts";
+import type { ClothFacts, ItemContext, ItemCut, WorkingLine } from "../../itemKind.ts";
+import { capital } from "../capital.ts";
 import { centredAcross, centredPlace, hasMotif } from "../join/centredMotif.ts";
 import { handbookRows } from "../join/handbookRows.ts";
 import type { JoinedPart } from "../join/joinedPart.ts";
@@ -12,6 +13,7 @@ import {
   joinPiece,
   middleOfWidth,
 } from "../join/joinPiece.ts";
+import { motifWhereQuestion, noMotifInMiddle, noMotifToCentre } from "../join/motifFaults.ts";
 import { handbookCut, selvedgeMatch } from "../join/selvedgeMatch.ts";
 import type { Notes } from "../notes.ts";
 
@@ -60,145 +62,208 @@ export interface FlatPanel {
  * The handbook's length: pieces side by side, each row up to whole repeats; a joined one takes whole widths.
  */
 export function flatPanel(ask: FlatAsk, context: ItemContext, notes: Notes): FlatPanel | null {
-  const p = (l: Length) => printLength(l, context.units);
   const cloth = context.cloth(ask.cloth);
   if (!cloth) return null;
   const usable = cloth.usableWidth;
-  const fault = (code: string, message: string, hint: string) =>
-    notes.diagnostics.push(
-      diagnostic(context.place(ask.keyPath), code, message, { actual: cloth.id, hint }),
-    );
   if (!usable) {
-    fault(
-      "cloth-without-width",
-      `${cloth.name} has no width, so it cannot be said whether this ${ask.piece} needs a join.`,
-      `Write width: in the card of ${cloth.id}, for example 54" or 137 cm.`,
-    );
+    const lacks = `it cannot be said whether this ${ask.piece} needs a join`;
+    fault(ask, cloth, context, notes, {
+      code: "cloth-without-width",
+      message: `${cloth.name} has no width, so ${lacks}.`,
+      hint: `Write width: in the card of ${cloth.id}, for example 54" or 137 cm.`,
+    });
     return null;
   }
   if (ask.railroad === true && cloth.nap)
     notes.questions.push(
       `${cloth.name} has a pile: run sideways it lies from one side to the other. Is that wished?`,
     );
-  const couldTurn = ask.railroad ?? (cloth.mayTurn && ask.width.isMoreThan(usable));
-  const saves = !ask.height.isMoreThan(usable) && ask.width.isMoreThan(usable);
-  const sideways = ask.railroad === true || (couldTurn && saves);
-  const [over, run] = sideways ? [ask.height, ask.width] : [ask.width, ask.height];
-  const laid = { width: over, height: run };
-  const base = {
+  if (ask.motifAsked && !hasMotif(cloth))
+    notes.diagnostics.push(noMotifToCentre(cloth, "motif", context));
+  const lay = layOf(ask, cloth, usable);
+  return lay.across.isMoreThan(usable)
+    ? joinedPanel(ask, lay, context, notes)
+    : wholePanel(ask, lay, context, notes);
+}
+
+/** How the piece lies on its cloth. */
+interface Lay {
+  readonly cloth: ClothFacts;
+  readonly usable: Length;
+  readonly sideways: boolean;
+  /** Of the piece, across the cloth and along it. */
+  readonly across: Length;
+  readonly along: Length;
+  /** A motif is to stand in its middle, and the cloth has one. */
+  readonly wants: boolean;
+  /** Null on a cloth that need not match along its length. */
+  readonly repeatUp: Length | null;
+}
+
+/** Sideways where it is said, or where nothing is said, the cloth may turn and that saves a join. */
+function layOf(ask: FlatAsk, cloth: ClothFacts, usable: Length): Lay {
+  const tooWide = ask.width.isMoreThan(usable);
+  const saves = tooWide && !ask.height.isMoreThan(usable);
+  const sideways = ask.railroad === true || ((ask.railroad ?? cloth.mayTurn) && saves);
+  const matched = cloth.repeat !== null && cloth.repeat.match !== "free";
+  return {
+    cloth,
+    usable,
+    sideways,
+    across: sideways ? ask.height : ask.width,
+    along: sideways ? ask.width : ask.height,
+    wants: ask.motifAboveFoot !== null && hasMotif(cloth) && !sideways,
+    repeatUp: matched ? (cloth.repeat?.up ?? null) : null,
+  };
+}
+
+/** What both ways of cutting begin with. */
+function pieceOf(ask: FlatAsk, { across, along, sideways }: Lay) {
+  return {
     piece: ask.piece,
     surface: ask.surface,
     cloth: ask.cloth,
     count: ask.count,
     because: `${ask.because}${sideways ? "; cloth run sideways" : ""}`,
+    width: across,
+    height: along,
   };
-  const motif = hasMotif(cloth);
-  if (ask.motifAsked && !motif) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["motif"]),
-        "no-motif-to-centre",
-        `${cloth.name} has no repeat on its card, so nothing can be centred.`,
-        {
-          severity: "warning",
-          actual: "centred",
-          expected: "as-it-falls",
-          hint: "Write the repeat on the cloth's card, or motif: as-it-falls.",
-        },
-      ),
-    );
-  }
-  const wants = ask.motifAboveFoot !== null && motif && !sideways;
-  const matched = cloth.repeat !== null && cloth.repeat.match !== "free";
-  const repeatUp = matched ? (cloth.repeat?.up ?? null) : null;
-  const panel = {
-    cloth,
-    usableWidth: usable,
-    width: ask.width,
-    height: ask.height,
-    sideways,
-    join: ask.join,
-  };
-  if (!over.isMoreThan(usable)) {
-    const place = centredPlace(cloth, over, run);
-    const centred = wants && place.fits;
-    if (wants && !place.fits) {
-      const words = `No motif of ${cloth.name} can stand in the middle of a piece ${p(over)} wide`;
-      if (ask.motifAsked)
-        fault(
-          "motif-does-not-fit",
-          `${words}; the widest that can is ${place.widest ? p(place.widest) : "not known"}.`,
-          "Write motif: as-it-falls, make it narrower, or choose another cloth.",
-        );
-      else notes.questions.push(`${words}: where across it is the motif wanted?`);
-    }
+}
+
+function panelOf(ask: FlatAsk, { cloth, usable, sideways }: Lay) {
+  const { width, height, join } = ask;
+  return { cloth, usableWidth: usable, width, height, sideways, join };
+}
+
+/** A piece from one width, its motif in its middle where that has room. */
+function wholePanel(ask: FlatAsk, lay: Lay, context: ItemContext, notes: Notes): FlatPanel {
+  const { cloth, usable, across, along, wants, repeatUp } = lay;
+  const place = centredPlace(cloth, across, along);
+  const centred = wants && place.fits;
+  if (wants && !place.fits) sayNoRoom(ask, lay, place.widest, context, notes);
+  const cut: ItemCut = {
+    ...pieceOf(ask, lay),
+    mayTurn: !wants && !lay.sideways && cloth.mayTurn,
+    across: centred ? place.across : { how: "free" },
     // Where no motif can stand in the middle across, the pattern still begins from the middle along.
-    const along: AlongMatch =
-      wants && matched
+    along:
+      wants && repeatUp
         ? { how: "motif-at", aboveFoot: ask.motifAboveFoot as Length, joined: 0 }
-        : { how: "free" };
-    const cut: ItemCut = {
-      ...base,
-      ...laid,
-      mayTurn: !wants && !sideways && cloth.mayTurn,
-      across: centred ? place.across : { how: "free" },
-      along,
-    };
-    const perRow = centred ? Math.max(1, centredAcross(cloth, over)) : 1;
-    const rows = wants
-      ? handbookCut(run, Math.ceil(ask.count / perRow), repeatUp, false).total
-      : (handbookRows(
-          Array.from({ length: ask.count }, () => ({ width: over, length: run })),
-          usable,
-        ) ?? run.times(ask.count));
-    return { ...panel, cuts: [cut], parts: null, centred, gap: false, widths: 1, handbook: rows };
+        : { how: "free" },
+  };
+  const perRow = centred ? Math.max(1, centredAcross(cloth, across)) : 1;
+  const handbook = wants
+    ? handbookCut(along, Math.ceil(ask.count / perRow), repeatUp, false).total
+    : (handbookRows(
+        Array.from({ length: ask.count }, () => ({ width: across, length: along })),
+        usable,
+      ) ?? along.times(ask.count));
+  const whole = { parts: null, centred, gap: false, widths: 1, handbook };
+  return { ...panelOf(ask, lay), cuts: [cut], ...whole };
+}
+
+/** A motif that has no room in the middle: an error where it was asked for, else a question. */
+function sayNoRoom(
+  ask: FlatAsk,
+  { cloth, across }: Lay,
+  widest: Length | null,
+  context: ItemContext,
+  notes: Notes,
+): void {
+  const { units } = context;
+  if (!ask.motifAsked) {
+    notes.questions.push(motifWhereQuestion(cloth, across, "across it", units));
+    return;
   }
-  const parts = joinPiece(over, usable, ask.join, "both-sides", wants ? cloth : null);
+  fault(ask, cloth, context, notes, {
+    code: "motif-does-not-fit",
+    message: `${noMotifInMiddle(cloth, across, units)}; the widest that can is ${widest ? printLength(widest, units) : "not known"}.`,
+    hint: "Write motif: as-it-falls, make it narrower, or choose another cloth.",
+  });
+}
+
+/** A piece wider than its cloth: a middle and a strip at each side, in register. Null, with a diagnostic, where joins use up the cloth. */
+function joinedPanel(ask: FlatAsk, lay: Lay, context: ItemContext, notes: Notes): FlatPanel | null {
+  const { cloth, usable, across, along, wants, repeatUp } = lay;
+  const parts = joinPiece(across, usable, ask.join, "both-sides", wants ? cloth : null);
   if (!parts) {
-    fault(
-      "cloth-narrower-than-joins",
-      `${cloth.name} is ${p(usable)} wide, which the turnings of its joins use up.`,
-      "Look at the width on the cloth's card and at the allowance join.",
-    );
+    fault(ask, cloth, context, notes, {
+      code: "cloth-narrower-than-joins",
+      message: `${cloth.name} is ${printLength(usable, context.units)} wide, which the turnings of its joins use up.`,
+      hint: "Look at the width on the cloth's card and at the allowance join.",
+    });
     return null;
   }
   const gap = wants ? gapQuestion(cloth, ask.piece, parts) : null;
   if (gap) notes.questions.push(gap);
   const match = selvedgeMatch(cloth);
   if (match.question && !hasMotifInMiddle(parts)) notes.questions.push(match.question);
-  const size = printSize([ask.width, ask.height], context.units);
-  const series = `${ask.surface} ${size}`;
-  const shift = wants ? middleOfWidth(cloth).shift : 0;
-  const striped = !matched && cloth.repeat?.across != null;
-  const cuts = joinedCuts(parts, { ...base, ...laid }, cloth, false, series).map(
-    (cut, n): ItemCut => {
-      // A stripe runs on over a join too: its strips are cut against the selvedge that joins, though nothing is met along it.
-      const part = parts[n];
-      const side = part?.motifFromLeft ? null : part?.selvedge;
-      if (striped && side) return { ...cut, across: { how: "selvedge", side } };
-      if (!wants || cut.along.how !== "level") return cut;
-      const joined = part?.motifFromLeft ? 0 : (cut.along.joined + shift) % 2;
-      return {
-        ...cut,
-        along: { how: "motif-at", aboveFoot: ask.motifAboveFoot as Length, joined },
-      };
-    },
-  );
   const strip = parts[0]?.width ?? usable;
-  const wholes = parts.length - 2;
-  const widths = wholes + (strip.times(2).isMoreThan(usable) ? 2 : 1);
-  notes.working.push({
-    what: `${capital(ask.piece)}, joined`,
-    sum: `${p(over)} ÷ ${p(usable)}; ${hasMotifInMiddle(parts) ? `a middle of ${p(parts[1]?.width ?? usable)}, the widest with a motif in its middle` : `${wholes === 1 ? "one whole width" : `${wholes} whole widths`} in the middle`}, ${p(ask.join)} turning on each piece of a join`,
-    result: `2 strips of ${p(strip)} at the ${sideways ? "ends" : "sides"}; ${widths} widths of ${p(run)}`,
-    rounded: "up to whole widths",
-  });
-  const handbook = handbookCut(run, widths * ask.count, repeatUp, match.shifts).total;
-  return { ...panel, cuts, parts, centred: wants, gap: gap !== null, widths, handbook };
+  const widths = parts.length - 2 + (strip.times(2).isMoreThan(usable) ? 2 : 1);
+  notes.working.push(joinedWorking(ask, lay, parts, widths, context));
+  return {
+    ...panelOf(ask, lay),
+    cuts: inRegister(ask, lay, parts, context),
+    parts,
+    centred: wants,
+    gap: gap !== null,
+    widths,
+    handbook: handbookCut(along, widths * ask.count, repeatUp, match.shifts).total,
+  };
 }
 
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+/** The parts level with each other, or with the motif where it is asked for; a stripe runs on over the joins too. */
+function inRegister(
+  ask: FlatAsk,
+  lay: Lay,
+  parts: readonly JoinedPart[],
+  context: ItemContext,
+): ItemCut[] {
+  const { cloth, wants, repeatUp } = lay;
+  const series = `${ask.surface} ${printSize([ask.width, ask.height], context.units)}`;
+  const shift = wants ? middleOfWidth(cloth).shift : 0;
+  const striped = repeatUp === null && cloth.repeat?.across != null;
+  return joinedCuts(parts, pieceOf(ask, lay), cloth, false, series).map((cut, n): ItemCut => {
+    // The strips of a stripe are cut against the selvedge that joins, though nothing is met along it.
+    const part = parts[n];
+    const side = part?.motifFromLeft ? null : part?.selvedge;
+    if (striped && side) return { ...cut, across: { how: "selvedge", side } };
+    if (!wants || cut.along.how !== "level") return cut;
+    const joined = part?.motifFromLeft ? 0 : (cut.along.joined + shift) % 2;
+    return { ...cut, along: { how: "motif-at", aboveFoot: ask.motifAboveFoot as Length, joined } };
+  });
+}
+
+function joinedWorking(
+  ask: FlatAsk,
+  { across, along, usable, sideways }: Lay,
+  parts: readonly JoinedPart[],
+  widths: number,
+  context: ItemContext,
+): WorkingLine {
+  const p = (l: Length) => printLength(l, context.units);
+  const wholes = parts.length - 2;
+  const middle = hasMotifInMiddle(parts)
+    ? `a middle of ${p(parts[1]?.width ?? usable)}, the widest with a motif in its middle`
+    : `${wholes === 1 ? "one whole width" : `${wholes} whole widths`} in the middle`;
+  return {
+    what: `${capital(ask.piece)}, joined`,
+    sum: `${p(across)} ÷ ${p(usable)}; ${middle}, ${p(ask.join)} turning on each piece of a join`,
+    result: `2 strips of ${p(parts[0]?.width ?? usable)} at the ${sideways ? "ends" : "sides"}; ${widths} widths of ${p(along)}`,
+    rounded: "up to whole widths",
+  };
+}
+
+function fault(
+  ask: FlatAsk,
+  cloth: ClothFacts,
+  context: ItemContext,
+  notes: Notes,
+  said: { readonly code: string; readonly message: string; readonly hint: string },
+): void {
+  const { code, message, hint } = said;
+  const place = context.place(ask.keyPath);
+  notes.diagnostics.push(diagnostic(place, code, message, { actual: cloth.id, hint }));
 }
 
 /** Where the joins of a panel stand in the finished piece, from its left edge (or its head, sideways); `turning` is that edge's. */

@@ -1,7 +1,8 @@
 import type { Length } from "../../../units/length.ts";
 import type { ItemContext } from "../../itemKind.ts";
 import type { Notes } from "../notes.ts";
-import { type Skirt, type SkirtRun, type SkirtStyle, skirtOf } from "./skirtRun.ts";
+import { skirtOf } from "./skirtOf.ts";
+import type { Skirt, SkirtRun, SkirtStyle } from "./skirtRun.ts";
 
 /** What the fields of a skirt say of its style and cloth. */
 export interface SkirtFields {

@@ -1,0 +1,101 @@
+import Fraction from "fraction.js";
+import { diagnostic } from "../../../diagnostics/diagnostic.ts";
+import type { Length } from "../../../units/length.ts";
+import { printLength } from "../../../units/printLength.ts";
+import type { ClothFacts, ItemContext } from "../../itemKind.ts";
+import { selvedgeMatch } from "../join/selvedgeMatch.ts";
+import type { Notes } from "../notes.ts";
+import type { SkirtAsk } from "./skirtRun.ts";
+
+/** How a skirt lies on its cloth. */
+export interface SkirtLay {
+  readonly cloth: ClothFacts;
+  readonly usable: Length;
+  readonly words: NonNullable<SkirtAsk["words"]>;
+  /** Drop, hem and top. */
+  readonly cut: Length;
+  readonly because: string;
+  /** Flat cloth for each length of run; one where it is tailored. */
+  readonly fullness: Fraction;
+  readonly sideways: boolean;
+  /** Strips side by side across the cloth where it is run sideways; else 0. */
+  readonly across: number;
+  /** Null on a cloth that need not match along its length. */
+  readonly repeatUp: Length | null;
+  /** Whether neighbouring widths hang half a repeat lower. */
+  readonly shifts: boolean;
+}
+
+/** Sideways where it is said, or, where nothing is, on a cloth that may turn and has no pattern. */
+export function layOf(
+  ask: SkirtAsk,
+  cloth: ClothFacts,
+  context: ItemContext,
+  notes: Notes,
+): SkirtLay | null {
+  const p = (l: Length) => printLength(l, context.units);
+  const words = ask.words ?? { piece: "skirt", drop: "drop", hem: "hem", top: "top" };
+  const cut = ask.drop.plus(ask.hem).plus(ask.top);
+  const sideways = ask.railroad ?? (cloth.mayTurn && cloth.repeat === null);
+  const usable = wideEnough(ask, cloth, context, notes);
+  if (!usable) return null;
+  if (sideways && cut.isMoreThan(usable)) {
+    fault(ask, cloth, context, notes, {
+      code: "skirt-deeper-than-cloth",
+      message: `Run sideways ${cloth.name} gives ${p(usable)} of depth; this ${words.piece} is cut ${p(cut)} deep.`,
+      hint: "Write railroad: no, or choose a wider cloth.",
+    });
+    return null;
+  }
+  const matched = cloth.repeat !== null && cloth.repeat.match !== "free";
+  return {
+    cloth,
+    usable,
+    words,
+    cut,
+    because: `${p(ask.drop)} ${words.drop} + ${p(ask.hem)} ${words.hem} + ${p(ask.top)} ${words.top}`,
+    fullness: ask.style === "tailored" ? new Fraction(1) : ask.fullness,
+    sideways,
+    across: sideways ? Number(usable.over(cut).floor().valueOf()) : 0,
+    repeatUp: matched ? (cloth.repeat?.up ?? null) : null,
+    shifts: selvedgeMatch(cloth).shifts,
+  };
+}
+
+/** The usable width; null, with a diagnostic, where it is not known or the turnings of joins use it up. */
+function wideEnough(
+  ask: SkirtAsk,
+  cloth: ClothFacts,
+  context: ItemContext,
+  notes: Notes,
+): Length | null {
+  const p = (l: Length) => printLength(l, context.units);
+  const usable = cloth.usableWidth;
+  if (!usable) {
+    fault(ask, cloth, context, notes, {
+      code: "cloth-without-width",
+      message: `${cloth.name} has no width, so its widths cannot be counted.`,
+      hint: `Write width: in the card of ${cloth.id}, for example 54" or 137 cm.`,
+    });
+    return null;
+  }
+  if (usable.isMoreThan(ask.join.times(2))) return usable;
+  fault(ask, cloth, context, notes, {
+    code: "cloth-narrower-than-joins",
+    message: `${cloth.name} is ${p(usable)} wide, which two join turnings of ${p(ask.join)} use up.`,
+    hint: "Look at the width on the cloth's card and at the allowance join.",
+  });
+  return null;
+}
+
+function fault(
+  ask: SkirtAsk,
+  cloth: ClothFacts,
+  context: ItemContext,
+  notes: Notes,
+  said: { readonly code: string; readonly message: string; readonly hint: string },
+): void {
+  const { code, message, hint } = said;
+  const place = context.place(ask.keyPath);
+  notes.diagnostics.push(diagnostic(place, code, message, { actual: cloth.id, hint }));
+}
