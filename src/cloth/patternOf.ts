@@ -106,7 +106,10 @@ export function patternOf(
     patternToM: inRoom(distances.patternToM),
     readsPlainFromM: inRoom(distances.plainFromM),
   };
-  return { pattern, confirm: confirmPattern(judged, repeat) };
+  return {
+    pattern,
+    confirm: [...confirmPattern(judged, repeat), ...confirmMotif(judged, stripes ? null : motifs)],
+  };
 }
 
 function inRoom(metres: number): number | null {
@@ -153,6 +156,15 @@ function cappedMm(motifs: Motifs | null, repeat: MeasuredRepeat | null): number 
   if (!motifs) return null;
   const most = repeat ? Math.max(...repeat.lattice.map(([x, y]) => Math.hypot(x, y))) : motifs.mm;
   return Math.min(motifs.mm, most);
+}
+
+/** The size of motifs that stems or scrolls join hangs on where one is said to end. */
+function confirmMotif({ kind }: JudgedKind, motifs: Motifs | null): Confirm[] {
+  const isPrint = kind === "small-print" || kind === "large-print";
+  if (!isPrint || motifs?.method !== "joined") return [];
+  const why =
+    "The motifs are joined by what lies between them, so that where one ends is a guess; measure one on the cloth.";
+  return [{ what: "pattern.motifMm", why }];
 }
 
 function confirmPattern({ kind, sure }: JudgedKind, repeat: MeasuredRepeat | null): Confirm[] {

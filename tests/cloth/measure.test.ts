@@ -56,6 +56,18 @@ test.each(cases)("motif of %s, %s", (_, __, design, mm, more) => {
   expect(Math.abs((found ?? 0) - mm)).toBeLessThan(0.07 * mm + MM_PER_PX / 2);
 });
 
+test("a tall sprig that fills the height of its half-drop is one motif, not the flower on it", () => {
+  const design = sprigs([CREAM, "#556b2f", "#c98a86", "#d8a21c"], {
+    across: 44,
+    up: 64,
+    size: 1.8,
+  });
+  const { value } = measureCloth(photograph(design, SHOT), 300, { place: PLACE });
+  expect(value?.pattern.repeat?.match).toBe("half-drop");
+  expect(Math.abs((value?.pattern.motifMm ?? 0) / (24 * 1.8) - 1)).toBeLessThan(0.07);
+  expect(value?.confirm.map(({ what }) => what)).not.toContain("pattern.motifMm");
+});
+
 test("a plain has no motif, however grainy", () => {
   expect(motifSize(photograph(plain(CREAM), { ...SHOT, noise: 8 }), MM_PER_PX)).toBeNull();
 });

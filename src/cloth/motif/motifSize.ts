@@ -31,8 +31,8 @@ const LEAST_SHARE = 0.004;
 const LEAST_PX = 6;
 /** Parts of one motif lie within this part of the picture's width of each other. */
 const JOINED = 0.004;
-/** What stands free but is longer than this part of the cell's side is more than one motif. */
-const WHOLE_CELL = 0.75;
+/** What stands free but is longer than this part of the cell's side, and whose box is more than that part of its area, is more than one motif. */
+const WHOLE_CELL = { side: 0.75, area: 0.4 };
 /** Part of the greatest half width under which something is thin. */
 const THIN = 0.4;
 /** The size that this part of the motifs' area does not exceed: the large motif leads, a berry beside it does not. */
@@ -67,7 +67,7 @@ export function motifsOf(
   const joined = grown(figure, width, height, Math.max(1, Math.round(JOINED * width)));
   const free = freeStanding(components(figure, width, height, joined), width, height);
   const standing = free.area > 0.5 * area ? sized(free, "free-standing", mmPerPx) : null;
-  if (standing && (cellMm === null || standing.mm < WHOLE_CELL * cellMm)) return standing;
+  if (standing && !fillsCell(standing, cellMm)) return standing;
   const thick = freeStanding(thickParts(figure, width, height), width, height);
   if (thick.area > 0.5 * thick.all) return sized(thick, "joined", mmPerPx);
   if (standing) return standing;
@@ -88,6 +88,18 @@ export function motifsOf(
   return mm >= 2 * mmPerPx ? { mm, method: "bands", sizesMm: [] } : null;
 }
 
+/** True where what stands free takes up so much of the cell that it is rather all that is in it, joined by stems. */
+function fillsCell({ mm, boxMm2 }: Sized, cellMm: number | null): boolean {
+  if (cellMm === null || mm < WHOLE_CELL.side * cellMm) return false;
+  // A tall sprig or a long spray is longer than the side of its cell, and takes up little of it.
+  return boxMm2 > WHOLE_CELL.area * cellMm ** 2;
+}
+
+/** Motifs with the area of the box around the leading one. */
+interface Sized extends Motifs {
+  readonly boxMm2: number;
+}
+
 interface FreeStanding {
   /** Of all parts. */
   readonly all: number;
@@ -95,15 +107,21 @@ interface FreeStanding {
   readonly area: number;
   /** Part of their boxes that they fill. */
   readonly filled: number;
-  /** Longer side and area of each whole part. */
-  readonly parts: readonly { readonly size: number; readonly area: number }[];
+  /** Longer side, area, and area of its box, of each whole part. */
+  readonly parts: readonly Part[];
+}
+
+interface Part {
+  readonly size: number;
+  readonly area: number;
+  readonly box: number;
 }
 
 function freeStanding(list: readonly Component[], width: number, height: number): FreeStanding {
   const all = list.reduce((sum, part) => sum + part.area, 0);
   let area = 0;
   let boxes = 0;
-  const parts: { size: number; area: number }[] = [];
+  const parts: Part[] = [];
   for (const part of list) {
     const across = part.right - part.left + 1;
     const down = part.bottom - part.top + 1;
@@ -114,7 +132,7 @@ function freeStanding(list: readonly Component[], width: number, height: number)
     // A motif cut by the border stands free but has no whole size.
     if (cut) continue;
     boxes += across * down;
-    parts.push({ size: Math.max(across, down), area: part.area });
+    parts.push({ size: Math.max(across, down), area: part.area, box: across * down });
   }
   if (parts.length === 0) return { all, area: 0, filled: 0, parts };
   const whole = parts.reduce((sum, part) => sum + part.area, 0);
@@ -122,11 +140,12 @@ function freeStanding(list: readonly Component[], width: number, height: number)
 }
 
 /** The size below which `LEADING` of the area lies, averaged over the sizes next to it so that one pixel does not leap. */
-function sized({ parts }: FreeStanding, method: MotifMethod, mmPerPx: number): Motifs | null {
+function sized({ parts }: FreeStanding, method: MotifMethod, mmPerPx: number): Sized | null {
   const sorted = [...parts].sort((a, b) => a.size - b.size);
   const total = sorted.reduce((sum, part) => sum + part.area, 0);
   let before = 0;
   let sum = 0;
+  let boxes = 0;
   let weight = 0;
   for (const part of sorted) {
     // The parts whose area lies between the two marks about the leading one, by as much as lies there.
@@ -134,13 +153,19 @@ function sized({ parts }: FreeStanding, method: MotifMethod, mmPerPx: number): M
     const to = Math.min(before + part.area, (LEADING + 0.15) * total);
     if (to > from) {
       sum += (to - from) * part.size;
+      boxes += (to - from) * part.box;
       weight += to - from;
     }
     before += part.area;
   }
   const px = weight > 0 ? sum / weight : 0;
   if (px < 2) return null;
-  return { mm: px * mmPerPx, method, sizesMm: sorted.map((part) => part.size * mmPerPx) };
+  return {
+    mm: px * mmPerPx,
+    method,
+    sizesMm: sorted.map((part) => part.size * mmPerPx),
+    boxMm2: (boxes / weight) * mmPerPx ** 2,
+  };
 }
 
 /** The thick parts of a mask, each with its whole box: what is thinner than two fifths of the thickest is cut through. */
