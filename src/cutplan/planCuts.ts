@@ -9,10 +9,19 @@ import { itemByItem } from "./laying/itemByItem.ts";
 import { type Kind, kindsOf } from "./laying/kinds.ts";
 import { startsFor } from "./laying/starts.ts";
 import type { Grains } from "./piece.ts";
-import type { Plan, PlanInput, PlanOptions, PlanResult } from "./plan.ts";
+import type { Plan, PlanInput, PlanResult } from "./plan.ts";
 import { planOnLengths } from "./planOnLengths.ts";
 import { problemsOf } from "./problems.ts";
-import { buildsFor, mostStarts, thoroughSearch } from "./search/thoroughSearch.ts";
+import type { Found } from "./search/searchStarts.ts";
+import {
+  annealed,
+  buildsFor,
+  climbed,
+  mostStarts,
+  thoroughSearch,
+  type Wanted,
+} from "./search/thoroughSearch.ts";
+import { straightDrafts } from "./straightSearch.ts";
 
 /** 2.5 m in grains: what a cutting table holds. */
 const TABLE: Grains = 400_000;
@@ -63,52 +72,57 @@ function planInMeasure(input: PlanInput): PlanResult {
   const maxLength = options.maxLength ?? Number.POSITIVE_INFINITY;
   const table = options.maxBandG ?? null;
   const bandLimit = table === null ? Number.POSITIVE_INFINITY : Math.max(table, longest);
+  const share = options.straightCutCost ?? STRAIGHT_CUT_COST;
   const cloth = { vertical, maxLength, fixed };
-  const search = (limit: Grains): Draft => {
-    const wanted = {
-      kinds,
-      usableWidth,
-      vertical,
-      strips: [{ from: 0, to: Number.POSITIVE_INFINITY, flaws: [] }],
-      bandLimit: limit,
-      starts,
-      seed,
-      target: bound,
-    };
-    return draftOfSearch(thoroughSearch(wanted, options.builds ?? null), kinds, cloth);
-  };
-  const drafts = [search(Number.POSITIVE_INFINITY), draftOfRows(plain, kinds, cloth)];
-  // Of the drafts so far, on one length, the shorter is known to do.
-  const known = Math.min(...drafts.map(lengthOf));
-  if (vertical > 0) bound = registeredBound(kinds, usableWidth, vertical, fixed, bound, known);
-  const isStraight = (draft: Draft) => draft.longestBand <= bandLimit;
+  const builds = options.builds ?? null;
+  const wanted = (limit: Grains): Wanted => ({
+    kinds,
+    usableWidth,
+    vertical,
+    strips: [{ from: 0, to: Number.POSITIVE_INFINITY, flaws: [] }],
+    bandLimit: limit,
+    starts,
+    seed,
+    target: bound,
+  });
+  const draft = (found: Found) => draftOfSearch(found, kinds, cloth);
+  const search = (limit: Grains) => draft(thoroughSearch(wanted(limit), builds));
+  const rows = draftOfRows(plain, kinds, cloth);
+  const drafts = [rows];
   if (options.maxLength) {
     // Limits that do not hang on the longest length: what a shorter one allows, a longer one allows too.
     const leastLimit = Math.max(...kinds.map(shortest));
-    const limits = new Set([bandLimit, longest, leastLimit]);
-    for (const limit of limits) if (limit <= maxLength) drafts.push(search(limit));
-  } else {
-    const least = Math.min(...drafts.map((draft) => draft.cost));
-    const isDone = drafts.some((draft) => isStraight(draft) && draft.cost === least);
-    if (!isDone) drafts.push(search(bandLimit));
+    const limits = new Set([bandLimit, longest, leastLimit].filter((limit) => limit <= maxLength));
+    for (const limit of [Number.POSITIVE_INFINITY, ...limits]) drafts.push(search(limit));
+  } else if (bandLimit === Number.POSITIVE_INFINITY) drafts.push(search(bandLimit));
+  else {
+    const staged = {
+      climb: (limit: Grains) => climbed(wanted(limit), builds),
+      anneal: (found: Found, limit: Grains) => annealed(found, wanted(limit), builds),
+      draft,
+    };
+    drafts.push(...straightDrafts(staged, bandLimit, bound, share, plain.length));
   }
-  return finishDraft(chosen(drafts, isStraight, options), input, bound, plain.length);
+  // Of the drafts, on one length, the shorter is known to do.
+  const known = Math.min(...drafts.map(lengthOf));
+  if (vertical > 0) bound = registeredBound(kinds, usableWidth, vertical, fixed, bound, known);
+  const plan = chosen(drafts, (each) => each.longestBand <= bandLimit, share, rows.cost);
+  return finishDraft(plan, input, bound, plain.length);
 }
 
-/** The draft of least cost that keeps to the straight cuts, unless they cost more than is allowed. */
+/** The draft of least cost that keeps to the straight cuts, unless they cost more than is allowed, or more than item by item. */
 function chosen(
   drafts: readonly Draft[],
   isStraight: (draft: Draft) => boolean,
-  options: PlanOptions,
+  share: number,
+  plain: Grains,
 ): Draft {
   const cheaper = (a: Draft, b: Draft) => (b.cost < a.cost ? b : a);
   const free = drafts.reduce(cheaper);
   const straight = drafts.filter(isStraight);
   if (straight.length === 0) return free;
   const best = straight.reduce(cheaper);
-  const allowed = free.cost * (1 + (options.straightCutCost ?? STRAIGHT_CUT_COST));
-  const plain = drafts[1] as Draft;
-  return best.cost <= Math.min(allowed, plain.cost) ? best : free;
+  return best.cost <= Math.min(free.cost * (1 + share), plain) ? best : free;
 }
 
 /** On one length, however it is split. */

@@ -44,34 +44,37 @@ export class FreeSpaces {
   takeFrom(from: number, ax0: Grains, ay0: Grains, ax1: Grains, ay1: Grains): void {
     const { edges, leastWidth, leastHeight } = this;
     this.forget();
-    const end = 4 * this.count;
-    let kept = 4 * from;
-    for (let at = kept; at < end; at += 4) {
-      const x0 = edges[at] as number;
+    let end = 4 * this.count;
+    let at = 4 * from;
+    while (at < end) {
       const y0 = edges[at + 1] as number;
-      const x1 = edges[at + 2] as number;
       const y1 = edges[at + 3] as number;
+      if (y1 < ay0 || y0 > ay1) {
+        at += 4;
+        continue;
+      }
+      const x0 = edges[at] as number;
+      const x1 = edges[at + 2] as number;
       if (ax0 < x1 && ax1 > x0 && ay0 < y1 && ay1 > y0) {
         // Split: its parts come behind the old ones.
         if (ax0 - x0 >= leastWidth) this.make(0, x0, y0, ax0, y1);
         if (x1 - ax1 >= leastWidth) this.make(1, ax1, y0, x1, y1);
         if (ay0 - y0 >= leastHeight) this.make(2, x0, y0, x1, ay0);
         if (y1 - ay1 >= leastHeight) this.make(3, x0, ay1, x1, y1);
+        end -= 4;
+        edges[at] = edges[end] as number;
+        edges[at + 1] = edges[end + 1] as number;
+        edges[at + 2] = edges[end + 2] as number;
+        edges[at + 3] = edges[end + 3] as number;
         continue;
       }
-      if (kept !== at) {
-        edges[kept] = x0;
-        edges[kept + 1] = y0;
-        edges[kept + 2] = x1;
-        edges[kept + 3] = y1;
-      }
-      if (x1 === ax0) this.touch(0, kept);
-      else if (x0 === ax1) this.touch(1, kept);
-      if (y1 === ay0) this.touch(2, kept);
-      else if (y0 === ay1) this.touch(3, kept);
-      kept += 4;
+      if (x1 === ax0) this.touch(0, at);
+      else if (x0 === ax1) this.touch(1, at);
+      if (y1 === ay0) this.touch(2, at);
+      else if (y0 === ay1) this.touch(3, at);
+      at += 4;
     }
-    this.count = kept / 4;
+    this.count = end / 4;
     for (let side = 0; side < SIDES; side++) {
       if ((this.madeCount[side] as number) > 0) this.addUncovered(side);
     }

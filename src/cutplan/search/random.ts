@@ -21,3 +21,15 @@ export class RandomStream {
     return Math.floor((this.next() / 4294967296) * bound);
   }
 }
+
+const CHANCE_BITS = 20;
+
+/**
+ * A random number above 0 with mean about 1, large ones ever less likely: -ln of an even chance. The logarithm runs straight between
+ * powers of two, since Math.log may differ in its last digit from machine to machine.
+ */
+export function surprise(random: RandomStream): number {
+  const chance = random.below(2 ** CHANCE_BITS) + 1;
+  const power = 31 - Math.clz32(chance);
+  return Math.LN2 * (CHANCE_BITS - power - (chance / 2 ** power - 1));
+}

@@ -3,7 +3,8 @@ import { Layout, type Strip } from "../laying/layout.ts";
 import type { Mode } from "../laying/modes.ts";
 import type { Grains } from "../piece.ts";
 import { RandomStream } from "./random.ts";
-import { isBetter, Search } from "./search.ts";
+import { isBetter } from "./score.ts";
+import { Search } from "./search.ts";
 import { firstSequences } from "./sequence.ts";
 
 const MOST_LAID = 60_000;
@@ -58,7 +59,7 @@ export function searchStarts(input: SearchInput): Found {
     searches = searches.slice(0, Math.ceil(searches.length / 2));
   }
   const best = searches[0] as Search;
-  best.build(best.best);
+  best.rebuildBest();
   const laid = Array.from(best.best.kinds, (kind, i) => ({
     mode: layout.modes[layout.placedMode[i] as number] ?? null,
     kind,

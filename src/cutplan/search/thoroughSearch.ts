@@ -7,30 +7,36 @@ const NOBODY_CARES = 0.002;
 const SMALL_GAP = 0.015;
 /**
  * The annealings that follow the climb, in shares of the usual builds: quick ones, each from its own seed, guard against bad luck, and a
- * slow one finds what they do not. A search for straight cuts, which comes after a free one, has one less.
+ * slow one finds what they do not.
  */
 const ANNEALINGS = [1, 1, 2];
-const ANNEALINGS_STRAIGHT = [1, 2];
 /** How many starts a later search tries. */
 const STARTS_AGAIN = 4;
+
+export type Wanted = Omit<SearchInput, "builds" | "anneals">;
 
 /**
  * Climbs first, then anneals while the gap to the bound (the input's target) is large. Never longer than climbing alone. `builds`: the
  * budget of one climb and nothing more; null: by the number of pieces.
  */
-export function thoroughSearch(
-  input: Omit<SearchInput, "builds" | "anneals">,
-  builds: number | null,
-): Found {
-  const { kinds, target, starts, seed } = input;
-  const pieces = kinds.reduce((sum, kind) => sum + kind.count, 0);
-  let best = searchStarts({ ...input, builds: builds ?? buildsFor(pieces) });
-  const again = builds === null ? againFor(pieces) : 0;
-  if (again === 0) return best;
-  const isFree = input.bandLimit === Number.POSITIVE_INFINITY;
-  for (const [i, share] of (isFree ? ANNEALINGS : ANNEALINGS_STRAIGHT).entries()) {
+export function thoroughSearch(input: Wanted, builds: number | null): Found {
+  return annealed(climbed(input, builds), input, builds);
+}
+
+/** Climbs only. */
+export function climbed(input: Wanted, builds: number | null): Found {
+  return searchStarts({ ...input, builds: builds ?? buildsFor(piecesOf(input)) });
+}
+
+/** Anneals while the gap to the bound is large; never longer than `found`. Nothing, where `builds` are given. */
+export function annealed(found: Found, input: Wanted, builds: number | null): Found {
+  const { target, starts, seed } = input;
+  const again = builds === null ? againFor(piecesOf(input)) : 0;
+  if (again === 0) return found;
+  let best = found;
+  for (const [i, share] of ANNEALINGS.entries()) {
     if (best.length / target - 1 <= (i === 0 ? NOBODY_CARES : SMALL_GAP)) break;
-    const found = searchStarts({
+    const next = searchStarts({
       ...input,
       starts: [...new Set([best.start, ...starts])].slice(0, STARTS_AGAIN),
       builds: share * again,
@@ -38,9 +44,13 @@ export function thoroughSearch(
       target: Math.floor(target * (1 + NOBODY_CARES)),
       anneals: true,
     });
-    if (found.length < best.length) best = found;
+    if (next.length < best.length) best = next;
   }
   return best;
+}
+
+function piecesOf({ kinds }: Wanted): number {
+  return kinds.reduce((sum, kind) => sum + kind.count, 0);
 }
 
 /** As many starts as the first few orders of each leave time for. */

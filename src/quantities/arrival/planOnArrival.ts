@@ -221,7 +221,7 @@ function notEnough(
   const found = misfits.length > 0 ? ` No place is found for: ${shown}${more}.` : "";
   const need =
     needs.length > 0
-      ? ` About ${clothText(Length.min(...needs), units)} of one lot without flaws would do, with a repeat for where the pattern begins.`
+      ? ` About ${clothText(Length.min(...needs), units)} of one lot without flaws would do${cloth?.pattern?.vertical ? ", with a repeat for where the pattern begins" : ""}.`
       : "";
   const name = (id: string) => project.rooms.find((room) => room.id === id)?.fields.room ?? id;
   const lots = failed.map((each) => each.lot);

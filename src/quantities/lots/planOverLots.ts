@@ -9,12 +9,12 @@ import {
   sameMeasures,
 } from "../arrival/receiptsFor.ts";
 import type { ClothGroup } from "../clothGroups.ts";
-import { type PlannedCloth, plannedCloth } from "../cutPieces.ts";
+import { cutKey, type PlannedCloth, piecesOf, plannedCloth, type RoomCut } from "../cutPieces.ts";
 import { grainsDown } from "../grains.ts";
 import { joinParts } from "../joinParts.ts";
 import { type GroupPlan, planGroup } from "../planGroup.ts";
 import type { LotUse } from "../quantityTypes.ts";
-import { divideOverLots, type OnLot } from "./divideOverLots.ts";
+import { divideOverLots } from "./divideOverLots.ts";
 
 export interface OverLots {
   readonly plan: GroupPlan;
@@ -46,14 +46,14 @@ export function planOverLots(
   if (now.users.some(({ item }) => hasErrors(item.made.diagnostics))) return null;
   const all = planGroup({ cloth, cuts: now.cuts, maxLength: null });
   if (!all.run || all.problems.length > 0) return null;
-  const area = (plan: GroupPlan) =>
-    [...(plan.run?.pieces.values() ?? [])].reduce(
-      (sum, { piece }) => sum + piece.width * piece.height,
-      0,
-    );
-  const onLot: OnLot = (lot, cuts) => {
-    const free = planGroup({ cloth, cuts, maxLength: null });
-    if (!free.run || area(free) > grainsDown(lot.length) * cloth.usableWidthG) return null;
+  const areaOfCut = (cut: RoomCut) => leastArea(cut, cloth);
+  // What would be planned without limits does not hang on the lot: it is made once.
+  const freely = new Map<string, GroupPlan>();
+  const onLot = (lot: ArrivedLot, cuts: readonly RoomCut[]): GroupPlan | null => {
+    const key = cuts.map(cutKey).join("\n");
+    const free = freely.get(key) ?? planGroup({ cloth, cuts, maxLength: null });
+    freely.set(key, free);
+    if (!free.run) return null;
     const plan = planGroup({
       cloth,
       cuts,
@@ -64,10 +64,15 @@ export function planOverLots(
     const isHeld = plan.run !== null && plan.problems.length + plan.unplaced.length === 0;
     return isHeld ? plan : null;
   };
-  const parts = divideOverLots(now.cuts, lots, onLot);
+  const areaOfLot = (lot: ArrivedLot) => grainsDown(lot.length) * cloth.usableWidthG;
+  const parts = divideOverLots(now.cuts, lots, { onLot, areaOfLot, areaOfCut });
   if (!parts) return null;
   const { lowerBound } = all.run.plan;
-  const byArea = Math.ceil(area(all) / cloth.usableWidthG);
+  const area = [...all.run.pieces.values()].reduce(
+    (sum, { piece }) => sum + piece.width * piece.height,
+    0,
+  );
+  const byArea = Math.ceil(area / cloth.usableWidthG);
   // Lengths laid end to end in register lose less than a repeat at each join, however the rooms are divided.
   const joined = joinParts(parts, (lengths) =>
     Math.max(byArea, lowerBound - (lengths - 1) * vertical),
@@ -80,6 +85,18 @@ export function planOverLots(
     receipts: used.flatMap(({ receipts }) => receipts.map(({ index }) => index)),
     diagnostics: used.flatMap((lot) => factsOnArrival(facts, lot, project).diagnostics),
   };
+}
+
+/** The area of a cut's pieces, in square grains: of the rectangles that it may be, the least. */
+function leastArea(cut: RoomCut, cloth: PlannedCloth): number {
+  const areas = [-1, ...(cut.cut.instead ?? []).keys()].map((at) => {
+    const choices = { phases: new Map(), instead: new Map([[cutKey(cut), at]]) };
+    return piecesOf(cut, cloth, choices).reduce(
+      (sum, { piece }) => sum + piece.width * piece.height,
+      0,
+    );
+  });
+  return Math.min(...areas);
 }
 
 /** The lots that came with one and the same repeat: of several repeats the one with most cloth. */
