@@ -10,14 +10,20 @@ import {
 } from "./cloth/palettes.ts";
 import { plainKMeans, QUANTISERS } from "./cloth/quantisers.ts";
 import { kindOf, offBy, sizeOf, type Trial, tryOn } from "./cloth/repeat.ts";
-import { drawingsOf, furtherDrawingsOf, type Half, subjectOf } from "./cloth/subjects.ts";
+import {
+  drawingsOf,
+  furtherDrawingsOf,
+  type Half,
+  nearlyDrawingsOf,
+  subjectOf,
+} from "./cloth/subjects.ts";
 import { times } from "./cloth/time.ts";
 
 /** A palette's accent is recalled within this CIEDE2000. */
 const RECALLED = 6;
 
 /**
- * Measures the measuring: `npm run bench -- cloth [tuning|held-out] [--only repeat|kind|palette|time] [--shots N] [--cloths N] [--every N]`. Photographs with known
+ * Measures the measuring: `npm run bench -- cloth [tuning|held-out] [--only repeat|nearly|kind|palette|time] [--shots N] [--cloths N] [--every N]`. Photographs with known
  * truth are made from seeds: of outside tiles and of our own drawings, by half, of which the one for trying limits is never the
  * one reported. `--shots` photographs of each tile and level, `--cloths` for the palettes, every Nth tile alone for a quick look.
  */
@@ -28,7 +34,8 @@ export async function cloth(): Promise<void> {
   const [shots, every] = [numberAfter("--shots", 6), numberAfter("--every", 1)];
   const only = wordAfter("--only");
   const asked = (part: string) => only === null || only === part;
-  if (asked("repeat")) await patterns(half, seed, shots, every);
+  if (asked("repeat")) await patterns(drawingsOf(half), seed, shots, every);
+  if (asked("nearly")) await patterns(nearlyDrawingsOf(half), seed, shots, every);
   if (asked("kind")) await kinds(half, seed, shots, every);
   if (asked("palette")) await colours(half, seed, numberAfter("--cloths", 60));
   if (asked("time")) await time();
@@ -44,6 +51,11 @@ function wordAfter(option: string): string | null {
   return i < 0 ? null : (process.argv[i + 1] ?? null);
 }
 
+/** What is wrong is then named beside the figures. */
+function isVerbose(): boolean {
+  return process.argv.includes("--verbose");
+}
+
 function row(what: string, goal: string, figure: string): void {
   console.log(`${what.padEnd(52)} goal ${goal.padEnd(16)} ${figure}`);
 }
@@ -52,7 +64,7 @@ const percent = (part: number, of: number) =>
   of > 0 ? `${((100 * part) / of).toFixed(1)} % of ${of}` : "none";
 
 async function patterns(
-  half: Half,
+  all: ReturnType<typeof drawingsOf>,
   firstSeed: number,
   shots: number,
   every: number,
@@ -64,7 +76,7 @@ async function patterns(
     if (right) t.right++;
     tally.set(key, t);
   };
-  const drawings = drawingsOf(half).filter((_, i) => i % every === 0);
+  const drawings = all.filter((_, i) => i % every === 0);
   for (const [n, { drawing, origin }] of drawings.entries()) {
     const subject = await subjectOf(drawing, origin);
     if (subject.truth.form === "doubtful") continue;
@@ -74,8 +86,7 @@ async function patterns(
         judge(trial, count);
       }
     }
-    if (process.argv.includes("--verbose"))
-      process.stderr.write(`${n + 1} of ${drawings.length}\n`);
+    if (isVerbose()) process.stderr.write(`${n + 1} of ${drawings.length}\n`);
   }
   const at = (key: string) => {
     const { right, all } = tally.get(key) ?? { right: 0, all: 0 };
@@ -108,7 +119,12 @@ function judge(trial: Trial, count: (key: string, right: boolean) => void): void
     count(`claimed ${level}`, repeat?.sure === true);
   }
   // A repeat that is sure of a cloth that has none is wrong.
-  if (repeat?.sure) count("sure", form !== "none" && right);
+  if (repeat?.sure) {
+    count("sure", form !== "none" && right);
+    // What is sure and wrong is the worst that can be: it is named, so that it can be looked at.
+    if (isVerbose() && (form === "none" || !right))
+      process.stderr.write(`sure and wrong: ${subject.name}, ${level}, seed ${trial.seed}\n`);
+  }
   if (trial.directionDeg !== null) {
     const off = Math.abs((directionDeg ?? 999) - trial.directionDeg);
     count("direction", Math.min(off, Math.abs(180 - off)) < 1.5);
@@ -147,7 +163,7 @@ async function kinds(half: Half, firstSeed: number, shots: number, every: number
   row("  given as sure and right", "-", `${at("sure")} (outside ${at("sure outside")})`);
   for (const key of [...tally.keys()].filter((k) => k.startsWith("as ")).sort())
     row(`  ${key.slice(3)}`, "-", at(key));
-  if (process.argv.includes("--verbose"))
+  if (isVerbose())
     for (const [miss, times] of [...misses].sort((a, b) => b[1] - a[1]))
       process.stderr.write(`${times} x ${miss}\n`);
 }

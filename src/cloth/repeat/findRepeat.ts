@@ -4,8 +4,9 @@ import { findLattice } from "./findLattice.ts";
 import type { Lattice } from "./lattice.ts";
 import { refineLattice } from "./refineLattice.ts";
 import { type SeenPattern, seenPattern } from "./seenPattern.ts";
-import { findStripes, type Stripes } from "./stripes.ts";
+import { findStripes, type Stripes, wholeStripes } from "./stripes.ts";
 import { unevenness } from "./unevenness.ts";
+import { wholeTurns } from "./wholeTurns.ts";
 
 /** How a picture repeats: as stripes, as a lattice, or not at all. */
 export interface FoundRepeat extends SeenPattern {
@@ -47,13 +48,18 @@ export function findRepeat(field: ScaledField, { parted, toned }: ColourSigns): 
     alongOverAcross(relief, ridge.directionDeg) < CROSSED;
   if (isStriped) {
     const plain = !parted && Math.min(ridge.along, ridge.confidence) < TONED;
-    return { ...seen, stripes: plain ? null : ridge, lattice: null };
+    return {
+      ...seen,
+      stripes: plain ? null : wholeStripes(field, seen.tilt, ridge),
+      lattice: null,
+    };
   }
   if (!lattice || !(parted || isToned(lattice, toned)))
     return { ...seen, stripes: null, lattice: null };
   const refined = refineLattice(seen, lattice);
-  const uneven = unevenness(refined.seen.correlation, refined.lattice.basis);
-  return { ...refined.seen, stripes: null, lattice: { ...refined.lattice, uneven } };
+  const whole = wholeTurns(field, refined);
+  const uneven = unevenness(refined.seen.correlation, whole.basis);
+  return { ...refined.seen, stripes: null, lattice: { ...whole, uneven } };
 }
 
 /** True where a lattice is a pattern tone on tone, and no weave. */

@@ -15,6 +15,8 @@ export interface Lattice {
   readonly points: number;
   /** By how many standard errors some of its points stand above the rest, as where two cells are nearly alike. */
   readonly uneven?: number;
+  /** Its bands may take turns with others that are nearly like them. */
+  readonly doubtful?: boolean;
 }
 
 /** Sine of the least angle between the vectors of a reduced basis. */

@@ -67,6 +67,7 @@ export function repeatOfLattice(
   const match = drop < DROP ? "straight" : Math.abs(drop - 0.5) < DROP ? "half-drop" : "other";
   const isBorneOut =
     (lattice.uneven ?? 0) < MOST_UNEVEN &&
+    lattice.doubtful !== true &&
     (lattice.points >= FEWEST_POINTS || isSeenTwice(lattice.basis, sides));
   const isUpright = up.leanDeg < MOST_TURN && match !== "other";
   const sure = isBorneOut && isUpright && isSure(lattice.basis, lattice.score, sides);
@@ -94,6 +95,7 @@ export function repeatOfStripes(
     lattice: [across],
     confidence: Math.min(1, stripes.confidence),
     sure:
+      stripes.doubtful !== true &&
       isSure([across.map((v) => v / mmPerPx) as unknown as Shift], stripes.confidence, sides) &&
       (upright || level),
   };

@@ -1,4 +1,8 @@
+import type { Field } from "../pixels/field.ts";
 import { between, type Correlation } from "./autocorrelation.ts";
+import { bandLine } from "./bandLine.ts";
+import { turnsOf } from "./takingTurns.ts";
+import type { Tilt } from "./tilt.ts";
 
 /** Stripes: the same all along one direction. */
 export interface Stripes {
@@ -10,6 +14,8 @@ export interface Stripes {
   readonly along: number;
   /** Correlation one period across, 0 to 1. */
   readonly confidence: number;
+  /** Its bands may take turns with others that are nearly like them. */
+  readonly doubtful?: boolean;
 }
 
 /** Along a run the correlation must stay at this part of the best that any shift has, and above the second figure. */
@@ -41,6 +47,15 @@ export function findStripes(correlation: Correlation): Stripes | null {
     along: low,
     confidence: period ? Math.min(1, period.height / low) : 0,
   };
+}
+
+/** The stripes of which whole turns are taken: their period holds two or three where bands take turns with such as are nearly like them. */
+export function wholeStripes(field: Field, tilt: Tilt, stripes: Stripes): Stripes {
+  if (stripes.periodPx === null) return stripes;
+  const [ux, uy] = unit(stripes.directionDeg);
+  const line = bandLine(field, tilt, [-uy, ux]);
+  const { times, doubtful } = turnsOf(line, stripes.periodPx);
+  return { ...stripes, periodPx: times * stripes.periodPx, doubtful };
 }
 
 /** The tenth percentile of the correlation along a direction. */

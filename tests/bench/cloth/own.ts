@@ -1,10 +1,12 @@
 import { seeded } from "../../cloth/made.ts";
 import { acrossStripe, BANDS, gingham, tartan, ticking, windowpane } from "./drawings/bands.ts";
+import { CLOSE } from "./drawings/close.ts";
 import type { Make } from "./drawings/draw.ts";
 import { floral, toile, trail } from "./drawings/florals.ts";
 import { GEOMETRICS } from "./drawings/geometrics.ts";
 import { abstract, IRREGULARS, marking } from "./drawings/irregulars.ts";
 import { fret, herringbone, trellis } from "./drawings/lines.ts";
+import { NEARLY } from "./drawings/nearly.ts";
 import { damask } from "./drawings/ornaments.ts";
 import { PRINTS } from "./drawings/prints.ts";
 import { paisley, scatter, spot, sprig } from "./drawings/smallPrints.ts";
@@ -46,6 +48,7 @@ const MORE: Readonly<Record<string, Make>> = {
   ...BANDS,
   ...WEAVES,
   ...IRREGULARS,
+  ...CLOSE,
 };
 
 /** Of these nothing is drawn for trying limits, so that traditions which no limit has seen are reported. */
@@ -66,6 +69,11 @@ export function ownDrawings(each: number, firstSeed: number): Drawing[] {
 /** `each` drawings of the further traditions. */
 export function moreDrawings(each: number, firstSeed: number): Drawing[] {
   return drawn(MORE, each, firstSeed);
+}
+
+/** `each` drawings of the stripes and checks whose half or third is nearly a repeat. */
+export function nearlyDrawings(each: number, firstSeed: number): Drawing[] {
+  return drawn(NEARLY, each, firstSeed);
 }
 
 function drawn(makes: Readonly<Record<string, Make>>, each: number, firstSeed: number): Drawing[] {

@@ -38,7 +38,7 @@ export function primitive(tile: LightTile): Truth {
         const shift: Vector = [(i * width) / k, (j * height) / k];
         const off = shade.differenceAt(shift);
         if (off < SAME) found.push(shift);
-        else if (off < DOUBTFUL) doubtful = true;
+        else if (off < DOUBTFUL && shade.differenceAt(halfWay(shift, tile)) > off) doubtful = true;
       }
     }
   };
@@ -62,6 +62,12 @@ export function primitive(tile: LightTile): Truth {
   const a = sorted[0] as Vector;
   const b = sorted.find((v) => Math.abs(Math.abs(cross(a, v)) / cell - 1) < 0.01);
   return b ? { form: "lattice", basis: [a, b] } : { form: "doubtful" };
+}
+
+/** Half the way to a shift, round the nearer side: a broad band is nearly like itself a little further on, and more so half as far. */
+function halfWay([x, y]: Vector, { width, height }: LightTile): Vector {
+  const half = (v: number, side: number) => (2 * v > side ? (v + side) / 2 : v / 2);
+  return [half(x, width), half(y, height)];
 }
 
 function stripe(found: readonly Vector[], { width, height }: LightTile): Truth {

@@ -94,8 +94,9 @@ function frame(subject: Subject, random: () => number): Framing & { repeats: num
     );
     return { width, height, step: repeats / across, repeats };
   }
-  if (truth.form === "lattice") {
-    const [a, b] = truth.basis;
+  if (truth.form === "lattice" || truth.form === "doubtful") {
+    // What nearly repeats within its tile is shown as the whole tile asks.
+    const [a, b] = truth.form === "lattice" ? truth.basis : wholeTile(tile);
     const cell: Vector = [
       Math.max(Math.abs(a[0]), Math.abs(b[0])),
       Math.max(Math.abs(a[1]), Math.abs(b[1])),
@@ -110,6 +111,11 @@ function frame(subject: Subject, random: () => number): Framing & { repeats: num
   const shown = (200 + 200 * random()) / (subject.mmPerPx ?? 1);
   return { width, height, step: Math.min(shown, tile.width / 1.2) / width, repeats: 0 };
 }
+
+const wholeTile = ({ width, height }: Subject["tile"]): [Vector, Vector] => [
+  [width, 0],
+  [0, height],
+];
 
 function seen(truth: Truth, onPicture: (v: Vector) => Vector) {
   if (truth.form === "lattice") return { truth: truth.basis.map(onPicture), directionDeg: null };

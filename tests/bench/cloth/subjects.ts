@@ -1,7 +1,7 @@
 import type { PatternKind } from "../../../src/cloth/clothMeasure.ts";
 import type { LightTile } from "../../cloths/ground/tile.ts";
 import { outsideDrawings } from "./outside.ts";
-import { moreDrawings, ownDrawings, UNSEEN } from "./own.ts";
+import { moreDrawings, nearlyDrawings, ownDrawings, UNSEEN } from "./own.ts";
 import { primitive, type Truth } from "./primitive.ts";
 import { type Drawing, rasterise } from "./tile.ts";
 
@@ -42,12 +42,25 @@ export function furtherDrawingsOf(half: Half): { drawing: Drawing; origin: "own"
     .map((drawing) => ({ drawing, origin: "own" as const }));
 }
 
+/** Drawings of each of the stripes and checks whose half is nearly a repeat. */
+const NEARLY_EACH = 10;
+
+/** The stripes and checks of one half whose half or third is nearly a repeat, by which it is judged what is given as sure. */
+export function nearlyDrawingsOf(half: Half): { drawing: Drawing; origin: "own" | "outside" }[] {
+  return nearlyDrawings(NEARLY_EACH, half === "tuning" ? 1 : 1001).map((drawing) => ({
+    drawing,
+    origin: "own" as const,
+  }));
+}
+
 export async function subjectOf(drawing: Drawing, origin: "own" | "outside"): Promise<Subject> {
   const tile = await rasterise(drawing);
   const truth: Truth =
     origin === "own" && ["irregular", "plain", "textured-plain"].includes(drawing.kind ?? "")
       ? { form: "none" }
-      : primitive(tile);
+      : drawing.wholeTile
+        ? wholeTile(drawing, tile)
+        : primitive(tile);
   return {
     name: drawing.name,
     origin,
@@ -56,6 +69,19 @@ export async function subjectOf(drawing: Drawing, origin: "own" | "outside"): Pr
     kind: drawing.kind,
     mmPerPx: origin === "own" ? drawing.width / tile.width : null,
   };
+}
+
+/** The repeat of a drawing that says itself that it is the whole tile. */
+function wholeTile({ directionDeg }: Drawing, { width, height }: LightTile): Truth {
+  if (directionDeg === undefined)
+    return {
+      form: "lattice",
+      basis: [
+        [width, 0],
+        [0, height],
+      ],
+    };
+  return { form: "stripe", across: directionDeg === 0 ? [0, height] : [width, 0], directionDeg };
 }
 
 /** Half of the outside tiles by their names (FNV-1a, its lowest bit but four), so that neither half has one maker's alone. */

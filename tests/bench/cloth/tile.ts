@@ -14,6 +14,8 @@ export interface Drawing {
   readonly kind: PatternKind | "print" | null;
   /** Run of its stripes, anticlockwise from horizontal. */
   readonly directionDeg?: number;
+  /** Parts of the tile are nearly alike, but the repeat is the whole tile. */
+  readonly wholeTile?: boolean;
 }
 
 /** Longer side of a rasterised tile, in pixels. */

@@ -40,12 +40,12 @@ export function halfDropped(
 /** Stripes that run up, laid so that they run across. */
 export function turnedAcross(make: Make): Make {
   return (random) => {
-    const { width, height, body, kind } = make(random);
+    const { body, width, height, ...rest } = make(random);
     return {
+      ...rest,
       width: height,
       height: width,
       body: `<g transform="matrix(0 1 1 0 0 0)">${body}</g>`,
-      kind,
       directionDeg: 0,
     };
   };
