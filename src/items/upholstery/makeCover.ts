@@ -1,17 +1,18 @@
 import Fraction from "fraction.js";
-import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
-import { printCloth, printLength } from "../../units/printLength.ts";
-import { gapQuestion, hasMotifInMiddle } from "../common/join/joinPiece.ts";
+import type { Length } from "../../units/length.ts";
+import { printCloth } from "../../units/printLength.ts";
+import { boughtAs } from "../common/boughtLength.ts";
+import { type Notes, newNotes } from "../common/notes.ts";
 import { buttonCovers } from "../common/welt/buttonCovers.ts";
 import { cordNeed } from "../common/welt/welt.ts";
-import type { ItemContext, ItemCut, Made, MaterialNeed, WorkingLine } from "../itemKind.ts";
+import type { ItemContext, ItemCut, Made } from "../itemKind.ts";
+import { joinedWorking, joinQuestions } from "./coverJoins.ts";
 import { type CoverPiece, coverCuts, coverPiece } from "./coverPiece.ts";
 import { type CoverWelt, coverWelt, weltCut, weltWorking } from "./coverWelt.ts";
 import { type CoverEstimate, estimateFrom, WELT_CLOTH, type YardRange } from "./estimate.ts";
 import { coverHandbook } from "./handbook.ts";
 import type { CoverJob, PieceEntry } from "./job.ts";
 import { pieceFaults } from "./pieceFaults.ts";
-import { pieceWords } from "./pieceTable.ts";
 
 export interface CoverMade extends Made {
   readonly job: CoverJob;
@@ -36,128 +37,125 @@ export interface RangeAsk {
  * than the cloth joined as they say. Without pieces: the range, as an estimate and without cuts. Exact lengths.
  */
 export function makeCover(job: CoverJob, ask: RangeAsk | null, context: ItemContext): CoverMade {
-  const { units } = context;
-  const diagnostics: Diagnostic[] = [];
-  const questions: string[] = [];
-  const working: WorkingLine[] = [];
-  const materials: MaterialNeed[] = [];
-  const estimated = job.entries.length === 0;
+  const notes = newNotes();
+  const measured = job.entries.length > 0;
+  const pieces = measuredPieces(job, context, notes);
+  const cuts = pieces.flatMap((piece) => coverCuts(piece, job, context));
+  notes.working.push(...joinedWorking(pieces, context));
 
-  const pieces = job.entries.map((entry, at) => {
-    const read = coverPiece(job, at, context);
-    diagnostics.push(...pieceFaults(job, entry as PieceEntry, read.piece, read.added, context));
-    working.push(read.working);
-    return read.piece;
-  });
-  const cuts: ItemCut[] = pieces.flatMap((piece) => coverCuts(piece, job, context));
-  for (const piece of pieces) {
-    if (!piece.parts) continue;
-    const strips = piece.parts.filter((x) => x.selvedge !== null);
-    const wholes = piece.parts.length - strips.length;
-    const strip = strips[0]?.width ?? piece.cut[0];
-    const usable = piece.parts.find((x) => x.selvedge === null)?.width ?? piece.cut[0];
-    const turning = printLength(context.length("join-turning"), units);
-    const joins = piece.parts.length - 1;
-    working.push({
-      what: `${piece.letter} joined`,
-      sum: `(${printLength(piece.cut[0], units)} − ${wholes > 1 ? `${wholes} × ` : ""}${printLength(usable, units)} ${hasMotifInMiddle(piece.parts) ? "middle, the widest with a motif in its middle" : "whole width"} + ${2 * joins} × ${turning} turnings)${strips.length === 2 ? " ÷ 2" : ""}`,
-      result: `${strips.length === 2 ? "2 strips" : "1 strip"} of ${printLength(strip, units)}`,
-      rounded: null,
-    });
-  }
-  const byType =
-    estimated && ask ? estimateFrom(ask.range, ask.what, context.cloth(job.cloth), units) : null;
   const welt = coverWelt(job, context);
-  if (welt) {
-    materials.push(cordNeed(welt.length, units));
-    if (!welt.measured)
-      questions.push(
-        `The welt's length is not measured: ${printCloth(welt.each, units)} is taken for a ${job.thing}.`,
-      );
-    if (!estimated) {
-      cuts.push(weltCut(welt, context));
-      working.push(weltWorking(welt, context));
-    }
+  if (welt) askOfWelt(welt, job, context, notes);
+  if (welt && measured) {
+    cuts.push(weltCut(welt, context));
+    notes.working.push(weltWorking(welt, context));
   }
-  if (job.buttons > 0) {
-    const all = job.buttons * job.count;
-    materials.push({
-      what: "covered buttons",
-      cloth: null,
-      amount: new Fraction(all),
-      unit: "piece",
-      text: `${all} covered buttons, with twine`,
-      by: "maker",
-    });
-    if (!estimated) {
-      const facts = context.cloth(job.cloth);
-      cuts.push(
-        buttonCovers({
-          count: all,
-          square: context.length("button-square"),
-          cloth: job.cloth,
-          surface: "cover",
-          usableWidth: facts?.usableWidth ?? null,
-          nap: facts?.nap ?? false,
-          units,
-        }),
-      );
-    }
-  }
-  if (byType && ask) {
-    working.push({
-      what: "Cloth, an estimate",
-      sum: `${ask.short}${job.count > 1 ? ` × ${job.count}` : ""}, from a range`,
-      result: `${printCloth(byType.low.times(job.count), units)} to ${printCloth(byType.high.times(job.count), units)}`,
-      rounded: null,
-    });
-    questions.push(`The ${job.thing}'s pieces are not measured: the cloth is only an estimate.`);
-  }
-  for (const piece of pieces) {
-    const gap =
-      piece.parts && piece.centred
-        ? gapQuestion(context.cloth(piece.cloth), pieceWords(piece.piece), piece.parts)
-        : null;
-    if (gap) questions.push(gap);
-    if (piece.parts && context.cloth(piece.cloth)?.nap)
-      questions.push(
-        `Where may the joins of the ${pieceWords(piece.piece)} show? Pile shows a seam.`,
-      );
-  }
-  const parts = pieces.reduce((n, x) => n + x.count * (x.parts?.length ?? 1), 0);
+  if (measured && job.buttons > 0) cuts.push(buttonCloth(job, context));
+
+  const byType = measured || !ask ? null : byRange(job, ask, context, notes);
+  notes.questions.push(...joinQuestions(pieces, context));
   return {
-    figures: {
-      chairs: job.count,
-      pieces: parts * job.count,
-      joins: pieces.reduce((n, x) => n + x.count * ((x.parts?.length ?? 1) - 1), 0) * job.count,
-      weltMm: welt?.length.toMm() ?? 0,
-      ...(byType
-        ? {
-            estimateLowMm: byType.low.times(job.count).toMm(),
-            estimateMm: byType.high.times(job.count).toMm(),
-          }
-        : {}),
-    },
+    figures: coverFigures(job, pieces, welt, byType),
     cuts,
-    materials,
-    working,
+    materials: [
+      ...(welt ? [cordNeed(welt.length, context.units)] : []),
+      ...(job.buttons > 0 ? [buttonsNeed(job)] : []),
+    ],
+    working: notes.working,
     handbook: coverHandbook(cuts, (id) => context.cloth(id), {
       cover: byType && { cloth: job.cloth, length: byType.high.times(job.count) },
       welt: byType && job.welt ? { cloth: job.welt, length: WELT_CLOTH.times(job.count) } : null,
     }),
     makingCounts: { item: new Fraction(job.count) },
-    questions,
+    questions: notes.questions,
     cautions: job.buttons > 0 ? ["fire", "small-parts"] : ["fire"],
-    estimate:
-      byType?.text ??
-      (welt && !welt.measured
-        ? "The welt's length is not measured: its cloth is an estimate."
-        : null),
-    diagnostics,
+    estimate: byType?.text ?? (welt && !welt.measured ? WELT_NOT_MEASURED : null),
+    diagnostics: notes.diagnostics,
     job,
     count: job.count,
     pieces,
     welt,
     byType,
+  };
+}
+
+const WELT_NOT_MEASURED = "The welt's length is not measured: its cloth is an estimate.";
+
+/** Every piece as it is cut, with its line of working and what is wrong with it. */
+function measuredPieces(job: CoverJob, context: ItemContext, notes: Notes): CoverPiece[] {
+  return job.entries.map((entry, at) => {
+    const { piece, added, working } = coverPiece(job, at, context);
+    notes.diagnostics.push(...pieceFaults(job, entry as PieceEntry, piece, added, context));
+    notes.working.push(working);
+    return piece;
+  });
+}
+
+function askOfWelt(welt: CoverWelt, job: CoverJob, context: ItemContext, notes: Notes): void {
+  if (welt.measured) return;
+  const taken = printCloth(welt.each, context.units);
+  notes.questions.push(`The welt's length is not measured: ${taken} is taken for a ${job.thing}.`);
+}
+
+/** Cloth for the covers of all buttons. */
+function buttonCloth(job: CoverJob, context: ItemContext): ItemCut {
+  const facts = context.cloth(job.cloth);
+  return buttonCovers({
+    count: job.buttons * job.count,
+    square: context.length("button-square"),
+    cloth: job.cloth,
+    surface: "cover",
+    usableWidth: facts?.usableWidth ?? null,
+    nap: facts?.nap ?? false,
+    units: context.units,
+  });
+}
+
+function buttonsNeed(job: CoverJob) {
+  const all = job.buttons * job.count;
+  return boughtAs("covered buttons", `${all} covered buttons, with twine`, all);
+}
+
+/** The cloth by the usual range of such a thing, while nothing is measured. */
+function byRange(
+  job: CoverJob,
+  ask: RangeAsk,
+  context: ItemContext,
+  notes: Notes,
+): CoverEstimate | null {
+  const { units } = context;
+  const estimate = estimateFrom(ask.range, ask.what, context.cloth(job.cloth), units);
+  if (!estimate) return null;
+  const all = (each: Length) => printCloth(each.times(job.count), units);
+  notes.working.push({
+    what: "Cloth, an estimate",
+    sum: `${ask.short}${job.count > 1 ? ` × ${job.count}` : ""}, from a range`,
+    result: `${all(estimate.low)} to ${all(estimate.high)}`,
+    rounded: null,
+  });
+  notes.questions.push(
+    `The ${job.thing}'s pieces are not measured: the cloth is only an estimate.`,
+  );
+  return estimate;
+}
+
+/** The machine figures of a cover, lengths in millimetres. */
+function coverFigures(
+  { count }: CoverJob,
+  pieces: readonly CoverPiece[],
+  welt: CoverWelt | null,
+  byType: CoverEstimate | null,
+): Record<string, number> {
+  const partsOf = (piece: CoverPiece) => piece.parts?.length ?? 1;
+  return {
+    chairs: count,
+    pieces: pieces.reduce((n, piece) => n + piece.count * partsOf(piece), 0) * count,
+    joins: pieces.reduce((n, piece) => n + piece.count * (partsOf(piece) - 1), 0) * count,
+    weltMm: welt?.length.toMm() ?? 0,
+    ...(byType
+      ? {
+          estimateLowMm: byType.low.times(count).toMm(),
+          estimateMm: byType.high.times(count).toMm(),
+        }
+      : {}),
   };
 }

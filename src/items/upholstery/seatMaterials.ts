@@ -1,7 +1,6 @@
-import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize, type UnitSystem } from "../../units/printLength.ts";
-import { asNeeded } from "../common/boughtLength.ts";
+import { asNeeded, boughtAs } from "../common/boughtLength.ts";
 import type { MaterialNeed } from "../itemKind.ts";
 import type { CoverPiece } from "./coverPiece.ts";
 
@@ -13,14 +12,8 @@ export function sized(
   units: UnitSystem,
   by: "studio" | "maker" = "maker",
 ): MaterialNeed {
-  return {
-    what: `${what} ${printSize(sizes, units)}`,
-    cloth: null,
-    amount: new Fraction(count),
-    unit: "piece",
-    text: `${count > 1 ? `${count} × ` : ""}${what} ${printSize(sizes, units)}`,
-    by,
-  };
+  const words = `${what} ${printSize(sizes, units)}`;
+  return boughtAs(words, `${count > 1 ? `${count} × ` : ""}${words}`, count, by);
 }
 
 const finishedOf = (pieces: readonly CoverPiece[], name: string) =>
@@ -49,14 +42,10 @@ export function seatMaterials(
     for (const cushion of finishedOf(pieces, top)) {
       const n = cushion.count * count;
       const [w, l] = cushion.finished;
-      out.push(sized(`${words} filling`, n, depthOf ? [w, l, depthOf] : [w, l], units), {
-        what: `zip ${printLength(w, units)}`,
-        cloth: null,
-        amount: new Fraction(n),
-        unit: "piece",
-        text: `${n} ${n === 1 ? "zip" : "zips"} for the ${words}${n === 1 ? "" : "s"}, ${printLength(w, units)} and as far as they run past the corners`,
-        by: "maker",
-      });
+      out.push(
+        sized(`${words} filling`, n, depthOf ? [w, l, depthOf] : [w, l], units),
+        cushionZips(words, w, n, units),
+      );
     }
   }
   const loose = finishedOf(pieces, "cushion-top").length > 0;
@@ -69,6 +58,14 @@ export function seatMaterials(
   }
   out.push(asNeeded("webbing, wadding, calico, tacks as the frame needs"));
   return out;
+}
+
+/** Zips of `n` loose cushions, each as long as its cushion is wide and past its corners. */
+function cushionZips(words: string, width: Length, n: number, units: UnitSystem): MaterialNeed {
+  const zip = printLength(width, units);
+  const many = n === 1 ? "" : "s";
+  const text = `${n} zip${many} for the ${words}${many}, ${zip} and as far as they run past the corners`;
+  return boughtAs(`zip ${zip}`, text, n);
 }
 
 /** What is not said of loose cushions and platform, as questions. */

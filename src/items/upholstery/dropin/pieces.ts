@@ -4,6 +4,7 @@ import { printLength } from "../../../units/printLength.ts";
 import { asNeeded } from "../../common/boughtLength.ts";
 import { hasMotif } from "../../common/join/centredMotif.ts";
 import type { ItemContext } from "../../itemKind.ts";
+import type { CoverJob } from "../job.ts";
 import { type CoverMade, makeCover } from "../makeCover.ts";
 import { sized } from "../seatMaterials.ts";
 import type { DropInFields } from "./schema.ts";
@@ -21,66 +22,11 @@ export function makeDropIn(fields: DropInFields, context: ItemContext): DropInMa
   const [front, depth] = fields.size as [Length, Length];
   const back = fields["back-width"] ?? front;
   const wrap = context.length("wrap");
-  const diagnostics: Diagnostic[] = [];
-  if (back.isMoreThan(front))
-    diagnostics.push(
-      diagnostic(
-        context.place(["back-width"]),
-        "back-wider-than-front",
-        `At the back the seat is ${printLength(back, units)} wide, more than the ${printLength(front, units)} of its size.`,
-        {
-          actual: printLength(back, units),
-          expected: `${printLength(front, units)} or less`,
-          hint: "Write the widest measure first in size, wherever it is: the cloth is cut to it.",
-        },
-      ),
-    );
-  const thickness = fields.thickness ?? null;
-  const needed = thickness ? thickness.times(2) : null;
-  if (needed?.isMoreThan(wrap))
-    diagnostics.push(
-      diagnostic(
-        context.place(["thickness"]),
-        "wrap-too-small",
-        `The wrap of ${printLength(wrap, units)} does not reach round a seat ${printLength(thickness ?? wrap, units)} thick and under it.`,
-        {
-          actual: printLength(wrap, units),
-          expected: `more than ${printLength(needed, units)}`,
-          hint: `Write allowances for drop-in-seat in studio.md: wrap: ${printLength(needed.plus(Length.inches(3)), units)}, or measure the thickness again.`,
-        },
-      ),
-    );
-  const motif = hasMotif(context.cloth(fields.cloth));
-  const made = makeCover(
-    {
-      title: fields["drop-in-seat"],
-      thing: "seat",
-      cloth: fields.cloth,
-      count: fields.count ?? 1,
-      entries: [
-        {
-          piece: "seat",
-          size: [front, depth],
-          centred: fields.centred ?? (motif && fields.railroad !== true),
-          added: {
-            width: wrap,
-            length: wrap,
-            words: `${printLength(wrap, units)} wrap each way`,
-          },
-          keyPath: [],
-          sizeKey: "size",
-        },
-      ],
-      railroad: fields.railroad === true,
-      loose: false,
-      welt: null,
-      weltLength: null,
-      weltCut: "bias",
-      buttons: 0,
-    },
-    null,
-    context,
-  );
+  const faults = [
+    ...backFaults(front, back, context),
+    ...wrapFaults(fields.thickness, wrap, context),
+  ];
+  const made = makeCover(seatJob(fields, wrap, context), null, context);
   const seats = made.count;
   return {
     ...made,
@@ -93,15 +39,84 @@ export function makeDropIn(fields: DropInFields, context: ItemContext): DropInMa
     ],
     questions: [
       ...made.questions,
-      ...(thickness
+      ...(fields.thickness
         ? []
         : ["The seat's thickness is not measured: does the wrap reach round it and under?"]),
       "Has the seat room in its rebate for this cloth, at all four sides?",
     ],
-    diagnostics: [...diagnostics, ...made.diagnostics],
+    diagnostics: [...faults, ...made.diagnostics],
     front,
     back,
     depth,
-    thickness,
+    thickness: fields.thickness ?? null,
   };
+}
+
+/** One piece, the seat, with the wrap added each way. */
+function seatJob(fields: DropInFields, wrap: Length, context: ItemContext): CoverJob {
+  const motif = hasMotif(context.cloth(fields.cloth));
+  const words = `${printLength(wrap, context.units)} wrap each way`;
+  return {
+    title: fields["drop-in-seat"],
+    thing: "seat",
+    cloth: fields.cloth,
+    count: fields.count ?? 1,
+    entries: [
+      {
+        piece: "seat",
+        size: fields.size as [Length, Length],
+        centred: fields.centred ?? (motif && fields.railroad !== true),
+        added: { width: wrap, length: wrap, words },
+        keyPath: [],
+        sizeKey: "size",
+      },
+    ],
+    railroad: fields.railroad === true,
+    loose: false,
+    welt: null,
+    weltLength: null,
+    weltCut: "bias",
+    buttons: 0,
+  };
+}
+
+/** A seat that is wider at its back than its size says. */
+function backFaults(front: Length, back: Length, context: ItemContext): Diagnostic[] {
+  if (!back.isMoreThan(front)) return [];
+  const p = (l: Length) => printLength(l, context.units);
+  return [
+    diagnostic(
+      context.place(["back-width"]),
+      "back-wider-than-front",
+      `At the back the seat is ${p(back)} wide, more than the ${p(front)} of its size.`,
+      {
+        actual: p(back),
+        expected: `${p(front)} or less`,
+        hint: "Write the widest measure first in size, wherever it is: the cloth is cut to it.",
+      },
+    ),
+  ];
+}
+
+/** A wrap that does not reach round the seat's thickness at both edges and under it. */
+function wrapFaults(
+  thickness: Length | undefined,
+  wrap: Length,
+  context: ItemContext,
+): Diagnostic[] {
+  const needed = thickness?.times(2);
+  if (!thickness || !needed?.isMoreThan(wrap)) return [];
+  const p = (l: Length) => printLength(l, context.units);
+  return [
+    diagnostic(
+      context.place(["thickness"]),
+      "wrap-too-small",
+      `The wrap of ${p(wrap)} does not reach round a seat ${p(thickness)} thick and under it.`,
+      {
+        actual: p(wrap),
+        expected: `more than ${p(needed)}`,
+        hint: `Write allowances for drop-in-seat in studio.md: wrap: ${p(needed.plus(Length.inches(3)))}, or measure the thickness again.`,
+      },
+    ),
+  ];
 }

@@ -1,14 +1,13 @@
-import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
 import { Length } from "../../../units/length.ts";
-import { printLength } from "../../../units/printLength.ts";
 import { asNeeded } from "../../common/boughtLength.ts";
-import type { ItemContext } from "../../itemKind.ts";
+import type { ItemContext, MaterialNeed } from "../../itemKind.ts";
 import { joinQuestion, withJoins } from "../derived.ts";
 import { FIXED_RANGES } from "../estimate.ts";
 import { writtenJob } from "../job.ts";
-import { type CoverMade, makeCover } from "../makeCover.ts";
+import { type CoverMade, makeCover, type RangeAsk } from "../makeCover.ts";
 import { sized } from "../seatMaterials.ts";
 import { headboardEntries, weltRun } from "./entries.ts";
+import { headboardFaults, liesOnBed } from "./faults.ts";
 import type { HeadboardFields } from "./schema.ts";
 
 export interface HeadboardMade extends CoverMade {
@@ -25,72 +24,12 @@ export interface HeadboardMade extends CoverMade {
  * than its cloth has a whole width in the middle, never a join there. Exact lengths.
  */
 export function makeHeadboard(fields: HeadboardFields, context: ItemContext): HeadboardMade {
-  const { units } = context;
-  const p = (l: Length) => printLength(l, units);
   const size = fields.size as [Length, Length, Length];
-  const [width, depth, height] = size;
-  const diagnostics: Diagnostic[] = [];
-  const border = fields.border ?? null;
-  const most = Length.min(width.dividedBy(2), height);
-  if (border && border.compare(most) >= 0)
-    diagnostics.push(
-      diagnostic(
-        context.place(["border"]),
-        "border-too-wide",
-        `Borders of ${p(border)} leave no panel on a headboard ${p(width)} wide and ${p(height)} high.`,
-        {
-          actual: p(border),
-          expected: `less than ${p(most)}`,
-          hint: 'Write the width of the border alone, for example border: 4".',
-        },
-      ),
-    );
-  if (fields["border-cloth"] && !border)
-    diagnostics.push(
-      diagnostic(
-        context.place(["border-cloth"]),
-        "border-not-measured",
-        "A border's cloth is named and no width of a border.",
-        { hint: `Write border: 4", or take border-cloth out.` },
-      ),
-    );
-  const rise = fields.shape === "arched" ? (fields.rise ?? Length.zero) : Length.zero;
-  if (fields.shape === "arched" && (rise.isZero() || rise.compare(height) >= 0))
-    diagnostics.push(
-      diagnostic(
-        context.place([fields.rise ? "rise" : "shape"]),
-        "arch-not-measured",
-        fields.rise
-          ? `A rise of ${p(rise)} is no less than the whole height of ${p(height)}.`
-          : "An arched head needs its rise, and none is written.",
-        {
-          expected: `rise, less than ${p(height)}`,
-          hint: `Write how far the middle of the head stands above its ends, for example rise: 6".`,
-        },
-      ),
-    );
-  if (fields.buttoning && fields.buttons === undefined)
-    diagnostics.push(
-      diagnostic(
-        context.place(["buttoning"]),
-        "buttons-not-counted",
-        `It is said how it is buttoned, and not with how many buttons.`,
-        { hint: "Write buttons: and their number, or take buttoning out." },
-      ),
-    );
+  const faults = headboardFaults(fields, context);
   const rough = fields.measured === false;
-  const faulty = diagnostics.length > 0;
-  const derived =
-    rough || faulty
-      ? { entries: [], assumed: false }
-      : withJoins(
-          headboardEntries(fields, context),
-          fields.join,
-          "both-sides",
-          fields.cloth,
-          fields.railroad === true,
-          context,
-        );
+  const sound = !rough && faults.length === 0;
+  const derived = sound ? piecesOf(fields, context) : { entries: [], assumed: false };
+  const welted = sound && fields.welt !== undefined;
   const made = makeCover(
     {
       ...writtenJob(fields),
@@ -99,71 +38,67 @@ export function makeHeadboard(fields: HeadboardFields, context: ItemContext): He
       entries: derived.entries,
       loose: false,
       weltLength:
-        fields["welt-length"] ??
-        (fields.welt && !rough && !faulty
-          ? weltRun(fields).plus(context.length("welt-lap"))
-          : null),
+        fields["welt-length"] ?? (welted ? weltRun(fields).plus(context.length("welt-lap")) : null),
     },
-    rough
-      ? { range: FIXED_RANGES.headboard, what: "a headboard about 60 in wide", short: "headboard" }
-      : null,
+    rough ? ABOUT : null,
     context,
   );
   const hung = fields.fixing !== "bed" && fields.fixing !== "legs";
+  const deep = fields.buttoning === "deep" && fields.buttons !== undefined;
   return {
     ...made,
-    materials: [
-      ...made.materials,
-      ...(rough
-        ? []
-        : [
-            sized("board, and foam for its face,", made.count, [width, height], units),
-            sized(
-              "wadding",
-              made.count,
-              [width.plus(depth.times(2)), height.plus(depth.times(2))],
-              units,
-            ),
-            sized("lining for the back", made.count, [width, height], units),
-            asNeeded("tacks or staples, and fixings of the fixer's choice"),
-          ]),
-    ],
+    materials: [...made.materials, ...(rough ? [] : boardNeeds(size, made.count, context))],
     questions: [
       ...made.questions,
-      ...(fields.fixing ? [] : ["How is it fixed: to the bed, to the wall, or on legs?"]),
-      ...(hung && !fields.weight ? ["What does it weigh? The fixer wants to know."] : []),
+      ...fixingQuestions(fields, hung),
       ...(derived.assumed ? [joinQuestion("both-sides")] : []),
-      ...(rough
-        ? []
-        : [
-            "How much of it does the mattress hide? The motif stands in the middle of the whole face.",
-          ]),
+      ...(rough ? [] : [MATTRESS_HIDES]),
     ],
     cautions: hung ? [...made.cautions, "heavy-hanging"] : made.cautions,
-    diagnostics: [...diagnostics, ...made.diagnostics, ...liesOnBed(context)],
+    diagnostics: [...faults, ...made.diagnostics, ...liesOnBed(context)],
     size,
-    border,
-    rise,
-    takeUp:
-      fields.buttoning === "deep" && fields.buttons !== undefined
-        ? context.ratio("buttoning").valueOf()
-        : 1,
+    border: fields.border ?? null,
+    rise: fields.shape === "arched" ? (fields.rise ?? Length.zero) : Length.zero,
+    takeUp: deep ? context.ratio("buttoning").valueOf() : 1,
   };
 }
 
-/** A headboard stands behind its bed: said to be on it, it would be drawn nowhere. */
-function liesOnBed(context: ItemContext): Diagnostic[] {
-  if (!context.host) return [];
+/** The range for one whose size is only about. */
+const ABOUT: RangeAsk = {
+  range: FIXED_RANGES.headboard,
+  what: "a headboard about 60 in wide",
+  short: "headboard",
+};
+
+const MATTRESS_HIDES =
+  "How much of it does the mattress hide? The motif stands in the middle of the whole face.";
+
+/** Its pieces from its size; one wider than its cloth joined at both sides where nothing is said. */
+function piecesOf(fields: HeadboardFields, context: ItemContext) {
+  const entries = headboardEntries(fields, context);
+  const sideways = fields.railroad === true;
+  return withJoins(entries, fields.join, "both-sides", fields.cloth, sideways, context);
+}
+
+/** What a board is built of, beside its cover. */
+function boardNeeds(
+  [width, depth, height]: readonly [Length, Length, Length],
+  count: number,
+  { units }: ItemContext,
+): MaterialNeed[] {
+  const face = [width, height];
+  const round = [width.plus(depth.times(2)), height.plus(depth.times(2))];
   return [
-    diagnostic(
-      context.place(["at"]),
-      "headboard-on-bed",
-      `A headboard stands behind ${context.host.name}, not on it; so placed it is drawn on no wall.`,
-      {
-        severity: "warning",
-        expected: "its wall, with from-left and the height of its foot",
-        hint: 'Write for example at: { wall: north, from-left: 4\' 8", height: 18" } and touches: with the bed’s name.',
-      },
-    ),
+    sized("board, and foam for its face,", count, face, units),
+    sized("wadding", count, round, units),
+    sized("lining for the back", count, face, units),
+    asNeeded("tacks or staples, and fixings of the fixer's choice"),
+  ];
+}
+
+function fixingQuestions(fields: HeadboardFields, hung: boolean): string[] {
+  return [
+    ...(fields.fixing ? [] : ["How is it fixed: to the bed, to the wall, or on legs?"]),
+    ...(hung && !fields.weight ? ["What does it weigh? The fixer wants to know."] : []),
   ];
 }
