@@ -3,6 +3,8 @@ import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
 import { handbookRows } from "../common/join/handbookRows.ts";
+import { motifWhereQuestion } from "../common/join/motifFaults.ts";
+import { sidewaysQuestion } from "../common/join/sideways.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import { cutPanel } from "./development.ts";
@@ -25,80 +27,24 @@ export function planSmooth(
   context: ItemContext,
   notes: Notes,
 ): LampshadePlan | null {
-  const { units } = context;
   const { net } = frame;
-  const p = (length: Length) => printLength(length, units);
   const count = fields.count ?? 1;
   const lap = context.length("lap");
   const turn = context.length("turn");
   const railroaded = fields.railroad === true;
-  // Run sideways, the way round lies along the cloth and only the height must fit across.
-  const fits = (panels: number): boolean => {
-    const [wide, tall] = panelSize(frame, panels, turn.toMm(), lap.toMm());
-    return !mark(railroaded ? tall : wide, context).isMoreThan(usableWidth);
-  };
-  let panels = 1;
-  while (panels < MOST_PANELS && !fits(panels)) panels += 1;
-  if (!fits(panels)) {
-    const [wide, tall] = panelSize(frame, 1, turn.toMm(), lap.toMm());
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["size"]),
-        "lampshade-wider-than-cloth",
-        `Even in ${MOST_PANELS} panels this shade does not fit on ${cloth.name}, which is ${p(usableWidth)} wide.`,
-        {
-          actual: printSize([mark(wide, context), mark(tall, context)], units),
-          expected: `${p(usableWidth)} or less across the cloth`,
-          hint: "Choose a wider cloth, or a smaller shade.",
-        },
-      ),
-    );
-    return null;
-  }
+  const on: OnCloth = { cloth, usableWidth, railroaded };
+  const edges: Edges = { lap, turn };
+  const panels = panelsOf(frame, edges, on, context, notes);
+  if (panels === null) return null;
   const panel = net ? cutPanel(net, panels, turn.toMm(), lap.toMm()) : null;
-  const [wide, tall] = panelSize(frame, panels, turn.toMm(), lap.toMm());
-  const [cutWidth, cutHeight] = [mark(wide, context), mark(tall, context)];
+  const [cutWidth, cutHeight] = panelCut(frame, panels, edges, context);
   smoothWorking(fields, { ...frame, panels, cutWidth, cutHeight, lap, turn }, context, notes);
-  if (panels > 1) {
-    notes.questions.push(
-      `The shade is wider than ${cloth.name} and has ${panels} seams, spread evenly round it: may they show, or may the cloth be run sideways (railroad: yes)?`,
-    );
-  }
-  if (railroaded && (cloth.repeat !== null || cloth.nap))
-    notes.questions.push(
-      `May ${cloth.name} be run sideways, with its pattern and pile turned a quarter?`,
-    );
-  if (net && cloth.repeat)
-    notes.questions.push(
-      `On sloping sides the pattern of ${cloth.name} stands upright only opposite the seam and leans towards it on both sides: is that wanted?`,
-    );
-  if (!fields.fitting) notes.questions.push(FITTING_UNKNOWN);
-  notes.questions.push(MOST_THE_LAMP_DRAWS);
-  const wanted = fields.motif !== "as-it-falls" && !railroaded && hasMotif(cloth);
+  askOfSmooth(fields, frame, panels, on, notes);
   const frontX = panel ? Length.mm(panel.middleX.toFixed(2)) : cutWidth.minus(lap).dividedBy(2);
-  // The lap makes one side longer: the motif must have that much cloth on its longer side.
-  const longer = Length.max(frontX, cutWidth.minus(frontX));
-  const motifCentred = wanted && centredPlace(cloth, longer.times(2), cutHeight).fits;
-  if (wanted && !motifCentred && cloth.repeat?.across)
-    notes.questions.push(
-      `No motif of ${cloth.name} can stand in the middle of a piece ${p(cutWidth)} wide: where round the shade is the motif wanted?`,
-    );
+  const motifCentred = isCentred(fields, on, [cutWidth, cutHeight], frontX, context, notes);
   if (cloth.nap) notes.questions.push(`Does the pile of ${cloth.name} run up or down the shade?`);
-  const across = railroaded ? cutHeight : cutWidth;
-  const along = railroaded ? cutWidth : cutHeight;
-  const up = cloth.repeat && cloth.repeat.match !== "free" && motifCentred ? cloth.repeat.up : null;
-  const piece = { width: across, length: up ? along.upTo(up) : along };
-  const handbook =
-    handbookRows(
-      Array.from({ length: panels * count }, () => piece),
-      usableWidth,
-    ) ?? piece.length.times(panels * count);
-  notes.working.push({
-    what: "By the handbook",
-    sum: `${panels * count} in rows, each row ${p(piece.length)}${up ? " (whole repeats)" : ""}`,
-    result: p(handbook),
-    rounded: up ? "up to whole repeats" : null,
-  });
+  const laid = railroaded ? ([cutHeight, cutWidth] as const) : ([cutWidth, cutHeight] as const);
+  const handbook = inRows(on, laid, panels * count, motifCentred, context, notes);
   return {
     ...frame,
     cloth,
@@ -119,16 +65,121 @@ export function planSmooth(
   };
 }
 
-/** Width and height of the rectangle for one panel, millimetres, not rounded: of a drum its share of the way round, of a cone its net. */
-function panelSize(
+/** The cloth, and which way it runs round the shade. */
+type OnCloth = Pick<LampshadePlan, "cloth" | "usableWidth" | "railroaded">;
+
+/** The lap of a panel at one straight edge, and what is turned at both rings. */
+type Edges = Pick<LampshadePlan, "lap" | "turn">;
+
+/** The fewest panels that fit across the cloth; null, with a diagnostic, where even the most do not. */
+function panelsOf(
+  frame: Frame,
+  edges: Edges,
+  { cloth, usableWidth, railroaded }: OnCloth,
+  context: ItemContext,
+  notes: Notes,
+): number | null {
+  // Run sideways, the way round lies along the cloth and only the height must fit across.
+  const fits = (panels: number): boolean => {
+    const [wide, tall] = panelCut(frame, panels, edges, context);
+    return !(railroaded ? tall : wide).isMoreThan(usableWidth);
+  };
+  for (let panels = 1; panels <= MOST_PANELS; panels += 1) if (fits(panels)) return panels;
+  const { units } = context;
+  const width = printLength(usableWidth, units);
+  notes.diagnostics.push(
+    diagnostic(
+      context.place(["size"]),
+      "lampshade-wider-than-cloth",
+      `Even in ${MOST_PANELS} panels this shade does not fit on ${cloth.name}, which is ${width} wide.`,
+      {
+        actual: printSize(panelCut(frame, 1, edges, context), units),
+        expected: `${width} or less across the cloth`,
+        hint: "Choose a wider cloth, or a smaller shade.",
+      },
+    ),
+  );
+  return null;
+}
+
+/** What is still to be asked of a smooth shade's seams and pattern, and of its lamp. */
+function askOfSmooth(
+  fields: LampshadeFields,
+  { net }: Frame,
+  panels: number,
+  { cloth, railroaded }: OnCloth,
+  notes: Notes,
+): void {
+  if (panels > 1)
+    notes.questions.push(
+      `The shade is wider than ${cloth.name} and has ${panels} seams, spread evenly round it: may they show, or may the cloth be run sideways (railroad: yes)?`,
+    );
+  const sideways = railroaded ? sidewaysQuestion(cloth) : null;
+  if (sideways) notes.questions.push(sideways);
+  if (net && cloth.repeat)
+    notes.questions.push(
+      `On sloping sides the pattern of ${cloth.name} stands upright only opposite the seam and leans towards it on both sides: is that wanted?`,
+    );
+  if (!fields.fitting) notes.questions.push(FITTING_UNKNOWN);
+  notes.questions.push(MOST_THE_LAMP_DRAWS);
+}
+
+/** Whether a motif stands in its front; asked where one is wished and none has room. */
+function isCentred(
+  fields: LampshadeFields,
+  { cloth, railroaded }: OnCloth,
+  [cutWidth, cutHeight]: readonly [Length, Length],
+  frontX: Length,
+  context: ItemContext,
+  notes: Notes,
+): boolean {
+  const wanted = fields.motif !== "as-it-falls" && !railroaded && hasMotif(cloth);
+  if (!wanted) return false;
+  // The lap makes one side longer: the motif must have that much cloth on its longer side.
+  const longer = Length.max(frontX, cutWidth.minus(frontX));
+  const { fits } = centredPlace(cloth, longer.times(2), cutHeight);
+  if (!fits && cloth.repeat?.across)
+    notes.questions.push(motifWhereQuestion(cloth, cutWidth, "round the shade", context.units));
+  return fits;
+}
+
+/** The handbook's length for so many panels in rows, each row up to whole repeats where the motif is centred. */
+function inRows(
+  { cloth, usableWidth }: OnCloth,
+  [across, along]: readonly [Length, Length],
+  pieces: number,
+  motifCentred: boolean,
+  context: ItemContext,
+  notes: Notes,
+): Length {
+  const p = (length: Length) => printLength(length, context.units);
+  const up = cloth.repeat && cloth.repeat.match !== "free" && motifCentred ? cloth.repeat.up : null;
+  const piece = { width: across, length: up ? along.upTo(up) : along };
+  const rows = handbookRows(
+    Array.from({ length: pieces }, () => piece),
+    usableWidth,
+  );
+  const handbook = rows ?? piece.length.times(pieces);
+  notes.working.push({
+    what: "By the handbook",
+    sum: `${pieces} in rows, each row ${p(piece.length)}${up ? " (whole repeats)" : ""}`,
+    result: p(handbook),
+    rounded: up ? "up to whole repeats" : null,
+  });
+  return handbook;
+}
+
+/** Width and height of the rectangle for one panel, up to what can be marked: of a drum its share of the way round, of a cone its net. */
+function panelCut(
   { net, foot, height }: Frame,
   panels: number,
-  turn: number,
-  lap: number,
-): [number, number] {
-  if (net) {
-    const cut = cutPanel(net, panels, turn, lap);
-    return [cut.width, cut.height];
-  }
-  return [(Math.PI * foot.toMm()) / panels + lap, height.toMm() + 2 * turn];
+  edges: Edges,
+  context: ItemContext,
+): [Length, Length] {
+  const [lap, turn] = [edges.lap.toMm(), edges.turn.toMm()];
+  const marked = (mm: number) => mark(mm, context);
+  if (!net)
+    return [marked((Math.PI * foot.toMm()) / panels + lap), marked(height.toMm() + 2 * turn)];
+  const cut = cutPanel(net, panels, turn, lap);
+  return [marked(cut.width), marked(cut.height)];
 }
