@@ -1,13 +1,16 @@
 import type { Wall } from "../../room/walls.ts";
+import type { Swatch } from "../../swatches/swatch.ts";
 import type { BoardSheet } from "../board/sheetGeometry.ts";
 import { around, type Glance, type SheetPart, viewOf } from "../board/sheetPart.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
+import { tileCellOf } from "../pictures/tileCell.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
 import type { Markup } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
 import { type DrawnView, drawnView, type View, type ViewLabel } from "./drawView.ts";
 import { factsOf } from "./itemView.ts";
+import { partWords } from "./partWords.ts";
 import { freeRow, itemsByWall } from "./placeItems.ts";
 import { scaleBar, scaleWords } from "./scaleBar.ts";
 import {
@@ -52,6 +55,22 @@ export function isShown(room: RoomData, wall: Wall, items: readonly StandingItem
 /** Of the height that a drawing leaves, so much stands above it. */
 const SINK = 0.62;
 
+/** The cloths and papers that a sheet's drawings show as laid cloth, not as a flat. */
+function tiledOn(data: ProjectData, room: RoomData, views: readonly View[]): Swatch[] {
+  const covers = room.plan.covers.filter((c) =>
+    c.faces.some((f) => views.some((v) => v.name === f.wall)),
+  );
+  const items = [
+    ...views.flatMap((v) => v.items.map((i) => i.item)),
+    ...room.items.filter((i) => covers.some((c) => c.item === i.record.id)),
+  ];
+  return items
+    .flatMap((item) => item.kind.cloths(item.record.fields as never))
+    .filter((use) => use.surface !== "lining" && use.surface !== "interlining")
+    .flatMap((use) => data.swatches.get(use.cloth) ?? [])
+    .filter((swatch) => tileCellOf(swatch) !== null);
+}
+
 /** The views of a sheet, drawn to one scale on one floor line. */
 function elevationPage(
   data: ProjectData,
@@ -95,7 +114,7 @@ function elevationPage(
   return {
     title: titleOf(views),
     drawnAt: `Drawn at ${scaleWords(scale, units)}.`,
-    standfirst: `Each pattern is at the same scale as the furniture.${before ? " What stands before the wall is in its own place." : ""}`,
+    standfirst: `Each pattern is at the same scale as the furniture.${before ? " What stands before the wall is in its own place." : ""}${partWords(tiledOn(data, room, views))}`,
     titlePlace: space.title,
     columnWidth: COLUMN_MM - COLUMN_AIR_MM - (over > spare ? over / 2 : 0),
     svg: {
