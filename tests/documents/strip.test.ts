@@ -39,7 +39,7 @@ test("every part of the strip has its true height, and labels never overlap or l
         const next = strip[at + 1];
         if (next)
           expect(next.labelY - part.labelY).toBeGreaterThanOrEqual(
-            (part.name.length > 15 ? 9 : 5) - 1e-6,
+            (part.oneLine ? 4.4 : part.name.length > 15 ? 9 : 5) - 1e-6,
           );
       }
     }),
@@ -81,8 +81,9 @@ test("leaders end at their labels' lines, keep the order of the parts and never 
         expect(line[0]?.[1]).toBeCloseTo(part.y + part.height / 2, 1);
         expect(Math.abs((line[3]?.[1] ?? 0) - part.labelY - 2)).toBeLessThan(0.2);
         // All bend at the same two places, so that lines in order at each of them never meet.
-        for (const [n, point] of (lines[at + 1] ?? []).entries())
-          expect(point[1]).toBeGreaterThan(line[n]?.[1] ?? 0);
+        if (led[at + 1]?.oneLine === part.oneLine)
+          for (const [n, point] of (lines[at + 1] ?? []).entries())
+            expect(point[1]).toBeGreaterThan(line[n]?.[1] ?? 0);
       }
     }),
     { numRuns: 200, seed: 20261125 },
@@ -121,4 +122,21 @@ test("labels move as little as their order and heights allow", () => {
     ),
     { numRuns: 500, seed: 20261125 },
   );
+});
+
+test("where one colour is nearly all, the others' names run on one line each, near their parts", () => {
+  for (const parts of [
+    [89, 4, 2, 1, 1, 1, 1, 1],
+    [91, 4, 1, 1, 1, 1, 1],
+  ]) {
+    const strip = shareStrip(scheme(parts), 297, 27, 287);
+    expect(strip.filter((p) => p.oneLine)).toHaveLength(parts.length - 1);
+    for (const p of strip) {
+      const line = p.labelY + 2;
+      expect(Math.max(p.y - line, line - p.y - p.height)).toBeLessThan(12);
+    }
+  }
+  expect(
+    shareStrip(scheme([43, 30, 19, 3, 2, 1, 1, 1]), 279.4, 27, 269.4).some((p) => p.oneLine),
+  ).toBe(false);
 });

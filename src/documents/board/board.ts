@@ -10,7 +10,7 @@ import { type GreyPage, greyPageOf } from "./greyPage.ts";
 import { type Mix, mixOfRoom } from "./mix.ts";
 import { type ScalePage, scalePageOf } from "./scalePage.ts";
 import { boardSheet } from "./sheetGeometry.ts";
-import { type StripPart, shareStrip, stripLeaders } from "./strip.ts";
+import { CROWD_SHIFT_MM, type StripPart, shareStrip, stripLeaders } from "./strip.ts";
 
 /** A room's board as its layouts show it: every place a number, every choice made. */
 export interface Board {
@@ -30,6 +30,7 @@ export interface Board {
   readonly strip: readonly StripPart[];
   readonly leads: readonly string[];
   readonly labelX: number;
+  readonly crowdX: number;
   readonly textX: number;
   readonly textY: number;
   readonly textWidth: number;
@@ -92,6 +93,10 @@ export function boardOf(
     : undefined;
   const strip = shareStrip(room.scheme, sheet.height, sheet.margin.top + 13, sheet.height - 10);
   const scale = scalePageOf(data, room, sheet, book, `${prefix}-scale`);
+  // Names that run over the text's column lift what stands at its foot.
+  const crowdTop = Math.min(
+    ...strip.map((p) => (p.oneLine && p.y > sheet.height / 2 ? p.labelY : sheet.height)),
+  );
   const capHeight = 2.2;
   return {
     paper,
@@ -109,6 +114,7 @@ export function boardOf(
     strip,
     leads: stripLeaders(strip, sheet.fieldWidth + sheet.stripWidth, sheet.labelX - 0.5),
     labelX: sheet.labelX,
+    crowdX: sheet.labelX + CROWD_SHIFT_MM,
     textX: sheet.textX,
     textY: Math.max(sheet.margin.top + 20, mix.mainTop - capHeight),
     textWidth: sheet.textWidth,
@@ -125,7 +131,7 @@ export function boardOf(
       `Paper and screens cannot show colour exactly: please judge from the sample, in the room, by day and by lamp.`,
       data.studio.fields.language,
     ),
-    smallY: sheet.height - sheet.margin.bottom - 12,
+    smallY: Math.min(sheet.height - sheet.margin.bottom, crowdTop - 4) - 12,
     armLength:
       data.studio.fields.units === "inches" ? "arm’s length, about 20 inches" : "half a metre",
     standX: sheet.width * 0.43,

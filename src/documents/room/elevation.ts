@@ -53,7 +53,7 @@ export function isShown(room: RoomData, wall: Wall, items: readonly StandingItem
 }
 
 /** Of the height that a drawing leaves, so much stands above it. */
-const SINK = 0.62;
+const SINK = { above: 0.62, beside: 0.5 } as const;
 
 /** The cloths and papers that a sheet's drawings show as laid cloth, not as a flat. */
 function tiledOn(data: ProjectData, room: RoomData, views: readonly View[]): Swatch[] {
@@ -105,7 +105,7 @@ function elevationPage(
   const first = space.top + paperHeight;
   const reach = Math.max(...drawAt(first).map((d) => d.reachMm));
   const down = sheet.height - sheet.margin.bottom - reach - first;
-  const drawn = drawAt(first + Math.max(0, down * SINK));
+  const drawn = drawAt(first + Math.max(0, down * SINK[space.title]));
   const ruler =
     space.title === "above"
       ? scaleBar(sheet.width - sheet.margin.right, sheet.margin.top + 14, scale, units, "end")

@@ -55,10 +55,17 @@ const OFF_PLAN_MM = 11;
 const LISTS_FROM = 0.4;
 /** The two heads with the space about them, and the line about the cuttings. */
 const HEADS_MM = 27;
+/** With so much room under the plan the words stand there, where the page would else be empty. */
+const UNDER_PLAN_MM = 38;
 const LETTER_MM = 1.62;
 const LINE_MM = 5;
 
-function square(hex: string, href: string | null, side: number, id: string): Markup {
+/** A square of a cloth or of a colour; bare paper with a dashed edge where neither is known yet. */
+function square(hex: string | null, href: string | null, side: number, id: string): Markup {
+  if (!hex && !href)
+    return {
+      html: `<svg class="square" viewBox="0 0 ${side} ${side}" aria-hidden="true" xmlns="http://www.w3.org/2000/svg"><rect x=".2" y=".2" width="${side - 0.4}" height="${side - 0.4}" fill="#fff" stroke="#23282e" stroke-width=".25" stroke-dasharray="1.6 1"/></svg>`,
+    };
   const inner = href
     ? `<image href="${escapeHtml(href)}" width="${side}" height="${side}" preserveAspectRatio="xMidYMid slice"/>`
     : `<rect width="${side}" height="${side}" fill="${hex}"/>`;
@@ -146,7 +153,7 @@ export function wherePageOf(
   const side = squareFor(rows, { listWidth, nameWidth }, free);
   const below = free - rowsMm(rows, { listWidth, nameWidth, square: side });
   const underPlan = plan ? foot - plan.foot - 6 : 0;
-  const left = plan !== null && underPlan > below;
+  const left = plan !== null && (underPlan > below || underPlan > UNDER_PLAN_MM);
   const lines = Math.floor(Math.max(below, underPlan) / LINE_MM);
   const wide = left ? Math.min(plan.right - margin.left, 190) : listWidth;
   return {
@@ -164,13 +171,14 @@ export function wherePageOf(
     cuttingWords: "Each cutting shows a motif of its cloth; they are not at one scale.",
     cloths: roles.map((role, at) => {
       const swatch = data.swatches.get(role.cloth);
+      const awaited = swatch?.photo == null ? ", sample to come" : "";
       const paper = data.records.cloths.get(role.cloth)?.fields.roll !== undefined;
       return {
         name: rows[at]?.name ?? role.name,
-        role: roleWord(role.role, swatch?.kind ?? null, paper),
+        role: `${roleWord(role.role, swatch?.kind ?? null, paper)}${awaited}`,
         where: rows[at]?.where ?? "",
         square: square(
-          swatch?.average ?? "#dddddd",
+          swatch?.average ?? null,
           cut(data, role.cloth, book, side),
           side,
           `${prefix}-q${at}`,
