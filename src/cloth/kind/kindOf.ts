@@ -50,6 +50,11 @@ const LIMITS = {
   sum: 0.875,
   product: 0.82,
   balance: 0.08,
+  /** Of opaque bands the sum is less, and the product of both makes up for the rest: where warp lies over weft one hides the other. */
+  opaqueSum: 0.82,
+  woven: 0.975,
+  /** What does not repeat and is made of motifs smaller than this, in millimetres, are the flecks of a yarn. */
+  fleckMm: 6,
   /** Motifs in a cell from which a pattern of spots of nearly one size is a marking, and how nearly. */
   scattered: 16,
   alike: 1.35,
@@ -74,9 +79,12 @@ export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
   const plain = plainOf(signs);
   if (plain) return plain;
   const squares = crossing.product > LIMITS.product;
-  if ((crossing.sum > LIMITS.sum && crossing.balance > LIMITS.balance) || squares)
-    return { kind: "check", sure: cellMm !== null && (squares || crossing.sum > 0.9) };
+  const opaque = crossing.sum > LIMITS.opaqueSum && crossing.sum + crossing.product > LIMITS.woven;
+  if (((crossing.sum > LIMITS.sum || opaque) && crossing.balance > LIMITS.balance) || squares)
+    return { kind: "check", sure: cellMm !== null && (squares || opaque || crossing.sum > 0.9) };
   if (cellMm === null) {
+    if (signs.freeMm.length > LIMITS.few && (signs.motifMm ?? 0) < LIMITS.fleckMm)
+      return { kind: "textured-plain", sure: false };
     const few = signs.freeMm.length > 1 && signs.freeMm.length <= LIMITS.few;
     const large = few && (signs.motifMm ?? 0) >= limits.motifMm;
     return { kind: large ? "large-print" : "irregular", sure: false };
