@@ -4,6 +4,7 @@ import { printLength, printMeasured } from "../../units/printLength.ts";
 import { finestStep } from "../common/finestStep.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
+import { finishedDrop } from "./drop.ts";
 import { slotSizes } from "./poleHeadings.ts";
 import type { CurtainsFields } from "./schema.ts";
 
@@ -32,7 +33,7 @@ export function measureCurtains(
   const height = poleHeight(fields, context, notes);
   const headBelowPole = headUnderPole(fields, context);
   const headHeight = height?.minus(headBelowPole) ?? null;
-  const drop = finishedDrop(fields, context, notes, height, headBelowPole);
+  const drop = finishedDrop(fields, { height, headBelow: headBelowPole }, context, notes);
   if (pole === null || drop === null) return null;
   let hemHeight = headHeight?.minus(drop) ?? context.length("floor-clearance");
   if (hemHeight.isNegative()) {
@@ -161,114 +162,4 @@ function poleHeight(fields: CurtainsFields, context: ItemContext, notes: Notes):
       : `How high is the pole's middle above the floor? ${printLength(height, units)} is assumed, and the drop rests on it.`,
   );
   return height;
-}
-
-function finishedDrop(
-  fields: CurtainsFields,
-  context: ItemContext,
-  notes: Notes,
-  height: Length | null,
-  headBelowPole: Length,
-): Length | null {
-  const { window, units } = context;
-  const p = (length: Length) => printLength(length, units);
-  if (fields.drop) {
-    if (fields.to) {
-      notes.diagnostics.push(
-        diagnostic(
-          context.place(["to"]),
-          "drop-and-to",
-          "Both drop and to are written; the drop counts.",
-          {
-            severity: "warning",
-            hint: "Take one of the two lines out.",
-          },
-        ),
-      );
-    }
-    return fields.drop;
-  }
-  const to = fields.to ?? (window?.isDoor ? "floor" : undefined);
-  if (!to) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place([]),
-        "curtains-without-drop",
-        "Nothing says how long these curtains are.",
-        {
-          expected: "drop, or to",
-          hint: `Write for example drop: 92", or to: floor (or sill, or below-sill) and the pole's height.`,
-        },
-      ),
-    );
-    return null;
-  }
-  if (window?.isDoor && to !== "floor") {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["to"]),
-        "door-without-sill",
-        `${window.name} is a door and has no sill.`,
-        { actual: to, expected: "floor", hint: "Write to: floor, or the drop itself." },
-      ),
-    );
-    return null;
-  }
-  if (height === null || (to !== "floor" && !window)) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["to"]),
-        "drop-cannot-be-found",
-        to === "floor"
-          ? "The drop to the floor cannot be found, since neither a window nor the pole's height is known."
-          : "The drop to the sill cannot be found, since these curtains hang at no window of this room.",
-        {
-          actual: to,
-          hint: `Write at: and the window's name, or ${to === "floor" ? "pole-height, or " : ""}the drop itself.`,
-        },
-      ),
-    );
-    return null;
-  }
-  const above = headBelowPole.isNegative();
-  const head = above
-    ? `+ ${p(Length.zero.minus(headBelowPole))} heading above the pole`
-    : `− ${p(headBelowPole)} from the pole to the heading`;
-  const poleText = `${printMeasured(height, units)} to the pole's middle`;
-  const top = height.minus(headBelowPole);
-  let foot: Length;
-  let end: string;
-  if (to === "floor") {
-    foot = context.length(window?.isDoor ? "door-clearance" : "floor-clearance");
-    end = `− ${p(foot)} floor clearance`;
-  } else {
-    const sill = (window as NonNullable<typeof window>).sill;
-    const atSill = to === "sill";
-    const clearance = context.length(atSill ? "sill-clearance" : "below-sill");
-    foot = atSill ? sill.plus(clearance) : sill.minus(clearance);
-    end = `− ${printMeasured(sill, units)} sill ${atSill ? "−" : "+"} ${p(clearance)} ${atSill ? "clearance" : "below the sill"}`;
-  }
-  if (foot.isNegative()) foot = context.length("floor-clearance");
-  const drop = top.minus(foot);
-  if (drop.compare(Length.zero) <= 0) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["to"]),
-        "drop-is-nothing",
-        "The pole stands no higher than where the hem should end.",
-        {
-          actual: to,
-          hint: "Look at the pole's height and the window's sill.",
-        },
-      ),
-    );
-    return null;
-  }
-  notes.working.push({
-    what: "Finished drop",
-    sum: `${poleText} ${head} ${end}`,
-    result: p(drop),
-    rounded: null,
-  });
-  return drop;
 }
