@@ -7,6 +7,7 @@ import { finestStep } from "../common/finestStep.ts";
 import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
 import { clothWidth, narrowerThanJoins } from "../common/join/clothWidth.ts";
 import { planStrips, type Strips } from "../common/join/joinStrips.ts";
+import { motifWhereQuestion } from "../common/join/motifFaults.ts";
 import type { HandbookCut } from "../common/join/selvedgeMatch.ts";
 import { sideStripsWorking } from "../common/join/sideStrips.ts";
 import { sidewaysQuestion, tooLongForSideways } from "../common/join/sideways.ts";
@@ -51,26 +52,70 @@ export function planPelmet(
   context: ItemContext,
   notes: Notes,
 ): PelmetPlan | null {
-  const { units } = context;
-  const p = (length: Length) => printLength(length, units);
   const count = fields.count ?? 1;
   const board = boardAtWindow("pelmet", fields, context, notes);
   const edge = board && lowerEdge(fields, board.length, board.depth, "pelmet", context, notes);
   const cloth = context.cloth(fields.cloth);
-  const usableWidth = clothWidth(
-    cloth,
-    "cloth",
-    "it cannot be said whether this pelmet needs a join",
-    context,
-    notes,
-  );
+  const unknown = "it cannot be said whether this pelmet needs a join";
+  const usableWidth = clothWidth(cloth, "cloth", unknown, context, notes);
   if (!board || !edge || cloth === null || usableWidth === null) return null;
-  const [topTurn, bottomTurn, endTurn, join] = [
-    context.length("top-turn"),
-    context.length("bottom-turn"),
-    context.length("end-turn"),
-    context.length("join"),
-  ];
+  const turnings: Turnings = {
+    topTurn: context.length("top-turn"),
+    bottomTurn: context.length("bottom-turn"),
+    endTurn: context.length("end-turn"),
+  };
+  const join = context.length("join");
+  const { cutWidth, cutHeight } = frontCut(board, edge, turnings, context, notes);
+  const railroaded = fields.railroad === true;
+  const front: FrontCut = { cloth, usableWidth, join, railroaded, cutWidth, cutHeight };
+  const strips = stripsOf(fields, front, context, notes);
+  if (strips === null) return null;
+  const { handbook, shifts } = handbookOf(front, strips, count, context, notes);
+  const motifCentred = isCentred(fields, front, strips, context, notes);
+  if (cloth.nap) notes.questions.push(`Does the pile of ${cloth.name} run up or down the pelmet?`);
+  if (!fields.stiffening)
+    notes.working.push({
+      what: "Stiffening",
+      sum: "nothing was said",
+      result: "pelmet buckram",
+      rounded: null,
+    });
+  const { lowerRun, welt } = weltOf(fields, board, edge, count, context, notes);
+  return {
+    board,
+    edge,
+    ...turnings,
+    ...front,
+    strips,
+    shifts,
+    motifCentred,
+    handbook,
+    layers: layersOf(fields, board, edge, join, context, notes),
+    stiffening: fields.stiffening ?? "buckram",
+    lowerRun,
+    welt,
+    count,
+  };
+}
+
+/** What is turned over the stiffening. */
+type Turnings = Pick<PelmetPlan, "topTurn" | "bottomTurn" | "endTurn">;
+
+/** The face as cut, and the cloth that it is cut from. */
+type FrontCut = Pick<
+  PelmetPlan,
+  "cloth" | "usableWidth" | "join" | "railroaded" | "cutWidth" | "cutHeight"
+>;
+
+/** Span and depth, with what is turned over at each edge. */
+function frontCut(
+  board: Board,
+  edge: LowerEdge,
+  { topTurn, bottomTurn, endTurn }: Turnings,
+  context: ItemContext,
+  notes: Notes,
+): Pick<PelmetPlan, "cutWidth" | "cutHeight"> {
+  const p = (length: Length) => printLength(length, context.units);
   const cutWidth = board.span.plus(endTurn.times(2));
   const cutHeight = edge.deepest.plus(topTurn).plus(bottomTurn);
   notes.working.push(
@@ -87,61 +132,7 @@ export function planPelmet(
       rounded: null,
     },
   );
-  const railroaded = fields.railroad === true;
-  const strips = stripsOf(fields, cloth, usableWidth, cutWidth, cutHeight, join, context, notes);
-  if (strips === null) return null;
-  const { handbook, shifts } = railroaded
-    ? { handbook: sidewaysByHandbook(cutWidth, count, p, notes), shifts: false }
-    : widthsByHandbook(
-        {
-          plain: cutHeight,
-          called: "Cut height",
-          cuts: strips.widths * count,
-          joined: strips.joins > 0,
-        },
-        cloth,
-        units,
-        notes,
-      );
-
-  const motifCentred =
-    fields.motif !== "as-it-falls" &&
-    !railroaded &&
-    hasMotif(cloth) &&
-    motifInMiddle(cloth, strips, usableWidth, cutWidth, cutHeight, p, notes);
-  if (cloth.nap) notes.questions.push(`Does the pile of ${cloth.name} run up or down the pelmet?`);
-  const stiffening = fields.stiffening ?? "buckram";
-  if (!fields.stiffening)
-    notes.working.push({
-      what: "Stiffening",
-      sum: "nothing was said",
-      result: "pelmet buckram",
-      rounded: null,
-    });
-
-  const { lowerRun, welt } = weltOf(fields, board, edge, count, context, notes);
-  return {
-    board,
-    edge,
-    cloth,
-    usableWidth,
-    join,
-    topTurn,
-    bottomTurn,
-    endTurn,
-    cutWidth,
-    cutHeight,
-    strips,
-    railroaded,
-    shifts,
-    motifCentred,
-    handbook,
-    layers: layersOf(fields, board, edge, join, context, notes),
-    stiffening,
-    lowerRun,
-    welt,
-    count,
-  };
+  return { cutWidth, cutHeight };
 }
 
 /**
@@ -150,17 +141,12 @@ export function planPelmet(
  */
 function stripsOf(
   fields: PelmetFields,
-  cloth: ClothFacts,
-  usableWidth: Length,
-  cutWidth: Length,
-  cutHeight: Length,
-  join: Length,
+  { cloth, usableWidth, join, railroaded, cutWidth, cutHeight }: FrontCut,
   context: ItemContext,
   notes: Notes,
 ): Strips | null {
   const { units } = context;
   const p = (length: Length) => printLength(length, units);
-  const railroaded = fields.railroad === true;
   if (railroaded && cutHeight.isMoreThan(usableWidth)) {
     const cut = { length: cutHeight, words: "high, this pelmet does" };
     notes.diagnostics.push(tooLongForSideways(cut, cloth, usableWidth, context));
@@ -176,46 +162,40 @@ function stripsOf(
       ? planStrips(cutWidth, usableWidth, join)
       : stripsCentred(cutWidth, usableWidth, join, cloth);
   notes.working.push(...sideStripsWorking(strips, cutWidth, usableWidth, join, units));
-  if (strips.strip) {
-    if (cloth.mayTurn) {
-      notes.questions.push(
-        `May ${cloth.name} be run sideways (railroad: yes)? The pelmet would then have no joins, from ${p(cutWidth)} of length.`,
-      );
-    }
-  }
+  if (strips.strip && cloth.mayTurn)
+    notes.questions.push(
+      `May ${cloth.name} be run sideways (railroad: yes)? The pelmet would then have no joins, from ${p(cutWidth)} of length.`,
+    );
   const question = railroaded ? sidewaysQuestion(cloth) : null;
   if (question) notes.questions.push(question);
   return strips;
 }
 
-/** Whether a motif can stand in the middle of the front; where none can, the question of what is wanted instead. */
-function motifInMiddle(
-  cloth: ClothFacts,
+/** Whether a motif stands in the middle of the front; where it is wished and none can, the question of what is wanted instead. */
+function isCentred(
+  fields: PelmetFields,
+  { cloth, usableWidth, railroaded, cutWidth, cutHeight }: FrontCut,
   strips: Strips,
-  usableWidth: Length,
-  cutWidth: Length,
-  cutHeight: Length,
-  p: (length: Length) => string,
+  context: ItemContext,
   notes: Notes,
 ): boolean {
+  if (fields.motif === "as-it-falls" || railroaded || !hasMotif(cloth)) return false;
   if (strips.motif) return true;
+  const across = cloth.repeat?.across;
   // Joined round a whole width, its own motifs stand where the selvedges put them.
-  const motifCentred = strips.joins === 0 && centredPlace(cloth, cutWidth, cutHeight).fits;
-  if (strips.joins > 0 && cloth.repeat?.across) {
-    const middles = usableWidth.dividedBy(2);
-    const first = cloth.repeat.fromSelvedge ?? cloth.repeat.across.dividedBy(2);
-    const off = middles.minus(first).over(cloth.repeat.across).mod(1);
-    if (off.compare(0) !== 0) {
-      notes.questions.push(
-        `No motif of ${cloth.name} stands in the middle of its width: is a gap in the middle of the pelmet wanted, or a narrower middle piece with a motif in it?`,
-      );
-    }
-  } else if (!motifCentred && cloth.repeat?.across) {
-    notes.questions.push(
-      `No motif of ${cloth.name} can stand in the middle of a piece ${p(cutWidth)} wide: where on the pelmet is the motif wanted?`,
-    );
+  const centred = strips.joins === 0 && centredPlace(cloth, cutWidth, cutHeight).fits;
+  if (centred || !across) return centred;
+  if (strips.joins === 0) {
+    notes.questions.push(motifWhereQuestion(cloth, cutWidth, "on the pelmet", context.units));
+    return false;
   }
-  return motifCentred;
+  const first = cloth.repeat?.fromSelvedge ?? across.dividedBy(2);
+  const off = usableWidth.dividedBy(2).minus(first).over(across).mod(1);
+  if (off.compare(0) !== 0)
+    notes.questions.push(
+      `No motif of ${cloth.name} stands in the middle of its width: is a gap in the middle of the pelmet wanted, or a narrower middle piece with a motif in it?`,
+    );
+  return false;
 }
 
 /** The run of the lower edge, front and returns, and the welt along it where one is asked for. */
@@ -248,21 +228,28 @@ function weltOf(
   return { lowerRun, welt };
 }
 
-/** Cloth that runs sideways is taken by its length alone. */
-function sidewaysByHandbook(
-  cutWidth: Length,
+/** What the handbook makes of the face: cloth that runs sideways is taken by its length alone. */
+function handbookOf(
+  { cloth, railroaded, cutWidth, cutHeight }: FrontCut,
+  strips: Strips,
   count: number,
-  p: (length: Length) => string,
+  context: ItemContext,
   notes: Notes,
-): HandbookCut {
+): Pick<PelmetPlan, "handbook" | "shifts"> {
+  const { units } = context;
+  if (!railroaded) {
+    const cuts = strips.widths * count;
+    const ask = { plain: cutHeight, called: "Cut height", cuts, joined: strips.joins > 0 };
+    return widthsByHandbook(ask, cloth, units, notes);
+  }
   const total = cutWidth.times(count);
   notes.working.push({
     what: "By the handbook",
-    sum: `${count} × ${p(cutWidth)}, cloth run sideways`,
-    result: p(total),
+    sum: `${count} × ${printLength(cutWidth, units)}, cloth run sideways`,
+    result: printLength(total, units),
     rounded: null,
   });
-  return { cutLength: cutWidth, repeats: null, total };
+  return { handbook: { cutLength: cutWidth, repeats: null, total }, shifts: false };
 }
 
 /** A padding cut to the stiffening, a lining with turnings on every side. */

@@ -1,4 +1,4 @@
-import { diagnostic } from "../../../diagnostics/diagnostic.ts";
+import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
 import { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
 import type { ItemContext } from "../../itemKind.ts";
@@ -40,91 +40,100 @@ export function lowerEdge(
   context: ItemContext,
   notes: Notes,
 ): LowerEdge | null {
-  const p = (length: Length) => printLength(length, context.units);
   const line = fields["lower-edge"] ?? "straight";
+  checkUnused(fields, line, context, notes);
   const wide = board.toMm();
   const high = shortest.toMm();
-  checkUnused(fields, line, context, notes);
   if (line === "straight") {
-    return {
-      line,
-      shortest,
-      deepest: shortest,
-      arcs: 0,
-      chord: board,
-      radiusMm: null,
-      runMm: wide,
-      areaMm2: wide * high,
-    };
+    const flat = { arcs: 0, chord: board, radiusMm: null, runMm: wide, areaMm2: wide * high };
+    return { line, shortest, deepest: shortest, ...flat };
   }
-  const arcs = line === "arched" ? 1 : (fields.scallops ?? 0);
-  const key = line === "arched" ? "end-depth" : arcs === 0 ? "scallops" : "scallop-depth";
-  const deepest =
-    line === "arched"
-      ? fields["end-depth"]
-      : fields["scallop-depth"] && shortest.plus(fields["scallop-depth"]);
+  const arched = line === "arched";
+  const arcs = arched ? 1 : (fields.scallops ?? 0);
+  const hangs = fields["scallop-depth"];
+  const deepest = arched ? fields["end-depth"] : hangs && shortest.plus(hangs);
   if (!deepest || arcs === 0) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["lower-edge"]),
-        "lower-edge-unsaid",
-        line === "arched"
-          ? "An arched lower edge needs its depth at the ends."
-          : "A scalloped lower edge needs the number of its scallops and how far they hang.",
-        {
-          actual: line,
-          expected: key,
-          hint:
-            line === "arched"
-              ? `Write for example end-depth: 20", more than its depth of ${p(shortest)} in the middle.`
-              : `Write for example scallops: 7 and scallop-depth: 3".`,
-        },
-      ),
-    );
+    notes.diagnostics.push(unsaid(line, arcs, shortest, context));
     return null;
   }
+  const edge = { line, shortest, deepest, arcs, chord: board.dividedBy(arcs) } as const;
   const rise = deepest.minus(shortest);
-  const chord = board.dividedBy(arcs);
-  if (rise.compare(Length.zero) <= 0 || rise.times(2).isMoreThan(chord)) {
-    const shallow = rise.compare(Length.zero) <= 0;
-    notes.diagnostics.push(
-      diagnostic(
-        context.place([key]),
-        "lower-edge-impossible",
-        shallow
-          ? `At its ends the ${word} is ${p(deepest)} deep, no deeper than in its middle, ${p(shortest)}.`
-          : `An arc ${p(chord)} wide cannot hang more than half its width, ${p(chord.dividedBy(2))}; here it is ${p(rise)}.`,
-        {
-          actual: p(shallow ? deepest : rise),
-          expected: shallow ? `more than ${p(shortest)}` : `${p(chord.dividedBy(2))} or less`,
-          hint: shallow
-            ? "Write depth for the middle and end-depth for the ends."
-            : "Take fewer and wider arcs, or let them hang less.",
-        },
-      ),
-    );
+  if (rise.compare(Length.zero) <= 0 || rise.times(2).isMoreThan(edge.chord)) {
+    notes.diagnostics.push(impossible(edge, rise, word, context));
     return null;
   }
-  const { length, area } = arcMeasures(chord.toMm(), rise.toMm());
-  const radiusMm = arcRadius(chord.toMm(), rise.toMm());
+  const { length, area } = arcMeasures(edge.chord.toMm(), rise.toMm());
+  const radiusMm = arcRadius(edge.chord.toMm(), rise.toMm());
+  const p = (each: Length) => printLength(each, context.units);
   notes.working.push({
-    what: line === "arched" ? "Radius of the arch" : "Radius of each scallop",
-    sum: `(${p(chord)}² ÷ 4 + ${p(rise)}²) ÷ (2 × ${p(rise)})`,
+    what: arched ? "Radius of the arch" : "Radius of each scallop",
+    sum: `(${p(edge.chord)}² ÷ 4 + ${p(rise)}²) ÷ (2 × ${p(rise)})`,
     result: p(Length.mm(radiusMm.toFixed(3))),
     rounded: null,
   });
   // Under an arch the cloth is the deep rectangle less what the arc takes out; scallops add to the short one.
-  const areaMm2 = line === "arched" ? wide * deepest.toMm() - area : wide * high + arcs * area;
-  return {
+  const areaMm2 = arched ? wide * deepest.toMm() - area : wide * high + arcs * area;
+  return { ...edge, radiusMm, runMm: arcs * length, areaMm2 };
+}
+
+type Curved = "arched" | "scalloped";
+
+/** The key of a curved edge that is looked at first. */
+function keyOf(line: Curved, arcs: number): string {
+  if (line === "arched") return "end-depth";
+  return arcs === 0 ? "scallops" : "scallop-depth";
+}
+
+/** A curved edge without the measures that it is struck by. */
+function unsaid(line: Curved, arcs: number, shortest: Length, context: ItemContext): Diagnostic {
+  const arched = line === "arched";
+  const middle = printLength(shortest, context.units);
+  return diagnostic(
+    context.place(["lower-edge"]),
+    "lower-edge-unsaid",
+    arched
+      ? "An arched lower edge needs its depth at the ends."
+      : "A scalloped lower edge needs the number of its scallops and how far they hang.",
+    {
+      actual: line,
+      expected: keyOf(line, arcs),
+      hint: arched
+        ? `Write for example end-depth: 20", more than its depth of ${middle} in the middle.`
+        : `Write for example scallops: 7 and scallop-depth: 3".`,
+    },
+  );
+}
+
+/** Arcs that do not hang at all, or more than half a circle. */
+function impossible(
+  {
     line,
+    arcs,
     shortest,
     deepest,
-    arcs,
     chord,
-    radiusMm,
-    runMm: arcs * length,
-    areaMm2,
-  };
+  }: Pick<LowerEdge, "arcs" | "shortest" | "deepest" | "chord"> & { readonly line: Curved },
+  rise: Length,
+  word: "pelmet" | "valance",
+  context: ItemContext,
+): Diagnostic {
+  const p = (length: Length) => printLength(length, context.units);
+  const most = p(chord.dividedBy(2));
+  const shallow = rise.compare(Length.zero) <= 0;
+  return diagnostic(
+    context.place([keyOf(line, arcs)]),
+    "lower-edge-impossible",
+    shallow
+      ? `At its ends the ${word} is ${p(deepest)} deep, no deeper than in its middle, ${p(shortest)}.`
+      : `An arc ${p(chord)} wide cannot hang more than half its width, ${most}; here it is ${p(rise)}.`,
+    {
+      actual: p(shallow ? deepest : rise),
+      expected: shallow ? `more than ${p(shortest)}` : `${most} or less`,
+      hint: shallow
+        ? "Write depth for the middle and end-depth for the ends."
+        : "Take fewer and wider arcs, or let them hang less.",
+    },
+  );
 }
 
 function checkUnused(
