@@ -1,40 +1,26 @@
+import {
+  BESIDE_MM,
+  GAP_MM,
+  isNarrow,
+  LEAST_MM,
+  type PlacedDimension,
+  placedDimensions,
+  textFor,
+} from "./dimensionPlaces.ts";
 import { figure, line } from "./paths.ts";
 import { type DrawingStyle, inkOf, penWidth } from "./pens.ts";
 import type { Dimension } from "./shape.ts";
 import { builtText, EM_MM, textWidthMm } from "./words.ts";
 
-/** Distances on paper (print design 8 and 10). */
-const FIRST_MM = 8;
-const STEP_MM = 7.5;
-const GAP_MM = 1;
 const OVERSHOOT_MM = 1.5;
-/** From a vertical chain to a figure that stands level beside it. */
-const BESIDE_MM = 2;
-/** Shorter than this, arrows stand outside and the text beside. */
-const LEAST = { horizontal: 13, vertical: 8 } as const;
+/** Arrows of parts that share one text stand inside parts of this length, and nowhere in shorter ones. */
+const ARROWS_MM = 6;
 
 export interface Inset {
   readonly left: number;
   readonly top: number;
   readonly right: number;
   readonly bottom: number;
-}
-
-/** How far off the drawing a chain runs; level 1 is the nearest. */
-export function chainOffset(level: number): number {
-  return FIRST_MM + STEP_MM * (Math.max(1, level) - 1);
-}
-
-/** The nearest chain at a side that clears figures standing level beside the first: where parts too short for their text stand. */
-export function levelPast(texts: readonly string[]): number {
-  const past = BESIDE_MM + Math.max(0, ...texts.map((text) => textWidthMm(text))) + GAP_MM;
-  return 1 + Math.ceil(past / STEP_MM);
-}
-
-/** The whole text where it fits between the arrows, or where the figure alone would not fit either. */
-function textFor({ text, brief, axis }: Dimension, span: number): string {
-  if (brief === undefined || textWidthMm(text) + 2 <= span) return text;
-  return span >= LEAST[axis] && textWidthMm(brief) + 2 <= span ? brief : text;
 }
 
 interface Mark {
@@ -59,13 +45,11 @@ export function drawDimensions(
   style: DrawingStyle,
 ): { svg: string; inset: Inset } {
   const inset = { left: 0, top: 0, right: 0, bottom: 0 };
-  const marks = dimensions.map((dimension) => drawOne(dimension, dimensions, size, scale, style));
-  for (const [at, dimension] of dimensions.entries()) {
+  const placed = placedDimensions(dimensions, scale);
+  const marks = placed.map((dimension) => drawOne(dimension, placed, size, scale, style));
+  for (const [at, dimension] of placed.entries()) {
     const { text } = marks[at] as Mark;
-    inset[dimension.side] = Math.max(
-      inset[dimension.side],
-      chainOffset(dimension.level) + OVERSHOOT_MM,
-    );
+    inset[dimension.side] = Math.max(inset[dimension.side], dimension.offsetMm + OVERSHOOT_MM);
     inset.left = Math.max(inset.left, -text.x1);
     inset.top = Math.max(inset.top, -text.y1);
     inset.right = Math.max(inset.right, text.x2 - size.width);
@@ -75,8 +59,8 @@ export function drawDimensions(
 }
 
 function drawOne(
-  dimension: Dimension,
-  all: readonly Dimension[],
+  dimension: PlacedDimension,
+  all: readonly PlacedDimension[],
   size: { readonly width: number; readonly height: number },
   scale: number,
   style: DrawingStyle,
@@ -84,14 +68,14 @@ function drawOne(
   const horizontal = dimension.axis === "horizontal";
   const from = Math.min(dimension.from, dimension.to) * scale;
   const to = Math.max(dimension.from, dimension.to) * scale;
-  const offset = chainOffset(dimension.level);
   const outward = dimension.side === "top" || dimension.side === "left" ? -1 : 1;
   const edge = outward < 0 ? 0 : horizontal ? size.height : size.width;
-  const at = edge + outward * offset;
+  const at = edge + outward * dimension.offsetMm;
   const span = to - from;
-  const said = textFor(dimension, span);
+  const { only } = dimension;
+  const said = only === "lines" ? "" : textFor(dimension, span);
   const wide = textWidthMm(said);
-  const narrow = span < LEAST[dimension.axis] || wide + 2 > span;
+  const narrow = only === undefined && isNarrow(dimension, scale);
   // (along, off) to (x, y)
   const p = (along: number, off: number) =>
     horizontal ? ([along, off] as const) : ([off, along] as const);
@@ -106,26 +90,35 @@ function drawOne(
   ];
   let heads = "";
   if (style === "workshop") {
-    const outside = span < LEAST[dimension.axis];
+    const outside = only === undefined && span < LEAST_MM[dimension.axis];
     if (outside) lines.push(segment(from - 5, at, from, at), segment(to, at, to + 5, at));
-    heads =
-      arrow(p(from, at), horizontal, outside ? 1 : -1, ink) +
-      arrow(p(to, at), horizontal, outside ? -1 : 1, ink);
+    if (only === undefined || span >= ARROWS_MM)
+      heads =
+        arrow(p(from, at), horizontal, outside ? 1 : -1, ink) +
+        arrow(p(to, at), horizontal, outside ? -1 : 1, ink);
   } else {
     for (const end of [from, to]) {
       const [x, y] = p(end, at);
       lines.push(line(x - 0.9, y + 0.9, x + 0.9, y - 0.9));
     }
   }
-  const arrowRoom = style === "workshop" && span < LEAST[dimension.axis] ? 6 : 1.6;
+  const arrowRoom = style === "workshop" && span < LEAST_MM[dimension.axis] ? 6 : 1.6;
   const place = narrow
     ? beside(dimension, all, scale, from, to, at, wide, arrowRoom, horizontal)
     : { along: (from + to) / 2, off: at - 1, anchor: "middle", turned: !horizontal };
   const [x, y] = p(place.along, place.off);
   const turn = place.turned ? ` transform="rotate(-90 ${figure(x)} ${figure(y)})"` : "";
-  const text = `<text x="${figure(x)}" y="${figure(y)}" font-size="${EM_MM}" text-anchor="${place.anchor}" fill="${ink}"${turn}>${builtText(said)}</text>`;
+  // Words over several parts stand on white, clear of the lines between them.
+  const ground =
+    only === "words"
+      ? `<rect x="${figure(x - wide / 2)}" y="${figure(y - EM_MM + 0.6)}" width="${figure(wide)}" height="${figure(EM_MM - 0.2)}" fill="#fff"/>`
+      : "";
+  const text = `${ground}<text x="${figure(x)}" y="${figure(y)}" font-size="${EM_MM}" text-anchor="${place.anchor}" fill="${ink}"${turn}>${builtText(said)}</text>`;
   return {
-    svg: `<path d="${lines.join("")}" fill="none" ${stroke}/>${heads}${text}`,
+    svg:
+      only === "words"
+        ? text
+        : `<path d="${lines.join("")}" fill="none" ${stroke}/>${heads}${said === "" ? "" : text}`,
     text: textBox(x, y, wide, place.anchor, place.turned),
   };
 }
@@ -135,8 +128,8 @@ function drawOne(
  * line. Vertical parts carry it level, beside the line and away from the drawing.
  */
 function beside(
-  dimension: Dimension,
-  all: readonly Dimension[],
+  dimension: PlacedDimension,
+  all: readonly PlacedDimension[],
   scale: number,
   from: number,
   to: number,

@@ -1,4 +1,4 @@
-import { chainOffset } from "../../drawing/dimensions.ts";
+import { chainOffset } from "../../drawing/dimensionPlaces.ts";
 import type { Dimension } from "../../drawing/shape.ts";
 import type { Wall } from "../../room/walls.ts";
 import { Length } from "../../units/length.ts";

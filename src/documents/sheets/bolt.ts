@@ -5,17 +5,25 @@ import { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
 import { svgNumber } from "../words/svgNumber.ts";
+import { type LabelBox, label, pieceLabel } from "./boltLabels.ts";
 import { ROW_MM, type Row, rowsOf, scaleOf } from "./boltScale.ts";
 import { type OffCut, offCutsOf } from "./offCuts.ts";
 
 const r = (n: number): string => svgNumber(n, 2);
 /** Running dimensions stand upright, so they need this much room from one to the next. */
 const STEP = 3.9;
-/** Room for the running dimensions below a row. */
-const BELOW = 13;
+/** From a row's foot to the distances below it, which stand upright. */
+const DISTANCES = 3.4;
+/** What stands beside a row: the letters of the first distance, and the distances from the left selvedge. */
+const BEFORE = 1.6;
 const SIDE = 14;
-/** From line to line of a label. */
-const LINE = 4.2;
+/** Room below a row for the longest distance that may be written there. */
+function below({ plan }: ClothQuantity, units: UnitSystem): number {
+  const ends = plan.pieces.flatMap((p) => [p.y, p.y.plus(p.height)]);
+  const words = new Set([...ends, ...plan.lengths].map((each) => printLength(each, units)));
+  return DISTANCES + Math.max(8, ...[...words].map((text) => textWidthMm(text, 3.2)));
+}
+
 /** Off-cuts with a shorter side than this go with the shreds. */
 const LEAST_OFF_CUT = Length.mm(100);
 
@@ -58,15 +66,16 @@ export function boltRows(
   }));
   const sheet = { cloth, scale, width, high: width / scale, units, numberOf, offCuts, pieces };
   const rows = rowsOf(cloth, scale);
+  const foot = below(cloth, units);
   return rows.map((row, at) => {
     const id = `${prefix}-r${at}`;
     const y0 = headroom(row);
-    const height = y0 + sheet.high + BELOW;
+    const height = y0 + sheet.high + foot;
     const here = piecesIn(sheet, row);
     const said = here.map((p) => `${numberOf.get(p.id)}: ${p.piece}`).join("; ");
-    const whole = ROW_MM + SIDE;
+    const whole = BEFORE + ROW_MM + SIDE - 1.6;
     return {
-      html: `<svg xmlns="http://www.w3.org/2000/svg" class="drawn" width="${whole}mm" height="${r(height)}mm" viewBox="-1 0 ${whole} ${r(height)}" role="img" aria-labelledby="${id}-t ${id}-d" font-family="'Alegreya Sans',sans-serif"><title id="${id}-t">Cutting plan, one to ${scale}${rows.length > 1 ? `, part ${at + 1} of ${rows.length}` : ""}</title><desc id="${id}-d">${escapeHtml(said)}</desc>${rowDrawing(sheet, row, y0, id)}</svg>`,
+      html: `<svg xmlns="http://www.w3.org/2000/svg" class="drawn" width="${whole}mm" height="${r(height)}mm" viewBox="${-BEFORE} 0 ${whole} ${r(height)}" role="img" aria-labelledby="${id}-t ${id}-d" font-family="'Alegreya Sans',sans-serif"><title id="${id}-t">Cutting plan, one to ${scale}${rows.length > 1 ? `, part ${at + 1} of ${rows.length}` : ""}</title><desc id="${id}-d">${escapeHtml(said)}</desc>${rowDrawing(sheet, row, y0, id)}</svg>`,
     };
   });
 }
@@ -83,9 +92,9 @@ function headroom(row: Row): number {
 }
 
 /** How tall all rows of the drawing are on paper together, millimetres. */
-export function boltHeight(cloth: ClothQuantity): number {
+export function boltHeight(cloth: ClothQuantity, units: UnitSystem): number {
   const scale = scaleOf(cloth);
-  const high = cloth.usableWidth.toMm() / scale + BELOW;
+  const high = cloth.usableWidth.toMm() / scale + below(cloth, units);
   return rowsOf(cloth, scale).reduce((sum, row) => sum + headroom(row) + high, 0);
 }
 
@@ -140,6 +149,7 @@ function pieceShapes(sheet: Sheet, row: Row, y0: number): { shapes: string; labe
   const long = (row.to - row.from) / scale;
   let shapes = "";
   let labels = "";
+  const taken: LabelBox[] = [];
   for (const p of piecesIn(sheet, row)) {
     const x = Math.max(0, (p.y.toMm() - row.from) / scale);
     const x2 = Math.min(long, (p.y.plus(p.height).toMm() - row.from) / scale);
@@ -147,39 +157,15 @@ function pieceShapes(sheet: Sheet, row: Row, y0: number): { shapes: string; labe
     const h = p.width.toMm() / scale;
     const y = y0 + p.x.toMm() / scale;
     shapes += `<rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${r(h)}" fill="#fff" stroke="#000" stroke-width=".35"/>`;
-    const number = String(numberOf.get(p.id) ?? "");
-    const lines = linesOf(`${number} ${p.piece}`, w - 4);
-    const named = lines !== null && h >= lines.length * LINE + 1.5;
-    const shown = named ? lines : [number];
-    const arrow = !p.turned && w > 16 && h > shown.length * LINE + 5.5;
-    const block = shown.length * LINE + (arrow ? 4 : 0);
-    const top = y + Math.max(0.4, (h - block) / 2);
-    shown.forEach((line, i) => {
-      const tw = textWidthMm(line) * 1.12;
-      const cx = x + (named ? 2.5 : Math.max(0.6, w / 2 - tw / 2));
-      labels += `<rect x="${r(cx - 0.5)}" y="${r(top + i * LINE)}" width="${r(tw + 1)}" height="${LINE}" fill="#fff"/><text x="${r(cx)}" y="${r(top + i * LINE + 3.2)}" font-size="3.5" font-weight="700">${escapeHtml(line)}</text>`;
-    });
-    if (arrow) {
-      const ay = top + shown.length * LINE + 2;
-      labels += `<rect x="${r(x + 2)}" y="${r(ay - 1.4)}" width="13" height="2.8" fill="#fff"/><path d="M${r(x + 3)} ${r(ay)}h9" stroke="#000" stroke-width=".25"/><path d="M${r(x + 14)} ${r(ay)}l-2.6 -.7v1.4z"/>`;
-    }
+    labels += pieceLabel(
+      { number: String(numberOf.get(p.id) ?? ""), name: p.piece, up: !p.turned },
+      { x, y, width: w, height: h },
+      taken,
+    );
     if (p.turned && w > 11 && h > 8)
       labels += `<text x="${r(x + 1)}" y="${r(y + h - 1)}" font-size="3.2">turned</text>`;
   }
   return { shapes, labels };
-}
-
-/** A label in at most three lines of the width, broken at spaces; null where it does not fit so. */
-function linesOf(text: string, width: number): string[] | null {
-  const lines: string[] = [];
-  for (const word of text.split(" ")) {
-    const last = lines.at(-1);
-    const longer = last === undefined ? word : `${last} ${word}`;
-    if (textWidthMm(longer) * 1.12 <= width && last !== undefined) lines[lines.length - 1] = longer;
-    else lines.push(word);
-    if (textWidthMm(lines.at(-1) as string) * 1.12 > width) return null;
-  }
-  return lines.length <= 3 ? lines : null;
 }
 
 /** What nothing is cut from: crossed both ways, so that it is not taken for waste. */
@@ -202,13 +188,6 @@ function flawShapes({ cloth, scale }: Sheet, row: Row, y0: number, id: string): 
     if (w > 11 && h > 6) out += label("flaw", x + w / 2, y + h / 2);
   }
   return out;
-}
-
-/** A word on white in the middle of a field. */
-function label(text: string, cx: number, cy: number, upright = false): string {
-  const w = textWidthMm(text, 3.2) * 1.05;
-  const turn = upright ? ` transform="rotate(-90 ${r(cx)} ${r(cy)})"` : "";
-  return `<g${turn}><rect x="${r(cx - w / 2 - 0.5)}" y="${r(cy - 2)}" width="${r(w + 1)}" height="4" fill="#fff"/><text x="${r(cx)}" y="${r(cy + 1.1)}" text-anchor="middle" font-size="3.2">${builtText(text)}</text></g>`;
 }
 
 function offCutLabels({ offCuts, scale, units }: Sheet, row: Row, y0: number): string {

@@ -124,8 +124,13 @@ function inOneLine(rows: readonly Named[]): boolean {
 }
 
 /** About how tall the block is on paper, millimetres: head and frame, words, the plan's rows, and the list, whose long names wrap. */
-function blockHeight(cloth: ClothQuantity, rows: readonly Named[], long: number): number {
-  const plan = boltHeight(cloth);
+function blockHeight(
+  cloth: ClothQuantity,
+  rows: readonly Named[],
+  long: number,
+  units: UnitSystem,
+): number {
+  const plan = boltHeight(cloth, units);
   const beside = listBeside(long, rows);
   const wide = beside ? 20 : inOneLine(rows) ? Number.POSITIVE_INFINITY : 40;
   const lines = rows.reduce((sum, r) => sum + Math.max(1, Math.ceil(r.piece.length / wide)), 0);
@@ -159,7 +164,7 @@ export function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: stri
     listBeside: listBeside(long, rows),
     oneLine: inOneLine(rows),
     boltColumnMm: Math.max(40, Math.round(long) + BESIDE_PLAN),
-    heightMm: blockHeight(cloth, rows, long),
+    heightMm: blockHeight(cloth, rows, long, units),
     offCuts: marked(offCutSentence(offCutWords(cloth, units))),
     used: marked(
       `${printLength(cloth.plan.length, units)} used${cloth.plan.lengths.length > 1 ? ` in ${cloth.plan.lengths.length} lengths` : ""}${suppliedWords(cloth, units)}. No plan can need less than ${printLength(cloth.plan.lowerBound, units)}.`,

@@ -32,6 +32,8 @@ export interface ItemRoom {
   readonly checksAcross: boolean;
   /** The words are taller than a page is, and stand in columns below the drawings, over the page if need be. */
   readonly wordsBelow: boolean;
+  /** Materials, boxes and all drawings but the first stand on a second page of the item, so that the first can be read. */
+  readonly overleaf: boolean;
 }
 
 /** Running text is set this much narrower than `textWidthMm`, which errs on the wide side (measured on printed sheets: 0.84 to 0.87). */
@@ -102,12 +104,43 @@ export function roomForDrawings(words: ItemWords, paper: "letter" | "a4"): ItemR
   if (tall > page) {
     const below = tall / 3 + 10;
     const drawingsMm = Math.max(LEAST_DRAWINGS, page - left - across - below);
-    return { drawingsMm, checksAcross: true, wordsBelow: true };
+    return { drawingsMm, checksAcross: true, wordsBelow: true, overleaf: false };
   }
   const checksAcross = tall + across <= page;
   return {
     drawingsMm: page - left - (checksAcross ? across : inside),
     checksAcross,
     wordsBelow: false,
+    overleaf: false,
+  };
+}
+
+/** The line on the first page that says what stands on the second. */
+const NEXT_LINE = 7;
+
+/**
+ * Heights left where an item has two pages: on the first for its first drawings with words and questions, on the second for its other
+ * drawings with materials and boxes to tick.
+ */
+export function roomOnTwoPages(
+  words: ItemWords,
+  paper: "letter" | "a4",
+): { readonly first: ItemRoom; readonly secondMm: number } {
+  const asked = { ...words, sheet: { ...words.sheet, checks: [] }, materials: [], foot: "" };
+  const first = roomForDrawings(asked, paper);
+  const made = {
+    ...words,
+    sheet: { ...words.sheet, groups: [], signs: [] },
+    frames: [],
+    questions: [],
+  };
+  return {
+    first: {
+      drawingsMm: first.drawingsMm - NEXT_LINE,
+      checksAcross: true,
+      wordsBelow: first.wordsBelow,
+      overleaf: true,
+    },
+    secondMm: roomForDrawings(made, paper).drawingsMm,
   };
 }

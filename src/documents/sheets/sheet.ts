@@ -1,5 +1,6 @@
 import type { Amount } from "../../fields/amountField.ts";
 import { ITEM_DRAWINGS } from "../../items/drawings.ts";
+import type { DrawingContext } from "../../items/itemDrawing.ts";
 import { rateFor } from "../../money/itemLines.ts";
 import { toMoney } from "../../money/toMoney.ts";
 import { isOpen } from "../../records/itemOptions.ts";
@@ -13,13 +14,13 @@ import { dateInWords } from "../words/dates.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
 import { marked } from "../words/marks.ts";
 import { runningWords } from "../words/pageStyle.ts";
-import { capital, itemPhrase, type Language, listed } from "../words/phrases.ts";
+import { capital, countWord, itemPhrase, type Language, listed } from "../words/phrases.ts";
 import { clothBlock, openReasons, releasedWords } from "./clothBlock.ts";
-import { roomForDrawings } from "./itemHeights.ts";
+import { type ItemRoom, type ItemWords, roomForDrawings, roomOnTwoPages } from "./itemHeights.ts";
 import { lookUpsOf } from "./lookUps.ts";
 import { packed } from "./packBlocks.ts";
 import { usualValues } from "./usualValues.ts";
-import { workshopDrawings } from "./workshopDrawings.ts";
+import { type WorkshopDrawing, workshopDrawings } from "./workshopDrawings.ts";
 
 /** The items as the maker makes them: worked out on the cloth that came, where it came otherwise than its card says. */
 function madeOnArrival(data: ProjectData, room: RoomData, item: ItemData): ItemData {
@@ -69,6 +70,41 @@ function checkRow({ text, blank }: { text: string; blank: string | null }) {
   return at < 0
     ? { text: marked(text), asked: null, blank }
     : { text: marked(text.slice(0, at + 1)), asked: marked(text.slice(at + 2)), blank };
+}
+
+/** What stands on an item's second page, said on the first. */
+function onNext(drawings: readonly WorkshopDrawing[], materials: number): string {
+  const others = drawings.filter((d) => d.onSecond).length;
+  const parts = [
+    others > 0 ? `${countWord(others)} more ${others > 1 ? "drawings" : "drawing"}` : "",
+    materials > 0 ? "materials" : "",
+    "what to check",
+  ];
+  return `Next page: ${listed(parts.filter((part) => part !== ""))}.`;
+}
+
+/** A drawing smaller than one to this is hard to work from. */
+const LEAST_LEGIBLE = 40;
+
+/** How an item's page is divided, and its drawings: over two pages where one would leave them too small to work from. */
+function itemPage(
+  item: ItemData,
+  context: DrawingContext,
+  prefix: string,
+  words: ItemWords,
+  paper: "letter" | "a4",
+): { room: ItemRoom; drawings: WorkshopDrawing[] } {
+  const on = (room: ItemRoom, secondMm: number | null = null) => ({
+    room,
+    drawings: workshopDrawings(item, context, prefix, room.drawingsMm, secondMm),
+  });
+  const smallest = (drawings: readonly WorkshopDrawing[]) =>
+    Math.max(0, ...drawings.map((d) => d.scale));
+  const onePage = on(roomForDrawings(words, paper));
+  if (onePage.room.wordsBelow || smallest(onePage.drawings) <= LEAST_LEGIBLE) return onePage;
+  const { first, secondMm } = roomOnTwoPages(words, paper);
+  const twoPages = on(first, secondMm);
+  return smallest(twoPages.drawings) < smallest(onePage.drawings) ? twoPages : onePage;
 }
 
 /** The specification sheet of one maker for one room, or null where the room gives that maker nothing to make. */
@@ -128,7 +164,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
       rate && `Your charge: ${rate}.`,
     ].join(" ");
     const words = { sheet, frames, questions, materials: materials.map((m) => m.text), foot };
-    const { drawingsMm, checksAcross, wordsBelow } = roomForDrawings(words, paper);
+    const { room: page, drawings } = itemPage(item, context, `i${at}`, words, paper);
     return {
       heading:
         item.kind.kind === "object"
@@ -137,10 +173,12 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
       where: roomName,
       number: `Item ${at + 1} of ${items.length}`,
       rate,
-      drawings: workshopDrawings(item, context, `i${at}`, drawingsMm),
+      drawings,
       groups: sheet.groups.map((g) => ({ heading: g.heading, lines: g.lines.map(marked) })),
-      checksAcross,
-      wordsBelow,
+      checksAcross: page.checksAcross,
+      wordsBelow: page.wordsBelow,
+      overleaf: page.overleaf,
+      onNext: page.overleaf ? onNext(drawings, materials.length) : "",
       signs: sheet.signs.join(" "),
       checks: sheet.checks.map(checkRow),
       questions: questions.map(marked),
@@ -182,7 +220,10 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
           data.quantities.items.find((i) => i.room === room.record.id && i.item === item.record.id)
             ?.defaultsUsed ?? [],
       })),
-    ).map(({ titles, rows }) => ({ title: listed(titles), rows })),
+    ).map(({ titles, rows }) => ({
+      title: titles.length > 3 && titles.length === items.length ? "Every item" : listed(titles),
+      rows,
+    })),
     cautions: cautionsOf(items, language),
     cloths: packed(cloths.map((c, at) => clothBlock(data, c, `cloth${at}`))).map((block) => {
       if (!block.released || reasons.length === 0) return block;

@@ -115,17 +115,40 @@ function rowsOf(all: readonly Drawing[], roomMm: number): Row[] {
   return ways.reduce((a, b) => (better(a, b) < 0 ? b : a));
 }
 
-/** The workshop drawings of an item, each at the largest scale that keeps the item to its page, of which `roomMm` is left for them. */
+/** A drawing with its caption, at one to `scale`. */
+export interface WorkshopDrawing {
+  readonly svg: Markup;
+  readonly words: string;
+  readonly scale: number;
+  /** True where it stands on the item's second page. */
+  readonly onSecond: boolean;
+}
+
+/** The first row fitted to a first page, the others to a second. */
+function rowsOnTwo(rows: readonly Row[], firstMm: number, secondMm: number): Row[] {
+  const first = rows.slice(0, 1).map((row) => ({ ...row, at: largest(row.drawings, ALONE) }));
+  return [...fitted(first, firstMm), ...fitted(rows.slice(1), secondMm)];
+}
+
+/**
+ * The workshop drawings of an item, each at the largest scale that keeps the item to its page, of which `roomMm` is left for them.
+ * Where it has a second page with `secondMm` left, the first row stands on the first and the others on the second.
+ */
 export function workshopDrawings(
   item: ItemData,
   context: DrawingContext,
   prefix: string,
   roomMm: number,
-): { svg: Markup; words: string }[] {
+  secondMm: number | null = null,
+): WorkshopDrawing[] {
   const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
   if (!entry) return [];
   const all = entry.workshop(item.record.fields as never, item.made as never, context);
-  return rowsOf(all, roomMm).flatMap(({ drawings, at }, row) =>
+  const rows =
+    secondMm === null
+      ? rowsOf(all, roomMm)
+      : rowsOnTwo(rowsOf(all, roomMm + secondMm), roomMm, secondMm);
+  return rows.flatMap(({ drawings, at }, row) =>
     drawings.map((drawing, column) => {
       const scale = SCALES[at] as number;
       const { svg } = renderDrawing(drawing, {
@@ -135,7 +158,12 @@ export function workshopDrawings(
         dimensions: true,
         idPrefix: `${prefix}-d${row}-${column}`,
       });
-      return { svg: { html: svg }, words: captionOf(drawing, scale) };
+      return {
+        svg: { html: svg },
+        words: captionOf(drawing, scale),
+        scale,
+        onSecond: secondMm !== null && row > 0,
+      };
     }),
   );
 }

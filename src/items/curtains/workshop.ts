@@ -1,4 +1,4 @@
-import { levelPast } from "../../drawing/dimensions.ts";
+import { levelPast } from "../../drawing/dimensionPlaces.ts";
 import { circle, line } from "../../drawing/paths.ts";
 import type { Dimension, Drawing, Shape } from "../../drawing/shape.ts";
 import { printLength } from "../../units/printLength.ts";

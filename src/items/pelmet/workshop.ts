@@ -87,7 +87,7 @@ function front(fields: PelmetFields, plan: PelmetPlan, p: (length: Length) => st
         to: (at + 1) * chord,
         side: "bottom",
         level: 1,
-        text: at === 0 || edge.arcs <= 9 ? p(edge.chord) : "",
+        text: p(edge.chord),
       });
     }
   }

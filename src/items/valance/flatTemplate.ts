@@ -44,7 +44,7 @@ export function flatTemplate(plan: ValancePlan, p: (length: Length) => string): 
     {
       shape: "sign",
       sign: "arrow",
-      x: width * 0.9,
+      x: width * 0.06,
       y: top + flatEdge.shortest.toMm() * 0.6,
       turnDeg: -90,
     },
