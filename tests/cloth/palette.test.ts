@@ -4,6 +4,7 @@ import { type ClothColour, palette } from "../../src/cloth/palette/palette.ts";
 import type { Pixels } from "../../src/cloth/pixels/pixels.ts";
 import { difference } from "../../src/colour/difference.ts";
 import { hexOfRgb } from "../../src/colour/hex.ts";
+import { channelOfLinear, linearOfChannel } from "../../src/colour/linear.ts";
 import { mix } from "../../src/colour/mix.ts";
 import { oklabOfPixels } from "../../src/colour/oklabOfPixels.ts";
 import {
@@ -196,6 +197,39 @@ test("the mean distance to the palette is no worse than ml-kmeans leaves at the 
   // ml-kmeans minimises just this error; ours also keeps to colours that are on the cloth.
   expect(error(ours)).toBeLessThan(1.15 * error(theirs));
 });
+
+// A chequer of two inks in soft focus: each edge is a ramp some three pixels wide, which is a twentieth to a quarter of the area. A thin
+// stripe of the very colour that the two would mix to lies on the cloth, and is no ramp.
+test.each([
+  [40, false],
+  [16, false],
+  [16, true],
+])(
+  "squares of %i pixels in soft focus, a stripe of their mixture between them %s",
+  (side, isStriped) => {
+    const [width, height] = [320, 240];
+    const inks = ["#e6dcc8", "#2f5d50"].map((hex) =>
+      [1, 3, 5].map((i) => linearOfChannel(Number.parseInt(hex.slice(i, i + 2), 16))),
+    );
+    const mixed = [0, 1, 2].map((c) => ((inks[0]?.[c] ?? 0) + (inks[1]?.[c] ?? 0)) / 2);
+    const light = (x: number, y: number, c: number) => {
+      if (isStriped && x >= 150 && x < 166) return mixed[c] ?? 0;
+      return inks[(Math.floor(x / side) + Math.floor(y / side)) % 2]?.[c] ?? 0;
+    };
+    const data = new Uint8Array(width * height * 3);
+    for (let p = 0; p < width * height; p++) {
+      const [x, y] = [p % width, Math.floor(p / width)];
+      for (let c = 0; c < 3; c++) {
+        let sum = 0;
+        for (let dy = -1; dy <= 1; dy++)
+          for (let dx = -1; dx <= 1; dx++)
+            sum += light(Math.max(0, x + dx), Math.max(0, y + dy), c);
+        data[p * 3 + c] = Math.round(channelOfLinear(sum / 9));
+      }
+    }
+    expect(palette({ width, height, data }).colours).toHaveLength(isStriped ? 3 : 2);
+  },
+);
 
 test("200 000 pixels take well under a second even on a busy machine", () => {
   const design = sprigs([CREAM, "#556b2f", "#c98a86", "#d8a21c"], { across: 40, up: 52 });

@@ -1,8 +1,7 @@
 import type { Oklab } from "../../colour/oklab.ts";
 import { type Labels, labelPixels } from "../pixels/labels.ts";
-import type { Bytes } from "../pixels/pixels.ts";
 import { type ColourBins, coarseBins, colourBins } from "./colourBins.ts";
-import type { ColourSample } from "./colourSample.ts";
+import type { Sampled } from "./colourSample.ts";
 import {
   accentsOf,
   centresOf,
@@ -12,7 +11,7 @@ import {
   pairsAfter,
   pairsOf,
 } from "./groups.ts";
-import { counted, halosOf, rimsOf } from "./rims.ts";
+import { counted, halosOf, mostWedged, rimsOf } from "./rims.ts";
 import { gap } from "./twins.ts";
 import { type Groups, groupsAbout, settle, weightedKMeans } from "./weightedKMeans.ts";
 
@@ -40,18 +39,13 @@ const UNSEEN = 1.5;
 /** Share under which a group is a speck, unless it is an accent. */
 const SPECK = 0.004;
 
-/** A picture in even light and the sample that its colours are told from. */
-export interface Sampled {
-  readonly picture: Bytes;
-  readonly sample: ColourSample;
-}
-
 /**
  * Separates the colours of a cloth: area-weighted k-means in Oklab with fixed seeds; then what is one colour by CIEDE2000 is
  * merged, blurred rims and specks are given up, and last, where `wanted` is given or more than eight are left, the pairs whose
  * merging costs least go, a small lively colour far from all others (an accent) after all else.
  */
-export function clothColours({ picture, sample }: Sampled, wanted?: number): Separation {
+export function clothColours(seen: Sampled, wanted?: number): Separation {
+  const { picture, sample } = seen;
   const bins = colourBins(sample);
   const coarse = coarseBins(bins);
   const seeded = weightedKMeans(coarse.oklab, coarse.weight, Math.max(FIRST, (wanted ?? 0) * 2));
@@ -60,6 +54,7 @@ export function clothColours({ picture, sample }: Sampled, wanted?: number): Sep
   groups = settleTwins(bins, groups);
   groups = settleTwins(bins, giveUp(bins, groups, rimsOf(bins, groups)));
   groups = giveUp(bins, groups, specksOf(counted(bins, groups)));
+  groups = giveUpWedged(seen, bins, groups);
   if (wanted !== undefined && groups.weight.length < wanted) {
     // More are asked for than stand out: the shades of one ground are parted again.
     groups = mergeNearer(first, UNSEEN);
@@ -133,6 +128,16 @@ function settleTwins(bins: ColourBins, groups: Groups): Groups {
 function giveUp(bins: ColourBins, groups: Groups, gone: readonly number[]): Groups {
   if (gone.length === 0 || gone.length === groups.weight.length) return groups;
   return settle(bins.oklab, bins.weight, centresWithout(groups, gone));
+}
+
+/** Groups without those that lie between others, one after the other: what is given up may be what another lay beside. */
+function giveUpWedged(seen: Sampled, bins: ColourBins, groups: Groups): Groups {
+  let left = groups;
+  for (;;) {
+    const gone = mostWedged(seen, bins, left);
+    if (gone === null) return left;
+    left = giveUp(bins, left, [gone]);
+  }
 }
 
 /** Reach in Oklab within which a colour's core is sought. */

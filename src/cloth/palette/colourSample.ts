@@ -12,6 +12,12 @@ export interface ColourSample {
   readonly weight: Float32Array;
 }
 
+/** A picture in even light and the sample that its colours are told from. */
+export interface Sampled {
+  readonly picture: Bytes;
+  readonly sample: ColourSample;
+}
+
 /** About so many pixels are looked at: of a colour on one per cent still some hundreds. */
 const ENOUGH = 40_000;
 

@@ -3,7 +3,7 @@ import { type Family, family } from "../../colour/family.ts";
 import { hexOfRgb, type Rgb8 } from "../../colour/hex.ts";
 import { channelOfLinear, LINEAR_OF_BYTE } from "../../colour/linear.ts";
 import { lightReflectance } from "../../colour/luminance.ts";
-import { type Oklch, oklchOf } from "../../colour/oklab.ts";
+import { type Oklch, oklchOf, rgbOfOklab } from "../../colour/oklab.ts";
 import { type Bytes, checkPixels, inBytes, type Pixels } from "../pixels/pixels.ts";
 import { clothColours, type Separation } from "./clothColours.ts";
 import { type ColourSample, sampleColours } from "./colourSample.ts";
@@ -65,30 +65,43 @@ export function separateColours(pixels: Pixels, { colours }: PaletteOptions = {}
 }
 
 /** The palette of colours that are separated already. */
-export function describeColours({ even, sample, separation }: Separated): Palette {
-  const { labels, centres } = separation;
-  const nearest = new Array<number>(centres.length).fill(Number.POSITIVE_INFINITY);
-  const medoid = new Array<number>(centres.length).fill(0);
-  for (let n = 0; n < sample.count; n++) {
-    const p = sample.at[n] as number;
-    const g = labels.label[p] as number;
-    const centre = centres[g];
-    if (!centre) continue;
-    const l = (sample.oklab[n * 3] as number) - centre[0];
-    const a = (sample.oklab[n * 3 + 1] as number) - centre[1];
-    const b = (sample.oklab[n * 3 + 2] as number) - centre[2];
-    const d = l * l + a * a + b * b;
-    if (d < (nearest[g] as number)) {
-      nearest[g] = d;
-      medoid[g] = p * 3;
-    }
-  }
-  const colours = labels.counts
-    .map((count, g) => ({ share: count / labels.label.length, hex: hexAt(even, medoid[g] ?? 0) }))
+export function describeColours({ even, separation }: Separated): Palette {
+  const { counts, label } = separation.labels;
+  const hexes = Array.from(nearestPixels(even, separation), (p) => hexAt(even, p * 3));
+  const colours = counts
+    .map((count, g) => ({ share: count / label.length, hex: hexes[g] ?? "" }))
     .filter(({ share }) => share > 0)
     .sort((a, b) => b.share - a.share || (a.hex < b.hex ? -1 : 1))
     .map(({ hex, share }) => describe(hex, share));
   return { colours, average: averageOf(even) };
+}
+
+/** For each colour the pixel of its own that is nearest to its centre, by its code: so near, Oklab is flat enough. */
+function nearestPixels({ data }: Bytes, { centres, labels }: Separation): Uint32Array {
+  const { label } = labels;
+  const codes = new Float64Array(centres.length * 3);
+  for (const [g, centre] of centres.entries()) codes.set(rgbOfOklab(centre), g * 3);
+  const least = new Float64Array(centres.length).fill(Number.POSITIVE_INFINITY);
+  const nearest = new Uint32Array(centres.length);
+  for (let p = 0, i = 0; p < label.length; p++, i += 3) {
+    const own = label[p] as number;
+    const at = own * 3;
+    const r = (data[i] as number) - (codes[at] as number);
+    const g = (data[i + 1] as number) - (codes[at + 1] as number);
+    const b = (data[i + 2] as number) - (codes[at + 2] as number);
+    // Green makes most of the lightness.
+    const d = r * r + 2 * g * g + b * b;
+    // Of equals the one of the lesser code, wherever it lies, so that a picture that is turned has the same.
+    if (d > (least[own] as number)) continue;
+    if (d === least[own] && codeAt(data, i) >= codeAt(data, (nearest[own] as number) * 3)) continue;
+    least[own] = d;
+    nearest[own] = p;
+  }
+  return nearest;
+}
+
+function codeAt(data: Uint8Array, i: number): number {
+  return ((data[i] as number) << 16) | ((data[i + 1] as number) << 8) | (data[i + 2] as number);
 }
 
 function describe(hex: string, share: number): ClothColour {

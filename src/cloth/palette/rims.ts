@@ -1,16 +1,31 @@
 import type { ColourBins } from "./colourBins.ts";
+import type { Sampled } from "./colourSample.ts";
 import { accentsOf } from "./groups.ts";
+import { wedgedParts } from "./wedged.ts";
 import { type Groups, groupsAbout } from "./weightedKMeans.ts";
 
-/** How much a pixel of a colour counts, for one of the picture, under which it is only the rim of others; and that of an accent. */
-const FLAT = 0.2;
-const FLAT_ACCENT = 0.12;
+/** How much a pixel of a colour counts, for one of the most solid colour, under which it is only the rim of others; and that of an accent. */
+const FLAT = 0.17;
+const FLAT_ACCENT = 0.11;
 /** The same for a halo, such as a camera's file leaves around a motif. */
-const SOLID = 0.45;
-/** Rims and halos are narrow: more than this of the area is a colour of its own. */
+const SOLID = 0.34;
+/** Halos are narrow: more than this of the area is a colour of its own. */
 const NARROW = 0.05;
+/** Of a fine pattern in soft focus much is rim: up to this it is told from how solid it is alone. */
+const MOST_RIM = 0.1;
+/**
+ * Part of a colour's pixels that lie between two others, less how solid it is, from which it is their rim: the second where it is on
+ * more than `MOST_RIM`, up to the last, of the area.
+ */
+const WEDGED = 0.4;
+const WEDGED_LARGE = 0.7;
+const LARGEST_RIM = 0.3;
+/** The part from which what has the lightness of a colour beside it is its halo, however solid: a camera's file keeps colours coarsely. */
+const WEDGED_HALO = 0.6;
+/** Lightness in Oklab within which two colours differ in colour alone. */
+const AS_LIGHT = 0.025;
 /** Reach in Oklab about a centre within which a colour is judged. */
-const ABOUT = 0.02;
+const ABOUT = 0.03;
 
 /**
  * The groups that are only rims: nearly all their pixels lie on the ramps between others. The heart of a dot or a line is no ramp,
@@ -23,9 +38,37 @@ export function rimsOf(bins: ColourBins, groups: Groups): number[] {
   return [...groups.weight.keys()].filter(
     (g) =>
       (solid[g] as number) < (accents.has(g) ? FLAT_ACCENT : FLAT) &&
-      (areas.weight[g] as number) < NARROW &&
+      (areas.weight[g] as number) < MOST_RIM &&
       isBetween(groups, g),
   );
+}
+
+/**
+ * The group that most of all is a mixture of two others by its colour and lies between two others wherever it is: the ramps and halos
+ * that are left where there are few groups. Null where there is none.
+ */
+export function mostWedged(seen: Sampled, bins: ColourBins, groups: Groups): number | null {
+  const areas = counted(bins, groups).weight;
+  const mixtures = [...groups.weight.keys()].flatMap((g) => {
+    const apart = (areas[g] as number) < LARGEST_RIM ? mixtureOf(groups, g) : null;
+    return apart === null ? [] : [{ g, isHalo: apart < AS_LIGHT }];
+  });
+  if (mixtures.length === 0) return null;
+  const solid = solidity(bins, groups);
+  const parts = wedgedParts(
+    seen,
+    groups.centres,
+    mixtures.map(({ g }) => g),
+  );
+  let [most, found] = [0, null as number | null];
+  for (const [n, { g, isHalo }] of mixtures.entries()) {
+    const isLarge = (areas[g] as number) >= MOST_RIM;
+    const part = parts[n] as number;
+    const asRim = part - (solid[g] as number) - (isLarge ? WEDGED_LARGE : WEDGED);
+    const evidence = isHalo && !isLarge ? Math.max(asRim, part - WEDGED_HALO) : asRim;
+    if (evidence > most) [most, found] = [evidence, g];
+  }
+  return found;
 }
 
 /** Tolerance, in Oklab, of a mixture: its colour by the two colour axes, its lightness alone. */
@@ -50,9 +93,35 @@ function isBetween({ centres, weight }: Groups, g: number): boolean {
   return false;
 }
 
+/** Tolerance, in Oklab, of a mixture by all of its colour. */
+const MIXTURE = 0.04;
+
 /**
- * How much a pixel of each group counts, for one of the whole picture: little where it lies on ramps. Of those about its centre alone;
- * the rims that it may have taken up lie further off.
+ * How far a group's lightness is from that of the two others whose mixture it may be by all of its colour, the nearer of them; null
+ * where it lies near no straight line between two.
+ */
+function mixtureOf({ centres, weight }: Groups, g: number): number | null {
+  const [l = 0, a = 0, b = 0] = centres.subarray(g * 3, g * 3 + 3);
+  let nearest: number | null = null;
+  for (let i = 0; i < weight.length; i++) {
+    for (let j = i + 1; j < weight.length; j++) {
+      if (i === g || j === g) continue;
+      const [li = 0, ai = 0, bi = 0] = centres.subarray(i * 3, i * 3 + 3);
+      const [lj = 0, aj = 0, bj = 0] = centres.subarray(j * 3, j * 3 + 3);
+      const [dl, da, db] = [lj - li, aj - ai, bj - bi];
+      const t = ((l - li) * dl + (a - ai) * da + (b - bi) * db) / (dl * dl + da * da + db * db);
+      if (t < 0 || t > 1) continue;
+      if (Math.hypot(l - li - t * dl, a - ai - t * da, b - bi - t * db) >= MIXTURE) continue;
+      const apart = Math.min(Math.abs(l - li), Math.abs(l - lj));
+      nearest = Math.min(nearest ?? apart, apart);
+    }
+  }
+  return nearest;
+}
+
+/**
+ * How much a pixel of each group counts, for one of the most solid group that is no speck: little where it lies on ramps. Of those
+ * about its centre alone; the rims that it may have taken up lie further off.
  */
 function solidity(bins: ColourBins, { centres, group, weight }: Groups): Float64Array {
   const weighed = new Float64Array(weight.length);
@@ -66,7 +135,11 @@ function solidity(bins: ColourBins, { centres, group, weight }: Groups): Float64
     weighed[g] = (weighed[g] as number) + (bins.weight[p] as number);
     area[g] = (area[g] as number) + (bins.share[p] as number);
   }
-  return weighed.map((w, g) => w / Math.max(area[g] as number, 1e-9));
+  const solid = weighed.map((w, g) => w / Math.max(area[g] as number, 1e-9));
+  let most = 1e-9;
+  for (let g = 0; g < solid.length; g++)
+    if ((weight[g] as number) >= NARROW) most = Math.max(most, solid[g] as number);
+  return solid.map((s) => s / most);
 }
 
 /** The groups that may be the halos of others: rather ramps than places of their own, narrow, and mixtures by their colour. */

@@ -11,24 +11,40 @@ export interface Labels {
 
 /** Bits of each channel by which colours share a label: boxes of four codes, less than the grain of any photograph. */
 const BITS = 6;
+const SHIFT = 8 - BITS;
+const MIDDLE = 1 << (7 - BITS);
 const NONE = 255;
 
-/** Labels every pixel with the centre (Oklab) that is nearest to the middle of its box of colours. */
+/** Which of some centres (Oklab) a colour is nearest to, by the middle of its box of colours; each box is looked up once. */
+export interface Labeller {
+  readonly centres: Float64Array;
+  readonly known: Uint8Array;
+}
+
+export function labellerOf(centres: Float64Array): Labeller {
+  return { centres, known: new Uint8Array(1 << (3 * BITS)).fill(NONE) };
+}
+
+/** Number of the centre that a pixel of a picture is nearest to; `i` is the place of its first channel. */
+export function labelAt({ centres, known }: Labeller, data: Uint8Array, i: number): number {
+  const r = (data[i] as number) >> SHIFT;
+  const g = (data[i + 1] as number) >> SHIFT;
+  const b = (data[i + 2] as number) >> SHIFT;
+  const box = (((r << BITS) | g) << BITS) | b;
+  const own = known[box] as number;
+  if (own !== NONE) return own;
+  const found = labelOfBox(centres, r << SHIFT, g << SHIFT, b << SHIFT);
+  known[box] = found;
+  return found;
+}
+
+/** Labels every pixel with the centre (Oklab) that is nearest to it. */
 export function labelPixels({ data }: Bytes, centres: Float64Array): Labels {
   const label = new Uint8Array(data.length / 3);
   const counts = new Uint32Array(centres.length / 3);
-  const known = new Uint8Array(1 << (3 * BITS)).fill(NONE);
-  const shift = 8 - BITS;
+  const labeller = labellerOf(centres);
   for (let p = 0, i = 0; p < label.length; p++, i += 3) {
-    const r = (data[i] as number) >> shift;
-    const g = (data[i + 1] as number) >> shift;
-    const b = (data[i + 2] as number) >> shift;
-    const box = (((r << BITS) | g) << BITS) | b;
-    let own = known[box] as number;
-    if (own === NONE) {
-      own = labelOfBox(centres, r << shift, g << shift, b << shift);
-      known[box] = own;
-    }
+    const own = labelAt(labeller, data, i);
     label[p] = own;
     counts[own] = (counts[own] as number) + 1;
   }
@@ -36,11 +52,10 @@ export function labelPixels({ data }: Bytes, centres: Float64Array): Labels {
 }
 
 function labelOfBox(centres: Float64Array, r: number, g: number, b: number): number {
-  const middle = 1 << (7 - BITS);
   const [l, a, c] = oklabOfLinear(
-    LINEAR_OF_BYTE[r + middle] as number,
-    LINEAR_OF_BYTE[g + middle] as number,
-    LINEAR_OF_BYTE[b + middle] as number,
+    LINEAR_OF_BYTE[r + MIDDLE] as number,
+    LINEAR_OF_BYTE[g + MIDDLE] as number,
+    LINEAR_OF_BYTE[b + MIDDLE] as number,
   );
   return nearest(centres, l, a, c);
 }
