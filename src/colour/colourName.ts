@@ -27,6 +27,9 @@ const COIN_TOSS = 1;
 
 const ENTRIES = nbs.names as unknown as readonly Entry[];
 
+/** More than CIEDE2000's weight of lightness, S_L = 1 + 0.015 (L - 50)^2 / sqrt(20 + (L - 50)^2), can be for L from 0 to 100. */
+const MOST_SL = 1.76;
+
 /** Name of a hex colour in the NBS dictionary (Special Publication 440): the nearest centroid by CIEDE2000. */
 export function colourName(hex: string): ColourName {
   const lab = labD65Of(hex);
@@ -34,6 +37,8 @@ export function colourName(hex: string): ColourName {
   let nearest = Number.POSITIVE_INFINITY;
   let second = Number.POSITIVE_INFINITY;
   for (const entry of ENTRIES) {
+    // Lightness alone is more than the second already: S_L is never over 1.75 (CIE 142-2001), and what hue and chroma add never under 0.
+    if (Math.abs(lab[0] - entry[4]) > MOST_SL * second) continue;
     const d = differenceOfLab(lab, [entry[4], entry[5], entry[6]]);
     if (d < nearest) {
       second = nearest;

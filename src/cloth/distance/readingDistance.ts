@@ -1,7 +1,8 @@
 import { oklabOfPixels } from "../../colour/oklabOfPixels.ts";
 import type { Pixels } from "../pixels/pixels.ts";
 import { shrinkToSide } from "../pixels/shrink.ts";
-import { powerOfTwo, transform2d } from "../pixels/transform2d.ts";
+import { powerOfTwo } from "../pixels/transform2d.ts";
+import { realPower } from "../repeat/powerSpectrum.ts";
 import { contrastSensitivity, PEAK } from "./contrastSensitivity.ts";
 
 /** Side at which the waves of a cloth are counted, in pixels: a power of two, so that nothing is padded. */
@@ -78,32 +79,39 @@ export function waveBands(pixels: Pixels, mmPerPx: number): WaveBand[] {
   const small = shrinkToSide(pixels, SIDE);
   const { width, height } = small;
   const mm = (mmPerPx * pixels.width) / width;
-  const oklab = oklabOfPixels(small.data);
   const across = powerOfTwo(width);
   const down = powerOfTwo(height);
   const windowX = Float64Array.from({ length: width }, (_, x) => hann(x, width));
   const windowY = Float64Array.from({ length: height }, (_, y) => hann(y, height));
-  const means = meansOf(oklab);
-  // Two real channels in one transform: over both halves of the spectrum their energies add up.
-  const spectrum = (real: number, imaginary: number | null) => {
-    const field = new Float64Array(across * down * 2);
-    const [own = 0, other = 0] = [means[real], means[imaginary ?? real]];
-    for (let y = 0, i = 0; y < height; y++) {
-      const row = windowY[y] as number;
-      for (let x = 0, at = y * across * 2; x < width; x++, i += 3, at += 2) {
-        const w = row * (windowX[x] as number);
-        field[at] = w * ((oklab[i + real] as number) - own);
-        if (imaginary !== null) field[at + 1] = w * ((oklab[i + imaginary] as number) - other);
-      }
-    }
-    transform2d(field, across, down, false, height);
-    return field;
-  };
+  const [l, a, b] = windowed(oklabOfPixels(small.data), windowX, windowY);
   const scale = 1 / (squares(windowX) * squares(windowY) * across * down);
   const shortest = 1.5 / Math.min(width, height);
-  return bandsOf(spectrum(0, null), spectrum(1, 2), across, down, scale, shortest).map(
-    ({ frequency, light, chroma }) => ({ waveMm: mm / frequency, light, chroma }),
-  );
+  const light = realPower([l], width, height, across, down);
+  const chroma = realPower([a, b], width, height, across, down);
+  return bandsOf(light, chroma, across, down, scale, shortest).map(({ frequency, ...energy }) => ({
+    waveMm: mm / frequency,
+    ...energy,
+  }));
+}
+
+type Channels = readonly [Float32Array, Float32Array, Float32Array];
+
+/** The three channels of a picture about their means, under a window. */
+function windowed(oklab: Float32Array, windowX: Float64Array, windowY: Float64Array): Channels {
+  const [meanL = 0, meanA = 0, meanB = 0] = meansOf(oklab);
+  const l = new Float32Array(oklab.length / 3);
+  const a = new Float32Array(l.length);
+  const b = new Float32Array(l.length);
+  for (let y = 0, p = 0, i = 0; y < windowY.length; y++) {
+    const row = windowY[y] as number;
+    for (let x = 0; x < windowX.length; x++, p++, i += 3) {
+      const w = row * (windowX[x] as number);
+      l[p] = w * ((oklab[i] as number) - meanL);
+      a[p] = w * ((oklab[i + 1] as number) - meanA);
+      b[p] = w * ((oklab[i + 2] as number) - meanB);
+    }
+  }
+  return [l, a, b];
 }
 
 function meansOf(oklab: Float32Array): number[] {
@@ -120,7 +128,10 @@ function squares(window: Float64Array): number {
   return window.reduce((sum, w) => sum + w * w, 0);
 }
 
-/** Energies of light and chroma in bands by frequency, the lowest first, each with its mean frequency in cycles a pixel. */
+/**
+ * Energies of light and chroma in bands by frequency, the lowest first, each with its mean frequency in cycles a pixel, of powers as
+ * `realPower` lays them out.
+ */
 function bandsOf(
   light: Float64Array,
   chroma: Float64Array,
@@ -132,24 +143,30 @@ function bandsOf(
   // Up to half a cycle a pixel; the lowest that is counted is longer than any picture.
   const lowest = -PER_OCTAVE * 16;
   const count = -PER_OCTAVE - lowest + 1;
-  const [lights, chromas, moments] = [0, 1, 2].map(() => new Float64Array(count)) as [
-    Float64Array,
-    Float64Array,
-    Float64Array,
-  ];
-  for (let y = 0; y < down; y++) {
-    const fy = (y < down / 2 ? y : y - down) / down;
-    for (let x = 0, i = y * across * 2; x < across; x++, i += 2) {
-      const fx = (x < across / 2 ? x : x - across) / across;
+  const lights = new Float64Array(count);
+  const chromas = new Float64Array(count);
+  const moments = new Float64Array(count);
+  for (let x = 0; x <= across / 2; x++) {
+    const fx = x / across;
+    // What is real has each wave twice, but for those that are their own mirror image.
+    const times = x === 0 || x === across / 2 ? 1 : 2;
+    for (let y = 0; y <= down / 2; y++) {
+      const fy = y / down;
       const frequency = Math.sqrt(fx * fx + fy * fy);
       // Waves nearly as long as the picture are its light, not the cloth's.
       if (frequency < least || frequency > 0.5) continue;
       const band = Math.floor(PER_OCTAVE * Math.log2(frequency)) - lowest;
-      const l = (light[i] as number) ** 2 + (light[i + 1] as number) ** 2;
-      const c = (chroma[i] as number) ** 2 + (chroma[i + 1] as number) ** 2;
-      lights[band] = (lights[band] as number) + l;
-      chromas[band] = (chromas[band] as number) + c;
-      moments[band] = (moments[band] as number) + (l + c) * frequency;
+      const i = x * down + y;
+      let l = light[i] as number;
+      let c = chroma[i] as number;
+      if (y > 0 && y < down / 2) {
+        const mirror = x * down + down - y;
+        l += light[mirror] as number;
+        c += chroma[mirror] as number;
+      }
+      lights[band] = (lights[band] as number) + times * l;
+      chromas[band] = (chromas[band] as number) + times * c;
+      moments[band] = (moments[band] as number) + times * (l + c) * frequency;
     }
   }
   return [...lights.keys()].flatMap((band) => {

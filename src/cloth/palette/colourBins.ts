@@ -9,6 +9,8 @@ export interface ColourBins {
   readonly share: Float64Array;
   /** Mean Oklab of each box, three numbers a box. */
   readonly oklab: Float64Array;
+  /** The box of each pixel that was gathered. */
+  readonly of: Int32Array;
   /** How much a pixel counts on average: 1 for a picture without a rim. */
   readonly flatness: number;
 }
@@ -36,6 +38,9 @@ export function coarseBins({ count, oklab, weight, share, flatness }: ColourBins
   return { ...bins, flatness };
 }
 
+/** Numbers that are summed for a box. */
+const SUMS = 5;
+
 /** Number of each box, -1 where it is not met: between two pictures it is wiped, since to make it anew takes longer than all else. */
 const SLOT = new Int32Array(LIGHT * HUE * HUE).fill(-1);
 
@@ -62,29 +67,37 @@ function gather(
   }
   boxes.sort((one, other) => one - other);
   for (let at = 0; at < boxes.length; at++) SLOT[boxes[at] as number] = at;
+  // What belongs to a box lies together: weight, area and the weighted sums of its colours.
+  const sums = new Float64Array(boxes.length * SUMS);
+  const each = 1 / count;
+  for (let p = 0, i = 0; p < count; p++, i += 3) {
+    const at = SLOT[slotOf[p] as number] as number;
+    slotOf[p] = at;
+    const to = at * SUMS;
+    const w = weight[p] as number;
+    sums[to] = (sums[to] as number) + w;
+    sums[to + 1] = (sums[to + 1] as number) + (share ? (share[p] as number) : each);
+    sums[to + 2] = (sums[to + 2] as number) + w * (oklab[i] as number);
+    sums[to + 3] = (sums[to + 3] as number) + w * (oklab[i + 1] as number);
+    sums[to + 4] = (sums[to + 4] as number) + w * (oklab[i + 2] as number);
+  }
   const found = {
     count: boxes.length,
+    of: slotOf,
     total: 0,
     weight: new Float64Array(boxes.length),
     share: new Float64Array(boxes.length),
     oklab: new Float64Array(boxes.length * 3),
   };
-  for (let p = 0, i = 0; p < count; p++, i += 3) {
-    const at = SLOT[slotOf[p] as number] as number;
-    const w = weight[p] as number;
-    found.weight[at] = (found.weight[at] as number) + w;
-    found.share[at] = (found.share[at] as number) + (share ? (share[p] as number) : 1 / count);
-    const to = at * 3;
-    found.oklab[to] = (found.oklab[to] as number) + w * (oklab[i] as number);
-    found.oklab[to + 1] = (found.oklab[to + 1] as number) + w * (oklab[i + 1] as number);
-    found.oklab[to + 2] = (found.oklab[to + 2] as number) + w * (oklab[i + 2] as number);
-    found.total += w;
-  }
-  for (let at = 0; at < boxes.length; at++) {
+  for (let at = 0, i = 0; at < boxes.length; at++, i += SUMS) {
     SLOT[boxes[at] as number] = -1;
-    const w = found.weight[at] as number;
-    for (let c = 0; c < 3; c++) found.oklab[at * 3 + c] = (found.oklab[at * 3 + c] as number) / w;
-    found.weight[at] = w / found.total;
+    const w = sums[i] as number;
+    found.total += w;
+    found.weight[at] = w;
+    found.share[at] = sums[i + 1] as number;
+    for (let c = 0; c < 3; c++) found.oklab[at * 3 + c] = (sums[i + 2 + c] as number) / w;
   }
+  for (let at = 0; at < boxes.length; at++)
+    found.weight[at] = (found.weight[at] as number) / found.total;
   return found;
 }

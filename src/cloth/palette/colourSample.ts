@@ -39,12 +39,20 @@ export function sampleColours({ width, height, data }: Bytes): ColourSample {
   }
   const rgb = new Uint8Array(count * 3);
   const weight = new Float32Array(count);
-  for (let n = 0; n < count; n++) {
-    const i = (at[n] as number) * 3;
+  for (let n = 0, y = 0, rowEnd = width; n < count; n++) {
+    const p = at[n] as number;
+    while (p >= rowEnd) {
+      y++;
+      rowEnd += width;
+    }
+    const i = p * 3;
     rgb[n * 3] = data[i] as number;
     rgb[n * 3 + 1] = data[i + 1] as number;
     rgb[n * 3 + 2] = data[i + 2] as number;
-    weight[n] = rimWeight(data, width, height, at[n] as number);
+    const steepest =
+      steepestRamp(data, i, 3, p + width - rowEnd, width) +
+      steepestRamp(data, i, 3 * width, y, height);
+    weight[n] = Math.max(LEAST, RIM / (RIM + steepest));
   }
   return { count, at: at.subarray(0, count), oklab: oklabOfPixels(rgb), weight };
 }
@@ -65,26 +73,33 @@ const RIM = 600;
 /** A pixel counts at least this much. */
 const LEAST = 0.03;
 
-/** Low on the ramp between two colours; 1 on a flat place and on a line, however thin, which is no ramp. */
-function rimWeight(data: Uint8Array, width: number, height: number, p: number): number {
-  const x = p % width;
-  const y = (p - x) / width;
-  let across = 0;
-  let down = 0;
-  if (x > 0 && x < width - 1) across = ramp(data, p * 3, 3);
-  if (x > 1 && x < width - 2) across = Math.max(across, ramp(data, p * 3, 6));
-  if (y > 0 && y < height - 1) down = ramp(data, p * 3, 3 * width);
-  if (y > 1 && y < height - 2) down = Math.max(down, ramp(data, p * 3, 6 * width));
-  return Math.max(LEAST, RIM / (RIM + across + down));
+/**
+ * The steeper of the ramps over one pixel and over two to each side, along a line of `count` places, `step` apart: nought on a flat
+ * place and on a line, however thin, which is no ramp.
+ */
+function steepestRamp(
+  data: Uint8Array,
+  i: number,
+  step: number,
+  place: number,
+  count: number,
+): number {
+  if (place < 1 || place > count - 2) return 0;
+  const near = ramp(data, i, step);
+  if (place < 2 || place > count - 3) return near;
+  const far = ramp(data, i, 2 * step);
+  return Math.max(near, far);
 }
 
 /** Squared slope where the colour goes on in one direction from the neighbour before to the one behind; 0 at a turn. */
 function ramp(data: Uint8Array, i: number, step: number): number {
-  let along = 0;
-  for (let c = i; c < i + 3; c++) {
-    const here = data[c] as number;
-    along += (here - (data[c - step] as number)) * ((data[c + step] as number) - here);
-  }
+  const r = data[i] as number;
+  const g = data[i + 1] as number;
+  const b = data[i + 2] as number;
+  const along =
+    (r - (data[i - step] as number)) * ((data[i + step] as number) - r) +
+    (g - (data[i + 1 - step] as number)) * ((data[i + 1 + step] as number) - g) +
+    (b - (data[i + 2 - step] as number)) * ((data[i + 2 + step] as number) - b);
   // Slopes that grain makes as well do not count.
   return Math.max(0, 4 * along - RIM);
 }

@@ -47,7 +47,8 @@ export function placeAt(i: number, count: number): number {
 
 /** The dye of each pixel of a sample, -1 for one of a colour that is hardly there. */
 function dyesOf(sample: ColourSample): Int8Array {
-  const coarse = coarseBins(colourBins(sample));
+  const bins = colourBins(sample);
+  const coarse = coarseBins(bins);
   const { centres, weight } = weightedKMeans(coarse.oklab, coarse.weight, GROUPS);
   const order = [...weight.keys()].sort((a, b) => (weight[b] as number) - (weight[a] as number));
   const dyeOf = new Int8Array(weight.length).fill(-1);
@@ -57,10 +58,14 @@ function dyesOf(sample: ColourSample): Int8Array {
     for (const g of order) if (dyeOf[g] === -1 && isShade(centres, leader, g)) dyeOf[g] = dyes;
     dyes++;
   }
-  const { oklab } = sample;
+  // All pixels of a small box of colours are of the dye that its mean is nearest to.
+  const { oklab } = bins;
+  const dyeOfBin = Int8Array.from(
+    { length: bins.count },
+    (_, n) => dyeOf[nearest(centres, oklab[n * 3], oklab[n * 3 + 1], oklab[n * 3 + 2])] as number,
+  );
   const dye = new Int8Array(sample.count);
-  for (let n = 0, i = 0; n < sample.count; n++, i += 3)
-    dye[n] = dyeOf[nearest(centres, oklab[i], oklab[i + 1], oklab[i + 2])] as number;
+  for (let n = 0; n < sample.count; n++) dye[n] = dyeOfBin[bins.of[n] as number] as number;
   return dye;
 }
 
@@ -76,7 +81,7 @@ function isShade(centres: Float64Array, one: number, other: number): boolean {
   return scale > 0.85 && scale < 1.18 && off < 0.008 + 0.08 * Math.hypot(a, b);
 }
 
-/** A dye in a field: how much of it there is, and the means of its place and of its log light. */
+/** A dye in a field: how much of it there is, the mean of its place and the log of its mean light. */
 interface DyeInField {
   readonly dye: number;
   readonly field: number;
@@ -100,26 +105,33 @@ function dyesInFields(
 ): DyeInField[] {
   const fields = FIELDS * FIELDS;
   const sums = new Float64Array((GROUPS + 1) * fields * 5);
-  for (let n = 0; n < at.length; n++) {
-    const light = oklab[n * 3] as number;
-    if ((dye[n] as number) < 0 || light < LEAST_LIGHT) continue;
+  const columns = placesAlong(width);
+  const rows = placesAlong(height);
+  for (let n = 0, y = 0, rowEnd = width; n < at.length; n++) {
     const p = at[n] as number;
-    const x = p % width;
-    const y = (p - x) / width;
-    const u = placeAt(x, width);
-    const v = placeAt(y, height);
-    const field = ((FIELDS * y) / height) | 0;
-    const i = 5 * (((dye[n] as number) * FIELDS + field) * FIELDS + (((FIELDS * x) / width) | 0));
+    while (p >= rowEnd) {
+      y++;
+      rowEnd += width;
+    }
+    const light = oklab[n * 3] as number;
+    const own = dye[n] as number;
+    if (own < 0 || light < LEAST_LIGHT) continue;
+    const x = p + width - rowEnd;
+    const u = columns.place[x] as number;
+    const v = rows.place[y] as number;
+    const field =
+      (own * FIELDS + (rows.field[y] as number)) * FIELDS + (columns.field[x] as number);
+    const i = 5 * field;
     const w = weight[n] as number;
     sums[i] = (sums[i] as number) + w;
     sums[i + 1] = (sums[i + 1] as number) + w * u;
     sums[i + 2] = (sums[i + 2] as number) + w * v;
     sums[i + 3] = (sums[i + 3] as number) + w * (u * u + v * v - 2 / 3);
-    sums[i + 4] = (sums[i + 4] as number) + w * 3 * Math.log(light);
+    sums[i + 4] = (sums[i + 4] as number) + w * light;
   }
   const means: DyeInField[] = [];
   for (let i = 0; i < sums.length; i += 5) {
-    const [w = 0, u = 0, v = 0, bowl = 0, log = 0] = sums.subarray(i, i + 5);
+    const [w = 0, u = 0, v = 0, bowl = 0, light = 0] = sums.subarray(i, i + 5);
     if (w < (LEAST_THERE * at.length) / fields) continue;
     const cell = i / 5;
     means.push({
@@ -129,10 +141,19 @@ function dyesInFields(
       u: u / w,
       v: v / w,
       bowl: bowl / w,
-      log: log / w,
+      // Oklab's lightness goes with the cube root of the light.
+      log: 3 * Math.log(light / w),
     });
   }
   return means;
+}
+
+/** The places along a side, from -1 to 1, and the field that each lies in. */
+function placesAlong(count: number): { place: Float64Array; field: Uint8Array } {
+  return {
+    place: Float64Array.from({ length: count }, (_, i) => placeAt(i, count)),
+    field: Uint8Array.from({ length: count }, (_, i) => Math.floor((FIELDS * i) / count)),
+  };
 }
 
 /** The three terms by least squares about each dye's own mean; a field that lies far off is left out the next time. */
