@@ -3,7 +3,7 @@ import type { Confirm, MeasuredPattern, MeasuredRepeat } from "./clothMeasure.ts
 import { busynessOf } from "./distance/busyness.ts";
 import { contrastOf } from "./distance/contrast.ts";
 import { readingDistances } from "./distance/readingDistance.ts";
-import { type JudgedKind, kindOf } from "./kind/kindOf.ts";
+import { FINE_CELL_MM, type JudgedKind, kindOf } from "./kind/kindOf.ts";
 import { cellSigns, crossingAlong, softField, surfaceOf } from "./kind/kindSigns.ts";
 import { type Motifs, meanWidth, motifsOf } from "./motif/motifSize.ts";
 import { type PrintLimits, USUAL_LIMITS } from "./motif/printSize.ts";
@@ -71,6 +71,7 @@ export function patternOf(
   const found = isOne ? whole : null;
   const { centres, labels } = separation;
   const clean = { centres, labels: cleanLabels(labels, even.width, even.height, centres.length) };
+  const isFine = !stripes && found !== null && (cellMm ?? 0) < FINE_CELL_MM;
   const motifs = motifsOf(even, clean, mmPerPx, found ? cellMm : null);
   const judged = kindOf(
     {
@@ -78,7 +79,7 @@ export function patternOf(
       contrast: contrastOf(separation),
       texture,
       ...surfaceOf(surface),
-      widestMm: stripes ? 0 : widestPx(even.width, even.height, clean) * mmPerPx,
+      widestMm: isFine ? widestPx(even.width, even.height, clean) * mmPerPx : 0,
       striped: stripes !== null,
       crossing,
       cellMm: found ? cellMm : null,

@@ -54,11 +54,10 @@ function steps(
     for (let i = 0; i < count - 1; i++) {
       const p = (line * between + i * step) * 3;
       const q = p + step * 3;
-      sum += Math.hypot(
-        (oklab[p] as number) - (oklab[q] as number),
-        (oklab[p + 1] as number) - (oklab[q + 1] as number),
-        (oklab[p + 2] as number) - (oklab[q + 2] as number),
-      );
+      const l = (oklab[p] as number) - (oklab[q] as number);
+      const a = (oklab[p + 1] as number) - (oklab[q + 1] as number);
+      const b = (oklab[p + 2] as number) - (oklab[q + 2] as number);
+      sum += Math.sqrt(l * l + a * a + b * b);
     }
   }
   return count > 1 ? sum / (lines * (count - 1)) : 0;

@@ -13,7 +13,7 @@ export interface KindSigns {
   /** All that wavers, grain with it, and what wavers in waves that a grain has not. */
   readonly surface: number;
   readonly coarse: number;
-  /** Mean width of the wider of figure and ground, in millimetres. */
+  /** Mean width of the wider of figure and ground, in millimetres; it is asked of cells finer than `FINE_CELL_MM` alone. */
   readonly widestMm: number;
   readonly striped: boolean;
   readonly crossing: Crossing;
@@ -64,6 +64,9 @@ const LIMITS = {
   few: 5,
 };
 
+/** Only of cells finer than this, in millimetres, it is asked how wide figure and ground are. */
+export const FINE_CELL_MM = 4 * LIMITS.weaveCellMm;
+
 /** Nearer than this part to a limit the answer is a guess. */
 const NEAR = 0.15;
 /** Odds, in logarithms, under which geometric or print is a guess. */
@@ -103,8 +106,12 @@ function plainOf(signs: KindSigns): JudgedKind | null {
     cellMm === null || cellMm < LIMITS.weaveCellMm
       ? signs.contrast < LIMITS.contrast
       : coarse < LIMITS.coarse && signs.colours < 2;
-  const fine = signs.colours > 1 && signs.widestMm < LIMITS.weaveMm && cellMm !== null;
-  if (!weave && !(fine && cellMm < 4 * LIMITS.weaveCellMm)) return null;
+  const fine =
+    signs.colours > 1 &&
+    signs.widestMm < LIMITS.weaveMm &&
+    cellMm !== null &&
+    cellMm < FINE_CELL_MM;
+  if (!weave && !fine) return null;
   const seen = Math.max(texture / LIMITS.texture, surface / LIMITS.surface);
   if (signs.colours < 2 && seen < 1) return { kind: "plain", sure: seen < 1 - NEAR };
   // Coarse, and no repeat found: it may be a pattern tone on tone whose repeat was missed.

@@ -24,31 +24,41 @@ export function components(
   for (let start = 0; start < mask.length; start++) {
     if (!joined[start] || seen[start]) continue;
     let area = 0;
-    let [left, right, top, bottom] = [width, -1, height, -1];
+    let left = width;
+    let right = -1;
+    let top = height;
+    let bottom = -1;
     let depth = 0;
     stack[depth++] = start;
     seen[start] = 1;
-    const visit = (p: number) => {
-      if (joined[p] && !seen[p]) {
-        seen[p] = 1;
-        stack[depth++] = p;
-      }
-    };
     while (depth > 0) {
       const p = stack[--depth] as number;
       const x = p % width;
       const y = (p - x) / width;
       if (mask[p]) {
         area++;
-        left = Math.min(left, x);
-        right = Math.max(right, x);
-        top = Math.min(top, y);
-        bottom = Math.max(bottom, y);
+        if (x < left) left = x;
+        if (x > right) right = x;
+        if (y < top) top = y;
+        if (y > bottom) bottom = y;
       }
-      if (x > 0) visit(p - 1);
-      if (x < width - 1) visit(p + 1);
-      if (y > 0) visit(p - width);
-      if (y < height - 1) visit(p + width);
+      // Written out for the four neighbours: a function for them would be made anew for each part.
+      if (x > 0 && joined[p - 1] && !seen[p - 1]) {
+        seen[p - 1] = 1;
+        stack[depth++] = p - 1;
+      }
+      if (x < width - 1 && joined[p + 1] && !seen[p + 1]) {
+        seen[p + 1] = 1;
+        stack[depth++] = p + 1;
+      }
+      if (y > 0 && joined[p - width] && !seen[p - width]) {
+        seen[p - width] = 1;
+        stack[depth++] = p - width;
+      }
+      if (y < height - 1 && joined[p + width] && !seen[p + width]) {
+        seen[p + width] = 1;
+        stack[depth++] = p + width;
+      }
     }
     if (area > 0) found.push({ area, left, right, top, bottom });
   }

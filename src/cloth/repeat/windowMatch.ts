@@ -40,6 +40,7 @@ export function windowMatches(
   const { width, height } = relief;
   const [cx, cy] = [(width - 1) / 2, (height - 1) / 2];
   const matches: WindowMatch[] = [];
+  const energies = energiesOf(relief);
   for (const [shift, v] of shifts.entries()) {
     const most = Math.min(0.5 * Math.hypot(...v), MOST_HALF * Math.min(width, height));
     const half = Math.round(Math.max(LEAST_HALF, most));
@@ -55,7 +56,7 @@ export function windowMatches(
       const [sx, sy] = seenShift(v, tilt, mx, my).map(Math.round) as [number, number];
       const [x, y] = [Math.round(mx + cx - sx / 2), Math.round(my + cy - sy / 2)];
       if (!isInside(x, y) || !isInside(x + sx, y + sy)) continue;
-      const found = look(relief, x, y, [sx, sy], half, reachPx);
+      const found = look(relief, energies, x, y, [sx, sy], half, reachPx);
       if (!found) continue;
       const seen: Shift = [sx + found.dx, sy + found.dy];
       matches.push({
@@ -71,9 +72,37 @@ export function windowMatches(
   return matches;
 }
 
+/** Sums of squares of a relief over all windows that begin at its top left corner, of every place or of every second one. */
+type Energies = readonly [every: Float64Array, second: Float64Array];
+
+function energiesOf({ width, height, channels: [l, a, b] }: Relief): Energies {
+  const over = (step: number) => {
+    // A rim of noughts as wide as the step stands for what lies before the picture.
+    const across = width + step;
+    const sums = new Float64Array(across * (height + step));
+    for (let y = 0, p = 0; y < height; y++) {
+      for (let x = 0, q = (y + step) * across + step; x < width; x++, p++, q++) {
+        const vl = l[p] as number;
+        const va = a[p] as number;
+        const vb = b[p] as number;
+        sums[q] =
+          vl * vl +
+          va * va +
+          vb * vb +
+          (sums[q - step] as number) +
+          (sums[q - step * across] as number) -
+          (sums[q - step * across - step] as number);
+      }
+    }
+    return sums;
+  };
+  return [over(1), over(2)];
+}
+
 /** Where the window about a place is found again near a shift, from that shift; null where it is not, or in no one place. */
 function look(
-  { width, channels }: Relief,
+  { width, channels: [l, a, b] }: Relief,
+  energies: Energies,
   x: number,
   y: number,
   [sx, sy]: Shift,
@@ -85,35 +114,51 @@ function look(
   const step = half > LARGE_HALF ? 2 : 1;
   const [left, top] = [x - half, y - half];
   const count = Math.floor((2 * half) / step) + 1;
-  // The window itself is gathered once.
-  const window = new Float64Array(3 * count * count);
-  let own = 1e-12;
-  for (let c = 0, n = 0; c < 3; c++) {
-    const channel = channels[c] as Float32Array;
-    for (let v = 0; v < count; v++) {
-      for (let u = 0, p = (top + v * step) * width + left; u < count; u++, p += step, n++) {
-        const one = channel[p] as number;
-        window[n] = one;
-        own += one * one;
-      }
-    }
-  }
+  const sums = energies[step - 1] as Float64Array;
+  const across = width + step;
+  const reach = count * step;
+  const energyAt = (u: number, v: number) => {
+    const q = v * across + u;
+    const foot = q + reach * across;
+    return (
+      1e-12 +
+      (sums[foot + reach] as number) -
+      (sums[foot] as number) -
+      (sums[q + reach] as number) +
+      (sums[q] as number)
+    );
+  };
+  const own = energyAt(left, top);
+  const first = top * width + left;
   for (let dy = -reachPx; dy <= reachPx; dy++) {
     for (let dx = -reachPx; dx <= reachPx; dx++) {
       const start = (top + sy + dy) * width + left + sx + dx;
-      let [product, other] = [0, 1e-12];
-      for (let c = 0, n = 0; c < 3; c++) {
-        const channel = channels[c] as Float32Array;
-        for (let v = 0; v < count; v++) {
-          for (let u = 0, p = start + v * step * width; u < count; u++, p += step, n++) {
-            const two = channel[p] as number;
-            product += (window[n] as number) * two;
-            other += two * two;
-          }
-        }
-      }
+      const product =
+        productOf(l, first, start, width, step, count) +
+        productOf(a, first, start, width, step, count) +
+        productOf(b, first, start, width, step, count);
+      const other = energyAt(left + sx + dx, top + sy + dy);
       scores[(dy + reachPx) * side + dx + reachPx] = product / Math.sqrt(own * other);
     }
   }
   return hilltop(scores, side, FOUND);
+}
+
+/** Sum of the products of two square windows of a channel, by the numbers of their first places. */
+function productOf(
+  channel: Float32Array,
+  one: number,
+  two: number,
+  width: number,
+  step: number,
+  count: number,
+): number {
+  let product = 0;
+  const down = step * width;
+  const length = count * step;
+  for (let v = 0, p = one, q = two; v < count; v++, p += down, q += down) {
+    for (let u = 0; u < length; u += step)
+      product += (channel[p + u] as number) * (channel[q + u] as number);
+  }
+  return product;
 }
