@@ -115,7 +115,9 @@ function windowed(oklab: Float32Array, windowX: Float64Array, windowY: Float64Ar
 }
 
 function meansOf(oklab: Float32Array): number[] {
-  let [l, a, b] = [0, 0, 0];
+  let l = 0;
+  let a = 0;
+  let b = 0;
   for (let i = 0; i < oklab.length; i += 3) {
     l += oklab[i] as number;
     a += oklab[i + 1] as number;

@@ -32,16 +32,17 @@ export function crossingOf(field: Field, up: Shift | null, across: Shift | null)
     const fits = Math.min(wanted, MOST * least);
     return [(x / length) * fits, (y / length) * fits];
   };
-  const u = spanned(across, [1, 0]);
-  const v = spanned(up, [0, 1]);
+  const [ux, uy] = spanned(across, [1, 0]);
+  const [vx, vy] = spanned(up, [0, 1]);
   let [all, rest, top, upright, level] = [0, 0, 0, 0, 0];
   for (const channel of channels) {
     const values = new Float64Array(SIDE * SIDE);
     for (let j = 0, k = 0; j < SIDE; j++) {
       for (let i = 0; i < SIDE; i++, k++) {
-        const [s, t] = [(i + 0.5) / SIDE - 0.5, (j + 0.5) / SIDE - 0.5];
-        const x = Math.round((width - 1) / 2 + s * u[0] + t * v[0]);
-        const y = Math.round((height - 1) / 2 + s * u[1] + t * v[1]);
+        const s = (i + 0.5) / SIDE - 0.5;
+        const t = (j + 0.5) / SIDE - 0.5;
+        const x = Math.round((width - 1) / 2 + s * ux + t * vx);
+        const y = Math.round((height - 1) / 2 + s * uy + t * vy);
         values[k] = channel[
           Math.min(height - 1, Math.max(0, y)) * width + Math.min(width - 1, Math.max(0, x))
         ] as number;

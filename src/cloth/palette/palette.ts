@@ -122,7 +122,9 @@ function hexAt({ data }: Pixels, i: number): string {
 
 function averageOf({ data }: Bytes): string {
   const table = LINEAR_OF_BYTE;
-  let [red, green, blue] = [0, 0, 0];
+  let red = 0;
+  let green = 0;
+  let blue = 0;
   for (let i = 0; i < data.length; i += 3) {
     red += table[data[i] as number] as number;
     green += table[data[i + 1] as number] as number;

@@ -30,24 +30,26 @@ export function solve(
 
 /** Sums for a least-squares fit of a few terms; a little ridge keeps terms that the places cannot tell apart at rest. */
 export function leastSquares(terms: number, ridge: number) {
-  const matrix = Array.from({ length: terms }, () => new Array<number>(terms).fill(0));
-  const right = new Array<number>(terms).fill(0);
+  const matrix = new Float64Array(terms * terms);
+  const right = new Float64Array(terms);
   let count = 0;
   return {
     add(values: readonly number[], target: number): void {
       count++;
-      for (let i = 0; i < terms; i++) {
-        right[i] = (right[i] as number) + (values[i] as number) * target;
-        const row = matrix[i] as number[];
-        for (let j = 0; j < terms; j++)
-          row[j] = (row[j] as number) + (values[i] as number) * (values[j] as number);
+      for (let i = 0, at = 0; i < terms; i++) {
+        const own = values[i] as number;
+        right[i] = (right[i] as number) + own * target;
+        for (let j = 0; j < terms; j++, at++)
+          matrix[at] = (matrix[at] as number) + own * (values[j] as number);
       }
     },
     solve(): number[] | null {
-      const damped = matrix.map((row, i) =>
-        row.map((v, j) => (i === j && i > 0 ? v + ridge * count : v)),
+      const damped = Array.from({ length: terms }, (_, i) =>
+        Array.from(matrix.subarray(i * terms, (i + 1) * terms), (v, j) =>
+          i === j && i > 0 ? v + ridge * count : v,
+        ),
       );
-      return solve(damped, right);
+      return solve(damped, [...right]);
     },
   };
 }

@@ -35,7 +35,8 @@ export function realPower(
       }
       columns.transform(columnOut, columnIn);
       for (let n = 0, q = k * down; n < down; n++, q++) {
-        const [re, im] = [columnOut[2 * n] as number, columnOut[2 * n + 1] as number];
+        const re = columnOut[2 * n] as number;
+        const im = columnOut[2 * n + 1] as number;
         power[q] = (power[q] as number) + re * re + im * im;
       }
     }
@@ -73,10 +74,12 @@ export function productsOf(
   const pairOut = new Float64Array(across * 2);
   // Two rows of real shifts go through one complex transform: the second as the imaginary part. (`* across`: its inverse divides.)
   for (let y = 0; y < kept; y += 2) {
-    const [one, two] = [y * stride, (y + 1) * stride];
+    const one = y * stride;
+    const two = one + stride;
     const isPair = y + 1 < kept;
     for (let k = 0; k < half; k++) {
-      const [a, b] = [between[one + 2 * k] as number, between[one + 2 * k + 1] as number];
+      const a = between[one + 2 * k] as number;
+      const b = between[one + 2 * k + 1] as number;
       const c = isPair ? (between[two + 2 * k] as number) : 0;
       const d = isPair ? (between[two + 2 * k + 1] as number) : 0;
       pair[2 * k] = (a - d) * across;
