@@ -101,7 +101,7 @@ function energiesOf({ width, height, channels: [l, a, b] }: Relief): Energies {
 
 /** Where the window about a place is found again near a shift, from that shift; null where it is not, or in no one place. */
 function look(
-  { width, channels: [l, a, b] }: Relief,
+  { width, channels }: Relief,
   energies: Energies,
   x: number,
   y: number,
@@ -130,29 +130,34 @@ function look(
   };
   const own = energyAt(left, top);
   const first = top * width + left;
-  for (let dy = -reachPx; dy <= reachPx; dy++) {
-    for (let dx = -reachPx; dx <= reachPx; dx++) {
-      const start = (top + sy + dy) * width + left + sx + dx;
-      const product =
-        productOf(l, first, start, width, step, count) +
-        productOf(a, first, start, width, step, count) +
-        productOf(b, first, start, width, step, count);
-      const other = energyAt(left + sx + dx, top + sy + dy);
-      scores[(dy + reachPx) * side + dx + reachPx] = product / Math.sqrt(own * other);
+  for (let dy = -reachPx, at = 0; dy <= reachPx; dy++, at += side) {
+    const start = (top + sy + dy) * width + left + sx - reachPx;
+    for (const channel of channels) {
+      let dx = 0;
+      for (; dx + 3 <= side; dx += 3)
+        addThree(scores, at + dx, channel, first, start + dx, width, step, count);
+      for (; dx < side; dx++)
+        addOne(scores, at + dx, channel, first, start + dx, width, step, count);
+    }
+    for (let dx = 0; dx < side; dx++) {
+      const other = energyAt(left + sx + dx - reachPx, top + sy + dy);
+      scores[at + dx] = (scores[at + dx] as number) / Math.sqrt(own * other);
     }
   }
   return hilltop(scores, side, FOUND);
 }
 
-/** Sum of the products of two square windows of a channel, by the numbers of their first places. */
-function productOf(
+/** Adds the sum of the products of two square windows of a channel, given by the numbers of their first places, to a score. */
+function addOne(
+  scores: Float64Array,
+  at: number,
   channel: Float32Array,
   one: number,
   two: number,
   width: number,
   step: number,
   count: number,
-): number {
+): void {
   let product = 0;
   const down = step * width;
   const length = count * step;
@@ -160,5 +165,34 @@ function productOf(
     for (let u = 0; u < length; u += step)
       product += (channel[p + u] as number) * (channel[q + u] as number);
   }
-  return product;
+  scores[at] = (scores[at] as number) + product;
+}
+
+/** The same of one window with three others, each one place further, at once: most of the time of finding a tilt is spent here. */
+function addThree(
+  scores: Float64Array,
+  at: number,
+  channel: Float32Array,
+  one: number,
+  two: number,
+  width: number,
+  step: number,
+  count: number,
+): void {
+  let first = 0;
+  let second = 0;
+  let third = 0;
+  const down = step * width;
+  const length = count * step;
+  for (let v = 0, p = one, q = two; v < count; v++, p += down, q += down) {
+    for (let u = 0; u < length; u += step) {
+      const own = channel[p + u] as number;
+      first += own * (channel[q + u] as number);
+      second += own * (channel[q + u + 1] as number);
+      third += own * (channel[q + u + 2] as number);
+    }
+  }
+  scores[at] = (scores[at] as number) + first;
+  scores[at + 1] = (scores[at + 1] as number) + second;
+  scores[at + 2] = (scores[at + 2] as number) + third;
 }
