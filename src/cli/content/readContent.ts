@@ -1,3 +1,4 @@
+import type { Dirent } from "node:fs";
 import { readdir, readFile, realpath, stat } from "node:fs/promises";
 import { join, sep } from "node:path";
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
@@ -27,122 +28,113 @@ function problem(file: string, code: string, message: string, hint: string): Dia
  * with a full stop are left out. Paths have forward slashes and are sorted.
  */
 export async function readContent(contentDir: string): Promise<Content> {
-  const files: TextFile[] = [];
-  const present: string[] = [];
-  const problems: Diagnostic[] = [];
-  let root: string;
+  const root = await rootOf(contentDir);
+  if (root === null) {
+    const missing = problem(
+      contentDir,
+      "content-missing",
+      "There is no content folder here.",
+      "Name the folder with --content DIR, or begin one: roomcloth new studio DIR",
+    );
+    return { files: [], present: [], problems: [missing] };
+  }
+  const found: Found = { files: [], present: [], problems: [] };
+  await walk(root, "", 0, found);
+  return found;
+}
+
+/** What is found on the way through the folders. */
+interface Found {
+  readonly files: TextFile[];
+  readonly present: string[];
+  readonly problems: Diagnostic[];
+}
+
+/** The folder's real place; null where there is no such folder. */
+async function rootOf(contentDir: string): Promise<string | null> {
   try {
-    root = await realpath(contentDir);
-    if (!(await stat(root)).isDirectory()) throw new Error("not a folder");
+    const root = await realpath(contentDir);
+    return (await stat(root)).isDirectory() ? root : null;
   } catch {
-    return {
-      files,
-      present,
-      problems: [
-        problem(
-          contentDir,
-          "content-missing",
-          "There is no content folder here.",
-          "Name the folder with --content DIR, or begin one: roomcloth new studio DIR",
-        ),
-      ],
-    };
+    return null;
   }
+}
 
-  async function walk(folder: string, depth: number): Promise<void> {
-    let entries: import("node:fs").Dirent[];
-    try {
-      entries = await readdir(join(root, folder), { withFileTypes: true });
-    } catch {
-      problems.push(
-        problem(
-          folder,
-          "folder-unreadable",
-          "This folder cannot be read.",
-          "Look at its permissions.",
-        ),
-      );
-      return;
-    }
-    for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
-      if (entry.name.startsWith(".") || SKIPPED.has(entry.name)) continue;
-      const path = folder === "" ? entry.name : `${folder}/${entry.name}`;
-      if (entry.isSymbolicLink())
-        problems.push(
-          problem(
-            path,
-            "link-refused",
-            "This is a link to another place, and links are not followed.",
-            "Put the file itself here.",
-          ),
-        );
-      else if (entry.isDirectory()) {
-        if (depth < MOST_DEPTH) await walk(path, depth + 1);
-      } else if (!entry.isFile())
-        problems.push(
-          problem(
-            path,
-            "file-odd",
-            "This is neither a file nor a folder.",
-            "Take it out of the content folder.",
-          ),
-        );
-      else await take(path);
-    }
+async function walk(root: string, folder: string, depth: number, found: Found): Promise<void> {
+  let entries: Dirent[];
+  try {
+    entries = await readdir(join(root, folder), { withFileTypes: true });
+  } catch {
+    const message = "This folder cannot be read.";
+    found.problems.push(problem(folder, "folder-unreadable", message, "Look at its permissions."));
+    return;
   }
-
-  async function take(path: string): Promise<void> {
-    const full = join(root, path);
-    try {
-      // A folder that was exchanged for a link while we read would show here.
-      const real = await realpath(full);
-      if (!real.startsWith(root.endsWith(sep) ? root : root + sep)) {
-        problems.push(
-          problem(
-            path,
-            "file-outside",
-            "This file's real place is outside the content folder.",
-            "Put the file itself here.",
-          ),
-        );
-        return;
-      }
-      if (!/\.md$/i.test(path)) {
-        present.push(path);
-        return;
-      }
-      const { size } = await stat(real);
-      if (size > MOST_BYTES) {
-        problems.push(
-          problem(
-            path,
-            "file-too-large",
-            "This file is far longer than a card or a room can be.",
-            "Look whether another file was saved under this name.",
-          ),
-        );
-        return;
-      }
-      const text = decode(await readFile(real));
-      if (text === null)
-        problems.push(
-          problem(
-            path,
-            "file-not-text",
-            "This file is not plain text (UTF-8).",
-            "Save it as plain text in UTF-8.",
-          ),
-        );
-      else files.push({ path, text });
-    } catch {
-      problems.push(
-        problem(path, "file-unreadable", "This file cannot be read.", "Look at its permissions."),
-      );
-    }
+  for (const entry of entries.sort((a, b) => (a.name < b.name ? -1 : 1))) {
+    if (entry.name.startsWith(".") || SKIPPED.has(entry.name)) continue;
+    const path = folder === "" ? entry.name : `${folder}/${entry.name}`;
+    const refused = refusedEntry(entry, path);
+    if (refused) found.problems.push(refused);
+    else if (!entry.isDirectory()) await take(root, path, found);
+    else if (depth < MOST_DEPTH) await walk(root, path, depth + 1, found);
   }
+}
 
-  await walk("", 0);
-  return { files, present, problems };
+/** A link, or what is neither file nor folder; null for what may be looked at. */
+function refusedEntry(entry: Dirent, path: string): Diagnostic | null {
+  if (entry.isSymbolicLink())
+    return problem(
+      path,
+      "link-refused",
+      "This is a link to another place, and links are not followed.",
+      "Put the file itself here.",
+    );
+  if (entry.isDirectory() || entry.isFile()) return null;
+  return problem(
+    path,
+    "file-odd",
+    "This is neither a file nor a folder.",
+    "Take it out of the content folder.",
+  );
+}
+
+/** One file: a card as its text, all else by its path. */
+async function take(root: string, path: string, found: Found): Promise<void> {
+  try {
+    // A folder that was exchanged for a link while we read would show here.
+    const real = await realpath(join(root, path));
+    if (!real.startsWith(root.endsWith(sep) ? root : root + sep)) {
+      const message = "This file's real place is outside the content folder.";
+      found.problems.push(problem(path, "file-outside", message, "Put the file itself here."));
+    } else if (!/\.md$/i.test(path)) found.present.push(path);
+    else {
+      const read = await readCardText(real, path);
+      if ("text" in read) found.files.push(read);
+      else found.problems.push(read);
+    }
+  } catch {
+    const message = "This file cannot be read.";
+    found.problems.push(problem(path, "file-unreadable", message, "Look at its permissions."));
+  }
+}
+
+/** A card's text, or what keeps it from being one. */
+async function readCardText(real: string, path: string): Promise<TextFile | Diagnostic> {
+  const { size } = await stat(real);
+  if (size > MOST_BYTES)
+    return problem(
+      path,
+      "file-too-large",
+      "This file is far longer than a card or a room can be.",
+      "Look whether another file was saved under this name.",
+    );
+  const text = decode(await readFile(real));
+  if (text !== null) return { path, text };
+  return problem(
+    path,
+    "file-not-text",
+    "This file is not plain text (UTF-8).",
+    "Save it as plain text in UTF-8.",
+  );
 }
 
 function decode(bytes: Uint8Array): string | null {
