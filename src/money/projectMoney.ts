@@ -151,86 +151,95 @@ export function projectMoney(input: MoneyInput): ProjectMoney {
   const { studio, project } = input;
   const currency = studio.fields.currency;
   const found: Diagnostic[] = [];
+  const rates = taxRates(studio);
+  const { included } = rates;
+  const taxed = taxedLines(input, rates, found);
+  const lines = [...taxed, ...reserveLine(studio, taxed, included, currency)];
+  const budgets = budgetsOf(project, currency, found);
+  const totals = totalsOf(lines, included, budgets.project, currency);
+  const asked = instalmentsAsked(project);
+  const paid = instalments(asked, totals.total, studio.fields.language);
+  found.push(...paid.diagnostics, ...checkPhaseOrder(project, input.items));
+  return {
+    project: project.id,
+    currency,
+    taxIncluded: included,
+    lines,
+    totals,
+    rooms: project.rooms.map((room, at) => {
+      const own = lines.filter((line) => line.room === room.id);
+      return {
+        room: room.id,
+        totals: totalsOf(own, included, budgets.rooms[at] ?? null, currency),
+      };
+    }),
+    phases: phasesOf(input, lines, included, currency),
+    instalments: paid.value,
+    bolts: boltsOf(input, currency, found),
+    diagnostics: found,
+  };
+}
+
+/** Every line but the reserve, with its tax, and whether the client has still to choose it. */
+function taxedLines(input: MoneyInput, rates: TaxRates, found: Diagnostic[]): TaxedLine[] {
+  const { studio, project } = input;
+  const currency = studio.fields.currency;
   const bought: PriceLine[] = [
     ...clothLines(input, currency, found),
     ...itemLines(input, currency, found),
   ];
   const priced = [...bought, ...feeLines(project, studio, bought, currency, found)];
-  const rates = taxRates(studio);
   const taxes = taxOnLines(priced, rates, currency);
   const waiting = unchosenItems(project);
-  const taxed = priced.map(
-    (line, at): TaxedLine => ({
-      ...line,
-      tax: taxes[at] as Money,
-      unchosen: waiting.has(`${line.room}/${line.item}`),
-    }),
-  );
-  const lines = [...taxed, ...reserveLine(studio, taxed, rates.included, currency)];
-  const roomBudgets = project.rooms.map((room) =>
-    room.fields.budget
-      ? toMoney(room.fields.budget, currency, room.place(["budget"]), found)
-      : null,
-  );
-  const ownBudget = project.fields.budget
-    ? toMoney(project.fields.budget, currency, project.place(["budget"]), found)
-    : null;
-  const known = roomBudgets.filter((b): b is Money => b !== null);
-  const budget =
-    ownBudget ??
-    (known.length > 0 && known.length === roomBudgets.length ? sumMoney(known, currency) : null);
-  const totals = totalsOf(lines, rates.included, budget, currency);
-  const asked = (project.fields.instalments ?? []).flatMap((one, at): InstalmentAsked[] => {
+  return priced.map((line, at) => ({
+    ...line,
+    tax: taxes[at] as Money,
+    unchosen: waiting.has(`${line.room}/${line.item}`),
+  }));
+}
+
+/** The budget of each room, and the project's: its own, else the sum of its rooms' where every one has one. */
+function budgetsOf(
+  project: ProjectRecord,
+  currency: string,
+  found: Diagnostic[],
+): { readonly rooms: readonly (Money | null)[]; readonly project: Money | null } {
+  const read = (record: Pick<ProjectRecord, "place">, amount: typeof project.fields.budget) =>
+    amount ? toMoney(amount, currency, record.place(["budget"]), found) : null;
+  const rooms = project.rooms.map((room) => read(room, room.fields.budget));
+  const own = read(project, project.fields.budget);
+  const known = rooms.filter((b): b is Money => b !== null);
+  const all = known.length > 0 && known.length === rooms.length;
+  return { rooms, project: own ?? (all ? sumMoney(known, currency) : null) };
+}
+
+/** The instalments as the project writes them. */
+function instalmentsAsked(project: ProjectRecord): InstalmentAsked[] {
+  return (project.fields.instalments ?? []).flatMap((one, at): InstalmentAsked[] => {
     const name = (["deposit", "interim", "balance"] as const).find((n) => one[n] !== undefined);
     const part = name ? one[name] : undefined;
-    return name && part !== undefined
-      ? [
-          {
-            name,
-            part,
-            due: one.due,
-            place: project.place(["instalments", at, name]),
-          },
-        ]
-      : [];
+    if (!name || part === undefined) return [];
+    return [{ name, part, due: one.due, place: project.place(["instalments", at, name]) }];
   });
-  const paid = instalments(asked, totals.total, studio.fields.language);
-  found.push(...paid.diagnostics);
-  found.push(...checkPhaseOrder(project, input.items));
+}
+
+/** What each phase comes to, in their order, fees last. */
+function phasesOf(
+  input: MoneyInput,
+  lines: readonly TaxedLine[],
+  included: boolean,
+  currency: string,
+): PhaseMoney[] {
   const phases = [...new Set(lines.map((l) => l.phase))].sort((a, b) => (a ?? 99) - (b ?? 99));
-  return {
-    project: project.id,
-    currency,
-    taxIncluded: rates.included,
-    lines,
-    totals,
-    rooms: project.rooms.map((room, at) => ({
-      room: room.id,
-      totals: totalsOf(
-        lines.filter((l) => l.room === room.id),
-        rates.included,
-        roomBudgets[at] ?? null,
-        currency,
-      ),
-    })),
-    phases: phases.map((phase) => ({
-      phase,
-      total: totalsOf(
-        lines.filter((l) => l.phase === phase),
-        rates.included,
-        null,
-        currency,
-      ).total,
-      commitment:
-        phase === null
-          ? null
-          : (Math.max(
-              1,
-              ...input.items.filter((i) => i.usualPhase === phase).map((i) => i.commitment),
-            ) as 1 | 2 | 3),
-    })),
-    instalments: paid.value,
-    bolts: boltsOf(input, currency, found),
-    diagnostics: found,
-  };
+  return phases.map((phase) => {
+    const own = lines.filter((line) => line.phase === phase);
+    const { total } = totalsOf(own, included, null, currency);
+    return { phase, total, commitment: phase === null ? null : commitmentOf(input, phase) };
+  });
+}
+
+/** How hard the hardest item of a phase is to undo. */
+function commitmentOf({ items }: MoneyInput, phase: number): 1 | 2 | 3 {
+  const own = items.filter((item) => item.usualPhase === phase);
+  return Math.max(1, ...own.map((item) => item.commitment)) as 1 | 2 | 3;
 }
