@@ -1,0 +1,77 @@
+import { z } from "zod";
+import { percentField, ratioField, textField, yesNoField } from "../../fields/plainFields.ts";
+
+/** Tax on what is sold and on what is done, in per cent. */
+export function taxField() {
+  return z
+    .strictObject({
+      goods: percentField().meta({ description: "on what is sold", examples: ["8.25"] }),
+      services: percentField().meta({ description: "on what is done", examples: ["0"] }),
+      included: yesNoField()
+        .optional()
+        .meta({ description: "yes: client prices include tax already" }),
+      name: textField()
+        .optional()
+        .meta({ description: "what it is called: sales tax, VAT", examples: ["sales tax"] }),
+    })
+    .optional()
+    .meta({ description: "tax, in per cent" });
+}
+
+/** What trade prices are multiplied by where a card has no client price. */
+export function markupField() {
+  return z
+    .strictObject({
+      cloth: ratioField()
+        .optional()
+        .meta({ description: "on cloth", examples: ["1.9"] }),
+      wallcovering: ratioField()
+        .optional()
+        .meta({ description: "on wallcoverings", examples: ["1.4"] }),
+      lining: ratioField()
+        .optional()
+        .meta({ description: "on linings and interlinings", examples: ["1.4"] }),
+      trim: ratioField()
+        .optional()
+        .meta({ description: "on trims", examples: ["1.4"] }),
+      hardware: ratioField()
+        .optional()
+        .meta({ description: "on poles, tracks and other hardware", examples: ["1.4"] }),
+      making: ratioField()
+        .optional()
+        .meta({ description: "on makers' charges", examples: ["1.4"] }),
+      fitting: ratioField()
+        .optional()
+        .meta({ description: "on fitters' charges", examples: ["1.4"] }),
+      paint: ratioField()
+        .optional()
+        .meta({ description: "on paint", examples: ["1.4"] }),
+      freight: ratioField()
+        .optional()
+        .meta({ description: "on freight", examples: ["1.4"] }),
+      objects: ratioField()
+        .optional()
+        .meta({ description: "on objects that are bought", examples: ["1.4"] }),
+    })
+    .optional()
+    .meta({
+      description: "what trade prices are multiplied by, where a card has no client price",
+    });
+}
+
+/** Freight as a share of the goods' trade price, where a supplier states none. */
+export function freightField() {
+  return z
+    .strictObject({
+      cloth: percentField()
+        .optional()
+        .meta({
+          description: "on cloth and all else that is bought by length",
+          examples: ["3 %"],
+        }),
+    })
+    .optional()
+    .meta({
+      description: "freight as a share of the goods' trade price, where a supplier states none",
+    });
+}

@@ -1,0 +1,72 @@
+import { z } from "zod";
+import { rateField } from "../../fields/amountField.ts";
+import {
+  countField,
+  listField,
+  nameField,
+  percentField,
+  textField,
+  yesNoField,
+} from "../../fields/plainFields.ts";
+import { workField } from "../../fields/workField.ts";
+
+/** Workrooms, upholsterers, paperhangers and fitters; `kinds` are what they can make, where they are known. */
+export function makersField<A extends z.ZodType>(kinds: readonly string[], ofMaker: A) {
+  return z
+    .record(
+      nameField("a maker").meta({ examples: ["workroom"] }),
+      z.strictObject({
+        name: textField().meta({ description: "as it stands on the sheets" }),
+        makes: listField(workField(kinds)).meta({
+          description: "kinds of item, or fitting, hanging, painting",
+          examples: ["[curtains, blind, cushion]"],
+        }),
+        address: textField().optional().meta({ description: "where the cloth is sent" }),
+        phone: textField().optional().meta({ description: "for the studio" }),
+        email: textField().optional().meta({ description: "for the studio" }),
+        rates: z
+          .record(workField(kinds).meta({ examples: ["curtains"] }), rateField())
+          .optional()
+          .meta({ description: "what the maker is paid, by kind of item or work" }),
+        weeks: countField(0, 104)
+          .optional()
+          .meta({ description: "how long the making takes, in weeks", examples: ["6"] }),
+        allowances: ofMaker
+          .optional()
+          .meta({ description: "this maker's own allowances; they win over the studio's" }),
+      }),
+    )
+    .optional()
+    .meta({
+      description: "workrooms, upholsterers, paperhangers and fitters, by a short name of yours",
+    });
+}
+
+/** Whom the studio buys from. */
+export function suppliersField() {
+  return z
+    .record(
+      nameField("a supplier").meta({ examples: ["north-mill"] }),
+      z.strictObject({
+        name: textField().meta({ description: "as it stands on orders" }),
+        disclose: yesNoField()
+          .optional()
+          .meta({ description: "yes: the client may read who it is" }),
+        account: textField().optional().meta({ description: "the studio's account there" }),
+        address: textField().optional().meta({ description: "for the studio" }),
+        email: textField().optional().meta({ description: "for the studio" }),
+        phone: textField().optional().meta({ description: "for the studio" }),
+        freight: percentField()
+          .optional()
+          .meta({
+            description: "freight as a share of the goods' trade price",
+            examples: ["4 %"],
+          }),
+        weeks: countField(0, 104)
+          .optional()
+          .meta({ description: "how long a delivery takes, in weeks", examples: ["3"] }),
+      }),
+    )
+    .optional()
+    .meta({ description: "whom the studio buys from, by a short name of yours" });
+}

@@ -1,0 +1,62 @@
+import { z } from "zod";
+import { positiveLengthField } from "../../fields/lengthField.ts";
+import { paintPriceField } from "../../fields/paintPriceField.ts";
+import { countField, listField, textField } from "../../fields/plainFields.ts";
+import { workField } from "../../fields/workField.ts";
+
+/** The paint that the studio uses: coverage, sizes and price. */
+export function paintField() {
+  return z
+    .strictObject({
+      coverage: textField()
+        .optional()
+        .meta({
+          description: "how far a tin goes, for one coat",
+          examples: ["375 sq ft/gal", "10 m2/l"],
+        }),
+      tins: listField(textField())
+        .optional()
+        .meta({ description: "sizes that it is sold in", examples: ["[1 gal, 1 qt]"] }),
+      price: paintPriceField()
+        .optional()
+        .meta({
+          description: "what the studio pays; a list where sizes are priced apart",
+          examples: ["58 per gallon", "[58 per gallon, 22 per quart]"],
+        }),
+    })
+    .optional()
+    .meta({ description: "the paint that the studio uses" });
+}
+
+/** From which repeat and motif on a print counts as large where a photograph is measured. */
+export function largePrintField() {
+  return z
+    .strictObject({
+      repeat: positiveLengthField()
+        .optional()
+        .meta({
+          description:
+            "side of a square as large as its repeat, from which a print is large; else 11 cm",
+          examples: [`4 1/4"`, "11 cm"],
+        }),
+      motif: positiveLengthField()
+        .optional()
+        .meta({
+          description: "size of its motif, from which a print is large; else 9 cm",
+          examples: [`3 1/2"`, "9 cm"],
+        }),
+    })
+    .optional()
+    .meta({ description: "what counts as a large print where a photograph is measured" });
+}
+
+/** The phase in which each kind of item is bought, where it is not the usual one. */
+export function phasesField(kinds: readonly string[]) {
+  return z
+    .record(workField(kinds).meta({ examples: ["curtains"] }), countField(1, 9))
+    .optional()
+    .meta({
+      description:
+        "the phase in which each kind of item is bought, where it is not the usual one: 1 is cheap and easily changed",
+    });
+}
