@@ -97,3 +97,33 @@ test("what hangs has a fitter's drawing with its middle above the floor (hook ru
     /screw|hook|nail|anchor|plug|holds up to/i,
   );
 });
+
+test("a chest shows its drawers from the front alone, and a stove its door", () => {
+  for (const shape of ["chest", "box", "stove"] as const) {
+    const card: ObjectFacts = {
+      id: "x",
+      name: "X",
+      shape,
+      width: length('44"'),
+      depth: length('20"'),
+      height: length(shape === "chest" ? '34"' : '76"'),
+      weight: null,
+      stays: false,
+      owner: null,
+      round: false,
+      mattress: null,
+      hasPhoto: false,
+      colours: ["#7a5a3c"],
+    };
+    const fields = fieldsOf(objectKind.schema, { object: "x" }) as never;
+    const context = contextFor({}, { objects: [card] });
+    const made = objectKind.make(fields, context);
+    const dc = drawingContext(context);
+    const metal = (drawn: Drawing | null | undefined): boolean =>
+      JSON.stringify(drawn?.shapes).includes('"metal"');
+    expect(metal(objectDrawing.elevation(fields, made, dc)), shape).toBe(true);
+    expect(metal(objectDrawing.side?.(fields, made, dc)), shape).toBe(false);
+    expect(metal(objectDrawing.back?.(fields, made, dc)), shape).toBe(false);
+    expect(objectDrawing.side?.(fields, made, dc)?.widthMm).toBeCloseTo(20 * 25.4, 6);
+  }
+});

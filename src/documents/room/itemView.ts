@@ -31,7 +31,9 @@ export function viewOf(item: ItemData, seen: Seen, context: DrawingContext): Dra
   if (seen === "front") return elevationOf(item, context);
   if (seen === "back") return entry?.back?.(fields, made, context) ?? null;
   const side = entry?.side?.(fields, made, context) ?? null;
-  if (!side || seen === "front-left") return side;
+  // What has no front looks alike from both ends, and is lit from the same side.
+  const shape = factsOf(item)?.shape;
+  if (!side || seen === "front-left" || (shape && shape !== "chair")) return side;
   return { ...side, shapes: mirrorShapes(side.shapes, side.widthMm) };
 }
 

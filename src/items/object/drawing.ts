@@ -1,10 +1,11 @@
 import { line, rect } from "../../drawing/paths.ts";
-import type { Drawing } from "../../drawing/shape.ts";
+import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { stroke } from "../common/clothFace.ts";
 import type { DrawingContext, ItemDrawing } from "../itemDrawing.ts";
 import type { ObjectFacts } from "../itemKind.ts";
 import { drawBed } from "./look/bed.ts";
+import { drawCase } from "./look/case.ts";
 import { drawFromAbove } from "./look/fromAbove.ts";
 import { drawLamp } from "./look/lamp.ts";
 import type { Draw, Look } from "./look/look.ts";
@@ -77,6 +78,17 @@ const ALIKE: ReadonlySet<ObjectFacts["shape"]> = new Set([
   "box",
 ]);
 
+/** What stands free from its end or from behind, where neither its doors nor its drawers are seen. */
+function aside(
+  shape: ObjectFacts["shape"],
+  look: Look,
+  from: "end" | "back",
+  context: DrawingContext,
+): Shape[] {
+  if (shape === "chest" || shape === "box") return drawCase(look, from);
+  return FRONTS[shape]({ ...look, turned: true, ...(context.look?.bare ? { bare: true } : {}) });
+}
+
 function side(_: ObjectItemFields, made: ObjectMade, context: DrawingContext): Drawing | null {
   const facts = made.facts;
   const look = facts ? lookOf(facts) : null;
@@ -86,9 +98,7 @@ function side(_: ObjectItemFields, made: ObjectMade, context: DrawingContext): D
   return {
     widthMm: turned.width,
     heightMm: turned.height,
-    shapes: chair
-      ? drawChairSide(turned)
-      : FRONTS[facts.shape](context.look?.bare ? { ...turned, bare: true } : turned),
+    shapes: chair ? drawChairSide(turned) : aside(facts.shape, turned, "end", context),
     dimensions: [],
     title: facts.name,
     description: `${facts.name} from ${chair ? "its left side" : "its end"}.`,
@@ -105,7 +115,9 @@ function back(fields: ObjectItemFields, made: ObjectMade, context: DrawingContex
       shapes: drawChairBack(look),
       description: `${front.title} from behind.`,
     };
-  return shape && ALIKE.has(shape) ? front : null;
+  return front && look && shape && ALIKE.has(shape)
+    ? { ...front, shapes: aside(shape, { ...look, hasPhoto: false }, "back", context) }
+    : null;
 }
 
 function plan(_: ObjectItemFields, made: ObjectMade): Drawing | null {

@@ -23,14 +23,37 @@ function elevation(fields: ThrowFields, made: ThrowMade, context: DrawingContext
   const d = `M6 0H${f(w - 6)}Q${f(w)} 0 ${f(w)} 8C${f(w + 5)} ${f(foot * 0.5)} ${f(w + 3)} ${f(foot * 0.8)} ${f(w + 8)} ${f(foot)}Q${f(w * 0.75)} ${f(foot - 9)} ${f(w * 0.5)} ${f(foot - 3)}T-8 ${f(foot)}C-3 ${f(foot * 0.8)} -5 ${f(foot * 0.5)} 0 8Q0 0 6 0Z`;
   const shapes: Shape[] = [
     ...face(d, { surface: "face", x: w / 2, y: foot / 2 }, { light: 0.16, dark: 0.2 }),
-    stroke(
-      `M${f(w * 0.34)} 10Q${f(w * 0.36)} ${f(foot * 0.5)} ${f(w * 0.31)} ${f(foot - 8)}`,
-      "fold",
+    // Two soft folds, each light at its left and dark at its right, and the edges of the three thicknesses at the right.
+    ...[0.05, 0.36, 0.67].map(
+      (from): Shape => ({
+        shape: "shading",
+        d: `M${f(w * from)} 12Q${f(w * (from + 0.02))} ${f(foot * 0.5)} ${f(w * (from - 0.02))} ${f(foot - 8)}H${f(w * (from + 0.3))}Q${f(w * (from + 0.28))} ${f(foot * 0.5)} ${f(w * (from + 0.3))} 12Z`,
+        light: 0.08,
+        dark: 0.16,
+        direction: "across",
+      }),
     ),
-    stroke(
-      `M${f(w * 0.67)} 10Q${f(w * 0.65)} ${f(foot * 0.5)} ${f(w * 0.7)} ${f(foot - 8)}`,
-      "fold",
+    ...[0.34, 0.66].map((at, n) =>
+      stroke(
+        `M${f(w * at)} ${f(24 + 30 * n)}Q${f(w * (at + 0.02 - 0.04 * n))} ${f(foot * 0.5)} ${f(w * (at - 0.03 + 0.06 * n))} ${f(foot - 20 - 24 * n)}`,
+        "fold",
+      ),
     ),
+    ...[7, 14].map((inner) =>
+      stroke(
+        `M${f(w - inner)} 10C${f(w + 5 - inner)} ${f(foot * 0.5)} ${f(w + 3 - inner)} ${f(foot * 0.8)} ${f(w + 7 - inner)} ${f(foot - 4)}`,
+        "fold",
+      ),
+    ),
+    // The hem, where there is no fringe.
+    ...(end > 0
+      ? []
+      : [
+          stroke(
+            `M-4 ${f(foot - 20)}Q${f(w * 0.25)} ${f(foot - 17)} ${f(w * 0.5)} ${f(foot - 23)}T${f(w + 4)} ${f(foot - 20)}`,
+            "fold",
+          ),
+        ]),
   ];
   for (let x = -4; end > 0 && x < w + 4; x += 11)
     shapes.push(stroke(line(x, foot - 3, x + (x % 3) - 1, h), "fold"));

@@ -35,13 +35,14 @@ export function drapedFront(ask: DrapedFront): Drawing {
   const [left, right] = [flare, flare + span];
   const r = Math.min(40, crown + drop * 0.1);
   const waves = ask.round ? Math.max(4, Math.round(span / 170)) : 0;
+  // Folds of a round one turn away at its sides, and look narrower there.
+  const edgeAt = (at: number): number => (width * (1 - Math.cos((Math.PI * at) / waves))) / 2;
   let hem = `L${f(width)} ${f(height)}`;
   if (waves > 0) {
-    const step = width / waves;
-    const dip = Math.min(16, drop * 0.06);
+    const dip = Math.min(26, drop * 0.07);
     for (let at = waves; at > 0; at -= 1) {
-      const x = at * step;
-      hem += `Q${f(x - step * 0.5)} ${f(height - dip * (at % 2 === 0 ? 2 : 1.2))} ${f(x - step)} ${f(height)}`;
+      const [x, before] = [edgeAt(at), edgeAt(at - 1)];
+      hem += `Q${f((x + before) / 2)} ${f(height - dip * (at % 2 === 0 ? 2 : 1.2))} ${f(before)} ${f(height)}`;
     }
   } else hem += `Q${f(width / 2)} ${f(height - Math.min(6, drop * 0.02))} 0 ${f(height)}`;
   const d = `M${f(left + r)} 0H${f(right - r)}Q${f(right)} 0 ${f(right)} ${f(r)}C${f(right + 2)} ${f(crown + drop * 0.4)} ${f(width)} ${f(height * 0.7)} ${f(width)} ${f(height)}${hem}C0 ${f(height * 0.7)} ${f(left - 2)} ${f(crown + drop * 0.4)} ${f(left)} ${f(r)}Q${f(left)} 0 ${f(left + r)} 0Z`;
@@ -72,14 +73,20 @@ export function drapedFront(ask: DrapedFront): Drawing {
         ),
       );
   }
-  for (let at = 1; at < waves; at += 1) {
-    const x = (at * width) / waves;
-    shapes.push(
-      stroke(
-        `M${f(width / 2 + (x - width / 2) * 0.92)} ${f(crown + drop * 0.12)}L${f(x)} ${f(height - 4)}`,
-        "fold",
-      ),
-    );
+  for (let at = 0; at < waves; at += 1) {
+    const [x1, x2] = [edgeAt(at), edgeAt(at + 1)];
+    // A fold is a cone: narrow at the table's edge, wide at the hem, light at its left and dark at its right.
+    const inward = (x: number): number => width / 2 + (x - width / 2) * 0.9;
+    const [a, b, y] = [inward(x1), inward(x2), crown + drop * 0.1];
+    const cone = `M${f((a + b) / 2)} ${f(y)}L${f(x1)} ${f(height)}H${f(x2)}Z`;
+    shapes.push({ shape: "shading", d: cone, light: 0.1, dark: 0.2, direction: "across" });
+    if (at > 0)
+      shapes.push(
+        stroke(
+          `M${f(a)} ${f(crown + drop * (at % 2 === 0 ? 0.3 : 0.16))}L${f(x1)} ${f(height - 3)}`,
+          "fold",
+        ),
+      );
   }
   for (const join of ask.joins)
     if (Math.abs(join) < span / 2 - 10)

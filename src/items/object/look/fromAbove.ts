@@ -108,6 +108,7 @@ export function drawFromAbove(facts: ObjectFacts, look: Look): Shape[] {
     case "table":
       return table(look, facts.round === true);
     case "chest":
+    case "box":
       return chest(look);
     case "seat":
       return seat(look);

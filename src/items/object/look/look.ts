@@ -11,6 +11,8 @@ export interface Look {
   readonly topMm: number | null;
   /** A lamp without its shade, which is an item of its own. */
   readonly bare?: boolean;
+  /** A stove from where its door is not seen. */
+  readonly turned?: boolean;
 }
 
 export type Draw = (look: Look) => Shape[];

@@ -52,9 +52,7 @@ export function drawStove(look: Look): Shape[] {
   const doorW = size * (columns > 2 ? 2 : 1) * 0.8;
   const doorX = (w - doorW) / 2;
   const doorY = plinth - high * 1.75;
-  return [
-    floorShadow(-w * 0.01, h - 1, w * 1.02),
-    ...tiles,
+  const door: Shape[] = [
     ...part(
       roundedRect(doorX, doorY, doorW, high * 1.5, 10),
       { tone: "metal" },
@@ -79,6 +77,11 @@ export function drawStove(look: Look): Shape[] {
         "fold",
       ),
     ),
+  ];
+  return [
+    floorShadow(-w * 0.01, h - 1, w * 1.02),
+    ...tiles,
+    ...(look.turned ? [] : door),
     ...part(rect(0, plinth, w, h - plinth), colour(look, 2, "ceramic"), "outline", 0.08, 0.2),
     stroke(line(0, plinth + (h - plinth) * 0.22, w, plinth + (h - plinth) * 0.22), "fold"),
     ...part(
