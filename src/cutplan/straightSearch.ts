@@ -2,8 +2,8 @@ import type { Draft } from "./laying/draft.ts";
 import type { Grains } from "./piece.ts";
 import type { Found } from "./search/searchStarts.ts";
 
-/** How much a plan with straight cuts is shortened, at most, by annealing after climbing: as a share of its length, from bench `cutting`. */
-const MAY_GAIN = 0.04;
+/** How much annealing shortens a plan that climbing found, but for few rooms: as a share of its length, from bench `cutting`. */
+const MAY_GAIN = 0.03;
 
 /** A search under one limit for the bands, in two steps, and what it found as a draft. */
 export interface StagedSearch {
@@ -26,16 +26,21 @@ export function straightDrafts(
 ): Draft[] {
   const { climb, anneal, draft } = search;
   const free = Number.POSITIVE_INFINITY;
-  const isNear = (found: Found, least: Grains) =>
-    found.length * (1 - MAY_GAIN) <= least * (1 + share);
+  const mayReach = (found: Found, length: Grains) => found.length * (1 - MAY_GAIN) <= length;
   let straight = climb(bandLimit);
-  const isHopeful = isNear(straight, bound);
+  const isHopeful = mayReach(straight, bound * (1 + share));
   if (isHopeful) {
     straight = anneal(straight, bandLimit);
     const isEnough = straight.length <= Math.min(bound * (1 + share), most);
     if (isEnough) return [draft(straight)];
   }
-  const without = anneal(climb(free), free);
-  if (!isHopeful && isNear(straight, without.length)) straight = anneal(straight, bandLimit);
+  let without = climb(free);
+  // Beside a plan with straight cuts only one counts that is so much shorter.
+  if (!isHopeful || mayReach(without, straight.length / (1 + share))) {
+    without = anneal(without, free);
+  }
+  if (!isHopeful && mayReach(straight, without.length * (1 + share))) {
+    straight = anneal(straight, bandLimit);
+  }
   return [draft(without), draft(straight)];
 }

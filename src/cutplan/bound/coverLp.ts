@@ -21,6 +21,8 @@ export interface Refutation {
   readonly demand: number;
   /** The part of the demand that one copy of each kind makes. */
   readonly ofKinds: readonly number[];
+  /** False where the simplex was stopped before its end: the same capacities, asked again with the sets found so far, may tell more. */
+  readonly isComplete: boolean;
 }
 
 const EPSILON = 1e-9;
@@ -132,12 +134,14 @@ export class CoverLp {
     pivot(inverse, values, direction, worst, size);
     basis[worst] = 0;
     let excessRow = worst;
+    let isComplete = false;
     for (let count = 0; count < MOST_PIVOTS; count++) {
       if ((values[excessRow] as number) <= 1e-7) return null;
       const prices = inverse.subarray(excessRow * size, excessRow * size + size);
       let entering = this.cheapest(prices);
       if (entering < 0 && this.addSets(prices)) entering = this.cheapest(prices);
-      if (entering < 0) break;
+      isComplete = entering < 0;
+      if (isComplete) break;
       this.along(columns[entering] as Column, inverse, direction);
       let leaving = -1;
       let least = Number.POSITIVE_INFINITY;
@@ -157,7 +161,10 @@ export class CoverLp {
       if (leaving === excessRow) return null;
       excessRow = basis.indexOf(0);
     }
-    return this.madeGood(inverse.subarray(excessRow * size, excessRow * size + size));
+    return {
+      ...this.madeGood(inverse.subarray(excessRow * size, (excessRow + 1) * size)),
+      isComplete,
+    };
   }
 
   /** Options, then lone sets, then slack: block triangular, so its inverse is written down. */
@@ -248,7 +255,7 @@ export class CoverLp {
   }
 
   /** Prices of cover as found; of slabs and of kinds so that they hold whatever rounding did. */
-  private madeGood(prices: Float64Array): Refutation {
+  private madeGood(prices: Float64Array): Omit<Refutation, "isComplete"> {
     const slabs = this.excess.length;
     const types = new Float64Array(this.rowOf.length);
     const ofSlab = new Float64Array(slabs);

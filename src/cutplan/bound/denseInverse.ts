@@ -11,6 +11,9 @@ export function multiply(matrix: Float64Array, vector: Float64Array, size: numbe
   return product;
 }
 
+/** Smaller entries are taken for the rounding of a zero: kept, they would fill the matrix and cost time. */
+const NOTHING = 1e-11;
+
 /**
  * One step of the revised simplex: brings the inverse of the basis and the basic values up to date when the column whose
  * direction is given takes the place of row `leaving`.
@@ -27,14 +30,17 @@ export function pivot(
   const used: number[] = [];
   for (let c = 0; c < size; c++) {
     const value = inverse[at + c] as number;
-    if (value === 0) continue;
+    if (Math.abs(value) < NOTHING) {
+      inverse[at + c] = 0;
+      continue;
+    }
     inverse[at + c] = value / by;
     used.push(c);
   }
   values[leaving] = (values[leaving] as number) / by;
   for (let r = 0; r < size; r++) {
     const d = direction[r] as number;
-    if (r === leaving || d === 0) continue;
+    if (r === leaving || Math.abs(d) < NOTHING) continue;
     const row = r * size;
     for (let i = 0; i < used.length; i++) {
       const c = used[i] as number;

@@ -56,9 +56,15 @@ export function lowerBound(
     coversOf(asking, typeOf, slabs, vertical),
     Float64Array.from(slabs, (slab) => (slab.to - slab.from) / vertical),
   );
+  let lastStart: number | null = null;
+  let lastLength = -1;
   for (let round = 0; round < MOST_ROUNDS && length < options.knownLength; round++) {
     const start = unrefutedStart(evidence, length, options.start);
-    if (start === null) break;
+    // A complete refutation left the same length open at the same start: the next would too.
+    const isSame = start === lastStart && length === lastLength;
+    if (start === null || (isSame && evidence.refutations.at(-1)?.isComplete)) break;
+    lastStart = start;
+    lastLength = length;
     const capacities = capacitiesAt(evidence, start, length).map((each) => each / vertical);
     const found = programme.refute(capacities);
     if (!found) break;

@@ -12,15 +12,16 @@ const KICK_AFTER = 150;
 const GIVE_UP = 0.003;
 /** In annealing: how much twice the middle of the laid cloth counts beside the length. */
 const MIDDLE_COUNTS = 0.4;
-/** In annealing: of a hundred changes of the order, how many stay near. Little is laid anew for those. Climbing needs the far ones. */
-const NEAR_OF_100 = 50;
+/**
+ * In annealing: of a hundred changes of the order, how many stay near, and in bands. Little is laid anew for those. Climbing needs the far
+ * ones.
+ */
+const NEAR_OF_100 = 30;
+const NEAR_OF_100_IN_BANDS = 50;
 /** The first heat, as a share of the length that one piece takes on average. */
 const HEAT = 0.03;
-/**
- * In annealing: given up once the middle alone is worse by what could be taken and so many first heats more. With bands, where a piece
- * that lies higher now may save a band later, more is borne.
- */
-const MIDDLE_GIVES_UP = 1;
+/** In annealing: given up once the middle alone is worse by what could be taken and so many first heats more. */
+const MIDDLE_GIVES_UP = 8;
 const MIDDLE_GIVES_UP_IN_BANDS = 4;
 
 /** Local search over sequences on one layout; every build counts against the budget that the caller gives. */
@@ -94,6 +95,7 @@ export class Search {
     const area = this.kinds.reduce((sum, kind) => sum + kind.area * kind.count, 0);
     const weight = (MIDDLE_COUNTS * 2) / area;
     const energy = (score: Score) => score.length + weight * score.moment;
+    const near = this.hasBands ? NEAR_OF_100_IN_BANDS : NEAR_OF_100;
     const borne = this.hasBands ? MIDDLE_GIVES_UP_IN_BANDS : MIDDLE_GIVES_UP;
     const hottest = (HEAT * this.bestScore.length) / this.best.kinds.length;
     for (let b = 0; b < builds && !this.isDone(target); b++) {
@@ -101,7 +103,7 @@ export class Search {
       limits.length = this.limit() + allowed + GIVE_UP * this.score.length;
       limits.moment =
         this.score.unplaced > 0 ? Number.POSITIVE_INFINITY : (allowed + borne * hottest) / weight;
-      const score = this.tryNext(NEAR_OF_100);
+      const score = this.tryNext(near);
       if (score === GIVEN_UP) continue;
       const isBelow =
         score.unplaced === this.score.unplaced
