@@ -1,6 +1,6 @@
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { clothWidth } from "../common/join/clothWidth.ts";
+import { clothWidth, narrowerThanJoins } from "../common/join/clothWidth.ts";
 import { planStrips, type Strips } from "../common/join/joinStrips.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
@@ -25,6 +25,7 @@ export interface BehindBlind {
   readonly size: BlindSize;
   readonly sections: Sections;
   readonly top: Length;
+  readonly join: Length;
 }
 
 /** The layers behind the face that are asked for; one whose cloth has no width is left out, with a diagnostic. */
@@ -41,6 +42,10 @@ export function layersOf(
     // Too little lining cannot be mended: one that may need a join is not guessed to need none.
     const usableWidth = clothWidth(cloth, layer, "its joins cannot be planned", context, notes);
     if (usableWidth === null) return [];
+    if (!usableWidth.isMoreThan(behind.join.times(2))) {
+      narrowerThanJoins(cloth, usableWidth, behind.join, context, notes, layer);
+      return [];
+    }
     return [{ ...layerOf(layer, cloth, behind, context, notes), usableWidth }];
   });
 }

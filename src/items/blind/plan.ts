@@ -95,7 +95,7 @@ export function planBlind(
     strips,
     sections,
     rodLength,
-    layers: layersOf(fields, { size, sections, top: turnings.top }, context, notes),
+    layers: layersOf(fields, { size, sections, top: turnings.top, join }, context, notes),
     motifCentred,
     shifts,
     operation,

@@ -1,7 +1,7 @@
 import type { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
 import type { ClothFacts, ItemContext, ItemCut } from "../../itemKind.ts";
-import { clothWidth } from "../join/clothWidth.ts";
+import { clothWidth, narrowerThanJoins } from "../join/clothWidth.ts";
 import { acrossCuts } from "../join/joinedAcross.ts";
 import { planStrips, type Strips } from "../join/joinStrips.ts";
 import type { Notes } from "../notes.ts";
@@ -44,6 +44,10 @@ export function boardLayers(
     const cloth = id ? context.cloth(id) : null;
     const usableWidth = clothWidth(cloth, key, unknown, context, notes);
     if (cloth === null || usableWidth === null) return [];
+    if (!usableWidth.isMoreThan(join.times(2))) {
+      narrowerThanJoins(cloth, usableWidth, join, context, notes, key);
+      return [];
+    }
     const { width, height, because } = size();
     notes.working.push({
       what: `${key.charAt(0).toUpperCase()}${key.slice(1)}, cut`,

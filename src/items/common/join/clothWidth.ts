@@ -32,18 +32,19 @@ export function clothWidth(
   return null;
 }
 
-/** Says that a cloth is used up by the two turnings of a join. */
+/** Says at `key` that a cloth is used up by the two turnings of a join. */
 export function narrowerThanJoins(
   cloth: ClothFacts,
   usableWidth: Length,
   join: Length,
   context: ItemContext,
   notes: Notes,
+  key = "cloth",
 ): void {
   const p = (length: Length) => printLength(length, context.units);
   notes.diagnostics.push(
     diagnostic(
-      context.place(["cloth"]),
+      context.place([key]),
       "cloth-narrower-than-joins",
       `${cloth.name} is ${p(usableWidth)} wide, which two join turnings of ${p(join)} use up.`,
       {

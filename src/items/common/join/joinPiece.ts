@@ -37,8 +37,9 @@ export function joinPiece(
       { name: "right strip", width: strip, selvedge: "left", step: 1 },
     ];
   }
+  if (!usable.isMoreThan(turning.times(2))) return null;
   const { wholes, strip } = planStrips(cutWidth, usable, turning);
-  if (strip === null || usable.compare(turning.times(2)) <= 0) return null;
+  if (strip === null) return null;
   const side = (wholes - 1) / 2;
   return [
     { name: "left strip", width: strip, selvedge: "right", step: side + 1 },
