@@ -2,6 +2,7 @@ import type { ScaledField } from "../pixels/field.ts";
 import { alongOverAcross } from "./alongAcross.ts";
 import { findLattice } from "./findLattice.ts";
 import type { Lattice } from "./lattice.ts";
+import { looseness } from "./looseness.ts";
 import { refineLattice } from "./refineLattice.ts";
 import { type SeenPattern, seenPattern } from "./seenPattern.ts";
 import { findStripes, type Stripes, wholeStripes } from "./stripes.ts";
@@ -59,7 +60,8 @@ export function findRepeat(field: ScaledField, { parted, toned }: ColourSigns): 
   const refined = refineLattice(seen, lattice);
   const whole = wholeTurns(field, refined);
   const uneven = unevenness(refined.seen.correlation, whole.basis);
-  return { ...refined.seen, stripes: null, lattice: { ...whole, uneven } };
+  const loose = looseness(refined.seen.correlation, whole.basis);
+  return { ...refined.seen, stripes: null, lattice: { ...whole, uneven, loose } };
 }
 
 /** True where a lattice is a pattern tone on tone, and no weave. */

@@ -15,6 +15,8 @@ export interface Lattice {
   readonly points: number;
   /** By how many standard errors some of its points stand above the rest, as where two cells are nearly alike. */
   readonly uneven?: number;
+  /** Part of its points' height that is left where one of its vectors is made longer or shorter: near 1, its length is made up. */
+  readonly loose?: number;
   /** Its bands may take turns with others that are nearly like them. */
   readonly doubtful?: boolean;
 }

@@ -27,6 +27,8 @@ const SURE: readonly { readonly part: number; readonly score: number }[] = [
 const FEWEST_POINTS = 3;
 /** Standard errors by which some of a lattice's points may stand above the rest: more, and its cells may be two that are nearly alike. */
 const MOST_UNEVEN = 4;
+/** Part of its points' height that a lattice may keep with one of its vectors longer or shorter: more, and nothing holds its length. */
+const MOST_LOOSE = 0.9;
 
 /** Sides of the picture that a repeat was found in, in its pixels. */
 export interface Sides {
@@ -67,6 +69,7 @@ export function repeatOfLattice(
   const match = drop < DROP ? "straight" : Math.abs(drop - 0.5) < DROP ? "half-drop" : "other";
   const isBorneOut =
     (lattice.uneven ?? 0) < MOST_UNEVEN &&
+    (lattice.loose ?? 0) < MOST_LOOSE &&
     lattice.doubtful !== true &&
     (lattice.points >= FEWEST_POINTS || isSeenTwice(lattice.basis, sides));
   const isUpright = up.leanDeg < MOST_TURN && match !== "other";

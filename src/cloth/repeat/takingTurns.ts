@@ -23,8 +23,9 @@ const MORE_ROUNDS = 0.5;
 /** So much left is no doubt; less than this is taking turns without doubt. */
 const NONE = 0.7;
 const PLAIN = 0.3;
-/** Bands that differ by this, of which no third is seen to judge by, are in doubt. */
-const UNLIKE = 0.04;
+/** Bands that differ by this are in doubt, whatever makes them differ; by less, where no third is seen to judge by. */
+const UNLIKE = 0.08;
+const UNLIKE_OF_TWO = 0.04;
 
 /**
  * Whether the bands of a line take turns. Where every second stands otherwise the line is less like itself one period on than
@@ -44,7 +45,7 @@ export function turnsOf(line: BandLine, periodPx: number): Turns {
     const { doubtful } = turnsOf(line, taking.q * periodPx);
     return { times: taking.q, doubtful: doubtful || taking.part > PLAIN };
   }
-  const isOpen = found.length < 2 && (found[0] ?? 1) > UNLIKE;
+  const isOpen = (found[0] ?? 1) > (found.length < 2 ? UNLIKE_OF_TWO : UNLIKE);
   const may = rounds.some(
     ({ off, part, before, first }) =>
       (off > ALIKE && part < NONE) || (before > ALIKE && first < NONE),
