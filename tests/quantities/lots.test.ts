@@ -160,6 +160,15 @@ test("a room that no division holds: which, what it needs, and by how much it is
   expect(plain).toContain(short("Sitting room", metres("sitting")));
 });
 
+test("what one lot would need: a repeat more is spoken of only where the cloth has one", () => {
+  const said = (card: string) =>
+    given({ card, lots: ["lot: A, length: 5 m"], rooms: TWO_ROOMS }).diagnostics.find(
+      (each) => each.code === "received-not-enough",
+    )?.message;
+  expect(said(MOSS)).toMatch(/of one lot without flaws would do\./);
+  expect(said(FERN)).toMatch(/would do, with a repeat for where the pattern begins\./);
+});
+
 // Through the program, on files.
 const disk = onDisk({
   "studio.md": STUDIO,
