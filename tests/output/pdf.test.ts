@@ -83,7 +83,7 @@ test("the first page of the findings holds what is open in every room; the notes
   const whole = findings.texts.join(" ");
   const notes = whole.slice(whole.indexOf("Where the figures come from "));
   expect(notes).toContain("studio.md");
-  const named = [...whole.matchAll(/notes ([\d\u2013, ]+)\./g)].flatMap((m) =>
+  const named = [...whole.matchAll(/notes ([\d\u2013, ]+\d)/g)].flatMap((m) =>
     (m[1] as string).match(/\d+/g)?.map(Number),
   );
   expect(named.length).toBeGreaterThan(20);

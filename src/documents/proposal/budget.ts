@@ -168,23 +168,28 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     m.taxIncluded || m.totals.tax.minor > 0n ? ", tax and making included" : ", making included";
   const open = [...new Set(clientLines.filter((l) => l.open).map((l) => l.label))];
   const unpriced = open.length > 0 && m.totals.total.minor === 0n;
+  const over =
+    remaining && remaining.minor < 0n ? whole(subtractMoney(money(0, m.currency), remaining)) : "";
   const leaves =
     open.length > 0
       ? unpriced
         ? " No price is in yet."
-        : " Not every price is in yet, so this is not the whole of it."
+        : ` Not every price is in yet, so this is not the whole of it${over ? `, and it is already ${over} more than the sum you set` : ""}.`
       : remaining === null
         ? ""
         : remaining.minor > 0n
           ? ` That leaves ${whole(remaining)} of the sum you set.`
           : remaining.minor === 0n
             ? " That is the sum you set."
-            : ` That is ${whole(subtractMoney(money(0, m.currency), remaining))} more than the sum you set.`;
+            : ` That is ${over} more than the sum you set.`;
   const roomNames = data.rooms.map((r) => r.record.fields.room.toLowerCase());
   return {
     sum: unpriced ? "Price to come" : whole(m.totals.total),
     sentence: `for ${data.rooms.length === 1 ? `the ${roomNames[0]}` : `the ${listed(roomNames)}`}${taxWords}.${leaves}`,
-    head: `${capital(["nothing", "one step", "two steps", "three steps", "four steps", "five steps"][stair.steps.length] ?? `${stair.steps.length} steps`)}, one after another`,
+    head:
+      stair.steps.length === 1
+        ? "One step"
+        : `${capital(["nothing", "one step", "two steps", "three steps", "four steps", "five steps"][stair.steps.length] ?? `${stair.steps.length} steps`)}, one after another`,
     picture: unpriced ? null : stairSvg(stair, prefix),
     currency: symbol,
     groups: groups.map(({ parts: _, lines: __, ...g }) => g),

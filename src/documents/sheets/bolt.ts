@@ -13,7 +13,7 @@ const r = (n: number): string => svgNumber(n, 2);
 /** Running dimensions stand upright, so they need this much room from one to the next. */
 const STEP = 3.9;
 /** From a row's foot to the distances below it, which stand upright. */
-const DISTANCES = 3.4;
+const DISTANCES = 3;
 /** What stands beside a row: the letters of the first distance, and the distances from the left selvedge. */
 const BEFORE = 1.6;
 const SIDE = 14;
@@ -21,7 +21,13 @@ const SIDE = 14;
 function below({ plan }: ClothQuantity, units: UnitSystem): number {
   const ends = plan.pieces.flatMap((p) => [p.y, p.y.plus(p.height)]);
   const words = new Set([...ends, ...plan.lengths].map((each) => printLength(each, units)));
-  return DISTANCES + Math.max(8, ...[...words].map((text) => textWidthMm(text, 3.2)));
+  // Figures with a built fraction run narrower than `textWidthMm` says, and the letters of a unit do not.
+  const widths = [...words].map((text) =>
+    units === "inches"
+      ? textWidthMm(text.replace(/\d+\/\d+/, "88"), 3.2) * 0.85
+      : textWidthMm(text, 3.2) + 0.4,
+  );
+  return DISTANCES + Math.max(8, ...widths);
 }
 
 /** Off-cuts with a shorter side than this go with the shreds. */

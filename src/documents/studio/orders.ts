@@ -163,7 +163,8 @@ export function ordersPage(data: ProjectData): Page {
     }),
     materials: others.map((m) => ({
       what: marked(m.what),
-      text: marked(m.text),
+      // Of what is counted the number alone: its name stands beside it.
+      text: marked(m.text.endsWith(` ${m.what}`) ? m.text.slice(0, -m.what.length - 1) : m.text),
       item: titleOf(m.room, m.item),
       wait: waits(waitOf(m)),
     })),
