@@ -34,7 +34,8 @@ const cloths: [string, Design, number, number][] = [
     60,
     40,
   ],
-  ["a gingham", gingham("#f7f3ea", "#9fb0c4", "#3f5f8a", 12), 24, 24],
+  // Of the part that is seen: twelve and a half checks begin and end with the full colour.
+  ["a gingham", gingham("#f7f3ea", "#9fb0c4", "#3f5f8a", 12), 300, 225],
   [
     "sprigs with a lively heart on half a per cent",
     sprigs([CREAM, "#556b2f", "#c98a86", "#d8a21c"], { across: 40, up: 52 }),
@@ -48,6 +49,23 @@ const cloths: [string, Design, number, number][] = [
     30,
   ],
 ];
+
+/** Warp over weft by turns along a diagonal, three pixels wide in the picture: much of it is edge. Bands of it, as in a tartan. */
+const twill: Design = (x, y) => {
+  const across = Math.floor(x / 12) % 3;
+  const down = Math.floor(y / 12) % 3;
+  const yarn = (band: number) => ["#305547", "#f0e6cd", "#305547"][band] as string;
+  if (x % 36 < 1.5) return "#d29d45";
+  return (x + y) % 4.2 < 2.1 ? yarn(across) : yarn(down);
+};
+
+test("the blurred ground of a twill is shared by its two yarns, not given to a third that is near it", () => {
+  const { colours } = palette(photograph(twill, { ...SHOT, noise: 3 }));
+  const truth = trueShares(twill, 36, 36);
+  for (const [hex, share] of truth)
+    expect(Math.abs(closest(colours, hex).share - share)).toBeLessThan(0.03);
+  expect(total(colours)).toBeCloseTo(1, 9);
+});
 
 test.each(cloths)(
   "every colour of %s is found, none is invented, and shares are true",

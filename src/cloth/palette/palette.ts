@@ -9,6 +9,7 @@ import { clothColours, type Separation } from "./clothColours.ts";
 import { type ColourSample, sampleColours } from "./colourSample.ts";
 import { evenPicture, evenSample } from "./evenLight.ts";
 import { fallOfLight } from "./fallOfLight.ts";
+import { mixedShares } from "./mixedShares.ts";
 
 /** One colour of a cloth. */
 export interface ClothColour {
@@ -65,11 +66,10 @@ export function separateColours(pixels: Pixels, { colours }: PaletteOptions = {}
 }
 
 /** The palette of colours that are separated already. */
-export function describeColours({ even, separation }: Separated): Palette {
-  const { counts, label } = separation.labels;
+export function describeColours({ even, sample, separation }: Separated): Palette {
   const hexes = Array.from(nearestPixels(even, separation), (p) => hexAt(even, p * 3));
-  const colours = counts
-    .map((count, g) => ({ share: count / label.length, hex: hexes[g] ?? "" }))
+  const colours = mixedShares({ picture: even, sample }, separation)
+    .map((share, g) => ({ share, hex: hexes[g] ?? "" }))
     .filter(({ share }) => share > 0)
     .sort((a, b) => b.share - a.share || (a.hex < b.hex ? -1 : 1))
     .map(({ hex, share }) => describe(hex, share));
