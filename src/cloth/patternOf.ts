@@ -109,7 +109,11 @@ export function patternOf(
   };
   return {
     pattern,
-    confirm: [...confirmPattern(judged, repeat), ...confirmMotif(judged, stripes ? null : motifs)],
+    confirm: [
+      ...confirmTones(separation, repeat),
+      ...confirmPattern(judged, repeat),
+      ...confirmMotif(judged, stripes ? null : motifs),
+    ],
   };
 }
 
@@ -157,6 +161,14 @@ function cappedMm(motifs: Motifs | null, repeat: MeasuredRepeat | null): number 
   if (!motifs) return null;
   const most = repeat ? Math.max(...repeat.lattice.map(([x, y]) => Math.hypot(x, y))) : motifs.mm;
   return Math.min(motifs.mm, most);
+}
+
+/** A pattern whose colours lie so near each other that one is all that is told. */
+function confirmTones({ centres }: Separation, repeat: MeasuredRepeat | null): Confirm[] {
+  if (centres.length > 1 || repeat === null) return [];
+  const why =
+    "The pattern's colours lie so near each other on this photograph that they count as one; photograph it in clearer light, or name them on the card.";
+  return [{ what: "colours", why }];
 }
 
 /** The size of motifs that stems or scrolls join hangs on where one is said to end. */

@@ -31,12 +31,13 @@ function turned(design: Design, degrees: number): Design {
   return (x, y) => design(150 + (x - 150) * c - (y - 112) * s, 112 + (x - 150) * s + (y - 112) * c);
 }
 
-const pattern = (design: Design, shot: Partial<Shot> = {}) =>
+const measured = (design: Design, shot: Partial<Shot> = {}) =>
   measureCloth(
     photograph(design, { ...SHOT, noise: 4, falloff: 0.9, ...shot }),
     shot.widthMm ?? SHOT.widthMm,
     { place: PLACE },
-  ).value?.pattern;
+  ).value;
+const pattern = (design: Design, shot: Partial<Shot> = {}) => measured(design, shot)?.pattern;
 
 const repeats: [
   string,
@@ -297,4 +298,9 @@ test("a pattern so faint that its colours cannot be parted has its repeat; a pla
   expect(Math.abs((found?.verticalMm ?? 0) / 78 - 1)).toBeLessThan(0.01);
   expect(found?.match).toBe("half-drop");
   expect(pattern(plain("#e6dcc6"), { noise: 5 })?.repeat).toBeNull();
+  // One colour is all that is told of it, and that is said.
+  const saysNear = (drawn: Design) =>
+    measured(drawn, { noise: 5 })?.confirm.some(({ why }) => why.includes("so near each other"));
+  expect(saysNear(design)).toBe(true);
+  expect(saysNear(plain("#e6dcc6"))).toBe(false);
 });

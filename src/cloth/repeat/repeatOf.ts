@@ -23,6 +23,11 @@ const SURE: readonly { readonly part: number; readonly score: number }[] = [
   { part: 0.5, score: 0.45 },
   { part: 0.67, score: 0.95 },
 ];
+/** The same for stripes, of which one length is all that is known: seen twice always, and very like itself where hardly three times. */
+const SURE_STRIPES: typeof SURE = [
+  { part: 0.34, score: 0.45 },
+  { part: 0.5, score: 0.9 },
+];
 /** What is not seen twice rests on at least so many points: two vectors that nothing bears out are not sure to one per cent. */
 const FEWEST_POINTS = 3;
 /** Standard errors by which some of a lattice's points may stand above the rest: more, and its cells may be two that are nearly alike. */
@@ -37,9 +42,14 @@ export interface Sides {
 }
 
 /** True where a repeat takes up so little of the picture, and agrees with itself so well, that it is sure. */
-function isSure(shifts: readonly Shift[], score: number, { width, height }: Sides): boolean {
+function isSure(
+  shifts: readonly Shift[],
+  score: number,
+  { width, height }: Sides,
+  limits = SURE,
+): boolean {
   const parts = shifts.map(([x, y]) => Math.max(Math.abs(x) / width, Math.abs(y) / height));
-  return SURE.some((limit) => Math.max(...parts) < limit.part && score >= limit.score);
+  return limits.some((limit) => Math.max(...parts) < limit.part && score >= limit.score);
 }
 
 /** True where every shift is less than half of the picture. */
@@ -91,6 +101,7 @@ export function repeatOfStripes(
   const lean = Math.abs(((stripes.directionDeg + 90) % 180) - 90);
   const upright = Math.abs(90 - lean) < MOST_TURN;
   const level = lean < MOST_TURN;
+  const acrossPx: Shift = [across[0] / mmPerPx, across[1] / mmPerPx];
   return {
     verticalMm: level ? mm : null,
     horizontalMm: upright ? mm : null,
@@ -99,7 +110,7 @@ export function repeatOfStripes(
     confidence: Math.min(1, stripes.confidence),
     sure:
       stripes.doubtful !== true &&
-      isSure([across.map((v) => v / mmPerPx) as unknown as Shift], stripes.confidence, sides) &&
+      isSure([acrossPx], stripes.confidence, sides, SURE_STRIPES) &&
       (upright || level),
   };
 }
