@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { fitting } from "../../src/documents/room/worksWords.ts";
+import { fitting, linesOf } from "../../src/documents/room/worksWords.ts";
 
 const words = {
   works: ["A sentence of thirty-one letters", "Another of thirty-one letters..", "A third"],
@@ -12,9 +12,13 @@ test("what the page holds is said whole, and no sentence is cut", () => {
   expect(fitting(words, 1, 40)).toEqual({ works: [], noted: [] });
 });
 
-test("what is published takes half of the lines at most", () => {
+test("what is published comes first, and leaves what works its first lines", () => {
   const many = { ...words, noted: Array.from({ length: 9 }, () => "x".repeat(39)) };
   const said = fitting(many, 12, 40);
-  expect(said.noted).toHaveLength(3);
+  // Of twelve lines two heads take five and what works two.
+  expect(said.noted).toHaveLength(5);
   expect(said.works).toEqual(words.works);
+  const all = linesOf(many, 40);
+  expect(fitting(many, all, 40)).toEqual(many);
+  expect(fitting(many, all - 1, 40)).not.toEqual(many);
 });

@@ -81,12 +81,23 @@ function paragraph(all: readonly string[], lines: number, letters: number): stri
   return fits < 0 ? [...all] : all.slice(0, fits);
 }
 
+/** Lines that all of the sentences take, at so many letters a line. */
+export function linesOf(words: RoomWords, letters: number): number {
+  return [words.noted, words.works]
+    .filter((list) => list.length > 0)
+    .reduce((sum, list) => sum + HEAD + Math.ceil((list.join(" ").length + 1) / letters), 0);
+}
+
+/** Lines that are kept for what works, however much is published beside it. */
+const LEAST_WORKS = 2;
+
 /**
- * As many of the sentences as so many lines of so many letters hold, a paragraph for each list under its head. What is published has
- * half of the lines at most, so that what works is never crowded out.
+ * As many of the sentences as so many lines of so many letters hold, a paragraph for each list under its head. What the studio
+ * publishes comes first; what works is left its first lines, so that it is never crowded out.
  */
 export function fitting(words: RoomWords, free: number, letters: number): RoomWords {
-  const noted = words.noted.length > 0 ? paragraph(words.noted, free / 2 - HEAD, letters) : [];
+  const kept = words.works.length > 0 ? HEAD + LEAST_WORKS : 0;
+  const noted = words.noted.length > 0 ? paragraph(words.noted, free - kept - HEAD, letters) : [];
   const used = noted.length > 0 ? HEAD + Math.ceil(noted.join(" ").length / letters) : 0;
   return { noted, works: paragraph(words.works, free - used - HEAD, letters) };
 }
