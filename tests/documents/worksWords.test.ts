@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { fitting, linesOf } from "../../src/documents/room/worksWords.ts";
+import { fitting, leastLines } from "../../src/documents/room/worksWords.ts";
 
 const words = {
   works: ["A sentence of thirty-one letters", "Another of thirty-one letters..", "A third"],
@@ -18,7 +18,7 @@ test("what is published comes first, and leaves what works its first lines", () 
   // Of twelve lines two heads take five and what works two.
   expect(said.noted).toHaveLength(5);
   expect(said.works).toEqual(words.works);
-  const all = linesOf(many, 40);
-  expect(fitting(many, all, 40)).toEqual(many);
-  expect(fitting(many, all - 1, 40)).not.toEqual(many);
+  const least = leastLines(many, 40);
+  expect(fitting(many, least, 40).noted).toEqual(many.noted);
+  expect(fitting(many, least - 1, 40).noted).not.toEqual(many.noted);
 });

@@ -158,7 +158,7 @@ export function greyPageOf(
   let x = besideX;
   return {
     standfirst: spelled(
-      `The mix${shown ? " and the room" : ""} without colour: each cloth as light or as dark as it is. A good mix still has its shape here.`,
+      `The mix${shown ? " and the room" : ""} without colour, smaller than on ${shown ? "their" : "its"} own page${shown ? "s" : ""}: each cloth as light or as dark as it is. A good mix still has its shape here.`,
       language,
     ),
     picture: mix.greySvg,

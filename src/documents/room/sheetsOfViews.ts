@@ -1,3 +1,4 @@
+import { USUAL_SCALES } from "../../drawing/usualScales.ts";
 import type { UnitSystem } from "../../units/printLength.ts";
 import type { BoardSheet } from "../board/sheetGeometry.ts";
 
@@ -15,11 +16,9 @@ export function acrossOf(views: readonly Extent[], scale: number): number {
   return each + BETWEEN_MM * (views.length - 1);
 }
 
-/** One to so much: the usual scales of elevations (from memory); the largest are for what stands free alone. */
-const SCALES: Readonly<Record<UnitSystem, readonly number[]>> = {
-  inches: [12, 16, 20, 24, 32, 48],
-  centimetres: [10, 15, 20, 25, 30, 50],
-};
+/** One to so much at the smallest: of a pattern nothing is seen beyond. */
+const SMALLEST = 50;
+/** What stands free alone may be drawn larger than is usual. */
 const LARGE: Readonly<Record<UnitSystem, readonly number[]>> = {
   inches: [8],
   centimetres: [5],
@@ -98,7 +97,8 @@ export function scaleOf(
   large = false,
 ): ViewScale | null {
   const height = Math.max(...views.map((v) => v.heightMm));
-  for (const scale of [...(large ? LARGE[units] : []), ...SCALES[units]]) {
+  const usual = USUAL_SCALES[units].filter((scale) => scale <= SMALLEST);
+  for (const scale of [...(large ? LARGE[units] : []), ...usual]) {
     const across = acrossOf(views, scale);
     const fits = (["above", "beside"] as const)
       .map((title) => spaceOn(sheet, title))

@@ -10,7 +10,7 @@ import { capital, type Language, listed, roleWord, shortened } from "../words/ph
 import { wherePlanOf } from "./wherePlan.ts";
 import { COLOUR_MM, rowsMm, SQUARE_GAP_MM, squareFor, type WhereRow } from "./whereRows.ts";
 import { whereWords } from "./whereWords.ts";
-import { fitting, linesOf, type RoomWords, worksWords } from "./worksWords.ts";
+import { fitting, leastLines, type RoomWords, worksWords } from "./worksWords.ts";
 
 export interface WherePage {
   readonly plan: Markup | null;
@@ -59,8 +59,9 @@ const HEADS_MM = 27;
 const UNDER_PLAN_MM = 38;
 const LETTER_MM = 1.62;
 const LINE_MM = 5;
-/** A plan is drawn smaller by so much at most to leave the words their room: one usual scale. */
-const STEP = 1.34;
+/** Between the plan and the words under it, and the widest that they run. */
+const UNDER_PLAN_GAP_MM = 6;
+const widthOf = (planWidth: number): number => Math.min(planWidth, 190);
 
 /** A square of a cloth or of a colour; bare paper with a dashed edge where neither is known yet. */
 function square(hex: string | null, href: string | null, side: number, id: string): Markup {
@@ -129,20 +130,13 @@ export function wherePageOf(
   const { margin } = sheet;
   const foot = sheet.height - margin.bottom;
   const planY = margin.top + PLAN_TOP_MM;
-  const planWithin = (height: number) =>
-    wherePlanOf(data, room, sheet, book, prefix, {
-      y: planY,
-      width: sheet.width - margin.left - margin.right - OFF_PLAN_MM - LISTS_MM,
-      height,
-    });
   const said = worksWords(room, language);
-  const largest = planWithin(foot - planY);
-  // As large as leaves the words their lines below it, as long as that costs no more than one step of scale.
-  const across = largest ? Math.min(largest.right - margin.left, 190) : 0;
-  const wordsMm = largest ? linesOf(said, across / LETTER_MM) * LINE_MM : 0;
-  const smaller =
-    largest && foot - largest.foot - 6 < wordsMm ? planWithin(foot - planY - 6 - wordsMm) : null;
-  const plan = largest && smaller && smaller.scale <= largest.scale * STEP ? smaller : largest;
+  const plan = wherePlanOf(data, room, sheet, book, prefix, {
+    y: planY,
+    width: sheet.width - margin.left - margin.right - OFF_PLAN_MM - LISTS_MM,
+    height: foot - planY,
+    wordsMm: (width) => UNDER_PLAN_GAP_MM + leastLines(said, widthOf(width) / LETTER_MM) * LINE_MM,
+  });
   const listX = Math.max(sheet.width * LISTS_FROM, (plan?.right ?? margin.left) + OFF_PLAN_MM);
   const listWidth = sheet.width - margin.right - listX;
   const { roles, carried } = room.scheme;
@@ -163,13 +157,13 @@ export function wherePageOf(
   const free = foot - margin.top - LIST_TOP_MM - HEADS_MM;
   const side = squareFor(rows, { listWidth, nameWidth }, free);
   const below = free - rowsMm(rows, { listWidth, nameWidth, square: side });
-  const underPlan = plan ? foot - plan.foot - 6 : 0;
+  const underPlan = plan ? foot - plan.foot - UNDER_PLAN_GAP_MM : 0;
   const left = plan !== null && (underPlan > below || underPlan > UNDER_PLAN_MM);
   const lines = Math.floor(Math.max(below, underPlan) / LINE_MM);
-  const wide = left ? Math.min(plan.right - margin.left, 190) : listWidth;
+  const wide = left ? widthOf(plan.right - margin.left) : listWidth;
   return {
     words: fitting(said, lines, wide / LETTER_MM),
-    wordsAt: left ? { x: margin.left, y: plan.foot + 6, width: wide } : null,
+    wordsAt: left ? { x: margin.left, y: plan.foot + UNDER_PLAN_GAP_MM, width: wide } : null,
     plan: plan?.markup ?? null,
     pan: plan && sheetPart(margin.left, planY, plan.right, plan.foot),
     planScale: plan ? `, one to ${plan.scale}` : "",

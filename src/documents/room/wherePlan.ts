@@ -2,6 +2,8 @@ import { type Binding, flatOf } from "../../drawing/binding.ts";
 import { renderDrawing } from "../../drawing/renderDrawing.ts";
 import type { Shape } from "../../drawing/shape.ts";
 import { toneColour } from "../../drawing/tones.ts";
+import { USUAL_SCALES } from "../../drawing/usualScales.ts";
+import type { UnitSystem } from "../../units/printLength.ts";
 import type { BoardSheet } from "../board/sheetGeometry.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
@@ -25,11 +27,6 @@ export interface WherePlan {
   readonly foot: number;
 }
 
-/** One to so much: even numbers, so that the plan is as large as it can be. */
-const SCALES = [
-  12, 14, 16, 18, 20, 22, 24, 26, 28, 30, 32, 36, 40, 44, 48, 50, 60, 70, 80, 90, 100, 120, 150,
-  200,
-];
 /** A wall's thickness at each side, and a pen. */
 const WALLS_MM = 220;
 const PEN_MM = 1;
@@ -68,21 +65,42 @@ function groundOf(shapes: readonly Shape[], bindings: (surface: string) => Bindi
   };
 }
 
-/** The plan as large as fits into a width and a height from a place of the sheet; null without walls. */
+/** Where the plan may stand on the sheet, and how much height the words below it want where it is so wide. */
+export interface PlanSpace {
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly wordsMm: (planWidth: number) => number;
+}
+
+/** A plan is drawn smaller by so much at most to leave the words their room: one usual scale. */
+const STEP = 1.34;
+
+/** What the plan takes on paper, its walls and a pen more. */
+const outer = (mm: number, scale: number): number => (mm + WALLS_MM) / scale + 2 * PEN_MM;
+
+/** The largest usual scale that fits; one smaller where that leaves the words below it what they want. */
+function scaleOf(plan: { width: number; height: number }, space: PlanSpace, units: UnitSystem) {
+  const usual = USUAL_SCALES[units];
+  const left = (s: number) => space.height - outer(plan.height, s);
+  const fitting = usual.filter((s) => outer(plan.width, s) <= space.width && left(s) >= 0);
+  const largest = fitting[0] ?? (usual.at(-1) as number);
+  const withWords = fitting.find((s) => left(s) >= space.wordsMm(outer(plan.width, s)));
+  return withWords !== undefined && withWords <= largest * STEP ? withWords : largest;
+}
+
+/** The plan at a usual scale in its space on the sheet; null without walls. */
 export function wherePlanOf(
   data: ProjectData,
   room: RoomData,
   sheet: BoardSheet,
   book: PictureBook,
   prefix: string,
-  at: { readonly y: number; readonly width: number; readonly height: number },
+  at: PlanSpace,
 ): WherePlan | null {
   const plan = floorPlanShapes(room, lookUpsOf(data));
   if (!plan) return null;
-  const outer = (mm: number, scale: number): number => (mm + WALLS_MM) / scale + 2 * PEN_MM;
-  const scale =
-    SCALES.find((s) => outer(plan.width, s) <= at.width && outer(plan.height, s) <= at.height) ??
-    250;
+  const scale = scaleOf(plan, at, data.studio.fields.units);
   const bindings = flatBindings(roomBindings(data, room, scale, book));
   const rendered = renderDrawing(
     {

@@ -81,15 +81,14 @@ function paragraph(all: readonly string[], lines: number, letters: number): stri
   return fits < 0 ? [...all] : all.slice(0, fits);
 }
 
-/** Lines that all of the sentences take, at so many letters a line. */
-export function linesOf(words: RoomWords, letters: number): number {
-  return [words.noted, words.works]
-    .filter((list) => list.length > 0)
-    .reduce((sum, list) => sum + HEAD + Math.ceil((list.join(" ").length + 1) / letters), 0);
-}
-
 /** Lines that are kept for what works, however much is published beside it. */
 const LEAST_WORKS = 2;
+
+/** Lines that what is published and the first of what works take, at so many letters a line. */
+export function leastLines({ noted, works }: RoomWords, letters: number): number {
+  const published = noted.length > 0 ? HEAD + Math.ceil(noted.join(" ").length / letters) : 0;
+  return published + (works.length > 0 ? HEAD + LEAST_WORKS : 0);
+}
 
 /**
  * As many of the sentences as so many lines of so many letters hold, a paragraph for each list under its head. What the studio
