@@ -30,7 +30,7 @@ test.each(traditions.split(" "))(
     const { measure } = await tryOn(subject, "photo", 5, sizeOf(subject, 0));
     expect(measure.pattern.kind).toBe(drawing.kind);
   },
-  120_000,
+  30_000,
 );
 
 test("the studio says from what size a print is large", async () => {
@@ -43,7 +43,7 @@ test("the studio says from what size a print is large", async () => {
     }).value?.pattern.kind;
   expect(kindWith(110)).toBe("small-print");
   expect(kindWith(20)).toBe("large-print");
-}, 120_000);
+}, 30_000);
 
 function field(width: number, height: number, at: (x: number, y: number) => number): Field {
   const channel = Float32Array.from({ length: width * height }, (_, p) =>

@@ -1,6 +1,8 @@
 import type { Field } from "../pixels/field.ts";
 import { between, type Correlation } from "./autocorrelation.ts";
 import { bandLine } from "./bandLine.ts";
+import { levelBandLine } from "./bandTilt.ts";
+import type { Shift } from "./lattice.ts";
 import { turnsOf } from "./takingTurns.ts";
 import type { Tilt } from "./tilt.ts";
 
@@ -53,8 +55,12 @@ export function findStripes(correlation: Correlation): Stripes | null {
 export function wholeStripes(field: Field, tilt: Tilt, stripes: Stripes): Stripes {
   if (stripes.periodPx === null) return stripes;
   const [ux, uy] = unit(stripes.directionDeg);
-  const line = bandLine(field, tilt, [-uy, ux]);
-  const { times, doubtful } = turnsOf(line, stripes.periodPx);
+  const across: Shift = [-uy, ux];
+  const seen = turnsOf(bandLine(field, tilt, across), stripes.periodPx);
+  // A camera that is not held square makes bands unlike each other too.
+  const { times, doubtful } = seen.doubtful
+    ? turnsOf(levelBandLine(field, tilt, across, stripes.periodPx), stripes.periodPx)
+    : seen;
   return { ...stripes, periodPx: times * stripes.periodPx, doubtful };
 }
 
