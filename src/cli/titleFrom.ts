@@ -1,5 +1,6 @@
+import { capital } from "../units/capital.ts";
+
 /** A title made from a file name: `fern-trellis` is Fern trellis. */
 export function titleFrom(name: string): string {
-  const words = name.replace(/[-_]+/g, " ").trim();
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capital(name.replace(/[-_]+/g, " ").trim());
 }

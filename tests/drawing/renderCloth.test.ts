@@ -3,7 +3,7 @@ import { circle, rect } from "../../src/drawing/paths.ts";
 import { renameSurfaces } from "../../src/drawing/renameSurfaces.ts";
 import { renderDrawing } from "../../src/drawing/renderDrawing.ts";
 import type { Shape } from "../../src/drawing/shape.ts";
-import { drawing, options, RED, seen, tile, WHITE } from "./sampleTile.ts";
+import { drawing, options, RED, seen, THREE_FOLDS, tile, WHITE } from "./sampleTile.ts";
 
 test("a surface shows its cloth at true scale, the motif's middle where the shape wants it", async () => {
   const straight = await tile("straight");
@@ -97,19 +97,7 @@ test("hung in folds, cloth keeps its rows level and is squeezed at the flanks", 
 test("never a pattern, a filter, a mask or a bitmap of our own", async () => {
   const straight = await tile("straight");
   const shapes: Shape[] = [
-    {
-      shape: "folds",
-      surface: "face",
-      x: 0,
-      y: 0,
-      width: 100,
-      height: 100,
-      flatWidth: 220,
-      pleats: 3,
-      originX: 0,
-      originY: 0,
-      hem: "wavy",
-    },
+    THREE_FOLDS,
     {
       shape: "path",
       d: circle(150, 50, 40),

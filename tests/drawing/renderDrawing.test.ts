@@ -4,7 +4,7 @@ import { rect } from "../../src/drawing/paths.ts";
 import { renderDrawing } from "../../src/drawing/renderDrawing.ts";
 import type { Shape } from "../../src/drawing/shape.ts";
 import { builtText, escapeText } from "../../src/drawing/words.ts";
-import { drawing, options, tile } from "./sampleTile.ts";
+import { drawing, options, THREE_FOLDS, tile } from "./sampleTile.ts";
 
 test("pens are as wide on every sheet, and workshop sheets hold no colour and no grey", () => {
   const shapes: Shape[] = [
@@ -12,19 +12,7 @@ test("pens are as wide on every sheet, and workshop sheets hold no colour and no
     { shape: "path", d: rect(0, 0, 100, 100), fill: { hex: "#8c3426" }, pen: "hidden" },
     { shape: "path", d: rect(0, 0, 100, 100), fill: { tone: "shadow" }, pen: null },
     { shape: "shading", d: rect(0, 0, 100, 100), light: 0.2, dark: 0.2, direction: "down" },
-    {
-      shape: "folds",
-      surface: "face",
-      x: 0,
-      y: 0,
-      width: 100,
-      height: 100,
-      flatWidth: 220,
-      pleats: 3,
-      originX: 0,
-      originY: 0,
-      hem: "wavy",
-    },
+    THREE_FOLDS,
   ];
   const { svg } = renderDrawing(
     drawing(shapes),
@@ -97,21 +85,7 @@ test("the viewBox is in millimetres of paper and holds the dimensions", () => {
 
 test("the same drawing gives the same text, and a bad scale is a programmer's mistake", async () => {
   const straight = await tile("half-drop");
-  const shapes: Shape[] = [
-    {
-      shape: "folds",
-      surface: "face",
-      x: 0,
-      y: 0,
-      width: 100,
-      height: 100,
-      flatWidth: 220,
-      pleats: 3,
-      originX: 0,
-      originY: 0,
-      hem: "wavy",
-    },
-  ];
+  const shapes: Shape[] = [THREE_FOLDS];
   const once = () => renderDrawing(drawing(shapes), options({ bindings: () => straight })).svg;
   expect(once()).toBe(once());
   expect(() => renderDrawing(drawing([]), options({ scale: 0 }))).toThrow();

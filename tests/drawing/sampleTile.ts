@@ -68,3 +68,18 @@ export async function seen(
 }
 export const RED = "100";
 export const WHITE = "111";
+
+/** A hundred millimetres of cloth in three folds. */
+export const THREE_FOLDS: Shape = {
+  shape: "folds",
+  surface: "face",
+  x: 0,
+  y: 0,
+  width: 100,
+  height: 100,
+  flatWidth: 220,
+  pleats: 3,
+  originX: 0,
+  originY: 0,
+  hem: "wavy",
+};

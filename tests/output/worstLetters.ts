@@ -1,27 +1,9 @@
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
-import { join, resolve } from "node:path";
-import type { WorstStudio } from "./worstStudio.ts";
+import { join } from "node:path";
+import { CLOTHS, DEMO, RIGHT_TO_LEFT, type WorstStudio } from "./worstStudio.ts";
 
-const DEMO = resolve(import.meta.dirname, "../../content");
-/** Hebrew for “the house of the sea”, an invented name. */
-const RIGHT_TO_LEFT = "בית הים";
 const LONG = "The one by the east window that grandmother used to sit beside";
-
-const CLOTHS = [
-  "pomander",
-  "lovage",
-  "deckhouse",
-  "hayrick",
-  "turnstile",
-  "ripple",
-  "vestry",
-  "caraway",
-  "peppercorn",
-  "slipway",
-  "mizzle",
-  "chaff",
-] as const;
 
 interface RoomLines {
   readonly name: string;

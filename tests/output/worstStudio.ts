@@ -3,10 +3,10 @@ import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import sharp from "sharp";
 
-const DEMO = resolve(import.meta.dirname, "../../content");
+export const DEMO = resolve(import.meta.dirname, "../../content");
 
 /** The demo's sixteen cloths, the patterned ones first. */
-const CLOTHS = [
+export const CLOTHS = [
   "pomander",
   "lovage",
   "deckhouse",
@@ -24,7 +24,7 @@ const CLOTHS = [
 const SIXTY = "The very long name of a cloth that somebody wished to call so";
 const LONG_ROOM = "The garden room on the upper landing behind the old nursery";
 /** Hebrew for “the house of the sea”, an invented name. */
-const RIGHT_TO_LEFT = "בית הים";
+export const RIGHT_TO_LEFT = "בית הים";
 
 const PARAGRAPH =
   "The curtains hang where the light is best and the chairs stand where one sits down without thinking about it. Nothing was chosen to match, and nothing quarrels. ";

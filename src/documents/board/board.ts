@@ -1,10 +1,11 @@
+import { capital } from "../../units/capital.ts";
 import { spelled } from "../../units/spelling.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { type ElevationPage, elevationPages } from "../room/elevation.ts";
 import { type WherePage, wherePageOf } from "../room/wherePage.ts";
 import { dateInWords } from "../words/dates.ts";
-import { capital, scaleWords } from "../words/phrases.ts";
+import { scaleWords } from "../words/phrases.ts";
 import { boardWords } from "../words/prose.ts";
 import { type GreyPage, greyPageOf } from "./greyPage.ts";
 import { type Mix, mixOfRoom } from "./mix.ts";

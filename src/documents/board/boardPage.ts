@@ -1,10 +1,10 @@
+import { capital } from "../../units/capital.ts";
 import type { Page } from "../page.ts";
 import { boardPath, clientIndexPath, clientTree, proposalPath } from "../paths.ts";
 import { pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
 import { accentStyle } from "../words/accent.ts";
-import { capital } from "../words/phrases.ts";
 import { boardOf } from "./board.ts";
 
 /** The presentation board of a room as a document of its own. */

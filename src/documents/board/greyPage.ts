@@ -1,9 +1,10 @@
 import { lightness } from "../../colour/luminance.ts";
+import { capital } from "../../units/capital.ts";
 import { spelled } from "../../units/spelling.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import type { Markup } from "../words/marks.ts";
-import { capital, countWord, shortened } from "../words/phrases.ts";
+import { countWord, shortened } from "../words/phrases.ts";
 import { BETWEEN_WALLS_MM, greyRoomOf } from "./greyRoom.ts";
 import { BAR_MM, greyOfLightness, greyScaleSvg, scaleLabels } from "./greyScale.ts";
 import { GREY_PART, type Mix } from "./mix.ts";

@@ -1,4 +1,5 @@
 import type { RoomScheme } from "../../scheme/roomScheme.ts";
+import { capital } from "../../units/capital.ts";
 import { svgNumber } from "../words/svgNumber.ts";
 import { spreadLabels } from "./spreadLabels.ts";
 
@@ -68,7 +69,7 @@ export function shareStrip(
   const parts = ordered(scheme.shares).map((s) => {
     const part = {
       hex: s.hex,
-      name: s.name.charAt(0).toUpperCase() + s.name.slice(1),
+      name: capital(s.name),
       hundredths: s.hundredths,
       y,
       height: (height * s.hundredths) / 100,

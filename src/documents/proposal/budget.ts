@@ -1,4 +1,5 @@
 import type { TaxedLine } from "../../money/lines.ts";
+import { capital } from "../../units/capital.ts";
 import {
   compareMoney,
   type Money,
@@ -12,7 +13,7 @@ import { spelled } from "../../units/spelling.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
 import type { Markup } from "../words/marks.ts";
-import { capital, listed } from "../words/phrases.ts";
+import { listed } from "../words/phrases.ts";
 import { type BudgetRow, itemRows, payable, soFar } from "./itemRows.ts";
 import { type Stair, type StairPart, stairSvg } from "./stair.ts";
 import { mergeParts, stairPart } from "./stairParts.ts";

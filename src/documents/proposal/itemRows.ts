@@ -1,8 +1,9 @@
 import type { TaxedLine } from "../../money/lines.ts";
+import { capital } from "../../units/capital.ts";
 import { addMoney, type Money, sumMoney } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
 import { type Markup, marked } from "../words/marks.ts";
-import { capital, listed } from "../words/phrases.ts";
+import { listed } from "../words/phrases.ts";
 
 export interface BudgetRow {
   readonly what: string;

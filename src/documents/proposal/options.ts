@@ -1,4 +1,5 @@
 import type { Swatch } from "../../swatches/swatch.ts";
+import { capital } from "../../units/capital.ts";
 import type { Money } from "../../units/money.ts";
 import { money, printMoney, subtractMoney } from "../../units/money.ts";
 import { wordsIn } from "../../units/spelling.ts";
@@ -6,7 +7,7 @@ import { partAboutMotif, shownHeightMm } from "../pictures/aboutMotif.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ChoiceOption, ProjectData } from "../projectData.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
-import { capital, listed } from "../words/phrases.ts";
+import { listed } from "../words/phrases.ts";
 import { svgNumber } from "../words/svgNumber.ts";
 
 /** One way to make an item, as the client reads it: nothing of it but its own look, its finished cost and what it changes. */

@@ -1,6 +1,7 @@
 import { readableInk } from "../../colour/contrast.ts";
 import { layingOf, shownMm } from "../../swatches/period.ts";
 import { isPlain } from "../../swatches/swatch.ts";
+import { capital } from "../../units/capital.ts";
 import { spelled } from "../../units/spelling.ts";
 import { type Board, boardOf, issueWords } from "../board/board.ts";
 import { fillOf, mostOnPaper } from "../board/cuttingFill.ts";
@@ -17,7 +18,6 @@ import { cautionsOf } from "../words/cautions.ts";
 import { dateInWords } from "../words/dates.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
 import { joined, runningWords } from "../words/pageStyle.ts";
-import { capital } from "../words/phrases.ts";
 import { budgetOf } from "./budget.ts";
 import { optionBlocks } from "./options.ts";
 import { sourcesOf } from "./sources.ts";

@@ -4,6 +4,7 @@ import { renderDrawing } from "../../drawing/renderDrawing.ts";
 import type { Shape } from "../../drawing/shape.ts";
 import type { Wall } from "../../room/walls.ts";
 import type { SchemePhase } from "../../scheme/phases.ts";
+import { capital } from "../../units/capital.ts";
 import { wordsIn } from "../../units/spelling.ts";
 import { PAPER } from "../board/mix.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
@@ -13,7 +14,7 @@ import { type ItemsByWall, itemsByWall } from "../room/placeItems.ts";
 import { wallFrame, wallShapes } from "../room/wallShapes.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
 import type { Markup } from "../words/marks.ts";
-import { capital, listed, roleWord } from "../words/phrases.ts";
+import { listed, roleWord } from "../words/phrases.ts";
 import type { Budget } from "./budget.ts";
 
 /** The room once a step is done. */

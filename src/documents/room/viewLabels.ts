@@ -1,6 +1,7 @@
 import type { Wall } from "../../room/walls.ts";
+import { capital } from "../../units/capital.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
-import { capital, itemPhrase, type Language, listed, shortened } from "../words/phrases.ts";
+import { itemPhrase, type Language, listed, shortened } from "../words/phrases.ts";
 import { clothSpots } from "./clothSpots.ts";
 import { factsOf } from "./itemView.ts";
 import type { LeaderLabel } from "./leaders.ts";

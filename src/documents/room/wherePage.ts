@@ -1,4 +1,5 @@
 import { shownMm } from "../../swatches/period.ts";
+import { capital } from "../../units/capital.ts";
 import { spelled } from "../../units/spelling.ts";
 import type { BoardSheet } from "../board/sheetGeometry.ts";
 import { type SheetPart, sheetPart } from "../board/sheetPart.ts";
@@ -6,7 +7,7 @@ import { partAboutMotif } from "../pictures/aboutMotif.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
-import { capital, type Language, listed, roleWord, shortened } from "../words/phrases.ts";
+import { type Language, listed, roleWord, shortened } from "../words/phrases.ts";
 import { wherePlanOf } from "./wherePlan.ts";
 import { COLOUR_MM, rowsMm, SQUARE_GAP_MM, squareFor, type WhereRow } from "./whereRows.ts";
 import { whereWords } from "./whereWords.ts";

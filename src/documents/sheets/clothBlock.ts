@@ -1,11 +1,12 @@
 import type { ClothQuantity } from "../../quantities/quantityTypes.ts";
 import { lotOfLength, lotWords } from "../../quantities/text/lotWords.ts";
+import { capital } from "../../units/capital.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import type { ProjectData } from "../projectData.ts";
 import { dateInWords } from "../words/dates.ts";
 import { marked } from "../words/marks.ts";
-import { capital, type Language } from "../words/phrases.ts";
+import type { Language } from "../words/phrases.ts";
 import { boltHeight, boltRows, boltScale, boltWidth, offCutWords } from "./bolt.ts";
 import { cutGroups, cutNumbers } from "./cutNumbers.ts";
 

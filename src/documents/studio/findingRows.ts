@@ -1,9 +1,9 @@
 import type { Finding } from "../../scheme/finding.ts";
 import { foldWorks } from "../../scheme/foldWorks.ts";
+import { capital } from "../../units/capital.ts";
 import { wordsIn } from "../../units/spelling.ts";
 import type { ProjectData } from "../projectData.ts";
 import { marked } from "../words/marks.ts";
-import { capital } from "../words/phrases.ts";
 import { evidenceWords } from "./evidenceWords.ts";
 
 const LEVEL_WORDS = {

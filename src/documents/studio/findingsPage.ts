@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { allowanceOrigins, type Origin, WRITTEN } from "../../quantities/text/origins.ts";
 import { savingWords } from "../../quantities/text/savingWords.ts";
+import { capital } from "../../units/capital.ts";
 import { type Money, money, printMoney, subtractMoney } from "../../units/money.ts";
 import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
@@ -9,7 +10,6 @@ import type { ItemData, ProjectData, RoomData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
 import { marked } from "../words/marks.ts";
 import { runningWords } from "../words/pageStyle.ts";
-import { capital } from "../words/phrases.ts";
 import { countWords, openOf, row, works } from "./findingRows.ts";
 import { originNotes } from "./originNotes.ts";
 import { boltWords, comparedRows, seenTables } from "./seenTables.ts";

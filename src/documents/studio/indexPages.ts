@@ -1,3 +1,4 @@
+import { capital } from "../../units/capital.ts";
 import { printMoney } from "../../units/money.ts";
 import type { Page } from "../page.ts";
 import {
@@ -11,7 +12,6 @@ import {
 } from "../paths.ts";
 import type { ProjectData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
-import { capital } from "../words/phrases.ts";
 
 /** The studio's index: every project with its documents in all three trees. Nothing is hidden here. */
 export function studioIndex(

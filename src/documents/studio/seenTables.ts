@@ -1,9 +1,9 @@
 import type { PlaceShares } from "../../scheme/zones.ts";
+import { capital } from "../../units/capital.ts";
 import { printMoney } from "../../units/money.ts";
 import { NARROW, printCloth, type UnitSystem } from "../../units/printLength.ts";
 import { wordsIn } from "../../units/spelling.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
-import { capital } from "../words/phrases.ts";
 
 const percent = (share: number | null): string =>
   share === null ? "" : `${Math.round(share * 100)} %`;

@@ -1,3 +1,4 @@
+import { capital } from "../../units/capital.ts";
 import type { Language } from "./phrases.ts";
 
 /** Words that an item's own arithmetic writes in one vocabulary, in British and in American use. */
@@ -13,8 +14,6 @@ const PAIRS: readonly (readonly [gb: string, us: string])[] = [
   ["piping", "welt"],
   ["skirting", "baseboard"],
 ];
-
-const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** A line of an item (a material, a question) in the studio's vocabulary; whole words only, capitals kept. */
 export function inVocabulary(text: string, language: Language): string {

@@ -97,11 +97,6 @@ export function shortened(name: string, letters: number): string {
   return `${cut === "" ? name.slice(0, letters - 1) : cut}…`;
 }
 
-/** With a capital at its head. */
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-
 /** One part in words: `one third`, `one half`, `one quarter`, else `one to 15`. */
 export function scaleWords(scale: number): string {
   const parts = [

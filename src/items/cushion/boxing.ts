@@ -1,7 +1,7 @@
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
+import { capital } from "../../units/capital.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { capital } from "../common/capital.ts";
 import type { JoinedPart } from "../common/join/joinedPart.ts";
 import { joinedCuts, joinPiece } from "../common/join/joinPiece.ts";
 import type { ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";

@@ -1,6 +1,6 @@
+import { capital } from "../../units/capital.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { capital } from "../common/capital.ts";
 import { centredPlace } from "../common/join/centredMotif.ts";
 import type { JoinedPart } from "../common/join/joinedPart.ts";
 import { gapQuestion, joinedCuts } from "../common/join/joinPiece.ts";

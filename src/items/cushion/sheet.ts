@@ -1,3 +1,4 @@
+import { capital } from "../../units/capital.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../common/clothLines.ts";
 import { hasMotif } from "../common/join/centredMotif.ts";
@@ -51,7 +52,7 @@ function joinLines(made: CushionMade, context: DrawingContext): string[] {
     const middle = motif
       ? `a width of ${printLength(whole.width, context.units)}, cut so that a motif stands in the middle,`
       : "a whole width";
-    return `${name.charAt(0).toUpperCase()}${name.slice(1)} joined: ${middle} and ${strips.length === 1 ? "one strip" : "two strips"} of ${size}, turnings in${match}.`;
+    return `${capital(name)} joined: ${middle} and ${strips.length === 1 ? "one strip" : "two strips"} of ${size}, turnings in${match}.`;
   });
 }
 

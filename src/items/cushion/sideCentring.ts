@@ -1,7 +1,7 @@
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
+import { capital } from "../../units/capital.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { capital } from "../common/capital.ts";
 import { finestStep } from "../common/finestStep.ts";
 import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
 import { noMotifToCentre } from "../common/join/motifFaults.ts";

@@ -1,5 +1,6 @@
 import type { AllowanceTable } from "../../fields/allowance.ts";
-import { boardAllowances, weltAllowances } from "../common/board/boardAllowances.ts";
+import { boardAllowances } from "../common/board/boardAllowances.ts";
+import { weltAllowances } from "../common/welt/weltAllowances.ts";
 
 const PRACTICE = "common practice, no source";
 

@@ -1,5 +1,5 @@
 import type { AllowanceTable } from "../../fields/allowance.ts";
-import { weltAllowances } from "../common/board/boardAllowances.ts";
+import { weltAllowances } from "../common/welt/weltAllowances.ts";
 
 const PRACTICE = "common practice, no source";
 

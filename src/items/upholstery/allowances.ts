@@ -1,4 +1,5 @@
 import type { AllowanceTable } from "../../fields/allowance.ts";
+import { weltClothAllowances } from "../common/welt/weltAllowances.ts";
 
 const PRACTICE = "common practice, no source";
 
@@ -25,18 +26,7 @@ export const coverAllowances = {
     usual: { inches: '1 5/8"', centimetres: "4 cm" },
     source: PRACTICE,
   },
-  "bias-extra": {
-    is: "ratio",
-    description: "times the area of a bias square, for what its seams and ends lose",
-    usual: { inches: "1.1", centimetres: "1.1" },
-    source: PRACTICE,
-  },
-  "join-turning": {
-    is: "length",
-    description: "turning on each piece where straight strips of welt are joined",
-    usual: { inches: '1/2"', centimetres: "1.5 cm" },
-    source: PRACTICE,
-  },
+  ...weltClothAllowances,
   "loose-seam": {
     is: "length",
     description: "seam turning on each edge of a loose cover's pieces",

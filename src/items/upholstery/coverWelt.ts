@@ -1,6 +1,6 @@
 import type { Length } from "../../units/length.ts";
 import { printCloth, printLength, printSize } from "../../units/printLength.ts";
-import { type WeltReserve, weltReserve } from "../common/welt/welt.ts";
+import { type WeltReserve, weltPiece, weltReserve } from "../common/welt/welt.ts";
 import type { ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
 import type { CoverJob } from "./job.ts";
 
@@ -42,21 +42,11 @@ export function coverWelt(job: CoverJob, context: ItemContext): CoverWelt | null
   };
 }
 
+/** Cloth set aside for the welt of the whole job as one piece to cut. */
 export function weltCut(welt: CoverWelt, context: ItemContext): ItemCut {
-  return {
-    piece:
-      welt.cut === "bias" ? "welt, on the bias" : `welt, ${welt.reserve.strips} straight strips`,
-    surface: "welt",
-    cloth: welt.cloth,
-    width: welt.reserve.width,
-    height: welt.reserve.height,
-    count: 1,
-    mayTurn: !(context.cloth(welt.cloth)?.nap ?? false),
-    across: { how: "free" },
-    along: { how: "free" },
-    instead: welt.reserve.instead,
-    because: `${printCloth(welt.length, context.units)} of ${printLength(welt.strip, context.units)} strip`,
-  };
+  const { units } = context;
+  const because = `${printCloth(welt.length, units)} of ${printLength(welt.strip, units)} strip`;
+  return weltPiece(welt, context, because);
 }
 
 export function weltWorking(welt: CoverWelt, context: ItemContext): WorkingLine {

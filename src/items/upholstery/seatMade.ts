@@ -18,5 +18,3 @@ export interface SeatFields {
   readonly cloth: string;
   readonly "seat-height"?: Length | undefined;
 }
-
-export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

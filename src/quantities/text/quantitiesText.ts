@@ -1,4 +1,5 @@
 import type { WorkingLine } from "../../items/itemKind.ts";
+import { capital } from "../../units/capital.ts";
 import type { Length } from "../../units/length.ts";
 import type { UnitSystem } from "../../units/printLength.ts";
 import { printLength } from "../../units/printLength.ts";
@@ -119,10 +120,6 @@ function dividedWords(each: ClothQuantity, { rooms, items }: ProjectQuantities):
     (room, item) => items.find((own) => own.room === room && own.item === item)?.title ?? item,
   );
   return words === "" ? [] : [`  No one lot holds everything. ${capital(words)}.`];
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 /** What is proved of the plan, what was chosen for it, and where it begins in the pattern. */

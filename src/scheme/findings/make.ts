@@ -1,4 +1,5 @@
 import type { RoomRecord } from "../../records/records.ts";
+import { capital } from "../../units/capital.ts";
 import { type Finding, type FindingCode, type Level, pasteLineFor } from "../finding.ts";
 
 /** Builds a finding of a room; what works has no line to paste. */
@@ -15,7 +16,7 @@ export function finding(
     room: `${room.project}/${room.id}`,
     code,
     level,
-    message: words.message.charAt(0).toUpperCase() + words.message.slice(1),
+    message: capital(words.message),
     reason: words.reason,
     evidence,
     of,

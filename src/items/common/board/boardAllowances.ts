@@ -43,37 +43,3 @@ export const boardAllowances = {
     source: PRACTICE,
   },
 } as const satisfies AllowanceTable;
-
-/** Allowances of welt along the edges of a flat item, for a kind that has none of its own. */
-export const weltAllowances = {
-  seam: {
-    is: "length",
-    description: "seam turning beside the welt, on each piece",
-    usual: { inches: `1/2"`, centimetres: "1.5 cm" },
-    source: PRACTICE,
-  },
-  "welt-strip": {
-    is: "length",
-    description: "width of the strip cut for welt, seams included, where no cord size is given",
-    usual: { inches: `1 5/8"`, centimetres: "4 cm" },
-    source: PRACTICE,
-  },
-  "welt-lap": {
-    is: "length",
-    description: "added to each run of welt for its two ends",
-    usual: { inches: `2"`, centimetres: "5 cm" },
-    source: "M. Lewis, How Much Bias Binding Can You Cut (2 in a lap)",
-  },
-  "bias-extra": {
-    is: "ratio",
-    description: "times the area of a bias square, for what its seams and ends lose",
-    usual: { inches: "1.1", centimetres: "1.1" },
-    source: PRACTICE,
-  },
-  "join-turning": {
-    is: "length",
-    description: "turning on each piece where straight strips of welt are joined",
-    usual: { inches: `1/2"`, centimetres: "1.5 cm" },
-    source: PRACTICE,
-  },
-} as const satisfies AllowanceTable;

@@ -1,3 +1,4 @@
+import { capital } from "../../../units/capital.ts";
 import type { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
 import type { ClothFacts, ItemContext, ItemCut } from "../../itemKind.ts";
@@ -50,7 +51,7 @@ export function boardLayers(
     }
     const { width, height, because } = size();
     notes.working.push({
-      what: `${key.charAt(0).toUpperCase()}${key.slice(1)}, cut`,
+      what: `${capital(key)}, cut`,
       sum: because,
       result: `${p(width)} × ${p(height)}`,
       rounded: null,

@@ -1,8 +1,8 @@
-import { diagnostic } from "../../../diagnostics/diagnostic.ts";
+import { capital } from "../../../units/capital.ts";
 import { Length } from "../../../units/length.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
 import type { ClothFacts, ItemContext, ItemCut, WorkingLine } from "../../itemKind.ts";
-import { capital } from "../capital.ts";
+import { clothFault } from "../clothFault.ts";
 import { centredAcross, centredPlace, hasMotif } from "../join/centredMotif.ts";
 import { handbookRows } from "../join/handbookRows.ts";
 import type { JoinedPart } from "../join/joinedPart.ts";
@@ -67,7 +67,7 @@ export function flatPanel(ask: FlatAsk, context: ItemContext, notes: Notes): Fla
   const usable = cloth.usableWidth;
   if (!usable) {
     const lacks = `it cannot be said whether this ${ask.piece} needs a join`;
-    fault(ask, cloth, context, notes, {
+    clothFault(ask.keyPath, cloth, context, notes, {
       code: "cloth-without-width",
       message: `${cloth.name} has no width, so ${lacks}.`,
       hint: `Write width: in the card of ${cloth.id}, for example 54" or 137 cm.`,
@@ -175,7 +175,7 @@ function sayNoRoom(
     notes.questions.push(motifWhereQuestion(cloth, across, "across it", units));
     return;
   }
-  fault(ask, cloth, context, notes, {
+  clothFault(ask.keyPath, cloth, context, notes, {
     code: "motif-does-not-fit",
     message: `${noMotifInMiddle(cloth, across, units)}; the widest that can is ${widest ? printLength(widest, units) : "not known"}.`,
     hint: "Write motif: as-it-falls, make it narrower, or choose another cloth.",
@@ -187,7 +187,7 @@ function joinedPanel(ask: FlatAsk, lay: Lay, context: ItemContext, notes: Notes)
   const { cloth, usable, across, along, wants, repeatUp } = lay;
   const parts = joinPiece(across, usable, ask.join, "both-sides", wants ? cloth : null);
   if (!parts) {
-    fault(ask, cloth, context, notes, {
+    clothFault(ask.keyPath, cloth, context, notes, {
       code: "cloth-narrower-than-joins",
       message: `${cloth.name} is ${printLength(usable, context.units)} wide, which the turnings of its joins use up.`,
       hint: "Look at the width on the cloth's card and at the allowance join.",
@@ -252,18 +252,6 @@ function joinedWorking(
     result: `2 strips of ${p(parts[0]?.width ?? usable)} at the ${sideways ? "ends" : "sides"}; ${widths} widths of ${p(along)}`,
     rounded: "up to whole widths",
   };
-}
-
-function fault(
-  ask: FlatAsk,
-  cloth: ClothFacts,
-  context: ItemContext,
-  notes: Notes,
-  said: { readonly code: string; readonly message: string; readonly hint: string },
-): void {
-  const { code, message, hint } = said;
-  const place = context.place(ask.keyPath);
-  notes.diagnostics.push(diagnostic(place, code, message, { actual: cloth.id, hint }));
 }
 
 /** Where the joins of a panel stand in the finished piece, from its left edge (or its head, sideways); `turning` is that edge's. */

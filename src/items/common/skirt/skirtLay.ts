@@ -1,8 +1,8 @@
 import Fraction from "fraction.js";
-import { diagnostic } from "../../../diagnostics/diagnostic.ts";
 import type { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
 import type { ClothFacts, ItemContext } from "../../itemKind.ts";
+import { clothFault } from "../clothFault.ts";
 import { selvedgeMatch } from "../join/selvedgeMatch.ts";
 import type { Notes } from "../notes.ts";
 import type { SkirtAsk } from "./skirtRun.ts";
@@ -40,7 +40,7 @@ export function layOf(
   const usable = wideEnough(ask, cloth, context, notes);
   if (!usable) return null;
   if (sideways && cut.isMoreThan(usable)) {
-    fault(ask, cloth, context, notes, {
+    clothFault(ask.keyPath, cloth, context, notes, {
       code: "skirt-deeper-than-cloth",
       message: `Run sideways ${cloth.name} gives ${p(usable)} of depth; this ${words.piece} is cut ${p(cut)} deep.`,
       hint: "Write railroad: no, or choose a wider cloth.",
@@ -72,7 +72,7 @@ function wideEnough(
   const p = (l: Length) => printLength(l, context.units);
   const usable = cloth.usableWidth;
   if (!usable) {
-    fault(ask, cloth, context, notes, {
+    clothFault(ask.keyPath, cloth, context, notes, {
       code: "cloth-without-width",
       message: `${cloth.name} has no width, so its widths cannot be counted.`,
       hint: `Write width: in the card of ${cloth.id}, for example 54" or 137 cm.`,
@@ -80,22 +80,10 @@ function wideEnough(
     return null;
   }
   if (usable.isMoreThan(ask.join.times(2))) return usable;
-  fault(ask, cloth, context, notes, {
+  clothFault(ask.keyPath, cloth, context, notes, {
     code: "cloth-narrower-than-joins",
     message: `${cloth.name} is ${p(usable)} wide, which two join turnings of ${p(ask.join)} use up.`,
     hint: "Look at the width on the cloth's card and at the allowance join.",
   });
   return null;
-}
-
-function fault(
-  ask: SkirtAsk,
-  cloth: ClothFacts,
-  context: ItemContext,
-  notes: Notes,
-  said: { readonly code: string; readonly message: string; readonly hint: string },
-): void {
-  const { code, message, hint } = said;
-  const place = context.place(ask.keyPath);
-  notes.diagnostics.push(diagnostic(place, code, message, { actual: cloth.id, hint }));
 }

@@ -1,7 +1,7 @@
 import type { Length } from "../../../units/length.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
 import type { ItemContext, ItemCut, WorkingLine } from "../../itemKind.ts";
-import { stripForCord, type WeltReserve, weltReserve } from "./welt.ts";
+import { stripForCord, type WeltReserve, weltPiece, weltReserve } from "./welt.ts";
 
 /** What an item says of its edge: `knife` and the like, or the cloth of its welt. */
 export interface Edged {
@@ -63,20 +63,7 @@ export function edgeWelt(
 /** Cloth set aside for the welt as one piece to cut. */
 export function weltCut(welt: EdgeWelt, context: ItemContext): ItemCut {
   const p = (l: Length) => printLength(l, context.units);
-  return {
-    piece:
-      welt.cut === "bias" ? "welt, on the bias" : `welt, ${welt.reserve.strips} straight strips`,
-    surface: "welt",
-    cloth: welt.cloth,
-    width: welt.reserve.width,
-    height: welt.reserve.height,
-    count: 1,
-    mayTurn: !(context.cloth(welt.cloth)?.nap ?? false),
-    across: { how: "free" },
-    along: { how: "free" },
-    instead: welt.reserve.instead,
-    because: `${p(welt.total)} of ${p(welt.strip)} strip`,
-  };
+  return weltPiece(welt, context, `${p(welt.total)} of ${p(welt.strip)} strip`);
 }
 
 /** How the welt's length and its cloth come about; `round` tells how the edge was added up, null where another line has said it. */

@@ -1,7 +1,7 @@
 import Fraction from "fraction.js";
 import { Length } from "../../../units/length.ts";
 import type { UnitSystem } from "../../../units/printLength.ts";
-import type { ItemCut, MaterialNeed } from "../../itemKind.ts";
+import type { ItemContext, ItemCut, MaterialNeed } from "../../itemKind.ts";
 import { boughtLength } from "../boughtLength.ts";
 import { finestStep } from "../finestStep.ts";
 
@@ -118,4 +118,25 @@ export function stripForCord(cord: Length, seam: Length, units: UnitSystem): Len
 /** Cord to fill a welt, up to a quarter yard or a tenth of a metre. */
 export function cordNeed(welt: Length, units: UnitSystem): MaterialNeed {
   return boughtLength("welt cord", welt, units);
+}
+
+/** Cloth set aside for a welt as one piece to cut; `because` says how long it is, and how wide its strip. */
+export function weltPiece(
+  { cloth, cut, reserve }: { cloth: string; cut: "bias" | "straight"; reserve: WeltReserve },
+  context: ItemContext,
+  because: string,
+): ItemCut {
+  return {
+    piece: cut === "bias" ? "welt, on the bias" : `welt, ${reserve.strips} straight strips`,
+    surface: "welt",
+    cloth,
+    width: reserve.width,
+    height: reserve.height,
+    count: 1,
+    mayTurn: !(context.cloth(cloth)?.nap ?? false),
+    across: { how: "free" },
+    along: { how: "free" },
+    instead: reserve.instead,
+    because,
+  };
 }

@@ -1,10 +1,11 @@
 import { mirrorPath } from "../../../drawing/mirrorPath.ts";
 import { line } from "../../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../../drawing/shape.ts";
+import { capital } from "../../../units/capital.ts";
 import { printSize } from "../../../units/printLength.ts";
 import { face, floorShadow, leg, PADDED, stroke } from "../../common/clothFace.ts";
 import type { DrawingContext } from "../../itemDrawing.ts";
-import { capital, type SeatFields, type SeatMade } from "../seatMade.ts";
+import type { SeatFields, SeatMade } from "../seatMade.ts";
 import { surfaceOf } from "./elevation.ts";
 import { openBack } from "./openChair.ts";
 import { armOutline, backOutline } from "./outlines.ts";

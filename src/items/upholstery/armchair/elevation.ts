@@ -1,6 +1,7 @@
 import { mirrorPath } from "../../../drawing/mirrorPath.ts";
 import { arc, circle, line, rect, roundedRect } from "../../../drawing/paths.ts";
 import type { Drawing, Fill, Shape } from "../../../drawing/shape.ts";
+import { capital } from "../../../units/capital.ts";
 import { printSize } from "../../../units/printLength.ts";
 import {
   FLAT,
@@ -13,7 +14,7 @@ import {
 } from "../../common/clothFace.ts";
 import type { DrawingContext } from "../../itemDrawing.ts";
 import type { PieceName } from "../pieceTable.ts";
-import { capital, type SeatFields, type SeatMade } from "../seatMade.ts";
+import type { SeatFields, SeatMade } from "../seatMade.ts";
 import { openFront } from "./openChair.ts";
 import { armOutline, backOutline, cushionOutline, seatParts, wingOutline } from "./outlines.ts";
 import { type ChairShape, chairShape } from "./shapeOfChair.ts";

@@ -1,8 +1,9 @@
 import { mirrorPath } from "../../../drawing/mirrorPath.ts";
 import { line, rect, roundedRect } from "../../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../../drawing/shape.ts";
+import { capital } from "../../../units/capital.ts";
 import { stroke } from "../../common/clothFace.ts";
-import { capital, type SeatFields, type SeatMade } from "../seatMade.ts";
+import type { SeatFields, SeatMade } from "../seatMade.ts";
 import { seatParts } from "./outlines.ts";
 import { type ChairShape, chairShape } from "./shapeOfChair.ts";
 

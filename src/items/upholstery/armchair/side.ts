@@ -1,9 +1,10 @@
 import { arc, line, rect } from "../../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../../drawing/shape.ts";
+import { capital } from "../../../units/capital.ts";
 import { printSize } from "../../../units/printLength.ts";
 import { FLAT, face, floorShadow, leg, stroke } from "../../common/clothFace.ts";
 import type { DrawingContext } from "../../itemDrawing.ts";
-import { capital, type SeatFields, type SeatMade } from "../seatMade.ts";
+import type { SeatFields, SeatMade } from "../seatMade.ts";
 import { surfaceOf } from "./elevation.ts";
 import { openSide } from "./openChair.ts";
 import { sideArm, sideBack, sideWing } from "./outlines.ts";
