@@ -102,7 +102,10 @@ export function sizeField(count: 2 | 3) {
           code: "size-parts",
           message: `“${text}” is not ${named}.`,
           expected: named,
-          hint: count === 2 ? `Write for example 20" x 20".` : `Write for example 31" x 34" x 36".`,
+          hint:
+            count === 2
+              ? `Write for example 20" x 20" or 50 cm x 50 cm.`
+              : `Write for example 31" x 34" x 36" or 79 cm x 86 cm x 91 cm.`,
         });
       }
       const lengths: Length[] = [];
@@ -145,7 +148,7 @@ export function pointField() {
           code: "point-unreadable",
           message: `“${text}” is not a place on the floor.`,
           expected: "two lengths with x between",
-          hint: `Write for example 9' x 6': nine feet from the left-hand (west) wall, six from the top (north) wall.`,
+          hint: `Write for example 9' x 6' or 2.7 m x 1.8 m: first from the left-hand (west) wall, then from the top (north) wall.`,
         });
       }
       return lengths.map((l) => (l as { length: Length }).length);

@@ -108,7 +108,7 @@ export function withoutWidth(
       {
         severity: "warning",
         actual: group.cloth,
-        hint: `Add the usable width, between the selvedges, to ${card?.path ?? `cloths/${group.cloth}.md`}, for example width: 54".`,
+        hint: `Add the usable width, between the selvedges, to ${card?.path ?? `cloths/${group.cloth}.md`}, for example width: 54" or 137 cm.`,
       },
     ),
   ];

@@ -86,7 +86,7 @@ export function checkOn(item: ItemRecord, walls: readonly Wall[]): Diagnostic[] 
         "breast-unknown",
         `The ${wall.name} wall has no chimney breast.`,
         {
-          hint: `Add breast: { from-left: 1', width: 3' 6", depth: 14" } to that wall, or give from-left and width here.`,
+          hint: `Add its lengths to that wall, for example breast: { from-left: 1', width: 3' 6", depth: 14" } or { from-left: 30 cm, width: 107 cm, depth: 36 cm }, or give from-left and width here.`,
         },
       ),
     ];

@@ -148,7 +148,7 @@ function floorOf(room: RoomRecord, walls: readonly Wall[], found: Diagnostic[]):
         {
           severity: "warning",
           expected: "all walls, clockwise as seen from above",
-          hint: `Write the missing walls, or add for example floor: 16' 6" x 12' 4". Until then there is no plan.`,
+          hint: `Write the missing walls, or add for example floor: 16' 6" x 12' 4" or 5 m x 3.8 m. Until then there is no plan.`,
         },
       ),
     );

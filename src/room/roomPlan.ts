@@ -82,7 +82,7 @@ function noPlan(room: RoomRecord): Diagnostic {
     `${room.fields.room} has neither floor nor walls: there is no plan, no elevation and no paint quantity.`,
     {
       severity: "warning",
-      hint: `Add for example floor: 16' 6" x 12' 4" (the north wall first), or all the walls.`,
+      hint: `Add for example floor: 16' 6" x 12' 4" or 5 m x 3.8 m (the north wall first), or all the walls.`,
     },
   );
 }
@@ -94,7 +94,7 @@ function noHeight(room: RoomRecord): Diagnostic {
     `${room.fields.room} has no height: no wall can be measured for paint or paper.`,
     {
       severity: "warning",
-      hint: `Add the height from floor to ceiling, for example height: 8' 9".`,
+      hint: `Add the height from floor to ceiling, for example height: 8' 9" or 2.65 m.`,
     },
   );
 }

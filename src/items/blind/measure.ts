@@ -218,7 +218,7 @@ function missing(
       {
         actual: fields.blind,
         expected: `${what}, or at with a window of this room`,
-        hint: `Write for example ${what}: ${what === "width" ? `47 1/2"` : `60"`}, or at: and the window's name.`,
+        hint: `Write for example ${what}: ${what === "width" ? `47 1/2" or 121 cm` : `60" or 152 cm`}, or at: and the window's name.`,
       },
     ),
   );

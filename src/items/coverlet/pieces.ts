@@ -37,7 +37,7 @@ function dropOf(
       "It is not said how far this cover hangs down.",
       {
         expected: "drop, or to: floor",
-        hint: `Write drop: 14" for a coverlet over a bed skirt, or to: floor for a bedspread.`,
+        hint: `Write for example drop: 14" or 36 cm for a coverlet over a bed skirt, or to: floor for a bedspread.`,
       },
     ),
   );

@@ -101,7 +101,7 @@ function withoutEnd(
       "Nothing says how long these curtains are.",
       {
         expected: "drop, or to",
-        hint: `Write for example drop: 92", or to: floor (or sill, or below-sill) and the pole's height.`,
+        hint: `Write for example drop: 92" or 234 cm, or to: floor (or sill, or below-sill) and the pole's height.`,
       },
     );
   if (window?.isDoor && to !== "floor")

@@ -99,7 +99,7 @@ function poleLength(fields: CurtainsFields, context: ItemContext, notes: Notes):
         "Neither a pole nor a window says how wide these curtains are.",
         {
           expected: "pole, or at with a window of this room",
-          hint: `Write for example pole: 96", or at: and the window's name.`,
+          hint: `Write for example pole: 96" or 244 cm, or at: and the window's name.`,
         },
       ),
     );

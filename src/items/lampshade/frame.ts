@@ -28,7 +28,7 @@ export function frameOf(fields: LampshadeFields, context: ItemContext, notes: No
   const [foot, height] = fields.size as [Length, Length];
   if (foot.isZero() || height.isZero())
     return fault("size", "lampshade-is-nothing", "A lampshade needs a diameter and a height.", {
-      hint: `Write for example size: 16" x 10".`,
+      hint: `Write for example size: 16" x 10" or 41 cm x 25 cm.`,
     });
   const form = fields.form ?? (fields.top && !fields.top.equals(foot) ? "empire" : "drum");
   const top = form === "drum" ? foot : fields.top;
@@ -39,7 +39,7 @@ export function frameOf(fields: LampshadeFields, context: ItemContext, notes: No
       `A lampshade of the form ${form} needs the diameter of its top.`,
       {
         expected: "top",
-        hint: `Write for example top: 8", less than the ${p(foot)} of its foot; or form: drum.`,
+        hint: `Write its top, less than the ${p(foot)} of its foot, for example top: 8" or 20 cm; or form: drum.`,
       },
     );
   if (form === "drum" && fields.top && !fields.top.equals(foot))

@@ -42,7 +42,7 @@ export function makeObject(fields: ObjectItemFields, context: ItemContext): Obje
         {
           severity: "warning",
           expected: "a size on the object's card",
-          hint: `Write on the card, for example size: 30" x 20" x 72", or width x height for a rug or a picture.`,
+          hint: `Write on the card, for example size: 30" x 20" x 72" or 76 cm x 51 cm x 183 cm, or width x height for a rug or a picture.`,
         },
       ),
     );

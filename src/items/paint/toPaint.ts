@@ -151,7 +151,7 @@ function noRoom(message: string, context: ItemContext, notes: Notes): void {
   notes.diagnostics.push(
     diagnostic(context.place(["on"]), "room-without-walls", message, {
       expected: "floor or walls, and height, in the room file",
-      hint: `Write floor: 16' 6" x 12' 4" and height: 8' 9".`,
+      hint: `Write for example floor: 16' 6" x 12' 4" and height: 8' 9", or 5 m x 3.8 m and 2.65 m.`,
     }),
   );
 }

@@ -72,7 +72,7 @@ export function checkOpenings(
         "It is not said on which wall the panels are.",
         {
           expected: "at: { wall: …, from-left: …, height: … }",
-          hint: `Write for example at: { wall: north, from-left: 0", height: 6" }: its left end, and its foot above the floor.`,
+          hint: `Write for example at: { wall: north, from-left: 0", height: 6" } (or 0 cm, 15 cm): its left end, and its foot above the floor.`,
         },
       ),
     );

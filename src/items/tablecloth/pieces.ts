@@ -35,7 +35,10 @@ function dropOf(
         context.place(["drop"]),
         "tablecloth-without-drop",
         "It is not said how far this cloth hangs down.",
-        { expected: "drop, or to: floor", hint: `Write drop: 10", or to: floor.` },
+        {
+          expected: "drop, or to: floor",
+          hint: `Write for example drop: 10" or 25 cm, or to: floor.`,
+        },
       ),
     );
     return null;

@@ -40,7 +40,7 @@ export function wallFaults(
         "The room's walls or its height are not given, so there is nothing to reckon paper by.",
         {
           expected: "floor or walls, and height, in the room file",
-          hint: `Write floor: 16' 6" x 12' 4" (or all walls with their lengths) and height: 8' 9".`,
+          hint: `Write for example floor: 16' 6" x 12' 4" or 5 m x 3.8 m (or all walls with their lengths), and height: 8' 9" or 2.65 m.`,
         },
       ),
     ];

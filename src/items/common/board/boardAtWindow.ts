@@ -123,7 +123,7 @@ function boardLength(
         `Neither a board nor a window says how wide this ${what} is.`,
         {
           expected: "board, or at with a window of this room",
-          hint: `Write for example board: 96", or at: and the window's name.`,
+          hint: `Write for example board: 96" or 244 cm, or at: and the window's name.`,
         },
       ),
     );
@@ -191,7 +191,7 @@ function boardDepth(
         `Nothing says how deep this ${what} is.`,
         {
           expected: "depth, or curtain-drop",
-          hint: `Write for example depth: 16", or curtain-drop: and the finished length of the curtains beneath it.`,
+          hint: `Write for example depth: 16" or 41 cm, or curtain-drop: and the finished length of the curtains beneath it.`,
         },
       ),
     );

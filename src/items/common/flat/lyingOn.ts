@@ -31,7 +31,7 @@ export function bedOf(
         : "It is not said how large the made-up bed is.",
       {
         expected: "width x length x height of the top",
-        hint: `Write bed: 60" x 80" x 25" here, or mattress: 60" x 80" x 25" on the bed's card, measured with its bedding on.`,
+        hint: `Write bed: here, or mattress: on the bed's card, for example 60" x 80" x 25" or 152 cm x 203 cm x 64 cm, measured with its bedding on.`,
       },
     ),
   );
@@ -68,7 +68,7 @@ export function tableOf(
         "It is not said how large the table is.",
         {
           expected: "width x depth x height",
-          hint: `Write table: 60" x 36" x 29" here, or size: on the table's card. Of a round table width and depth are its diameter.`,
+          hint: `Write table: here, or size: on the table's card, for example 60" x 36" x 29" or 152 cm x 91 cm x 74 cm. Of a round table width and depth are its diameter.`,
         },
       ),
     );

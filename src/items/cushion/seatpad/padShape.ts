@@ -92,7 +92,7 @@ export function padFaults(fields: SeatPadFields, context: ItemContext): Diagnost
       "A pad without thickness has no boxing, so this line says nothing.",
       {
         severity: "warning",
-        hint: `Take it out, or write thickness: 2".`,
+        hint: `Take it out, or write its thickness, for example thickness: 2" or 5 cm.`,
       },
     );
   if (fields.ties !== undefined && fields.fastening && fields.fastening !== "ties")

@@ -28,7 +28,7 @@ export function makeArmchair(fields: ArmchairFields, context: ItemContext): Armc
         `"${fields.armchair}" has neither measured pieces nor a type, so no cloth can be reckoned.`,
         {
           expected: "pieces, or type: occasional, club or wing",
-          hint: `Write its pieces, for example pieces: [{ piece: seat, size: 24" x 26" }], or type: club for an estimate.`,
+          hint: `Write its pieces, for example pieces: [{ piece: seat, size: 24" x 26" }] (lengths in cm too), or type: club for an estimate.`,
         },
       ),
     );

@@ -28,7 +28,7 @@ export function makeDiningChair(fields: DiningChairFields, context: ItemContext)
         `"${title}" has neither measured pieces nor a type, so no cloth can be reckoned.`,
         {
           expected: "pieces, or type: seat or seat-and-back",
-          hint: `Write its pieces, for example pieces: [{ piece: seat, size: 20" x 18" }], or type: seat-and-back for an estimate.`,
+          hint: `Write its pieces, for example pieces: [{ piece: seat, size: 20" x 18" }] (lengths in cm too), or type: seat-and-back for an estimate.`,
         },
       ),
     );

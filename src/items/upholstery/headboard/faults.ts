@@ -24,7 +24,7 @@ function borderFaults(fields: HeadboardFields, context: ItemContext): Diagnostic
         context.place(["border-cloth"]),
         "border-not-measured",
         "A border's cloth is named and no width of a border.",
-        { hint: `Write border: 4", or take border-cloth out.` },
+        { hint: `Write for example border: 4" or 10 cm, or take border-cloth out.` },
       ),
     ];
   }
@@ -38,7 +38,7 @@ function borderFaults(fields: HeadboardFields, context: ItemContext): Diagnostic
       {
         actual: p(border),
         expected: `less than ${p(most)}`,
-        hint: 'Write the width of the border alone, for example border: 4".',
+        hint: 'Write the width of the border alone, for example border: 4" or 10 cm.',
       },
     ),
   ];
@@ -58,7 +58,7 @@ function archFaults(fields: HeadboardFields, context: ItemContext): Diagnostic[]
         : "An arched head needs its rise, and none is written.",
       {
         expected: `rise, less than ${p(height)}`,
-        hint: `Write how far the middle of the head stands above its ends, for example rise: 6".`,
+        hint: `Write how far the middle of the head stands above its ends, for example rise: 6" or 15 cm.`,
       },
     ),
   ];
@@ -87,7 +87,7 @@ export function liesOnBed(context: ItemContext): Diagnostic[] {
       {
         severity: "warning",
         expected: "its wall, with from-left and the height of its foot",
-        hint: 'Write for example at: { wall: north, from-left: 4\' 8", height: 18" } and touches: with the bed’s name.',
+        hint: 'Write for example at: { wall: north, from-left: 4\' 8", height: 18" } (or 142 cm, 46 cm) and touches: with the bed’s name.',
       },
     ),
   ];

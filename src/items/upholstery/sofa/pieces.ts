@@ -29,7 +29,7 @@ export function makeSofa(fields: SofaFields, context: ItemContext): SofaMade {
         `"${fields.sofa}" has neither measured pieces nor a type, so no cloth can be reckoned.`,
         {
           expected: "pieces, or type: loveseat or sofa",
-          hint: `Write its pieces, for example pieces: [{ piece: inside-back, size: 72" x 28", join: both-sides }], or type: sofa for an estimate.`,
+          hint: `Write its pieces, for example pieces: [{ piece: inside-back, size: 72" x 28", join: both-sides }] (lengths in cm too), or type: sofa for an estimate.`,
         },
       ),
     );
