@@ -59,7 +59,7 @@ export const FAULTS: readonly {
     name: "a size with one measure",
     files: changed(ROOM, `size: 20" x 20"`, `size: 20"`),
     says: [
-      'projects/quay/dining-room.md:24:11 error size-parts: “20"” is not width x height. -> Write for example 20" x 20".',
+      'projects/quay/dining-room.md:24:11 error size-parts: “20"” is not width x height. -> Write for example 20" x 20" or 50 cm x 50 cm.',
     ],
   },
   {
