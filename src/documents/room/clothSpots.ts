@@ -9,12 +9,20 @@ export interface Spots {
   spotAt(x: number): number | null;
   /** Which of its parts is seen there, so that a dot does not stand where two meet. */
   partAt(x: number, y: number): number;
-  /** True where nothing of another thing is painted below a place, down to the floor. */
-  isFree(x: number, y: number): boolean;
+  /** At some heights the places for a dot that are farthest to the left and to the right, the heights in the middle first. */
+  ends(): readonly End[];
 }
 
-/** Rows of points tried down a thing. */
+/** Where a dot may stand at a height of a thing, farthest to either side. */
+export interface End {
+  readonly y: number;
+  readonly left: number;
+  readonly right: number;
+}
+
+/** Rows of points tried down a thing, and heights at which its ends are told. */
 const ROWS = 28;
+const END_ROWS = 9;
 
 /**
  * Where each item's cloth is seen and no later shape lies over it, by item id; of what has no cloth, any part of it. `surfaces` says
@@ -49,17 +57,26 @@ export function clothSpots(
       if (!last || painted.slice(last.at + 1).some((f) => holds(f, p))) return -1;
       return last.at;
     };
-    const others = painted.filter((f) => f.item.item !== item);
-    const floor = Math.max(...painted.map((f) => f.foot));
+    /** True where a dot stands on one part with air about it. */
+    const takes = (x: number, y: number): boolean => {
+      const middle = seenAt([x, y]);
+      const around: Point[] = [
+        [x - clear, y],
+        [x + clear, y],
+        [x, y - clear],
+        [x, y + clear],
+      ];
+      return middle >= 0 && around.every((p) => seenAt(p) === middle);
+    };
+    const [left, right] = [
+      Math.min(...own.map(({ f }) => f.left)),
+      Math.max(...own.map(({ f }) => f.right)),
+    ];
     out.set(id, {
       partAt: (x, y) => seenAt([x, y]),
-      isFree: (x, y) =>
-        !Array.from(
-          { length: ROWS },
-          (_, i): Point => [x, y + ((floor - y) * (i + 0.5)) / ROWS],
-        ).some((p) => others.some((f) => holds(f, p))),
-      left: Math.min(...own.map(({ f }) => f.left)),
-      right: Math.max(...own.map(({ f }) => f.right)),
+      ends: () => endsOf({ left, right, top, foot }, clear, takes),
+      left,
+      right,
       spotAt: (x) => {
         // From the foot up: the lower the dot, the shorter its line. A third up reads best on a tall thing.
         const order = Array.from({ length: ROWS }, (_, i) => (i + 0.5) / ROWS).sort(
@@ -67,18 +84,29 @@ export function clothSpots(
         );
         for (const part of order) {
           const y = top + (foot - top) * part;
-          const middle = seenAt([x, y]);
-          const around: Point[] = [
-            [x - clear, y],
-            [x + clear, y],
-            [x, y - clear],
-            [x, y + clear],
-          ];
-          if (middle >= 0 && around.every((p) => seenAt(p) === middle)) return y;
+          if (takes(x, y)) return y;
         }
         return null;
       },
     });
   }
   return out;
+}
+
+/** The outermost places for a dot at some heights of a thing, `step` apart. */
+function endsOf(
+  box: { left: number; right: number; top: number; foot: number },
+  step: number,
+  takes: (x: number, y: number) => boolean,
+): End[] {
+  const steps = Math.floor((box.right - box.left) / step);
+  const heights = Array.from({ length: END_ROWS }, (_, i) => (i + 0.5) / END_ROWS);
+  heights.sort((a, b) => Math.abs(a - 0.5) - Math.abs(b - 0.5));
+  return heights.flatMap((part): End[] => {
+    const y = box.top + (box.foot - box.top) * part;
+    const all = Array.from({ length: steps + 1 }, (_, n) => box.left + n * step);
+    const left = all.find((x) => takes(x, y));
+    const right = all.findLast((x) => takes(x, y));
+    return left === undefined || right === undefined ? [] : [{ y, left, right }];
+  });
 }

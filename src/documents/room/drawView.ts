@@ -8,7 +8,9 @@ import type { ProjectData, RoomData } from "../projectData.ts";
 import { itemPhrase, type Language } from "../words/phrases.ts";
 import { svgNumber } from "../words/svgNumber.ts";
 import { roomBindings } from "./bindings.ts";
-import { type LeaderLabel, placeLeaders } from "./leaders.ts";
+import type { LeaderLabel } from "./leaderRoutes.ts";
+import { placeLeaders } from "./leaders.ts";
+import { seenPieces } from "./seenPieces.ts";
 import type { Extent } from "./sheetsOfViews.ts";
 import type { StandingItem } from "./standingItem.ts";
 import { dimensionsOf, widthsOf } from "./viewDimensions.ts";
@@ -103,9 +105,10 @@ export function drawnView(
   });
   const y = at.foot - heightMm / scale;
   const papers = wall ? paperLabels(data, room, wall, heightMm, items, language) : [];
-  const labels = [...papers, ...labelsOf(data, items, language, DOT_MM * scale)];
+  const labels = [...papers, ...labelsOf(data, room, items, language, DOT_MM * scale)];
+  const pieces = seenPieces(items, wall, view, scale);
   const place = (all: readonly LeaderLabel[]) =>
-    placeLeaders(all, 1 / scale, at.x, y, at.foot + 6, at.right);
+    placeLeaders(all, { scale: 1 / scale, x: at.x, y }, at.foot + 6, at.right, pieces);
   const each = place(labels);
   const leaders = each.crowded ? place(groupedCushions(labels, items, language)) : each;
   return {

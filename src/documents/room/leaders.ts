@@ -1,20 +1,6 @@
 import { svgNumber } from "../words/svgNumber.ts";
-/** What a leader names, in millimetres of the wall. */
-export interface LeaderLabel {
-  readonly id: string;
-  readonly name: string;
-  readonly words: string;
-  /** Between these its dot may stand where `spotAt` gives a height. */
-  readonly left: number;
-  readonly right: number;
-  spotAt(x: number): number | null;
-  /** True where its line, on its way to the floor, runs over nothing that stands before it. */
-  isFree(x: number, y: number): boolean;
-  /** Which part of it is seen there; all one where nothing is said. */
-  partAt?(x: number, y: number): number;
-  /** Left out where it finds no place on the first line. */
-  readonly ifRoom?: true;
-}
+import { type LeaderLabel, type OnSheet, type Route, routesOf } from "./leaderRoutes.ts";
+import type { SeenPieces } from "./seenPieces.ts";
 
 export interface PlacedLeaders {
   readonly svg: string;
@@ -38,69 +24,53 @@ const NO_PLACE = 10_000;
 /** A label breaks its words over several lines at this width. */
 const WIDEST_MM = 46;
 const ROWS = 3;
+/** What a further line of names costs, in millimetres moved: less than to run over another piece. */
+const ROW_COST = 20;
+/** Each label is placed once, and looked at once more when all have their places. */
+const ROUNDS = 2;
 /** Two leaders nearer than this read as one. */
 const APART_MM = 3;
 const r = (n: number): string => svgNumber(n, 2);
 
-interface Standing {
-  readonly px: number;
-  readonly py: number;
+interface Standing extends Route {
+  /** Where its name ends, and on which line of names it stands. */
   readonly end: number;
   readonly row: number;
 }
 
-/** A place for a dot on paper. */
-interface Spot {
-  readonly px: number;
-  readonly py: number;
-  readonly free: boolean;
-  readonly part: number;
+/** True where a leader that turns at `a` runs over another's dot, line or turn, or too near to them. */
+function runsOver(a: Route, b: Route): boolean {
+  const [from, to] = [Math.min(a.px, a.turn) - APART_MM, Math.max(a.px, a.turn) + APART_MM];
+  // Its level part over the other's upright one, or along the other's level part.
+  if (a.px !== a.turn && b.turn > from && b.turn < to && b.py <= a.py) return true;
+  const [left, right] = [Math.min(b.px, b.turn), Math.max(b.px, b.turn)];
+  if (a.px !== a.turn && Math.abs(a.py - b.py) < APART_MM && left < to && right > from) return true;
+  // Its upright part over the other's dot.
+  return Math.abs(a.turn - b.px) < APART_MM && b.py >= a.py;
 }
 
-/** A part is broader where it is so much so; of about equal ones the first at the left is taken. */
-const MUCH = 1.15;
-
-/** What it costs to run over something else, in millimetres moved. */
-const CROSSING_MM = 14;
-
-/** True where a label with its leader at `px` in `row` meets no other: text clear of text, and no leader through a text. */
-function isClear(px: number, end: number, row: number, all: readonly Standing[]): boolean {
+/** True where a name with its leader meets no other: text clear of text, no leader through a text, and none over another. */
+function isClear(one: Standing, all: readonly Standing[]): boolean {
   return all.every((o) => {
-    const overlap = px < o.end && o.px < end;
-    if (o.row === row) return !overlap;
-    if (Math.abs(px - o.px) < APART_MM) return false;
+    if (Math.abs(one.turn - o.turn) < APART_MM || runsOver(one, o) || runsOver(o, one))
+      return false;
+    if (o.row === one.row) return !(one.turn < o.end && o.turn < one.end);
     // The lower one's leader runs past the upper one's text.
-    return o.row < row ? px < o.px || px > o.end : o.px < px || o.px > end;
+    const [upper, lower] = o.row < one.row ? [o, one] : [one, o];
+    return lower.turn < upper.turn || lower.turn > upper.end;
   });
-}
-
-/** Places on a thing for its dot, a millimetre apart: nearest to the middle of its broadest clear part, and clear of what stands below. */
-function candidates(from: number, to: number, at: (px: number) => Omit<Spot, "px"> | null) {
-  const steps = Math.max(0, Math.floor(to - from));
-  const runs: Spot[][] = [[]];
-  for (let n = 0; n <= steps; n++) {
-    const px = from + n + (to - from - steps) / 2;
-    const spot = at(px);
-    const last = runs.at(-1)?.at(-1);
-    if (spot === null || (last && last.part !== spot.part)) runs.push([]);
-    if (spot !== null) runs.at(-1)?.push({ px, ...spot });
-  }
-  const broadest = runs.reduce((a, b) => (b.length > a.length * MUCH ? b : a));
-  const wish = broadest[Math.floor(broadest.length / 2)]?.px ?? (from + to) / 2;
-  const cost = (s: Spot): number => Math.abs(s.px - wish) + (s.free ? 0 : CROSSING_MM);
-  return { wish, spots: runs.flat().sort((a, b) => cost(a) - cost(b)) };
 }
 
 interface Arranged {
   readonly standing: ReadonlyMap<LeaderLabel, Standing>;
-  /** How badly: rows used, ways moved, and above all labels that found no clear place. */
+  /** How badly: lines of names used, ways moved, and above all names that found no clear place. */
   readonly cost: number;
 }
 
+/** The ways that a label may take, and how wide its name is. */
 interface Span {
-  readonly wish: number;
   readonly width: number;
-  readonly spots: readonly Spot[];
+  readonly routes: readonly Route[];
 }
 
 /** What is named only where there is room chooses last. */
@@ -108,65 +78,60 @@ function last(order: readonly LeaderLabel[]): LeaderLabel[] {
   return [...order.filter((l) => !l.ifRoom), ...order.filter((l) => l.ifRoom)];
 }
 
-/** Places labels one after another, each as well as those before it allow. */
+const costOf = (s: Standing): number => s.cost + s.row * ROW_COST;
+
+/** The best clear place for a label among those that stand; null where there is none. */
+function bestPlace(label: LeaderLabel, span: Span, done: readonly Standing[]): Standing | null {
+  let best: Standing | null = null;
+  for (let row = 0; row < (label.ifRoom ? 1 : ROWS); row++)
+    for (const route of span.routes) {
+      if (best && route.cost + row * ROW_COST >= costOf(best)) break;
+      const one = { ...route, end: route.turn + span.width, row };
+      if (isClear(one, done)) best = one;
+    }
+  return best;
+}
+
+/** Places labels one after another, each as well as those before it allow; then each once more, among all others. */
 function arrange(order: readonly LeaderLabel[], spans: ReadonlyMap<LeaderLabel, Span>): Arranged {
   const standing = new Map<LeaderLabel, Standing>();
-  let cost = 0;
-  for (const label of order) {
-    const { wish, width, spots } = spans.get(label) as Span;
-    const done = [...standing.values()];
-    let found: Standing | null = null;
-    for (let row = 0; row < (label.ifRoom ? 1 : ROWS) && !found; row++) {
-      const spot = spots.find(
-        (p) =>
-          isClear(p.px, p.px + width, row, done) &&
-          done.every((o) => Math.abs(o.px - p.px) >= APART_MM),
-      );
-      if (spot) found = { ...spot, end: spot.px + width, row };
+  const lost = new Set<LeaderLabel>();
+  for (let round = 0; round < ROUNDS; round++)
+    for (const label of order) {
+      const span = spans.get(label) as Span;
+      standing.delete(label);
+      lost.delete(label);
+      const found = bestPlace(label, span, [...standing.values()]);
+      const [first] = span.routes;
+      if (found) standing.set(label, found);
+      else if (first && !label.ifRoom) {
+        standing.set(label, { ...first, end: first.turn + span.width, row: ROWS - 1 });
+        lost.add(label);
+      }
     }
-    if (!found && (label.ifRoom || spots.length === 0)) continue;
-    const set = found ?? {
-      ...(spots[0] as Spot),
-      end: (spots[0] as Spot).px + width,
-      row: ROWS - 1,
-    };
-    standing.set(label, set);
-    cost += (found ? 0 : NO_PLACE) + set.row * 60 + Math.abs(set.px - wish);
-  }
-  return { standing, cost };
+  const cost = [...standing.values()].reduce((sum, s) => sum + costOf(s), 0);
+  return { standing, cost: cost + lost.size * NO_PLACE };
 }
 
 /**
- * Leaders from things on a wall to their names below the floor: a white dot on the cloth, a vertical line under-laid with white, the
- * label left-aligned to it. Dots move sideways within their things until labels have room and no leader runs through a name; what
- * still has none goes a line lower. Several orders are tried, the best is kept. `scale` is paper over real; (x, y) is the wall's
- * upper left corner on paper.
+ * Leaders from things on a wall to their names below the floor: a white dot on the cloth, a line under-laid with white, the label
+ * left-aligned to it. A line falls straight down where it runs over nothing else, or over what the thing rests on; else it leaves the
+ * thing sideways, and falls where the wall is free. Dots move within their things until labels have room and no leader runs through
+ * a name or over another; what still has none goes a line lower. Several orders are tried, the best is kept. `below` is the height of
+ * the first line of names on paper, `pieces` what is seen on the wall (null where nothing stands there).
  */
 export function placeLeaders(
   all: readonly LeaderLabel[],
-  scale: number,
-  x: number,
-  y: number,
+  sheet: OnSheet,
   below: number,
   rightEdge: number,
+  pieces: SeenPieces | null,
 ): PlacedLeaders {
   const spans = new Map(
     all.map((label): [LeaderLabel, Span] => {
       const letters = Math.max(label.name.length * 1.1, label.words.length);
       const width = Math.min(WIDEST_MM, Math.max(LABEL_MM, letters * LETTER_MM + 3));
-      const from = x + label.left * scale + 1.5;
-      const to = Math.max(from, Math.min(rightEdge - width, x + label.right * scale - 1.5));
-      const at = (px: number) => {
-        const place = (px - x) / scale;
-        const high = label.spotAt(place);
-        if (high === null) return null;
-        return {
-          py: y + high * scale,
-          free: label.isFree(place, high),
-          part: label.partAt?.(place, high) ?? 0,
-        };
-      };
-      return [label, { width, ...candidates(from, to, at) }];
+      return [label, { width, routes: routesOf(label, width, rightEdge, pieces, sheet) }];
     }),
   );
   const byPlace = [...all].sort(
@@ -189,11 +154,12 @@ export function placeLeaders(
   for (const label of byPlace) {
     const at = best.standing.get(label);
     if (!at) continue;
-    const { px, py, row } = at;
+    const { px, py, turn, row } = at;
     const ly = below + row * STEP_MM;
-    svg += `<path d="M${r(px)} ${r(py)}V${r(ly + 3)}" stroke="#fff" stroke-opacity=".75" stroke-width=".7"/><path d="M${r(px)} ${r(py)}V${r(ly + 8)}" stroke="#23282e" stroke-width=".18"/>`;
+    const start = `M${r(px)} ${r(py)}${turn === px ? "" : `H${r(turn)}`}`;
+    svg += `<path d="${start}V${r(ly + 3)}" fill="none" stroke="#fff" stroke-opacity=".75" stroke-width=".7"/><path d="${start}V${r(ly + 8)}" fill="none" stroke="#23282e" stroke-width=".18"/>`;
     dots += `<circle cx="${r(px)}" cy="${r(py)}" r=".75" fill="#fff" stroke="#23282e" stroke-width=".25"/>`;
-    labels.push({ x: px + 1.2, y: ly, name: label.name, words: label.words });
+    labels.push({ x: turn + 1.2, y: ly, name: label.name, words: label.words });
   }
   return { svg: svg + dots, crowded: best.cost >= NO_PLACE, labels };
 }

@@ -2,9 +2,10 @@ import type { Wall } from "../../room/walls.ts";
 import { capital } from "../../units/capital.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { itemPhrase, type Language, listed, shortened } from "../words/phrases.ts";
+import { beneath } from "./beneath.ts";
 import { clothSpots } from "./clothSpots.ts";
 import { factsOf } from "./itemView.ts";
-import type { LeaderLabel } from "./leaders.ts";
+import type { LeaderLabel } from "./leaderRoutes.ts";
 import type { StandingItem } from "./standingItem.ts";
 
 /** A name's letters on one line below a drawing; the board has it in full. */
@@ -27,6 +28,7 @@ function isNamed(item: StandingItem["item"]): boolean {
  */
 export function labelsOf(
   data: ProjectData,
+  room: RoomData,
   items: readonly StandingItem[],
   language: Language,
   clear: number,
@@ -71,6 +73,8 @@ export function labelsOf(
         name: shortened(object ?? listed(names), MOST_LETTERS),
         words: object ? "" : itemPhrase(item, language),
         ...places,
+        own: new Set([id]),
+        beneath: beneath(room, item, items),
         ...(object && !isNamed(item) ? { ifRoom: true as const } : {}),
       },
     ];
@@ -98,7 +102,8 @@ export function groupedCushions(
       left: Math.min(...theirs.map((l) => l.left)),
       right: Math.max(...theirs.map((l) => l.right)),
       spotAt: (x) => theirs.map((l) => l.spotAt(x)).find((y) => y !== null) ?? null,
-      isFree: (x, y) => theirs.some((l) => l.spotAt(x) === y && l.isFree(x, y)),
+      own: new Set(theirs.flatMap((l) => [...l.own])),
+      beneath: new Set(theirs.flatMap((l) => [...l.beneath])),
     },
   ];
 }
@@ -137,8 +142,8 @@ export function paperLabels(
           );
           return at > x + 20 && at < x + face.width.toMm() - 20 && !covered ? y : null;
         },
-        isFree: (at) =>
-          !items.some((i) => at > i.x && at < i.x + i.width && i.y + i.height > height * 0.72),
+        own: new Set(),
+        beneath: new Set(),
       },
     ];
   });
