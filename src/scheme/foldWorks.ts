@@ -1,3 +1,4 @@
+import { capital } from "../units/capital.ts";
 import type { Finding, FindingCode } from "./finding.ts";
 import { listed, percent } from "./findings/make.ts";
 
@@ -19,7 +20,7 @@ function carried(all: readonly Finding[], say: Say): string {
   const places = all.map((f) => number(f, "places"));
   const [least, most] = [Math.min(...places), Math.max(...places)];
   const many = least === most ? say`${least}` : say`${least} to ${most}`;
-  return say`${listed(all.map((f) => word(f, "colour")))} are carried around the room, each in ${many} places.`;
+  return say`${capital(listed(all.map((f) => word(f, "colour"))))} are carried around the room, each in ${many} places.`;
 }
 
 function belonging(all: readonly Finding[], say: Say): string {

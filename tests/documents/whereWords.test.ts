@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { whereWords } from "../../src/documents/room/whereWords.ts";
+import { clothPlaces } from "../../src/documents/room/whereWords.ts";
 import { roomOf } from "../room/roomOf.ts";
 
 const cloths = Object.fromEntries(
@@ -50,7 +50,7 @@ items:
   { cloths },
 );
 const say = (cloth: string, language: "en-US" | "en-GB" = "en-US"): string =>
-  whereWords(cloth, room as never, language);
+  clothPlaces(cloth, room as never, language).join("; ");
 
 test("each title stands once, with the parts that are in the cloth, and no kind that the title says already", () => {
   expect(say("sorrel")).toBe(

@@ -4,6 +4,7 @@ import { PDFDict, PDFDocument, PDFHexString, PDFName, PDFString } from "@cantoo/
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { type Built, buildStudio } from "./demo.ts";
+import { lastRole } from "./lastRole.ts";
 import { worstLetters } from "./worstLetters.ts";
 import type { WorstStudio } from "./worstStudio.ts";
 
@@ -28,6 +29,8 @@ interface ReadPage {
   readonly text: string;
   /** Words that begin or end beyond the sheet. */
   readonly outside: readonly string[];
+  /** The role of its last element. */
+  readonly last: string;
 }
 
 async function pagesOf(studio: Built, name: string): Promise<ReadPage[]> {
@@ -43,7 +46,11 @@ async function pagesOf(studio: Built, name: string): Promise<ReadPage[]> {
       const ends = [x + (a === 0 ? 0 : width), y + (b === 0 ? 0 : Math.sign(b) * width)];
       return x < -1 || y < -1 || ends[0] > right + 1 || ends[1] > top + 1 || ends[1] < -1;
     });
-    pages.push({ text: words.map((w) => w.str).join(" "), outside: outside.map((w) => w.str) });
+    pages.push({
+      text: words.map((w) => w.str).join(" "),
+      outside: outside.map((w) => w.str),
+      last: await lastRole(page),
+    });
   }
   await pdf.loadingTask.destroy();
   return pages;
@@ -57,6 +64,22 @@ test("forty items with long names: the budget breaks with its head said again, p
   expect(last).toMatch(/Design fee .*Survey and measuring .*Kept in reserve .*Total 1/);
   expect(last).toMatch(/Last .*Drapery, bay .*Armchair, wing chair/);
   expect(budget[0]?.text).not.toMatch(/Hard to undo|Made to measure/);
+});
+
+test("forty items: the lists of where each cloth and colour goes end on their page", async () => {
+  const pages = await pagesOf(letters, "client/forty/proposal.pdf");
+  const where = pages.find((p) => p.text.startsWith("Where it goes"))?.text ?? "";
+  expect(where).toMatch(
+    /Yellowish white .* more Olive green .* more Grayish reddish orange .* more Moderate yellowish pink .* more/,
+  );
+  expect(where).not.toMatch(/\d%\. [a-z]/);
+});
+
+test("a step that brings no new cloth or colour names its pieces", async () => {
+  const pages = await pagesOf(letters, "client/forty/proposal.pdf");
+  expect(pages.map((p) => p.text).join(" ")).toMatch(
+    /Last \$[\d,.]+ Two draperies and two armchairs\./,
+  );
 });
 
 test("a signature never stands alone on its page", async () => {
@@ -80,14 +103,23 @@ test("the demo's findings print on ten pages at most, and its budget on one", as
   expect(proposal.filter((p) => /What In With \$/.test(p.text))).toHaveLength(1);
 });
 
-test("no words leave their page, and none is blank, in all that is printed", async () => {
+test("no words leave their page, none is blank, and no heading stands alone at a foot, in all that is printed", async () => {
   for (const studio of [demo, letters])
     for (const name of studio.files.filter((f) => f.endsWith(".pdf")))
       for (const [at, page] of (await pagesOf(studio, name)).entries()) {
         expect(page.outside, `${name}, page ${at + 1}`).toEqual([]);
         expect(page.text.length, `${name}, page ${at + 1}`).toBeGreaterThan(3);
+        expect(page.last, `${name}, page ${at + 1}`).not.toMatch(/^H\d?$/);
       }
 }, 120_000);
+
+test("no letter has a paragraph without words: a heading would stand alone before it", async () => {
+  for (const studio of [demo, letters])
+    for (const name of studio.files.filter((f) => f.endsWith(".html"))) {
+      const html = await readFile(join(studio.out, name), "utf8");
+      expect(html.match(/<(p|li|h\d)\b[^>]*>\s*<\/\1>/g) ?? [], name).toEqual([]);
+    }
+});
 
 test("every figure has words in its place, every table heads to its columns, every link its contents", async () => {
   for (const studio of [demo, letters])

@@ -8,6 +8,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { type BrowserSession, openSession } from "../../src/press/browserSession.ts";
 import { type FoundBrowser, findBrowser } from "../../src/press/findBrowser.ts";
 import { type Built, buildStudio } from "./demo.ts";
+import { lastRole } from "./lastRole.ts";
 import { type WorstStudio, worstStudio } from "./worstStudio.ts";
 
 let session: BrowserSession;
@@ -213,7 +214,7 @@ test("a studio on A3 prints on exact A3 and A4, no page blank, no heading alone 
       const { items } = await page.getTextContent();
       const text = items.map((one) => ("str" in one ? one.str : "")).join("");
       expect(text.replace(/\s/g, "").length, where).toBeGreaterThan(3);
-      expect(lastRole(await page.getStructTree()), where).not.toMatch(/^H\d?$/);
+      expect(await lastRole(page), where).not.toMatch(/^H\d?$/);
       for (const link of (await page.getAnnotations()).filter((one) => one.subtype === "Link"))
         expect(String(link.contentsObj?.str ?? ""), where).not.toBe("");
     }
@@ -267,23 +268,3 @@ test("every face in a PDF is one of the house's own, embedded and no Type 3, tho
   expect(others).toEqual([]);
   expect([...faces].some((f) => f.startsWith("NotoSerifHebrew"))).toBe(true);
 });
-
-interface Node {
-  readonly role?: string;
-  readonly children?: readonly Node[];
-}
-
-/** The role of the last element with content on a page: of a heading alone at its foot, the heading's. */
-function lastRole(tree: unknown): string {
-  let node = tree as Node;
-  let role = "";
-  while (node?.children?.length) {
-    role = node.role ?? role;
-    const last = node.children.at(-1) as Node;
-    if (!last.children) break;
-    node = last;
-    role = node.role ?? role;
-    if (/^H\d?$/.test(role)) return role;
-  }
-  return role;
-}

@@ -43,4 +43,6 @@ test("carried colours are named with the least and the most places", () => {
   expect(fold(room).find((f) => f.code === "colour-carried")?.message).toBe(
     "Bottle and Rust are carried around the room, each in 3 to 4 places.",
   );
+  const small = { ...room, room: room.room.replace("Bottle", "bottle") };
+  expect(fold(small).find((f) => f.code === "colour-carried")?.message).toMatch(/^Bottle and /);
 });

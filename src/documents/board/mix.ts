@@ -8,6 +8,7 @@ import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
 import { type Language, listed, placesOf, roleWord } from "../words/phrases.ts";
+import { placesInOneLine } from "./captionPlaces.ts";
 import { type CloseUp, closeUpOf } from "./closeUp.ts";
 import { fillOf, mostOnPaper } from "./cuttingFill.ts";
 import { type Cutting, type CuttingFill, cuttingsSvg, pieceId } from "./cuttings.ts";
@@ -128,6 +129,16 @@ export function mixField(sheet: BoardSheet): Field {
   };
 }
 
+/** A caption of more lines than its channel holds would touch what hangs so close below it. */
+const CLOSE_BELOW_MM = CAPTION_MM + 4;
+
+/** True where another piece hangs close below a piece and its caption. */
+function hangsBelow(other: HungPiece, piece: HungPiece): boolean {
+  const foot = piece.y + piece.height;
+  const under = other.x < piece.x + piece.width && other.x + other.width > piece.x;
+  return under && other.y >= foot && other.y < foot + CLOSE_BELOW_MM;
+}
+
 /** True where a piece, or the caption below it, stands at the height of another's caption. */
 function beside(other: HungPiece, piece: HungPiece): boolean {
   const from = piece.y + piece.height;
@@ -209,7 +220,9 @@ export function mixOfRoom(
     const next = hung.filter((o) => o.x > h.x && beside(o, h)).sort((a, b) => a.x - b.x)[0];
     const width = Math.max(h.width + 4, next ? next.x - h.x - 2 : fieldWidth - x - 8);
     const lines = Math.ceil((swatch.name.length * NAME_LETTER_MM) / width);
-    const place = isAnchor ? "" : listed(placesOf(h.id, room, language));
+    const places = isAnchor ? [] : placesOf(h.id, room, language);
+    const isClose = hung.some((o) => hangsBelow(o, h));
+    const place = isClose ? placesInOneLine(places, width) : listed(places);
     const kind = isAnchor
       ? spelled("where the colours come from", language)
       : roleWord((role as RoleOf).role, swatch.kind, isPaper);

@@ -14,7 +14,7 @@ import { type ItemsByWall, itemsByWall } from "../room/placeItems.ts";
 import { wallFrame, wallShapes } from "../room/wallShapes.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
 import type { Markup } from "../words/marks.ts";
-import { listed, roleWord } from "../words/phrases.ts";
+import { itemsPhrases, type Language, listed, roleWord } from "../words/phrases.ts";
 import type { Budget } from "./budget.ts";
 
 /** The room once a step is done. */
@@ -22,6 +22,8 @@ export interface StepPicture {
   readonly name: string;
   readonly sum: string;
   readonly picture: Markup | null;
+  /** True where the picture leaves its words room beside it. */
+  readonly beside: boolean;
   readonly words: string;
 }
 
@@ -35,6 +37,16 @@ export interface StepRow {
 /** The walls side by side fill the letter's text at most, and stand so high at most, in millimetres on paper. */
 const WIDTH = 164;
 const HEIGHT = 30;
+
+/** A narrower picture has its words beside it, where they would else leave half of the letter white. */
+const BESIDE = 100;
+
+/** How much smaller than the walls their picture is: it fills the width or the height it may have. */
+const scaleOf = (lengthMm: number, heightMm: number): number =>
+  Math.max(lengthMm / WIDTH, heightMm / HEIGHT);
+
+const lengthOf = (walls: readonly Wall[]): number =>
+  walls.reduce((sum, wall) => sum + wall.length.toMm(), 0);
 
 /** The room with only what is there after a phase; walls keep their colour until they are painted. */
 export function roomAfter(room: RoomData, phase: number): RoomData {
@@ -91,9 +103,9 @@ function pictureOf(
   title: string,
 ): Markup | null {
   const height = room.plan.height?.toMm();
-  const length = walls.reduce((sum, wall) => sum + wall.length.toMm(), 0);
+  const length = lengthOf(walls);
   if (!height || length <= 0) return null;
-  const scale = Math.max(length / WIDTH, height / HEIGHT);
+  const scale = scaleOf(length, height);
   const there = new Set(after.items.map((i) => i.record.id));
   const [names, toCome] = [new Set<string>(), new Set<string>()];
   let x = 0;
@@ -148,7 +160,10 @@ function pictureOf(
   };
 }
 
-/** What a step brings: the cloths that are seen with it for the first time and the roles that they fill, what is painted, and the colours that it is the first to carry. */
+/**
+ * What a step brings: the cloths that are seen with it for the first time and the roles that they fill, what is painted, and the
+ * colours that it is the first to carry. Where all of that was there before, the pieces themselves.
+ */
 function wordsOf(
   phase: SchemePhase,
   room: RoomData,
@@ -169,7 +184,11 @@ function wordsOf(
   });
   const cloths = told.length > 0 ? `${listed(told)}.` : "";
   const colours = phase.newColours.length > 0 ? say`Carries ${listed(phase.newColours)}.` : "";
-  return [cloths, ...paints, colours].filter((w) => w !== "").join(" ");
+  const brought = [cloths, ...paints, colours].filter((w) => w !== "");
+  if (brought.length > 0) return brought.join(" ");
+  const items = room.items.filter((i) => phase.items.includes(i.record.id));
+  const language = data.studio.fields.language as Language;
+  return items.length > 0 ? `${capital(listed(itemsPhrases(items, language)))}.` : "";
 }
 
 /** Every room step by step: what each step costs, the wall as it then is, and the colours and cloths that it brings. */
@@ -188,6 +207,7 @@ export function stepRows(
     const height = room.plan.height?.toMm() ?? 0;
     const placed = itemsByWall(room, height, lookUpsOf(data));
     const walls = toldWalls(room, placed);
+    const length = lengthOf(walls);
     const name = capital(room.record.fields.room);
     const pictures = numbers.flatMap((phase, n): StepPicture[] => {
       const own = room.scheme.phases.find((p) => p.phase === phase);
@@ -207,6 +227,7 @@ export function stepRows(
             `${prefix}-${at}-${n}`,
             `${name} after this step`,
           ),
+          beside: height > 0 && length / scaleOf(length, height) <= BESIDE,
           words: wordsOf(own, room, data, say),
         },
       ];

@@ -156,6 +156,8 @@ export interface FloorPlan {
   readonly solid: readonly Box[];
   /** True where chairs are drawn about their table though the place of only one is written. */
   readonly spread: boolean;
+  /** True where nothing stands, hangs or lies in it: bare walls say nothing of where a cloth goes. */
+  readonly isBare: boolean;
 }
 
 /** The rectangle about some points. */
@@ -244,6 +246,7 @@ export function floorPlanShapes(room: RoomData, context: DrawingContext): FloorP
     if (out && over && behind)
       shapes.push(boardAbove(behind, over.left.toMm(), over.width.toMm(), out));
   }
+  const isBare = shapes.length === 0;
   for (const wall of walls) shapes.push(...wallSection(wall));
   const pieces = boxed.map(({ item, box, flat, at }): PlanPiece => {
     const object = (item.record.fields as { object?: string }).object ?? null;
@@ -253,5 +256,5 @@ export function floorPlanShapes(room: RoomData, context: DrawingContext): FloorP
   for (const { left, top, right, foot } of small)
     pieces.push({ title: "", object: null, flat: false, isCopy: true, left, top, right, foot });
   const spread = boxed.some(({ how }) => how === "round");
-  return { shapes, width, height, pieces, solid: breastsOf(walls), spread };
+  return { shapes, width, height, pieces, solid: breastsOf(walls), spread, isBare };
 }

@@ -7,10 +7,10 @@ import { partAboutMotif } from "../pictures/aboutMotif.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
-import { type Language, listed, roleWord, shortened } from "../words/phrases.ts";
+import { type Language, roleWord } from "../words/phrases.ts";
 import { wherePlanOf } from "./wherePlan.ts";
-import { COLOUR_MM, rowsMm, SQUARE_GAP_MM, squareFor, type WhereRow } from "./whereRows.ts";
-import { whereWords } from "./whereWords.ts";
+import { COLOUR_MM, SQUARE_GAP_MM, type WhereRow } from "./whereRows.ts";
+import { whereTold } from "./whereTold.ts";
 import { fitting, leastLines, type RoomWords, worksWords } from "./worksWords.ts";
 
 export interface WherePage {
@@ -102,22 +102,9 @@ function cut(data: ProjectData, cloth: string, book: PictureBook, side: number):
   return book.crop(swatch, part, side)?.href ?? null;
 }
 
-/** The column of names: wider where a name is long, and a longer one is cut; the board has it in full. */
+/** The column of names: wider where a name is long. */
 const NAME_MM = 42;
-const LONG_NAME = { from: 18, mm: 62, letters: 60 };
-
-/** The places that carry a colour, in words, each title once. */
-function coloursWords(
-  room: RoomData,
-  items: readonly { readonly id: string; readonly title: string }[],
-): string {
-  const titles = items.map((i) => {
-    const own = room.items.find((item) => item.record.id === i.id);
-    const title = own && own.kind.kind !== "object" ? own.record.title : i.title;
-    return title.charAt(0).toLowerCase() + title.slice(1);
-  });
-  return titles.length > 0 ? capital(listed([...new Set(titles)])) : "Nowhere yet";
-}
+const LONG_NAME = { from: 18, mm: 62 };
 
 /** Where it goes: the room in plan, then each cloth by its places and each colour by the places that carry it. */
 export function wherePageOf(
@@ -138,26 +125,16 @@ export function wherePageOf(
     height: foot - planY,
     wordsMm: (width) => UNDER_PLAN_GAP_MM + leastLines(said, widthOf(width) / LETTER_MM) * LINE_MM,
   });
-  const listX = Math.max(sheet.width * LISTS_FROM, (plan?.right ?? margin.left) + OFF_PLAN_MM);
+  const listX = plan ? Math.max(sheet.width * LISTS_FROM, plan.right + OFF_PLAN_MM) : margin.left;
   const listWidth = sheet.width - margin.right - listX;
   const { roles, carried } = room.scheme;
-  const rows: WhereRow[] = [
-    ...roles.map((role) => ({
-      name: shortened(role.name, LONG_NAME.letters),
-      where: whereWords(role.cloth, room, language),
-      isCloth: true,
-    })),
-    ...carried.map((c) => ({
-      name: capital(c.colour.name),
-      where: coloursWords(room, c.items),
-      isCloth: false,
-    })),
-  ];
-  const isLong = rows.some((row) => row.name.length > LONG_NAME.from);
-  const nameWidth = isLong ? LONG_NAME.mm : NAME_MM;
+  const nameWidthOf = (rows: readonly WhereRow[]): number =>
+    rows.some((row) => row.name.length > LONG_NAME.from) ? LONG_NAME.mm : NAME_MM;
   const free = foot - margin.top - LIST_TOP_MM - HEADS_MM;
-  const side = squareFor(rows, { listWidth, nameWidth }, free);
-  const below = free - rowsMm(rows, { listWidth, nameWidth, square: side });
+  const columns = (rows: readonly WhereRow[]) => ({ listWidth, nameWidth: nameWidthOf(rows) });
+  const { rows, square: side, heightMm } = whereTold(room, language, columns, free);
+  const nameWidth = nameWidthOf(rows);
+  const below = free - heightMm;
   const underPlan = plan ? foot - plan.foot - UNDER_PLAN_GAP_MM : 0;
   const left = plan !== null && (underPlan > below || underPlan > UNDER_PLAN_MM);
   const lines = Math.floor(Math.max(below, underPlan) / LINE_MM);

@@ -89,7 +89,7 @@ function scaleOf(plan: { width: number; height: number }, space: PlanSpace, unit
   return withWords !== undefined && withWords <= largest * STEP ? withWords : largest;
 }
 
-/** The plan at a usual scale in its space on the sheet; null without walls. */
+/** The plan at a usual scale in its space on the sheet; null without walls, and where nothing stands in them. */
 export function wherePlanOf(
   data: ProjectData,
   room: RoomData,
@@ -99,7 +99,7 @@ export function wherePlanOf(
   at: PlanSpace,
 ): WherePlan | null {
   const plan = floorPlanShapes(room, lookUpsOf(data));
-  if (!plan) return null;
+  if (!plan || plan.isBare) return null;
   const scale = scaleOf(plan, at, data.studio.fields.units);
   const bindings = flatBindings(roomBindings(data, room, scale, book));
   const rendered = renderDrawing(

@@ -54,10 +54,10 @@ function placeWords(title: string, phrases: readonly string[]): string {
 }
 
 /**
- * The places of a cloth, by the items' own titles, each title once: `Garden window: drapery; Stove chair: welt, and back of its
+ * The places of a cloth, by the items' own titles, each title once: `Garden window: drapery`, `Stove chair: welt, and back of its
  * pillow`. The kind is left out where the title says it. Linings are not seen.
  */
-export function whereWords(cloth: string, room: RoomData, language: Language): string {
+export function clothPlaces(cloth: string, room: RoomData, language: Language): string[] {
   const uses = room.items.flatMap((item): Use[] => {
     const surfaces = item.kind
       .cloths(item.record.fields as never)
@@ -66,14 +66,12 @@ export function whereWords(cloth: string, room: RoomData, language: Language): s
     return surfaces.length > 0 ? [{ item, surfaces }] : [];
   });
   const titles = [...new Set(uses.map((u) => u.item.record.title))];
-  return titles
-    .map((title) => {
-      const isShared = room.items.filter((i) => i.record.title === title).length > 1;
-      const own = uses.filter((u) => u.item.record.title === title);
-      return placeWords(
-        title,
-        own.map((u) => phraseOf(u, isShared, language)),
-      );
-    })
-    .join("; ");
+  return titles.map((title) => {
+    const isShared = room.items.filter((i) => i.record.title === title).length > 1;
+    const own = uses.filter((u) => u.item.record.title === title);
+    return placeWords(
+      title,
+      own.map((u) => phraseOf(u, isShared, language)),
+    );
+  });
 }

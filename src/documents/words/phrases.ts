@@ -54,6 +54,17 @@ function kindPhrase(item: ItemData, count: number, language: Language): string {
   return count > 1 ? `${countWord(count)} ${words.many}` : words.one;
 }
 
+/** Items in words, each kind once with its count: `drapery`, `two armchairs`; in the order of the first of each kind. */
+export function itemsPhrases(items: readonly ItemData[], language: Language): string[] {
+  const kinds = new Map<string, { first: ItemData; count: number }>();
+  for (const item of items) {
+    const own = (item.record.fields as { count?: number }).count ?? 1;
+    const { first, count } = kinds.get(item.kind.kind) ?? { first: item, count: 0 };
+    kinds.set(item.kind.kind, { first, count: count + own });
+  }
+  return [...kinds.values()].map(({ first, count }) => kindPhrase(first, count, language));
+}
+
 /** Where a cloth goes in a room: the items that show it, in words, each once. */
 export function placesOf(cloth: string, room: RoomData, language: Language): string[] {
   const counted = new Map<string, { kind: ItemData; count: number }>();

@@ -1,0 +1,86 @@
+import { capital } from "../../units/capital.ts";
+import type { RoomData } from "../projectData.ts";
+import { type Language, listed, placesOf, shortened } from "../words/phrases.ts";
+import { rowsMm, squareFor, type WhereColumns, type WhereRow } from "./whereRows.ts";
+import { clothPlaces } from "./whereWords.ts";
+
+/** Up to so many titles a cloth's places are told by them, beyond it they are counted by kind; and so many of a colour's are told. */
+interface Fullness {
+  readonly ofCloth: number;
+  readonly ofColour: number;
+}
+
+/** From as many titles as one reads down to the fewest that still say something. */
+const FULLNESS: readonly Fullness[] = [
+  { ofCloth: 8, ofColour: 12 },
+  { ofCloth: 4, ofColour: 8 },
+  { ofCloth: 2, ofColour: 5 },
+  { ofCloth: 0, ofColour: 3 },
+];
+
+/** A longer name of a cloth is cut; the board has it in full. */
+const NAME_LETTERS = 60;
+
+function clothWords(cloth: string, room: RoomData, language: Language, most: number): string {
+  const places = clothPlaces(cloth, room, language);
+  return places.length <= most
+    ? places.join("; ")
+    : capital(listed(placesOf(cloth, room, language)));
+}
+
+/** The places that carry a colour, in words, each title once; beyond `most` they are counted. */
+export function colourWords(
+  room: RoomData,
+  items: readonly { readonly id: string; readonly title: string }[],
+  most: number,
+): string {
+  const titles = items.map((i) => {
+    const own = room.items.find((item) => item.record.id === i.id);
+    const title = own && own.kind.kind !== "object" ? own.record.title : i.title;
+    return title.charAt(0).toLowerCase() + title.slice(1);
+  });
+  const each = [...new Set(titles)];
+  if (each.length === 0) return "Nowhere yet";
+  // One that is left out takes as much room as `1 more`.
+  const told = each.length > most + 1 ? each.slice(0, most) : each;
+  const more = each.length - told.length;
+  return capital(listed(more > 0 ? [...told, `${more} more`] : told));
+}
+
+function rowsOf(room: RoomData, language: Language, { ofCloth, ofColour }: Fullness): WhereRow[] {
+  const { roles, carried } = room.scheme;
+  return [
+    ...roles.map((role) => ({
+      name: shortened(role.name, NAME_LETTERS),
+      where: clothWords(role.cloth, room, language, ofCloth),
+      isCloth: true,
+    })),
+    ...carried.map((c) => ({
+      name: capital(c.colour.name),
+      where: colourWords(room, c.items, ofColour),
+      isCloth: false,
+    })),
+  ];
+}
+
+/** The rows of the lists, each cloth's and then each colour's, with the side of a cloth's square and the height that they take. */
+export interface WhereTold {
+  readonly rows: readonly WhereRow[];
+  readonly square: number;
+  readonly heightMm: number;
+}
+
+/** The rows as full as the height holds them, in millimetres of paper; the shortest where none fits. */
+export function whereTold(
+  room: RoomData,
+  language: Language,
+  columns: (rows: readonly WhereRow[]) => Omit<WhereColumns, "square">,
+  height: number,
+): WhereTold {
+  const tellings = FULLNESS.map((fullness): WhereTold => {
+    const rows = rowsOf(room, language, fullness);
+    const square = squareFor(rows, columns(rows), height);
+    return { rows, square, heightMm: rowsMm(rows, { ...columns(rows), square }) };
+  });
+  return tellings.find(({ heightMm }) => heightMm <= height) ?? (tellings.at(-1) as WhereTold);
+}
