@@ -4,15 +4,17 @@ import { busynessOf } from "./distance/busyness.ts";
 import { contrastOf } from "./distance/contrast.ts";
 import { readingDistances } from "./distance/readingDistance.ts";
 import { FINE_CELL_MM, type JudgedKind, kindOf } from "./kind/kindOf.ts";
-import { cellSigns, crossingAlong, softField, surfaceOf } from "./kind/kindSigns.ts";
+import { cellSigns, crossingAlong, softField } from "./kind/kindSigns.ts";
+import { surfaceOf } from "./kind/surface.ts";
 import { type Motifs, meanWidth, motifsOf } from "./motif/motifSize.ts";
 import { type PrintLimits, USUAL_LIMITS } from "./motif/printSize.ts";
+import { once } from "./once.ts";
 import { cleanLabels } from "./palette/cleanLabels.ts";
 import type { Separation } from "./palette/clothColours.ts";
 import type { Separated } from "./palette/palette.ts";
 import { fieldOf } from "./pixels/field.ts";
 import { maskOf } from "./pixels/masks.ts";
-import { type Relief, reliefOf } from "./pixels/reliefOf.ts";
+import type { Relief } from "./pixels/reliefOf.ts";
 import { bandWidth } from "./repeat/bandWidth.ts";
 import { findRepeat } from "./repeat/findRepeat.ts";
 import { area, type Lattice } from "./repeat/lattice.ts";
@@ -48,16 +50,17 @@ export function patternOf(
   printLimits: PrintLimits = USUAL_LIMITS,
 ): FoundPattern {
   const field = fieldOf(even);
-  const surface = reliefOf(field);
-  const texture = textureOf(surface);
+  const surface = surfaceOf(field);
   const { relief, stripes, lattice } = findRepeat(field, {
     parted: separation.centres.length > 1,
-    toned: texture >= TONED,
+    isToned: () => surface.texture >= TONED,
   });
   const reliefMm = mmPerPx * relief.scale;
   const cellMm = lattice && Math.sqrt(area(lattice.basis)) * reliefMm;
   const crossing = crossingAlong(softField(field), lattice?.basis ?? null);
-  const cell = lattice && cellMm ? cellSigns(even, lattice.basis, relief.scale, cellMm) : null;
+  const cell = once(() =>
+    lattice && cellMm ? cellSigns(even, lattice.basis, relief.scale, cellMm) : null,
+  );
   const whole = lattice && repeatOfLattice(lattice, reliefMm, relief);
   // What is found in one tone has passed a limit of its own, and its grain hides how alike its cells are.
   const toneOnTone = separation.centres.length < 2;
@@ -66,7 +69,7 @@ export function patternOf(
     (whole.sure ||
       toneOnTone ||
       whole.confidence >= ONE_REPEAT ||
-      (cell?.agreement ?? 0) >= ONE_CELL ||
+      (cell()?.agreement ?? 0) >= ONE_CELL ||
       crossing.sum > CROSSED);
   const found = isOne ? whole : null;
   const { centres, labels } = separation;
@@ -77,13 +80,14 @@ export function patternOf(
     {
       colours: separation.centres.length,
       contrast: contrastOf(separation),
-      texture,
-      ...surfaceOf(surface),
+      surface,
       widestMm: isFine ? widestPx(even.width, even.height, clean) * mmPerPx : 0,
       striped: stripes !== null,
       crossing,
       cellMm: found ? cellMm : null,
-      forGeometric: cell?.forGeometric ?? 0,
+      get forGeometric() {
+        return cell()?.forGeometric ?? 0;
+      },
       motifMm: motifs?.mm ?? null,
       freeMm: motifs?.sizesMm ?? [],
       motifsPerCell: lattice ? perCell(motifs, lattice, relief) : 0,
@@ -119,24 +123,6 @@ export function patternOf(
 
 function inRoom(metres: number): number | null {
   return metres > NO_ROOM_M ? null : metres;
-}
-
-/** What wavers over more than a grain, root mean square: the picture against itself a few pixels off has no grain in it. */
-function textureOf({ channels, width, height }: Relief): number {
-  let sum = 0;
-  for (const off of [4, 5]) {
-    let product = 0;
-    for (const channel of channels) {
-      for (let y = 0; y < height - off; y++) {
-        for (let x = 0, p = y * width; x < width - off; x++, p++) {
-          const here = channel[p] as number;
-          product += here * ((channel[p + off] as number) + (channel[p + off * width] as number));
-        }
-      }
-    }
-    sum += product / (4 * (width - off) * (height - off));
-  }
-  return Math.sqrt(Math.max(0, sum));
 }
 
 /** Mean width of the wider of figure and ground, in pixels. */

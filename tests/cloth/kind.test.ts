@@ -114,9 +114,7 @@ test("cells laid over each other lose their grain, and show what turns and mirro
 const SIGNS: KindSigns = {
   colours: 3,
   contrast: 0.7,
-  texture: 0.08,
-  surface: 0.1,
-  coarse: 0.08,
+  surface: { all: 0.1, texture: 0.08, coarse: 0.08 },
   widestMm: 20,
   striped: false,
   crossing: { sum: 0.3, product: 0.3, balance: 0.5 },

@@ -1,18 +1,15 @@
 import type { PatternKind } from "../clothMeasure.ts";
 import type { PrintLimits } from "../motif/printSize.ts";
 import type { Crossing } from "./crossing.ts";
+import type { Surface } from "./surface.ts";
 
-/** What the kind of a pattern is told from. */
+/** What the kind of a pattern is told from. The dear ones may be getters, which are asked only where the kind hangs on them. */
 export interface KindSigns {
   /** Colours that were separated. */
   readonly colours: number;
   /** Michelson's, between the lightest and darkest of the colours. */
   readonly contrast: number;
-  /** Lightness and hue that waver over more than a grain, root mean square in Oklab. */
-  readonly texture: number;
-  /** All that wavers, grain with it, and what wavers in waves that a grain has not. */
-  readonly surface: number;
-  readonly coarse: number;
+  readonly surface: Surface;
   /** Mean width of the wider of figure and ground, in millimetres; it is asked of cells finer than `FINE_CELL_MM` alone. */
   readonly widestMm: number;
   readonly striped: boolean;
@@ -101,21 +98,21 @@ export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
 
 /** Plain or textured plain, or null where there is a pattern. */
 function plainOf(signs: KindSigns): JudgedKind | null {
-  const { cellMm, texture, surface, coarse } = signs;
+  const { cellMm, surface } = signs;
   const weave =
     cellMm === null || cellMm < LIMITS.weaveCellMm
       ? signs.contrast < LIMITS.contrast
-      : coarse < LIMITS.coarse && signs.colours < 2;
+      : signs.colours < 2 && surface.coarse < LIMITS.coarse;
   const fine =
     signs.colours > 1 &&
     signs.widestMm < LIMITS.weaveMm &&
     cellMm !== null &&
     cellMm < FINE_CELL_MM;
   if (!weave && !fine) return null;
-  const seen = Math.max(texture / LIMITS.texture, surface / LIMITS.surface);
+  const seen = Math.max(surface.texture / LIMITS.texture, surface.all / LIMITS.surface);
   if (signs.colours < 2 && seen < 1) return { kind: "plain", sure: seen < 1 - NEAR };
   // Coarse, and no repeat found: it may be a pattern tone on tone whose repeat was missed.
-  const missed = cellMm === null && coarse > 2 * LIMITS.coarse;
+  const missed = cellMm === null && surface.coarse > 2 * LIMITS.coarse;
   const sure = seen > 1 + NEAR && signs.contrast < (1 - NEAR) * LIMITS.contrast && !missed;
   return { kind: "textured-plain", sure };
 }

@@ -1,7 +1,7 @@
+import { once } from "../once.ts";
 import { type Field, fieldOf } from "../pixels/field.ts";
 import { gaussian } from "../pixels/gaussian.ts";
 import type { Pixels } from "../pixels/pixels.ts";
-import type { Relief } from "../pixels/reliefOf.ts";
 import { area, type Basis, type Shift } from "../repeat/lattice.ts";
 import { type Crossing, crossingOf, shiftAlong } from "./crossing.ts";
 import { drawingOf, forGeometric } from "./drawnByRule.ts";
@@ -11,8 +11,6 @@ import { CELL_SIDE, meanCell } from "./meanCell.ts";
 const LEAST_WIDTH = 200;
 /** Degrees within which a cloth's warp and weft stand to the picture's sides. */
 const HAND_TURN = 6;
-/** Pixels of the relief over which a weave's grain is gone. */
-const GRAIN = 2;
 
 /** A field without its grain. */
 export function softField(field: Field): Field {
@@ -26,30 +24,21 @@ export function crossingAlong(field: Field, basis: Basis | null): Crossing {
   return crossingOf(field, shiftAlong(basis, true, HAND_TURN), shiftAlong(basis, false, HAND_TURN));
 }
 
-/** What wavers in a relief, root mean square: all, and without the grain. */
-export function surfaceOf({ width, height, channels }: Relief): {
-  surface: number;
-  coarse: number;
-} {
-  let [all, left] = [0, 0];
-  for (const channel of channels) {
-    const soft = gaussian(channel, width, height, GRAIN);
-    for (let p = 0; p < channel.length; p++) {
-      all += (channel[p] as number) ** 2;
-      left += (soft[p] as number) ** 2;
-    }
-  }
-  const n = width * height;
-  return { surface: Math.sqrt(all / n), coarse: Math.sqrt(left / n) };
+/** What the cells of a lattice say when they are laid over each other. */
+export interface CellSigns {
+  /** Whether they are one cell. */
+  readonly agreement: number;
+  /** How much speaks for a geometric by how the cell is drawn, in logarithms of the odds; reckoned when it is first asked for. */
+  readonly forGeometric: number;
 }
 
-/** What the cells of a lattice say when they are laid over each other: whether they are one cell, and how it is drawn. */
+/** The signs of the cells of a lattice. */
 export function cellSigns(
   even: Pixels,
   basis: Basis,
   reliefScale: number,
   cellMm: number,
-): { agreement: number; forGeometric: number } {
+): CellSigns {
   const cellPx = Math.sqrt(area(basis)) * reliefScale;
   const width = Math.min(even.width, Math.max(LEAST_WIDTH, (even.width * CELL_SIDE) / cellPx));
   const field = fieldOf(even, width);
@@ -57,8 +46,11 @@ export function cellSigns(
   const [a, b] = basis.map(([x, y]): Shift => [x * scale, y * scale]) as [Shift, Shift];
   const cell = meanCell(field, [a, b]);
   if (!cell) return { agreement: 0, forGeometric: 0 };
+  const geometric = once(() => forGeometric(drawingOf(cell, [a, b]), cellMm));
   return {
     agreement: cell.agreement,
-    forGeometric: forGeometric(drawingOf(cell, [a, b]), cellMm),
+    get forGeometric() {
+      return geometric();
+    },
   };
 }

@@ -34,15 +34,15 @@ export interface ColourSigns {
   /** Its colours can be told apart. */
   readonly parted: boolean;
   /** It wavers by more than a grain, whether or not they can. */
-  readonly toned: boolean;
+  readonly isToned: () => boolean;
 }
 
 /** Finds how a field whose light is even repeats. */
-export function findRepeat(field: ScaledField, { parted, toned }: ColourSigns): FoundRepeat {
+export function findRepeat(field: ScaledField, { parted, isToned }: ColourSigns): FoundRepeat {
   const seen = seenPattern(field);
   const { relief, correlation } = seen;
   const lattice = findLattice(correlation);
-  const ridge = parted || toned ? findStripes(correlation) : null;
+  const ridge = parted || isToned() ? findStripes(correlation) : null;
   const isStriped =
     ridge !== null &&
     ridge.along >= STEADY * (lattice?.score ?? 0) &&
@@ -55,7 +55,7 @@ export function findRepeat(field: ScaledField, { parted, toned }: ColourSigns): 
       lattice: null,
     };
   }
-  if (!lattice || !(parted || isToned(lattice, toned)))
+  if (!lattice || !(parted || isPattern(lattice, isToned())))
     return { ...seen, stripes: null, lattice: null };
   const refined = refineLattice(seen, lattice);
   const whole = wholeTurns(field, refined);
@@ -65,7 +65,7 @@ export function findRepeat(field: ScaledField, { parted, toned }: ColourSigns): 
 }
 
 /** True where a lattice is a pattern tone on tone, and no weave. */
-function isToned({ score, points }: Lattice, toned: boolean): boolean {
+function isPattern({ score, points }: Lattice, toned: boolean): boolean {
   if (toned && score >= TONED) return true;
   return score >= FAINT && points >= FEWEST_POINTS && points <= MOST_POINTS;
 }
