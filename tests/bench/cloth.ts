@@ -18,42 +18,52 @@ import {
   subjectOf,
 } from "./cloth/subjects.ts";
 import { times } from "./cloth/time.ts";
+import { told } from "./options.ts";
 
 /** A palette's accent is recalled within this CIEDE2000. */
 const RECALLED = 6;
 
+const text = { type: "string" } as const;
+const OPTIONS = {
+  only: text,
+  shots: text,
+  from: text,
+  cloths: text,
+  every: text,
+  verbose: { type: "boolean" },
+} as const;
+
+/** Which photographs of a tile and level, and which tiles; verbose where what is wrong is named beside the figures. */
+interface Run {
+  readonly shots: readonly number[];
+  readonly every: number;
+  readonly verbose: boolean;
+}
+
 /**
- * Measures the measuring: `npm run bench -- cloth [tuning|held-out] [--only repeat|nearly|kind|palette|time] [--shots N] [--cloths N] [--every N]`. Photographs with known
- * truth are made from seeds: of outside tiles and of our own drawings, by half, of which the one for trying limits is never the
- * one reported. `--shots` photographs of each tile and level, `--cloths` for the palettes, every Nth tile alone for a quick look.
+ * Measures the measuring: `npm run bench -- cloth [tuning|held-out] [--only repeat|nearly|kind|palette|time] [--shots N] [--from N] [--cloths N] [--every N] [--verbose]`.
+ * Photographs with known truth are made from seeds: of outside tiles and of our own drawings, by half, of which the one for trying
+ * limits is never the one reported. `--shots` photographs of each tile and level, beginning `--from` the Nth, so that runs beside each
+ * other measure others; `--cloths` for the palettes, every Nth tile alone for a quick look.
  */
 export async function cloth(): Promise<void> {
-  const half: Half = process.argv.includes("tuning") ? "tuning" : "held-out";
+  const said = told(OPTIONS);
+  const half: Half = said.words.includes("tuning") ? "tuning" : "held-out";
   const seed = half === "tuning" ? 1 : 1_000_001;
   console.log(`Measured cloth, ${half} tiles and seeds.`);
-  const [shots, every] = [numberAfter("--shots", 6), numberAfter("--every", 1)];
-  const only = wordAfter("--only");
+  const from = said.number("from", 0);
+  const run: Run = {
+    shots: Array.from({ length: said.number("shots", 6) }, (_, i) => from + i),
+    every: said.number("every", 1),
+    verbose: said.flag("verbose"),
+  };
+  const only = said.text("only");
   const asked = (part: string) => only === null || only === part;
-  if (asked("repeat")) await patterns(drawingsOf(half), seed, shots, every);
-  if (asked("nearly")) await patterns(nearlyDrawingsOf(half), seed, shots, every);
-  if (asked("kind")) await kinds(half, seed, shots, every);
-  if (asked("palette")) await colours(half, seed, numberAfter("--cloths", 60));
+  if (asked("repeat")) await patterns(drawingsOf(half), seed, run);
+  if (asked("nearly")) await patterns(nearlyDrawingsOf(half), seed, run);
+  if (asked("kind")) await kinds(half, seed, run);
+  if (asked("palette")) await colours(half, seed, said.number("cloths", 60));
   if (asked("time")) await time();
-}
-
-function numberAfter(option: string, usual: number): number {
-  const i = process.argv.indexOf(option);
-  return i < 0 ? usual : Number(process.argv[i + 1]);
-}
-
-function wordAfter(option: string): string | null {
-  const i = process.argv.indexOf(option);
-  return i < 0 ? null : (process.argv[i + 1] ?? null);
-}
-
-/** What is wrong is then named beside the figures. */
-function isVerbose(): boolean {
-  return process.argv.includes("--verbose");
 }
 
 function row(what: string, goal: string, figure: string): void {
@@ -66,8 +76,7 @@ const percent = (part: number, of: number) =>
 async function patterns(
   all: ReturnType<typeof drawingsOf>,
   firstSeed: number,
-  shots: number,
-  every: number,
+  { shots, every, verbose }: Run,
 ): Promise<void> {
   const tally = new Map<string, { right: number; all: number }>();
   const count = (key: string, right: boolean) => {
@@ -81,12 +90,12 @@ async function patterns(
     const subject = await subjectOf(drawing, origin);
     if (subject.truth.form === "doubtful") continue;
     for (const level of LEVELS) {
-      for (let i = 0; i < shots; i++) {
+      for (const i of shots) {
         const trial = await tryOn(subject, level, firstSeed + 1000 * n + i, sizeOf(subject, i));
-        judge(trial, count);
+        judge(trial, count, verbose);
       }
     }
-    if (isVerbose()) process.stderr.write(`${n + 1} of ${drawings.length}\n`);
+    if (verbose) process.stderr.write(`${n + 1} of ${drawings.length}\n`);
   }
   const at = (key: string) => {
     const { right, all } = tally.get(key) ?? { right: 0, all: 0 };
@@ -108,7 +117,7 @@ async function patterns(
   row("stripe direction within 1.5 degrees, all levels", "100 %", at("direction"));
 }
 
-function judge(trial: Trial, count: (key: string, right: boolean) => void): void {
+function judge(trial: Trial, count: (key: string, right: boolean) => void, verbose: boolean): void {
   const { subject, level, measure } = trial;
   const { repeat, directionDeg } = measure.pattern;
   const form = subject.truth.form;
@@ -122,7 +131,7 @@ function judge(trial: Trial, count: (key: string, right: boolean) => void): void
   if (repeat?.sure) {
     count("sure", form !== "none" && right);
     // What is sure and wrong is the worst that can be: it is named, so that it can be looked at.
-    if (isVerbose() && (form === "none" || !right))
+    if (verbose && (form === "none" || !right))
       process.stderr.write(`sure and wrong: ${subject.name}, ${level}, seed ${trial.seed}\n`);
   }
   if (trial.directionDeg !== null) {
@@ -132,7 +141,7 @@ function judge(trial: Trial, count: (key: string, right: boolean) => void): void
 }
 
 /** Kinds as they are found on photographs, by kind and origin, and how often those given as sure are right. */
-async function kinds(half: Half, firstSeed: number, shots: number, every: number): Promise<void> {
+async function kinds(half: Half, firstSeed: number, { shots, every, verbose }: Run): Promise<void> {
   const tally = new Map<string, { right: number; all: number }>();
   const misses = new Map<string, number>();
   const count = (key: string, right: boolean) => {
@@ -145,7 +154,7 @@ async function kinds(half: Half, firstSeed: number, shots: number, every: number
   for (const [n, { drawing, origin }] of named.entries()) {
     if (n % every !== 0) continue;
     const subject = await subjectOf(drawing, origin);
-    for (let i = 0; i < shots; i++) {
+    for (const i of shots) {
       const trial = await tryOn(subject, "photo", firstSeed + 1000 * n + i, sizeOf(subject, i));
       const kind = kindOf(trial) ?? "";
       const { confirm, pattern } = trial.measure;
@@ -163,7 +172,7 @@ async function kinds(half: Half, firstSeed: number, shots: number, every: number
   row("  given as sure and right", "-", `${at("sure")} (outside ${at("sure outside")})`);
   for (const key of [...tally.keys()].filter((k) => k.startsWith("as ")).sort())
     row(`  ${key.slice(3)}`, "-", at(key));
-  if (isVerbose())
+  if (verbose)
     for (const [miss, times] of [...misses].sort((a, b) => b[1] - a[1]))
       process.stderr.write(`${times} x ${miss}\n`);
 }
