@@ -252,6 +252,44 @@ test("a photograph that shows less than a repeat is shown once, and as large as 
   expect(html).not.toContain("shows only");
 });
 
+test("a cloth without a photograph is a card of its declared colours in their shares on every page, and never a pattern", async () => {
+  const a3 = built[1] as Built;
+  const html = await readFile(join(a3.out, "client/worst/awaited/index.html"), "utf8");
+  const sheetOf = (label: string): string =>
+    html.split('<section class="sheet').find((part) => part.includes(`Hall: ${label}`)) ?? "";
+  const declared = { "#b8604a": 0.45, "#e2c98f": 0.35, "#27324a": 0.12, "#f4efe2": 0.08 };
+  /** A card's bands from top to foot, each with its part of all of them. */
+  const cardsOf = (page: string): Record<string, number>[] =>
+    [
+      ...page.matchAll(/<path d="[^"]+" fill="#fff"\/>((?:<rect [^>]+>)+)<path [^>]*dasharray/g),
+    ].map(([, rects = ""]) => {
+      const bands = [...rects.matchAll(/ height="([\d.]+)" fill="(#[0-9a-f]{6})"/g)];
+      const all = bands.reduce((sum, [, height]) => sum + Number(height), 0);
+      return Object.fromEntries(
+        bands.map(([, height, hex]) => [hex, Math.round((Number(height) / all) * 100) / 100]),
+      );
+    });
+  for (const [label, count] of [
+    ["the mix", 2],
+    ["scale", 1],
+    ["where it goes", 2],
+  ] as const) {
+    const cards = cardsOf(sheetOf(label));
+    expect(cards, label).toHaveLength(count);
+    expect(cards, label).toContainEqual(declared);
+  }
+  expect(cardsOf(sheetOf("the mix"))).toContainEqual({ "#4f6d5a": 1 });
+  // In grey the same shares, each as light as its colour: the order of L* is kept.
+  const [grey] = cardsOf(sheetOf("in grey")).filter((card) => Object.keys(card).length === 4);
+  expect(Object.values(grey ?? {}).sort()).toEqual([0.08, 0.12, 0.35, 0.45]);
+  for (const hex of Object.keys(grey ?? {})) expect(hex).toMatch(/^#(..)\1\1$/);
+  expect(html.match(/photograph to come/g)?.length).toBeGreaterThanOrEqual(6);
+  expect(html).toContain(
+    "Awaited is still to be photographed, and drawn flat, in the mixture of its colours.",
+  );
+  expect(html).toContain("Untold is still to be photographed, and left white.");
+});
+
 test("every face in a PDF is one of the house's own, embedded and no Type 3, though the client's name is Hebrew", async () => {
   const a3 = built[1] as Built;
   const faces = new Set<string>();

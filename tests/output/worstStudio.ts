@@ -26,6 +26,14 @@ const LONG_ROOM = "The garden room on the upper landing behind the old nursery";
 /** Hebrew for “the house of the sea”, an invented name. */
 export const RIGHT_TO_LEFT = "בית הים";
 
+/** The colours of a stripe that is still to be photographed, as its card declares them. */
+const AWAITED_COLOURS = `colours:
+  - { colour: "#b8604a", share: 45 %, name: Clay }
+  - { colour: "#e2c98f", share: 35 %, name: Straw }
+  - { colour: "#27324a", share: 12 %, name: Ink }
+  - { colour: "#f4efe2", share: 8 %, name: Chalk }
+`;
+
 const PARAGRAPH =
   "The curtains hang where the light is best and the chairs stand where one sits down without thinking about it. Nothing was chosen to match, and nothing quarrels. ";
 
@@ -115,12 +123,17 @@ export async function worstStudio(
     "cloths/sixty-plain.md",
     card("chaff").replace(/^cloth:.*$/m, `cloth: ${SIXTY.replace("cloth", "plain")}`),
   );
+  // Nobody has photographed these yet: colours declared with shares, a plain in one colour, and nothing said at all.
+  const awaited = (from: string, name: string, colours: string): string =>
+    card(from)
+      .replace(/^cloth:.*$/m, `cloth: ${name}`)
+      .replace(/^photo:.*\n/m, colours);
+  put("cloths/no-photo.md", awaited("deckhouse", "Awaited", AWAITED_COLOURS));
   put(
-    "cloths/no-photo.md",
-    card("deckhouse")
-      .replace(/^cloth:.*$/m, "cloth: Awaited")
-      .replace(/^photo:.*\n/m, ""),
+    "cloths/no-photo-plain.md",
+    awaited("mizzle", "Awaited plain", 'colours: [{ colour: "#4f6d5a" }]\n'),
   );
+  put("cloths/no-word.md", awaited("hayrick", "Untold", ""));
   const source = join(DEMO, "cloths/pomander.jpg");
   const { width, height } = await sharp(source).metadata();
   const cut = (name: string, w: number, h: number) =>
@@ -166,7 +179,11 @@ fees: { design: 100 }
       words: PARAGRAPH,
       more: "anchor: harbour-picture\n",
     },
-    awaited: { name: "Hall", cloths: ["no-photo", "wide", "tall", "mizzle"], words: PARAGRAPH },
+    awaited: {
+      name: "Hall",
+      cloths: ["no-photo", "wide", "tall", "no-photo-plain", "no-word"],
+      words: PARAGRAPH,
+    },
   };
   for (const [id, room] of Object.entries(rooms)) put(`projects/worst/${id}.md`, roomFile(room));
   return { content, remove: () => rmSync(content, { recursive: true, force: true }) };

@@ -1,6 +1,7 @@
 import { layingOf, shownMm } from "../../swatches/period.ts";
 import type { Swatch } from "../../swatches/swatch.ts";
 import { partAboutMotif } from "../pictures/aboutMotif.ts";
+import { bandsOf } from "../pictures/colourCard.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { CuttingFill } from "./cuttings.ts";
 
@@ -18,8 +19,8 @@ export function mostOnPaper(
 }
 
 /**
- * What fills a cutting of a cloth: a part of the photograph where it shows enough, else its repeat where it shows a whole one, else
- * bare paper. A cutting that is larger than `mostOnPaper` would be enlarged: whoever hangs it keeps to that.
+ * What fills a cutting of a cloth: a part of the photograph where it shows enough, else its repeat where it shows a whole one; a card
+ * of its colours where there is no photograph. A cutting that is larger than `mostOnPaper` would be enlarged: whoever hangs it keeps to that.
  */
 export function fillOf(
   swatch: Swatch,
@@ -49,7 +50,5 @@ export function fillOf(
   }
   const whole = book.whole(swatch, width);
   if (whole) return { picture: whole.href };
-  return {
-    awaited: swatch.colours.length > 0 ? swatch.colours.slice(0, 5).map((c) => c.hex) : ["#d8d8d4"],
-  };
+  return { awaited: bandsOf(swatch) };
 }

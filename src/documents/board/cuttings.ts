@@ -1,14 +1,15 @@
 import type { Tile } from "../../drawing/binding.ts";
+import { type ColourBand, colourCard } from "../pictures/colourCard.ts";
 import { escapeHtml } from "../words/marks.ts";
 import { svgNumber } from "../words/svgNumber.ts";
 import { type Edge, edgePath } from "./edges.ts";
 
-/** What fills a cutting: one picture, tiles of a repeat, a flat colour, or bare paper where a sample is still to come. */
+/** What fills a cutting: one picture, tiles of a repeat, a flat colour, or a card of its colours where nobody has photographed it yet. */
 export type CuttingFill =
   | { readonly picture: string }
   | { readonly tile: Tile; readonly scale: number }
   | { readonly flat: string }
-  | { readonly awaited: readonly string[] };
+  | { readonly awaited: readonly ColourBand[] };
 
 export interface Cutting {
   readonly id: string;
@@ -74,20 +75,12 @@ export function cuttingsSvg(cuttings: readonly Cutting[], ground: string, prefix
   const shadow = shadowOf(ground);
   return cuttings
     .map((c, at) => {
-      const d = edgePath(c.edge, c.x, c.y, c.width, c.height);
+      const edge = "awaited" in c.fill ? "straight" : c.edge;
+      const d = edgePath(edge, c.x, c.y, c.width, c.height);
       const id = `${prefix}-c${at}`;
       const group = `<g id="${pieceId(prefix, at)}">`;
       const shade = `<path d="${d}" transform="translate(.9 1.3)" fill="${shadow}" fill-opacity=".1"/><path d="${d}" transform="translate(.4 .6)" fill="${shadow}" fill-opacity=".16"/>`;
-      if ("awaited" in c.fill) {
-        const bands = c.fill.awaited
-          .map(
-            (hex, i, all) =>
-              `<rect x="${r(c.x + (c.width * i) / all.length)}" y="${r(c.y + c.height - 4)}" width="${r(c.width / all.length)}" height="4" fill="${hex}"/>`,
-          )
-          .join("");
-        const box = edgePath("straight", c.x, c.y, c.width, c.height);
-        return `${group}<path d="${box}" fill="#fff"/>${bands}<path d="${box}" fill="none" stroke="#23282e" stroke-width=".25" stroke-dasharray="1.6 1"/></g>`;
-      }
+      if ("awaited" in c.fill) return `${group}${shade}${colourCard(c.fill.awaited, c)}</g>`;
       const spot = motifSpot(c);
       const inner =
         "picture" in c.fill
@@ -96,7 +89,7 @@ export function cuttingsSvg(cuttings: readonly Cutting[], ground: string, prefix
             ? tileImages(c.fill.tile, c.fill.scale, c, spot.x, spot.y)
             : `<path d="${d}" fill="${c.fill.flat}"/>`;
       const line =
-        c.edge === "straight"
+        edge === "straight"
           ? `<path d="${d}" fill="none" stroke="#23282e" stroke-width=".25"/>`
           : "";
       return `${group}${shade}<clipPath id="${id}"><path d="${d}"/></clipPath><g clip-path="url(#${id})">${inner}</g>${line}</g>`;

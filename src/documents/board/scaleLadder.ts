@@ -120,9 +120,9 @@ export function ladderSvg(
     out += `<clipPath id="${prefix}-l${at}"><circle cx="${r(cx)}" cy="${r(cy)}" r="${r(radius)}"/></clipPath>`;
     out +=
       motif === null
-        ? `<circle cx="${r(cx)}" cy="${r(cy)}" r="${r(radius)}" fill="${swatch?.average ?? "#ddd"}"/>`
+        ? `<circle cx="${r(cx)}" cy="${r(cy)}" r="${r(radius)}" fill="${swatch?.average ?? "#fff"}"/>`
         : `<g clip-path="url(#${prefix}-l${at})">${"href" in motif ? `<image href="${escapeHtml(motif.href)}" x="${r(box.x)}" y="${r(box.y)}" width="${r(box.width)}" height="${r(box.height)}" preserveAspectRatio="xMidYMid slice"/>` : tileImages(motif.tile, scale, box, cx, cy)}</g>`;
-    out += `<circle cx="${r(cx)}" cy="${r(cy)}" r="${r(radius)}" fill="none" stroke="#23282e" stroke-width=".25"/>`;
+    out += `<circle cx="${r(cx)}" cy="${r(cy)}" r="${r(radius)}" fill="none" stroke="#23282e" stroke-width=".25"${swatch?.photo === null ? ' stroke-dasharray="1.6 1"' : ""}/>`;
     out += `<text class="drawn" x="${r(x)}" y="${r(base + 4.6)}" font-size="3.5">${marked(
       rounded(rung.motifMm, units),
     )

@@ -1,6 +1,8 @@
 import type { RoleOf } from "../../scheme/roles.ts";
 import { layingOf, shownMm } from "../../swatches/period.ts";
 import { isPlain, type Swatch } from "../../swatches/swatch.ts";
+import type { UnitSystem } from "../../units/printLength.ts";
+import { AWAITED, colourCard } from "../pictures/colourCard.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup, marked } from "../words/marks.ts";
@@ -129,6 +131,8 @@ function lengthSvg(
   const { height } = strip;
   const d = edgePath("frayed", strip.x, top, strip.width, height);
   const fill = fillOf(strip.swatch, strip.width, height, scale, book);
+  if ("awaited" in fill)
+    return colourCard(fill.awaited, { x: strip.x, y: top, width: strip.width, height });
   const shadow = shadowOf("#ffffff");
   const inner =
     "picture" in fill
@@ -143,13 +147,25 @@ function lengthSvg(
           )
         : "flat" in fill
           ? `<path d="${d}" fill="${fill.flat}"/>`
-          : fill.awaited
-              .map(
-                (hex, i, all) =>
-                  `<rect x="${r(strip.x)}" y="${r(top + (height * i) / all.length)}" width="${r(strip.width)}" height="${r(height / all.length + 0.05)}" fill="${hex}"/>`,
-              )
-              .join("");
+          : "";
   return `<path d="${d}" transform="translate(.5 .8)" fill="${shadow}" fill-opacity=".14"/><clipPath id="${id}"><path d="${d}"/></clipPath><g clip-path="url(#${id})">${inner}</g>`;
+}
+
+/** True of a cloth that a length can show: photographed with its size, or known by its declared colours. */
+function isShown(swatch: Swatch): boolean {
+  return swatch.photo === null ? swatch.colours.length > 0 : shownMm(swatch.photo) !== null;
+}
+
+/** Its repeat and how it is matched, and how far that is seen; of a cloth without a photograph what its card says of its pattern. */
+function lengthWords({ swatch, isShort }: Strip, units: UnitSystem): string {
+  if (swatch.photo !== null)
+    return `${repeatWords(swatch, units)}${isShort ? "; as far as it is photographed" : ""}`;
+  const { kind, repeat } = swatch;
+  const said = [
+    ...(kind ? [kind.replace("-", " ")] : []),
+    ...(repeat ? [repeatWords(swatch, units)] : []),
+  ];
+  return [...(said.length > 0 ? [said.join(", ")] : []), AWAITED].join("; ");
 }
 
 /** The scale page of a room: every pattern as a length at one true scale, the ladder of motifs, and how each reads across the room. */
@@ -165,24 +181,26 @@ export function scalePageOf(
     (b.motifMm ?? 0) - (a.motifMm ?? 0) || (a.cloth < b.cloth ? -1 : 1);
   const swatchOf = (role: RoleOf): Swatch => data.swatches.get(role.cloth) as Swatch;
   const patterned = room.scheme.roles
-    .filter((role) => !isPlain(swatchOf(role)) && shownMm(swatchOf(role).photo) !== null)
+    .filter((role) => !isPlain(swatchOf(role)) && isShown(swatchOf(role)))
     .sort(byMotif)
     .slice(0, 8);
-  if (patterned.length === 0) return null;
+  const photographed = patterned.map(swatchOf).filter((s) => s.photo !== null);
+  if (photographed.length === 0) return null;
   const plains = room.scheme.roles.filter(
     (role) => isPlain(swatchOf(role)) && swatchOf(role).photo !== null,
   );
   const top = sheet.margin.top + 35;
   const lengthMm = sheet.height > 285 ? 162 : 148;
   const swatches = patterned.map(swatchOf);
-  const scale = scaleFor(swatches, lengthMm);
+  const scale = scaleFor(photographed, lengthMm);
   const distanceX = sheet.width - sheet.margin.right - (PATCH * 4 + 1.4 * 3);
   const from = sheet.margin.left + 15;
   const lengths = strips(swatches, from, distanceX - 26, lengthMm, scale);
   const last = lengths.at(-1) as Strip;
   const end = last.x + Math.max(last.width, NARROWEST);
   const base = sheet.height - sheet.margin.bottom - 7;
-  const shown = [...swatches, ...plains.map(swatchOf)].slice(0, 8);
+  // How a cloth reads across the room is seen on its photograph alone.
+  const shown = [...photographed, ...plains.map(swatchOf)].slice(0, 8);
   const pitch = shown.length > 7 ? 22.4 : 24;
   const rows = shown.map((s, at) => ({
     y: top + at * pitch,
@@ -216,9 +234,7 @@ export function scalePageOf(
       prefix,
       spokenOf(room),
     );
-  const description = lengths
-    .map((l) => `${l.swatch.name}, ${repeatWords(l.swatch, units)}`)
-    .join("; ");
+  const description = lengths.map((l) => `${l.swatch.name}, ${lengthWords(l, units)}`).join("; ");
   const picture = (id: string, title: string, said: string, inner: string): Markup => ({
     html: `<svg class="scale-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" role="img" aria-labelledby="${id}t ${id}d" xmlns="http://www.w3.org/2000/svg"><title id="${id}t">${title}</title><desc id="${id}d">${escapeHtml(said)}</desc>${inner}</svg>`,
   });
@@ -251,9 +267,7 @@ export function scalePageOf(
       y: top + l.height + 2.4,
       width: Math.max(l.width + 1, 24),
       name: l.swatch.name,
-      words: marked(
-        `${repeatWords(l.swatch, units)}${l.isShort ? "; as far as it is photographed" : ""}`,
-      ),
+      words: marked(lengthWords(l, units)),
     })),
     rows,
     distanceX,

@@ -4,11 +4,11 @@ import type { Money } from "../../units/money.ts";
 import { money, printMoney, subtractMoney } from "../../units/money.ts";
 import { wordsIn } from "../../units/spelling.ts";
 import { partAboutMotif, shownHeightMm } from "../pictures/aboutMotif.ts";
+import { AWAITED, bandsOf, colourCard } from "../pictures/colourCard.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ChoiceOption, ProjectData } from "../projectData.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
-import { svgNumber } from "../words/svgNumber.ts";
 
 /** One way to make an item, as the client reads it: nothing of it but its own look, its finished cost and what it changes. */
 export interface OptionColumn {
@@ -32,10 +32,11 @@ export interface OptionBlock {
 /** Width and height of a swatch in an option, in millimetres on paper; cloth stands at one quarter of its size. */
 const SWATCH = { width: 30, height: 22, scale: 4 };
 
-const r = svgNumber;
+/** The card of colours in its place, its dashed edge inside. */
+const SWATCH_EDGE = { x: 0.2, y: 0.2, width: SWATCH.width - 0.4, height: SWATCH.height - 0.4 };
 
-/** A cutting of a cloth, its motif in the middle; its plain colours where there is no photograph. */
-function swatchOf(swatch: Swatch, book: PictureBook, id: string): Markup | null {
+/** A cutting of a cloth, its motif in the middle; the card of its colours where there is no photograph. */
+function swatchOf(swatch: Swatch, book: PictureBook, id: string): Markup {
   const { width, height, scale } = SWATCH;
   const photo = swatch.photo;
   let inner = "";
@@ -50,16 +51,10 @@ function swatchOf(swatch: Swatch, book: PictureBook, id: string): Markup | null 
     if (shown)
       inner = `<image href="${escapeHtml(shown.href)}" width="${width}" height="${height}" preserveAspectRatio="xMidYMid slice"/>`;
   }
-  if (inner === "" && swatch.colours.length > 0) {
-    let y = 0;
-    for (const c of swatch.colours) {
-      inner += `<rect y="${r(y)}" width="${width}" height="${r(c.share * height + 0.05)}" fill="${c.hex}"/>`;
-      y += c.share * height;
-    }
-  }
-  if (inner === "") return null;
+  const awaited = photo === null ? `, ${AWAITED}` : "";
+  if (inner === "") inner = colourCard(bandsOf(swatch), SWATCH_EDGE);
   return {
-    html: `<svg class="option-swatch" viewBox="0 0 ${width} ${height}" role="img" aria-label="${escapeHtml(swatch.name)}" xmlns="http://www.w3.org/2000/svg"><clipPath id="${id}"><rect width="${width}" height="${height}"/></clipPath><g clip-path="url(#${id})">${inner}</g></svg>`,
+    html: `<svg class="option-swatch" viewBox="0 0 ${width} ${height}" role="img" aria-label="${escapeHtml(swatch.name + awaited)}" xmlns="http://www.w3.org/2000/svg"><clipPath id="${id}"><rect width="${width}" height="${height}"/></clipPath><g clip-path="url(#${id})">${inner}</g></svg>`,
   };
 }
 
@@ -104,7 +99,7 @@ export function optionBlocks(data: ProjectData, book: PictureBook, prefix: strin
           title: option.title,
           swatches: shown
             .slice(0, 2)
-            .flatMap((swatch, k) => swatchOf(swatch, book, `${prefix}-${at}-${n}-${k}`) ?? []),
+            .map((swatch, k) => swatchOf(swatch, book, `${prefix}-${at}-${n}-${k}`)),
           cloths: lined ? say`${names}, lined with ${lined}` : names,
           sum: `${print(cost.client)}${cost.open ? " *" : ""}`,
           difference: differenceWords(option.priced.more, option.stands, print),

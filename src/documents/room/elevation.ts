@@ -7,7 +7,8 @@ import { tileCellOf } from "../pictures/tileCell.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
 import type { Markup } from "../words/marks.ts";
-import { listed } from "../words/phrases.ts";
+import { type Language, listed } from "../words/phrases.ts";
+import { awaitedWords } from "./awaitedWords.ts";
 import { type DrawnView, drawnView, type View, type ViewLabel } from "./drawView.ts";
 import { factsOf } from "./itemView.ts";
 import { partWords } from "./partWords.ts";
@@ -55,8 +56,8 @@ export function isShown(room: RoomData, wall: Wall, items: readonly StandingItem
 /** Of the height that a drawing leaves, so much stands above it. */
 const SINK = { above: 0.62, beside: 0.5 } as const;
 
-/** The cloths and papers that a sheet's drawings show as laid cloth, not as a flat. */
-function tiledOn(data: ProjectData, room: RoomData, views: readonly View[]): Swatch[] {
+/** The cloths and papers that are seen on a sheet's drawings. */
+function clothsOn(data: ProjectData, room: RoomData, views: readonly View[]): Swatch[] {
   const covers = room.plan.covers.filter((c) =>
     c.faces.some((f) => views.some((v) => v.name === f.wall)),
   );
@@ -67,8 +68,15 @@ function tiledOn(data: ProjectData, room: RoomData, views: readonly View[]): Swa
   return items
     .flatMap((item) => item.kind.cloths(item.record.fields as never))
     .filter((use) => use.surface !== "lining" && use.surface !== "interlining")
-    .flatMap((use) => data.swatches.get(use.cloth) ?? [])
-    .filter((swatch) => tileCellOf(swatch) !== null);
+    .flatMap((use) => data.swatches.get(use.cloth) ?? []);
+}
+
+/** What must be said of cloths that cannot be drawn as they are. */
+function cautionsOf(data: ProjectData, room: RoomData, views: readonly View[]): string {
+  const cloths = clothsOn(data, room, views);
+  // Only laid cloth shows how far its photograph goes; the rest is a flat.
+  const laid = cloths.filter((swatch) => tileCellOf(swatch) !== null);
+  return partWords(laid) + awaitedWords(cloths, data.studio.fields.language as Language);
 }
 
 /** The views of a sheet, drawn to one scale on one floor line. */
@@ -114,7 +122,7 @@ function elevationPage(
   return {
     title: titleOf(views),
     drawnAt: `Drawn at ${scaleWords(scale, units)}.`,
-    standfirst: `Each pattern is at the same scale as the furniture.${before ? " What stands before the wall is in its own place." : ""}${partWords(tiledOn(data, room, views))}`,
+    standfirst: `Each pattern is at the same scale as the furniture.${before ? " What stands before the wall is in its own place." : ""}${cautionsOf(data, room, views)}`,
     titlePlace: space.title,
     columnWidth: COLUMN_MM - COLUMN_AIR_MM - (over > spare ? over / 2 : 0),
     svg: {

@@ -4,6 +4,7 @@ import { spelled } from "../../units/spelling.ts";
 import type { BoardSheet } from "../board/sheetGeometry.ts";
 import { type SheetPart, sheetPart } from "../board/sheetPart.ts";
 import { partAboutMotif } from "../pictures/aboutMotif.ts";
+import { AWAITED, bandsOf, colourCard } from "../pictures/colourCard.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
@@ -20,6 +21,8 @@ export interface WherePage {
   /** The plan's scale in words, which is true on paper alone. */
   readonly planScale: string;
   readonly planWords: string;
+  /** How wide they run: clear of the lists. */
+  readonly planWordsWidth: number;
   /** That the cuttings are not at one scale. */
   readonly cuttingWords: string;
   readonly cloths: readonly {
@@ -59,24 +62,36 @@ const HEADS_MM = 27;
 /** With so much room under the plan the words stand there, where the page would else be empty. */
 const UNDER_PLAN_MM = 38;
 const LETTER_MM = 1.62;
+/** Between the words over the plan and the lists. */
+const PLAN_WORDS_GAP_MM = 8;
 const LINE_MM = 5;
 /** Between the plan and the words under it, and the widest that they run. */
 const UNDER_PLAN_GAP_MM = 6;
 const widthOf = (planWidth: number): number => Math.min(planWidth, 190);
 
-/** A square of a cloth or of a colour; bare paper with a dashed edge where neither is known yet. */
-function square(hex: string | null, href: string | null, side: number, id: string): Markup {
-  if (!hex && !href)
-    return {
-      html: `<svg class="square" viewBox="0 0 ${side} ${side}" aria-hidden="true" xmlns="http://www.w3.org/2000/svg"><rect x=".2" y=".2" width="${side - 0.4}" height="${side - 0.4}" fill="#fff" stroke="#23282e" stroke-width=".25" stroke-dasharray="1.6 1"/></svg>`,
-    };
-  const inner = href
-    ? `<image href="${escapeHtml(href)}" width="${side}" height="${side}" preserveAspectRatio="xMidYMid slice"/>`
-    : `<rect width="${side}" height="${side}" fill="${hex}"/>`;
+/** A square of a cloth or of a colour. */
+function square(inner: string, side: number, id: string): Markup {
   return {
     html: `<svg class="square" viewBox="0 0 ${side} ${side}" aria-hidden="true" xmlns="http://www.w3.org/2000/svg"><clipPath id="${id}"><rect width="${side}" height="${side}"/></clipPath><g clip-path="url(#${id})">${inner}</g></svg>`,
   };
 }
+
+const flatSquare = (hex: string, side: number): string =>
+  `<rect width="${side}" height="${side}" fill="${hex}"/>`;
+
+/** What a square of a cloth shows: a cutting, else its average, else the card of its colours. */
+function clothInSquare(data: ProjectData, cloth: string, book: PictureBook, side: number): string {
+  const swatch = data.swatches.get(cloth);
+  const href = cut(data, cloth, book, side);
+  if (href)
+    return `<image href="${escapeHtml(href)}" width="${side}" height="${side}" preserveAspectRatio="xMidYMid slice"/>`;
+  if (swatch?.photo && swatch.average) return flatSquare(swatch.average, side);
+  const [at, edge] = [EDGE_MM, side - 2 * EDGE_MM];
+  return colourCard(swatch ? bandsOf(swatch) : [], { x: at, y: at, width: edge, height: edge });
+}
+
+/** A dashed edge stands so far inside its square. */
+const EDGE_MM = 0.2;
 
 /** A cutting shows a motif with a little of its neighbours, a stripe or check one repeat; never less cloth than this many times its side. */
 const ABOUT_MOTIF = 1.2;
@@ -151,28 +166,24 @@ export function wherePageOf(
           language,
         )
       : "",
+    planWordsWidth: listX - margin.left - PLAN_WORDS_GAP_MM,
     cuttingWords: "Each cutting shows a motif of its cloth; they are not at one scale.",
     cloths: roles.map((role, at) => {
       const swatch = data.swatches.get(role.cloth);
-      const awaited = swatch?.photo == null ? ", sample to come" : "";
+      const awaited = swatch?.photo == null ? `, ${AWAITED}` : "";
       const paper = data.records.cloths.get(role.cloth)?.fields.roll !== undefined;
       return {
         name: rows[at]?.name ?? role.name,
         role: `${roleWord(role.role, swatch?.kind ?? null, paper)}${awaited}`,
         where: rows[at]?.where ?? "",
-        square: square(
-          swatch?.average ?? null,
-          cut(data, role.cloth, book, side),
-          side,
-          `${prefix}-q${at}`,
-        ),
+        square: square(clothInSquare(data, role.cloth, book, side), side, `${prefix}-q${at}`),
       };
     }),
     colours: carried.map((c, at) => ({
       name: capital(c.colour.name),
       hex: c.colour.hex,
       where: rows[roles.length + at]?.where ?? "",
-      square: square(c.colour.hex, null, COLOUR_MM, `${prefix}-k${at}`),
+      square: square(flatSquare(c.colour.hex, COLOUR_MM), COLOUR_MM, `${prefix}-k${at}`),
     })),
     squareMm: side,
     colourMm: COLOUR_MM,
