@@ -22,7 +22,13 @@ const data = {
   },
 } as unknown as RoomData;
 const told = (heightMm: number) =>
-  whereTold(data, "en-US", () => ({ listWidth: 150, nameWidth: 42 }), heightMm);
+  whereTold(
+    data,
+    "en-US",
+    () => "Plain",
+    () => ({ listWidth: 150, nameWidth: 42 }),
+    heightMm,
+  );
 
 test("nine pillows of one cloth are counted, and a colour's places are told in full where the page has room", () => {
   const { rows } = told(200);

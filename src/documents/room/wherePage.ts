@@ -1,3 +1,4 @@
+import type { RoleOf } from "../../scheme/roles.ts";
 import { shownMm } from "../../swatches/period.ts";
 import { capital } from "../../units/capital.ts";
 import { spelled } from "../../units/spelling.ts";
@@ -146,8 +147,14 @@ export function wherePageOf(
   const nameWidthOf = (rows: readonly WhereRow[]): number =>
     rows.some((row) => row.name.length > LONG_NAME.from) ? LONG_NAME.mm : NAME_MM;
   const free = foot - margin.top - LIST_TOP_MM - HEADS_MM;
+  const roleWords = ({ cloth, role }: RoleOf): string => {
+    const swatch = data.swatches.get(cloth);
+    const paper = data.records.cloths.get(cloth)?.fields.roll !== undefined;
+    const awaited = swatch?.photo == null ? `, ${AWAITED}` : "";
+    return `${roleWord(role, swatch?.kind ?? null, paper)}${awaited}`;
+  };
   const columns = (rows: readonly WhereRow[]) => ({ listWidth, nameWidth: nameWidthOf(rows) });
-  const { rows, square: side, heightMm } = whereTold(room, language, columns, free);
+  const { rows, square: side, heightMm } = whereTold(room, language, roleWords, columns, free);
   const nameWidth = nameWidthOf(rows);
   const below = free - heightMm;
   const underPlan = plan ? foot - plan.foot - UNDER_PLAN_GAP_MM : 0;
@@ -168,17 +175,12 @@ export function wherePageOf(
       : "",
     planWordsWidth: listX - margin.left - PLAN_WORDS_GAP_MM,
     cuttingWords: "Each cutting shows a motif of its cloth; they are not at one scale.",
-    cloths: roles.map((role, at) => {
-      const swatch = data.swatches.get(role.cloth);
-      const awaited = swatch?.photo == null ? `, ${AWAITED}` : "";
-      const paper = data.records.cloths.get(role.cloth)?.fields.roll !== undefined;
-      return {
-        name: rows[at]?.name ?? role.name,
-        role: `${roleWord(role.role, swatch?.kind ?? null, paper)}${awaited}`,
-        where: rows[at]?.where ?? "",
-        square: square(clothInSquare(data, role.cloth, book, side), side, `${prefix}-q${at}`),
-      };
-    }),
+    cloths: roles.map((role, at) => ({
+      name: rows[at]?.name ?? role.name,
+      role: rows[at]?.role ?? "",
+      where: rows[at]?.where ?? "",
+      square: square(clothInSquare(data, role.cloth, book, side), side, `${prefix}-q${at}`),
+    })),
     colours: carried.map((c, at) => ({
       name: capital(c.colour.name),
       hex: c.colour.hex,

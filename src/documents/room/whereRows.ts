@@ -18,8 +18,8 @@ const CUTTINGS_MM = [14, 13, 12, 11, 10, 9, 8];
 export interface WhereRow {
   readonly name: string;
   readonly where: string;
-  /** A cloth's: its name in the larger face, and its role below. */
-  readonly isCloth: boolean;
+  /** A cloth's role, which stands below its name in the larger face; null of a colour. */
+  readonly role: string | null;
 }
 
 /** The columns of the lists. */
@@ -37,10 +37,13 @@ function linesOf(text: string, letters: number): number {
 function rowMm(row: WhereRow, { listWidth, nameWidth, square }: WhereColumns): number {
   const places = listWidth - square - SQUARE_GAP_MM - nameWidth;
   const words = linesOf(row.where, places / LETTER_MM) * LINE_MM;
-  const name = row.isCloth
-    ? linesOf(row.name, nameWidth / NAME_LETTER_MM) * NAME_LINE_MM + LINE_MM
-    : linesOf(row.name, nameWidth / LETTER_MM) * LINE_MM;
-  return Math.max(row.isCloth ? square : COLOUR_MM, words, name) + ROW_GAP_MM;
+  const letters = nameWidth / LETTER_MM;
+  const name =
+    row.role === null
+      ? linesOf(row.name, letters) * LINE_MM
+      : linesOf(row.name, nameWidth / NAME_LETTER_MM) * NAME_LINE_MM +
+        linesOf(row.role, letters) * LINE_MM;
+  return Math.max(row.role === null ? COLOUR_MM : square, words, name) + ROW_GAP_MM;
 }
 
 /** How high all rows stand together. */

@@ -1,3 +1,4 @@
+import type { RoleOf } from "../../scheme/roles.ts";
 import { capital } from "../../units/capital.ts";
 import type { RoomData } from "../projectData.ts";
 import { type Language, listed, placesOf, shortened } from "../words/phrases.ts";
@@ -47,18 +48,23 @@ export function colourWords(
   return capital(listed(more > 0 ? [...told, `${more} more`] : told));
 }
 
-function rowsOf(room: RoomData, language: Language, { ofCloth, ofColour }: Fullness): WhereRow[] {
+function rowsOf(
+  room: RoomData,
+  language: Language,
+  roleWords: (role: RoleOf) => string,
+  { ofCloth, ofColour }: Fullness,
+): WhereRow[] {
   const { roles, carried } = room.scheme;
   return [
     ...roles.map((role) => ({
       name: shortened(role.name, NAME_LETTERS),
       where: clothWords(role.cloth, room, language, ofCloth),
-      isCloth: true,
+      role: roleWords(role),
     })),
     ...carried.map((c) => ({
       name: capital(c.colour.name),
       where: colourWords(room, c.items, ofColour),
-      isCloth: false,
+      role: null,
     })),
   ];
 }
@@ -70,15 +76,16 @@ export interface WhereTold {
   readonly heightMm: number;
 }
 
-/** The rows as full as the height holds them, in millimetres of paper; the shortest where none fits. */
+/** The rows as full as the height holds them, in millimetres of paper; the shortest where none fits. `roleWords` is what stands below a cloth's name. */
 export function whereTold(
   room: RoomData,
   language: Language,
+  roleWords: (role: RoleOf) => string,
   columns: (rows: readonly WhereRow[]) => Omit<WhereColumns, "square">,
   height: number,
 ): WhereTold {
   const tellings = FULLNESS.map((fullness): WhereTold => {
-    const rows = rowsOf(room, language, fullness);
+    const rows = rowsOf(room, language, roleWords, fullness);
     const square = squareFor(rows, columns(rows), height);
     return { rows, square, heightMm: rowsMm(rows, { ...columns(rows), square }) };
   });
