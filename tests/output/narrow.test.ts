@@ -29,6 +29,11 @@ afterAll(async () => {
   worst?.remove();
 });
 
+const proposalsOf = (studio: Built): string[] =>
+  studio.files
+    .filter((f) => /^client\/[^/]+\/proposal(-to-send)?\.html$/.test(f))
+    .map((f) => join(studio.out, f));
+
 const sheetsOf = (studio: Built): string[] =>
   studio.files
     .filter((f) => /^client\/.*\/index\.html$/.test(f) && f.split("/").length > 3)
@@ -79,6 +84,56 @@ test("no words are under 12 px on any screen, nor under 14 px on a telephone but
       if (drawn < 11.99) faults.push(`${where}: ${drawn} px in a drawing`);
       for (const pair of over) faults.push(`${where}: ${pair}`);
     }
+  }
+  await page.close();
+  expect(faults).toEqual([]);
+}, 240_000);
+
+/**
+ * Runs in the page, in a window in which the part is whole: words that something else is drawn over, outside the drawings that are moved sideways
+ * and heads that are kept for those who hear the page.
+ */
+const hiddenIn = (part: string) => `(() => {
+  const hidden = [];
+  const walk = document.createTreeWalker(document.querySelector("${part}"), NodeFilter.SHOW_TEXT);
+  for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+    const parent = node.parentElement;
+    if (!node.data.trim() || parent.closest("svg, .pan, .wide, .look, .close-up, .skip, .budget-table thead")) continue;
+    const range = document.createRange();
+    range.selectNodeContents(node);
+    for (const { left, top, width, height } of range.getClientRects()) {
+      if (width === 0) continue;
+      const hit = document.elementFromPoint(left + width / 2, top + height / 2);
+      if (!hit || !(hit.contains(parent) || parent.contains(hit))) hidden.push(node.data.trim().slice(0, 40) + " under " + (hit?.tagName ?? "nothing"));
+    }
+  }
+  return hidden;
+})()`;
+
+test("no words stand under a picture, of a proposal on a telephone and of its cover on any screen; the cover begins with the cloth and names the project", async () => {
+  const page = await session.browser.newPage();
+  const faults: string[] = [];
+  for (const file of [...proposalsOf(demo), ...proposalsOf(hard)]) {
+    await page.goto(`file://${file}`);
+    for (const width of [360, 820, 1366, 1580]) {
+      await page.setViewport({ width, height: 1200 });
+      if (width < 800) {
+        const height = (await page.evaluate("document.documentElement.scrollHeight")) as number;
+        await page.setViewport({ width, height });
+      }
+      for (const words of (await page.evaluate(
+        hiddenIn(width < 800 ? "main" : ".cover"),
+      )) as string[])
+        faults.push(`${file.split("/").slice(-2).join("/")} at ${width}: ${words}`);
+    }
+    await page.setViewport({ width: 360, height: 900 });
+    const [cloth, title] = (await page.evaluate(
+      `[".cover-picture", ".cover h1"].map((s) => document.querySelector(s).getBoundingClientRect()).map(({ left, right, top, bottom }) => ({ left, right, top, bottom }))`,
+    )) as { left: number; right: number; top: number; bottom: number }[];
+    expect(cloth?.left, file).toBeLessThanOrEqual(0.5);
+    expect(cloth?.right, file).toBeGreaterThanOrEqual(359.5);
+    expect(title?.top, file).toBeGreaterThan(100);
+    expect(title?.bottom, file).toBeLessThan(700);
   }
   await page.close();
   expect(faults).toEqual([]);

@@ -15,7 +15,7 @@ import type { ProjectData } from "../projectData.ts";
 import type { Markup } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
 import { type BudgetRow, itemRows, payable, soFar } from "./itemRows.ts";
-import { type Stair, type StairPart, stairSvg } from "./stair.ts";
+import { type Stair, type StairPart, stairSvg, stairWords } from "./stair.ts";
 import { mergeParts, stairPart } from "./stairParts.ts";
 
 export interface BudgetGroup {
@@ -34,6 +34,8 @@ export interface Budget {
   readonly head: string;
   /** Null while no price is in. */
   readonly picture: Markup | null;
+  /** The picture's words, for a telephone. */
+  readonly pictureWords: readonly { readonly name: string; readonly sum: string }[];
   readonly currency: string;
   readonly groups: readonly BudgetGroup[];
   readonly closing: readonly { readonly what: string; readonly sum: string }[];
@@ -192,6 +194,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
         ? "One step"
         : `${capital(["nothing", "one step", "two steps", "three steps", "four steps", "five steps"][stair.steps.length] ?? `${stair.steps.length} steps`)}, one after another`,
     picture: unpriced ? null : stairSvg(stair, prefix),
+    pictureWords: stairWords(stair),
     currency: symbol,
     groups: groups.map(({ parts: _, lines: __, ...g }) => g),
     closing: [

@@ -30,6 +30,8 @@ export interface Cover {
   readonly ground: string;
   readonly ink: string;
   readonly svg: Markup;
+  /** The cloth's place on the sheet, millimetres, which a telephone shows alone; null without one. */
+  readonly cut: Pick<Cutting, "x" | "y" | "width" | "height"> | null;
   readonly x: number;
   readonly top: number;
   readonly foot: number;
@@ -94,8 +96,9 @@ function coverOf(data: ProjectData, book: PictureBook): Cover {
     ground,
     ink: readableInk(ground, INK, PAPER),
     svg: {
-      html: `<svg class="scale-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" role="img" aria-label="${escapeHtml(swatch ? `A length of ${swatch.name}` : "No cloth yet")}" xmlns="http://www.w3.org/2000/svg"><rect width="${sheet.width}" height="${sheet.height}" fill="${ground}"/>${cuttingsSvg(cuttings, ground, "cover")}</svg>`,
+      html: `<svg class="cover-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" role="img" aria-label="${escapeHtml(swatch ? `A length of ${swatch.name}` : "No cloth yet")}" xmlns="http://www.w3.org/2000/svg"><rect width="${sheet.width}" height="${sheet.height}" fill="${ground}"/>${cuttingsSvg(cuttings, ground, "cover")}</svg>`,
     },
+    cut: cutting,
     x: sheet.width * 0.58,
     top: sheet.height * 0.3,
     foot: sheet.height - sheet.margin.bottom - 14,

@@ -1,5 +1,6 @@
 import type { Tile } from "../../drawing/binding.ts";
 import { textWidthMm } from "../../drawing/words.ts";
+import { capital } from "../../units/capital.ts";
 import { type Money, majorUnits } from "../../units/money.ts";
 import { tileImages } from "../board/cuttings.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
@@ -25,6 +26,14 @@ export interface Stair {
   readonly steps: readonly StairStep[];
   readonly reserve: { readonly sum: Money; readonly words: string } | null;
   readonly limit: { readonly sum: Money; readonly words: string } | null;
+}
+
+/** The stair's words by themselves, bar by bar, then the reserve and the limit: for a screen on which they would be too small in it. */
+export function stairWords({ steps, reserve, limit }: Stair): { name: string; sum: string }[] {
+  const others = [reserve?.words, limit?.words].flatMap((w) =>
+    w ? [{ name: capital(w), sum: "" }] : [],
+  );
+  return [...steps.map(({ name, sum }) => ({ name, sum })), ...others];
 }
 
 const WIDTH = 170;
@@ -80,7 +89,7 @@ export function stairSvg(stair: Stair, prefix: string): Markup {
     const anchor = right ? "start" : "end";
     // A white ground under the words: the limit's line may run behind them. Stroked text would become a nameless font in the PDF.
     const wide = Math.max(textWidthMm(step.name, 4.8) * 0.9, textWidthMm(step.sum, 3.7)) + 1.6;
-    labels += `<rect x="${r(right ? tx - 0.8 : tx - wide + 0.8)}" y="${r(y)}" width="${r(wide)}" height="${BAR + 0.8}" fill="#fff"/>`;
+    labels += `<rect class="behind-words" x="${r(right ? tx - 0.8 : tx - wide + 0.8)}" y="${r(y)}" width="${r(wide)}" height="${BAR + 0.8}" fill="#fff"/>`;
     labels += `<text x="${r(tx)}" y="${r(y + 4)}" text-anchor="${anchor}" font-size="4.8" style="font-family:var(--display);font-style:italic">${escapeHtml(step.name)}</text><text class="drawn" x="${r(tx)}" y="${r(y + 8.4)}" text-anchor="${anchor}" font-size="3.7">${escapeHtml(step.sum)}</text>`;
   }
   const lastY = TOP + (stair.steps.length - 1) * PITCH;
