@@ -24,7 +24,7 @@
     const set = document.createElement("details");
     set.className = "set-screen";
     set.innerHTML =
-      '<summary>Set this screen</summary><p>Hold a bank card against the frame, and move the slider until the frame is as wide as the card.</p><div class="bank-card"></div><label>Width of the card <input type="range" min="160" max="760" step="1" value="324"></label>';
+      '<summary>Set this screen</summary><p>Hold a bank card against the frame, and move the slider, by hand or with the arrow keys, until the frame is as large as the card.</p><div class="bank-card"></div><label>Size of the card <input type="range" min="160" max="760" step="1" value="324"></label>';
     const slider = set.querySelector("input");
     slider.addEventListener("input", () => {
       dots = Number(slider.value) * devicePixelRatio;
@@ -36,6 +36,10 @@
       show();
     });
     closeUp.querySelector(".true-size")?.after(set);
+    /* Whoever moves on with the Tab key leaves it: what has the focus is never behind it. */
+    closeUp.addEventListener("focusout", ({ relatedTarget }) => {
+      if (relatedTarget && !closeUp.contains(relatedTarget)) closeUp.hidePopover();
+    });
   }
   addEventListener("resize", show);
   show();
