@@ -95,7 +95,7 @@ export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[])
       })),
     })),
     compared: comparedRows(data),
-    saving: savingWords(data.quantities.cloths, studio.fields.units),
+    saving: marked(savingWords(data.quantities.cloths, studio.fields.units) ?? ""),
     bolts: boltWords(data),
     cloths: data.quantities.cloths.map((c) => ({
       name: c.facts.name,

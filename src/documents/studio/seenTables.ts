@@ -4,6 +4,7 @@ import { printMoney } from "../../units/money.ts";
 import { NARROW, printCloth, type UnitSystem } from "../../units/printLength.ts";
 import { wordsIn } from "../../units/spelling.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
+import { type Markup, marked } from "../words/marks.ts";
 
 const percent = (share: number | null): string =>
   share === null ? "" : `${Math.round(share * 100)} %`;
@@ -57,13 +58,21 @@ export function seenTables(room: RoomData, language: string, units: UnitSystem) 
   };
 }
 
+/** An item by its room and its own title, an option below it: `Study, Court window: To the floor, lined`. */
+function calledIn(data: ProjectData, roomId: string, itemId: string | null, title: string): string {
+  const room = data.rooms.find((r) => r.record.id === roomId);
+  const item = room?.items.find((i) => i.record.id === itemId);
+  const names = [capital(room?.record.fields.room ?? roomId), item?.record.title ?? itemId ?? ""];
+  return `${names.filter((n) => n !== "").join(", ")}: ${title}`;
+}
+
 /** What the options and comparisons of a project come to, at trade and client prices, and what each changes in its room. */
 export function comparedRows(data: ProjectData) {
   const { language } = data.studio.fields;
   const print = (sum: Parameters<typeof printMoney>[0]): string => printMoney(sum, language);
   const options = data.choices.flatMap((choice) =>
     choice.options.map((option) => ({
-      what: `${choice.room}/${choice.item}: ${option.title}`,
+      what: calledIn(data, choice.room, choice.item, option.title),
       trade: print(option.priced.cost.trade),
       client: print(option.priced.cost.client),
       more: option.stands ? "as it stands" : print(option.priced.more),
@@ -71,11 +80,11 @@ export function comparedRows(data: ProjectData) {
         ...option.buys.map((b) => `${data.records.cloths.get(b.cloth)?.fields.cloth}: ${b.text}.`),
         ...option.changes.client,
         ...option.changes.studio,
-      ],
+      ].map(marked),
     })),
   );
   const cloths = data.compared.map((a) => ({
-    what: `${a.room}: ${a.title}`,
+    what: calledIn(data, a.room, null, a.title),
     trade: print(a.cost.trade),
     client: print(a.cost.client),
     more: print(a.more),
@@ -85,7 +94,7 @@ export function comparedRows(data: ProjectData) {
 }
 
 /** Cut length against whole bolts, a sentence for each cloth that has a bolt's price. */
-export function boltWords(data: ProjectData): string[] {
+export function boltWords(data: ProjectData): Markup[] {
   const { language, units } = data.studio.fields;
   const print = (sum: Parameters<typeof printMoney>[0]): string => printMoney(sum, language);
   return data.money.bolts.map((b) => {
@@ -95,6 +104,8 @@ export function boltWords(data: ProjectData): string[] {
       : b.worth
         ? `Whole bolts cost less: write by-the-bolt: [${b.cloth}] in project.md.`
         : "Cut costs less.";
-    return `${b.name}: ${printCloth(b.need, units)} cut ${print(b.cut)}; ${bolts} ${print(b.bolts)}, with ${printCloth(b.over, units)} over. A bolt pays from ${printCloth(b.breakEven, units)}. ${end}`;
+    return marked(
+      `${b.name}: ${printCloth(b.need, units)} cut ${print(b.cut)}; ${bolts} ${print(b.bolts)}, with ${printCloth(b.over, units)} over. A bolt pays from ${printCloth(b.breakEven, units)}. ${end}`,
+    );
   });
 }
