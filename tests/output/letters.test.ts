@@ -82,6 +82,14 @@ test("a step that brings no new cloth or colour names its pieces", async () => {
   );
 });
 
+test("where nothing is listed yet there is no sum to sign, and no page about places", async () => {
+  const pages = await pagesOf(letters, "client/begun/proposal.pdf");
+  const text = pages.map((p) => p.text).join(" ");
+  expect(text).toMatch(/Nothing yet is listed to be made or bought for the box room\./);
+  expect(text).not.toMatch(/Signed, for|Total|Where it goes|\$/);
+  expect(pages).toHaveLength(3);
+});
+
 test("a signature never stands alone on its page", async () => {
   for (const project of ["forty", "one", "cuts"]) {
     const pages = await pagesOf(letters, `client/${project}/proposal.pdf`);

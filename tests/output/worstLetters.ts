@@ -83,7 +83,7 @@ const UNSAID = [
 
 /**
  * A studio of the worst that letters and makers' sheets must bear: forty items of three makers with names of sixty letters, one item,
- * a cut list of thirty lines, items of which little is said, no budget and no limit, a client's name from right to left. Made from the
+ * a cut list of thirty lines, items of which little is said, a room with words alone, no budget and no limit, a client's name from right to left. Made from the
  * demo's own cards.
  */
 export function worstLetters(
@@ -125,6 +125,9 @@ export function worstLetters(
       cloths: ["pomander", "hayrick", "deckhouse", "vestry"],
       items: UNSAID,
     }),
+  });
+  project("begun", `project: Begun\nclient: { name: Ada }`, {
+    box: "---\nroom: Box room\n---\nWords alone.\n",
   });
   return { content, remove: () => rmSync(content, { recursive: true, force: true }) };
 }

@@ -54,7 +54,8 @@ export interface Board {
   readonly whereY: number;
   readonly eachColour: string;
   readonly elevations: readonly ElevationPage[];
-  readonly where: WherePage;
+  /** Null while there is neither a plan nor a cloth or colour to tell the places of. */
+  readonly where: WherePage | null;
   /** The word itself, in the studio's spelling. */
   readonly grey: string;
   readonly greyPage: GreyPage | null;
@@ -99,6 +100,7 @@ export function boardOf(
     ...strip.map((p) => (p.oneLine && p.y > sheet.height / 2 ? p.labelY : sheet.height)),
   );
   const capHeight = 2.2;
+  const where = wherePageOf(data, room, sheet, book, `${prefix}-where`);
   return {
     paper,
     width: sheet.width,
@@ -141,7 +143,7 @@ export function boardOf(
     whereY: sheet.margin.top + 20,
     eachColour: spelled("Each colour", data.studio.fields.language),
     elevations: elevationPages(data, room, sheet, book, prefix),
-    where: wherePageOf(data, room, sheet, book, `${prefix}-where`),
+    where: where.plan || where.cloths.length + where.colours.length > 0 ? where : null,
     grey: spelled("grey", data.studio.fields.language),
     greyPage: greyPageOf(data, room, sheet, book, mix, `${prefix}-grey`),
     scale: scale && {

@@ -29,6 +29,8 @@ export interface BudgetGroup {
 }
 
 export interface Budget {
+  /** True while nothing is to be made, bought or paid for: there is no sum to agree to. */
+  readonly isEmpty: boolean;
   readonly sum: string;
   readonly sentence: string;
   readonly head: string;
@@ -186,9 +188,14 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
             ? " That is the sum you set."
             : ` That is ${over} more than the sum you set.`;
   const roomNames = data.rooms.map((r) => r.record.fields.room.toLowerCase());
+  const rooms = roomNames.length > 0 ? `the ${listed(roomNames)}` : "the project";
+  const isEmpty = groups.length === 0 && fees.length === 0;
   return {
-    sum: unpriced ? "Price to come" : whole(m.totals.total),
-    sentence: `for ${data.rooms.length === 1 ? `the ${roomNames[0]}` : `the ${listed(roomNames)}`}${taxWords}.${leaves}`,
+    isEmpty,
+    sum: isEmpty ? "Nothing yet" : unpriced ? "Price to come" : whole(m.totals.total),
+    sentence: isEmpty
+      ? `is listed to be made or bought for ${rooms}.`
+      : `for ${rooms}${taxWords}.${leaves}`,
     head:
       stair.steps.length === 1
         ? "One step"
