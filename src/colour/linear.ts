@@ -18,8 +18,9 @@ export const LINEAR_OF_BYTE: Float32Array = Float32Array.from({ length: 256 }, (
   linearOfChannel(i),
 );
 
-const STEPS = 16384;
-const BYTE_OF_STEP: Uint8Array = Uint8Array.from({ length: STEPS + 1 }, (_, i) =>
+/** Steps of linear light, 0 to 1, whose codes are known, and the nearest 8-bit code of each. */
+export const STEPS = 16384;
+export const BYTE_OF_STEP: Uint8Array = Uint8Array.from({ length: STEPS + 1 }, (_, i) =>
   Math.round(channelOfLinear(i / STEPS)),
 );
 
