@@ -96,17 +96,21 @@ test("the check itself sees a measure that is moved onto another, and one that l
 });
 
 test("curtains with many questions are drawn at one to forty or larger, and what else they take follows on a second page", () => {
+  let seen = 0;
   for (const studio of built)
     for (const file of sheetsOf(studio)) {
       const html = readFileSync(file, "utf8");
-      for (const [, scale] of html.matchAll(/front view, closed, one to (\d+)<\/figcaption>/g))
+      for (const [, scale] of html.matchAll(/front view, closed, one to (\d+)<\/p>/g)) {
         expect(Number(scale), file).toBeLessThanOrEqual(40);
+        seen += 1;
+      }
     }
+  expect(seen).toBeGreaterThanOrEqual(9);
   const unsaid = readFileSync(
     join((built[2] as Built).out, "makers/tidewell/cuts/unsaid.html"),
     "utf8",
   );
-  const [first = "", second = ""] = unsaid.split('class="item second"');
+  const [first = "", second = ""] = unsaid.split('class="item second begins"');
   expect(first).toMatch(
     /Ask before cutting.*\n?.*Next page: one more drawing, materials and what to check\./s,
   );

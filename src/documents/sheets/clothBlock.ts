@@ -5,9 +5,10 @@ import type { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import type { ProjectData } from "../projectData.ts";
 import { dateInWords } from "../words/dates.ts";
-import { marked } from "../words/marks.ts";
+import { type Markup, marked } from "../words/marks.ts";
 import type { Language } from "../words/phrases.ts";
 import { boltHeight, boltRows, boltScale, boltWidth, offCutWords } from "./bolt.ts";
+import { type ClothRow, clothHeight, sizesWidth } from "./clothHeight.ts";
 import { cutGroups, cutNumbers } from "./cutNumbers.ts";
 
 function cutRows(
@@ -83,7 +84,7 @@ function suppliedWords({ lot, buy, spare }: ClothQuantity, units: UnitSystem): s
   return `; ${buy.text} to be supplied${start}`;
 }
 
-/** A plan this short on paper has its words beside it; one this much shorter its list of cuts too. */
+/** A plan this short on paper has its words beside it; one this much shorter its list of cuts too, where that takes less of the page. */
 const SHORT_MM = 62;
 const LIST_BESIDE_MM = 44;
 /** Letters of piece and item for which a list over the whole width has room on one line. */
@@ -114,31 +115,16 @@ interface Named {
   readonly item: string;
 }
 
-function listBeside(long: number, rows: readonly Named[]): boolean {
-  return long <= LIST_BESIDE_MM && rows.length <= 12;
-}
-
 /** Whether what a piece is and what it is for have room on one line of a list over the whole width. */
 function inOneLine(rows: readonly Named[]): boolean {
   const longest = (of: (row: Named) => string) => Math.max(0, ...rows.map((r) => of(r).length));
   return longest((r) => r.piece) + longest((r) => r.item) <= ONE_LINE_LETTERS;
 }
 
-/** About how tall the block is on paper, millimetres: head and frame, words, the plan's rows, and the list, whose long names wrap. */
-function blockHeight(
-  cloth: ClothQuantity,
-  rows: readonly Named[],
-  long: number,
-  units: UnitSystem,
-): number {
-  const plan = boltHeight(cloth, units);
-  const beside = listBeside(long, rows);
-  const wide = beside ? 20 : inOneLine(rows) ? Number.POSITIVE_INFINITY : 40;
-  const lines = rows.reduce((sum, r) => sum + Math.max(1, Math.ceil(r.piece.length / wide)), 0);
-  const list = rows.length > 0 ? 20 + lines * 4.9 : 0;
-  const head = 36;
-  if (beside) return head + Math.max(plan, 22 + list);
-  return head + (long <= SHORT_MM ? Math.max(plan, 24) : plan + 16) + list;
+/** The names and the distances of a cut as they are read, without the marks of their fractions. */
+function plainRow({ piece, item, size, at, left }: ReturnType<typeof cutRows>[number]): ClothRow {
+  const plain = ({ html }: Markup) => html.replace(/<[^>]+>/g, "");
+  return { piece, item, size: plain(size), at: plain(at), left: plain(left) };
 }
 
 /** One cloth's block on a sheet: its cutting plan, what is used of it, and the list of cuts. */
@@ -152,31 +138,60 @@ export function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: stri
       ? "Repeat not known."
       : "No repeat.";
   const rows = cutRows(cloth, units, rooms.size > 1, data);
+  const lots = lotsWords(data, cloth);
+  const lot = cloth.lot ?? "not yet received";
+  const notForCutting = openReasons(cloth);
+  const released = releasedWords(cloth, data.studio.fields.language);
+  const estimates = cloth.estimates.map((e) => e.text);
   const parts = boltRows(cloth, cutNumbers(cloth), units, prefix);
   const long = boltWidth(cloth);
   const motifs = pattern?.horizontal ? " Lozenge: middle of the main motif." : "";
-  return {
-    name: cloth.facts.name,
-    head: marked(
-      `${printLength(cloth.usableWidth, units)} between the selvedges. ${repeat} Drawn one to ${boltScale(cloth)}, face up; arrows point up the pattern, hatching is waste.${motifs} Distances run from the start and from the left selvedge.`,
-    ),
-    parts,
+  const over = `${printLength(cloth.usableWidth, units)} between the selvedges. ${repeat} Drawn one to ${boltScale(cloth)}, face up; arrows point up the pattern, hatching is waste.${motifs} Distances run from the start and from the left selvedge.`;
+  const offCuts = offCutSentence(offCutWords(cloth, units));
+  const used = `${printLength(cloth.plan.length, units)} used${cloth.plan.lengths.length > 1 ? ` in ${cloth.plan.lengths.length} lengths` : ""}${suppliedWords(cloth, units)}. No plan can need less than ${printLength(cloth.plan.lowerBound, units)}.`;
+  const start = startWords(cloth, units);
+  const plainRows = rows.map(plainRow);
+  const placing = {
     short: long <= SHORT_MM,
-    listBeside: listBeside(long, rows),
     oneLine: inOneLine(rows),
     boltColumnMm: Math.max(40, Math.round(long) + BESIDE_PLAN),
-    heightMm: blockHeight(cloth, rows, long, units),
-    offCuts: marked(offCutSentence(offCutWords(cloth, units))),
-    used: marked(
-      `${printLength(cloth.plan.length, units)} used${cloth.plan.lengths.length > 1 ? ` in ${cloth.plan.lengths.length} lengths` : ""}${suppliedWords(cloth, units)}. No plan can need less than ${printLength(cloth.plan.lowerBound, units)}.`,
-    ),
-    start: marked(startWords(cloth, units)),
+  };
+  const state = notForCutting.length > 0 ? `NOT FOR CUTTING. ${notForCutting.join(" ")}` : released;
+  const plain = {
+    ...placing,
+    head: [
+      `Cutting plan: ${cloth.facts.name}`,
+      data.project.fields.project,
+      `Lot: ${lot}`,
+      `Plan ${cloth.plan.number}`,
+    ],
+    frames: state === "" ? [] : [state],
+    over: `${lots} ${over}`,
+    words: [`${used} ${start}`, offCuts],
+    estimates: estimates.map((text) => `Estimate, not in the plan: ${text}`),
+    rows: plainRows,
+    planMm: boltHeight(cloth, units),
+  };
+  const [below, beside] = [false, true].map((listBeside) => clothHeight({ ...plain, listBeside }));
+  const listBeside = long <= LIST_BESIDE_MM && (beside as number) <= (below as number);
+  const heightMm = (listBeside ? beside : below) as number;
+  return {
+    ...placing,
+    listBeside,
+    heightMm,
+    sizesMm: sizesWidth(plainRows),
+    name: cloth.facts.name,
+    head: marked(over),
+    parts,
+    offCuts: marked(offCuts),
+    used: marked(used),
+    start: marked(start),
     rows,
-    lot: cloth.lot ?? "not yet received",
-    lots: lotsWords(data, cloth),
+    lot,
+    lots,
     number: cloth.plan.number,
-    notForCutting: openReasons(cloth),
-    released: releasedWords(cloth, data.studio.fields.language),
-    estimates: cloth.estimates.map((e) => marked(e.text)),
+    notForCutting,
+    released,
+    estimates: estimates.map(marked),
   };
 }

@@ -1,50 +1,49 @@
 import { textWidthMm } from "../../drawing/words.ts";
-import type { ItemSheet, SheetGroup } from "../../items/itemDrawing.ts";
-import { DRAWINGS_WIDTH } from "./workshopDrawings.ts";
+import type { ItemSheet, SheetCheck, SheetGroup } from "../../items/itemDrawing.ts";
 
-/** The text's width and the columns of a maker's sheet, as the style sheet has them, millimetres. */
-const TEXT_WIDTH = 170;
-const WORDS_WIDTH = 47.5;
-const PAGE_HEIGHT = { letter: 243.4, a4: 261 } as const;
-/** Type of body, small words and heads: em and line, millimetres. */
-const BODY = { em: 3.7, line: 4.8 } as const;
-const SMALL = { em: 3.35, line: 4 } as const;
-/** What estimates of wrapped lines may be wrong by on a page. */
-const SLACK = 5;
+/** The text's width and the columns of words of a maker's sheet, as the style sheet has them, millimetres. */
+export const TEXT_WIDTH = 170.9;
+export const WORDS_WIDTH = 47.5;
+export const COLUMN_GAP = 5;
+/** Type of headings, body and small words: em and line, millimetres. */
+const HEADING = { em: 5.65, line: 7 } as const;
+export const BODY = { em: 3.7, line: 4.8 } as const;
+export const SMALL = { em: 3.35, line: 4 } as const;
+/** A head's rule and the space about it; what a framed text takes beside its lines; the head of a group of words with its space. */
+const HEAD_RULE = 5.2;
+const FRAME = 7.2;
+const GROUP = 5.6;
+const GROUP_SPACE = 1.4;
+const GROUP_LINE = 3.9;
 
-/** Words too many for one page go over to the next sooner than drawings are made smaller than this, millimetres. */
-const LEAST_DRAWINGS = 110;
-
-/** What stands on an item's page beside its drawings. */
+/** What stands on an item's sheet beside its drawings. */
 export interface ItemWords {
   readonly sheet: ItemSheet;
+  /** The parts of its head: what it is, where it stands, its number. */
+  readonly head: readonly string[];
   /** The framed words at the head: why nothing may be cut, or an estimate. */
   readonly frames: readonly string[];
   readonly questions: readonly string[];
-  readonly materials: readonly string[];
-  readonly foot: string;
-}
-
-/** How an item's page is divided: the height left for drawings, and where the boxes to tick stand. */
-export interface ItemRoom {
-  readonly drawingsMm: number;
-  /** The boxes stand across both columns; else the words column is so tall that they keep beside it. */
-  readonly checksAcross: boolean;
-  /** The words are taller than a page is, and stand in columns below the drawings, over the page if need be. */
-  readonly wordsBelow: boolean;
-  /** Materials, boxes and all drawings but the first stand on a second page of the item, so that the first can be read. */
-  readonly overleaf: boolean;
+  readonly materials: readonly { readonly text: string; readonly by: "studio" | "maker" }[];
+  /** The words of the cautions that stand on the last page, and what the maker is paid; empty where there is none. */
+  readonly cautions: string;
+  readonly rate: string;
 }
 
 /** Running text is set this much narrower than `textWidthMm`, which errs on the wide side (measured on printed sheets: 0.84 to 0.87). */
 const NARROWER = 0.88;
 
+/** How wide a text is set in the pages' own face. */
+export function setWidth(text: string, em: number): number {
+  return textWidthMm(text, em) * NARROWER;
+}
+
 /** How many lines a text takes in a width, broken at spaces. */
-function linesOf(text: string, width: number, em: number): number {
+export function linesOf(text: string, width: number, em: number): number {
   let lines = 1;
   let used = 0;
   for (const word of text.split(/\s+/)) {
-    const wide = textWidthMm(word, em) * NARROWER;
+    const wide = setWidth(word, em);
     if (used > 0 && used + wide > width) {
       lines += 1;
       used = 0;
@@ -54,15 +53,61 @@ function linesOf(text: string, width: number, em: number): number {
   return lines;
 }
 
-function wordsHeight(groups: readonly SheetGroup[]): number {
-  return groups.reduce(
-    (sum, g) =>
-      sum + 5.6 + g.lines.reduce((n, l) => n + linesOf(l, WORDS_WIDTH, SMALL.em) * 3.9, 0),
+/** The widest that a head's first part is, and each of its last; what they leave is the second part's, millimetres. */
+const FIRST_PART = 105;
+const LAST_PARTS = 45;
+const PARTS_GAP = 6;
+
+/** A block's head: its parts on one line, where they are short. */
+export function headHeight([heading = "", where = "", ...last]: readonly string[]): number {
+  const wide = (text: string, em: number, most: number) => Math.min(most, setWidth(text, em) + 1);
+  const first = wide(heading, HEADING.em, FIRST_PART);
+  const rest = last.map((text) => wide(text, BODY.em, LAST_PARTS));
+  const left = TEXT_WIDTH - first - rest.reduce((a, b) => a + b + PARTS_GAP, PARTS_GAP);
+  const tall = [
+    linesOf(heading, FIRST_PART, HEADING.em) * HEADING.line,
+    linesOf(where, left, BODY.em) * BODY.line,
+    ...last.map((text) => linesOf(text, LAST_PARTS, BODY.em) * BODY.line),
+  ];
+  return Math.max(...tall) + HEAD_RULE;
+}
+
+/** Framed words at a block's head. */
+export function framesHeight(frames: readonly string[]): number {
+  return frames.reduce(
+    (sum, text) => sum + FRAME + linesOf(text, TEXT_WIDTH - 8, BODY.em * 1.04) * BODY.line,
     0,
   );
 }
 
-function checksHeight({ checks }: ItemSheet, columns: number, width: number): number {
+function groupHeight({ lines }: SheetGroup, width: number): number {
+  return GROUP + lines.reduce((n, l) => n + linesOf(l, width, SMALL.em) * GROUP_LINE, 0);
+}
+
+/** Height of groups of words, and of what follows them, in columns as level as can be; a group stays in one column. */
+export function wordsHeight(
+  groups: readonly SheetGroup[],
+  columns = 1,
+  width = WORDS_WIDTH,
+  lastMm = 0,
+): number {
+  const tall = [...groups.map((g) => groupHeight(g, width)), lastMm];
+  const of = (from: number, left: number): number => {
+    const all = tall.slice(from).reduce((a, b) => a + b, 0);
+    if (left === 1) return all;
+    let best = all;
+    let sum = 0;
+    for (let at = from; at < tall.length; at++) {
+      sum += tall[at] as number;
+      best = Math.min(best, Math.max(sum, of(at + 1, left - 1)));
+    }
+    return best;
+  };
+  return of(0, columns);
+}
+
+/** Boxes to tick in columns: each row as tall as its tallest. */
+export function checksHeight(checks: readonly SheetCheck[], columns: number, width: number) {
   if (checks.length === 0) return 0;
   const column = (width - 4 * (columns - 1)) / columns;
   let sum = 1.6;
@@ -76,71 +121,36 @@ function checksHeight({ checks }: ItemSheet, columns: number, width: number): nu
   return sum;
 }
 
-/** Height left for the drawings of an item that has a page to itself: what the words need is taken off first. */
-export function roomForDrawings(words: ItemWords, paper: "letter" | "a4"): ItemRoom {
-  const { sheet, frames, questions, materials, foot } = words;
-  const framed = frames.reduce(
-    (sum, text) => sum + 7.2 + linesOf(text, TEXT_WIDTH - 8, BODY.em * 1.04) * BODY.line,
-    0,
-  );
-  const page = PAGE_HEIGHT[paper] - 12.2 - framed - SLACK;
-  const signs =
-    sheet.signs.length > 0 ? linesOf(sheet.signs.join(" "), DRAWINGS_WIDTH, BODY.em) : 0;
-  const asked = questions.reduce((n, q) => n + linesOf(q, DRAWINGS_WIDTH - 6.4, SMALL.em), 0);
-  const left =
-    signs * BODY.line +
-    (asked > 0 ? 12.1 + asked * SMALL.line : 0) +
-    (materials.length > 0
-      ? 9.2 + materials.reduce((n, m) => n + linesOf(m, 78, SMALL.em) * 4 + 0.4, 0)
-      : 0);
-  const footed = foot === "" ? 0 : 2.4;
-  const across =
-    checksHeight(sheet, 3, TEXT_WIDTH) + footed + linesOf(foot, TEXT_WIDTH, BODY.em) * BODY.line;
-  const inside =
-    checksHeight(sheet, 2, DRAWINGS_WIDTH) +
-    footed +
-    linesOf(foot, DRAWINGS_WIDTH, BODY.em) * BODY.line;
-  const tall = wordsHeight(sheet.groups);
-  if (tall > page) {
-    const below = tall / 3 + 10;
-    const drawingsMm = Math.max(LEAST_DRAWINGS, page - left - across - below);
-    return { drawingsMm, checksAcross: true, wordsBelow: true, overleaf: false };
-  }
-  const checksAcross = tall + across <= page;
-  return {
-    drawingsMm: page - left - (checksAcross ? across : inside),
-    checksAcross,
-    wordsBelow: false,
-    overleaf: false,
-  };
+export function signsHeight({ signs }: ItemSheet, width: number): number {
+  return signs.length > 0 ? linesOf(signs.join(" "), width, BODY.em) * BODY.line : 0;
 }
 
-/** The line on the first page that says what stands on the second. */
-const NEXT_LINE = 7;
+/** The box of what must be asked before cutting. */
+export function askHeight({ questions }: ItemWords, width: number): number {
+  const lines = questions.reduce((n, q) => n + linesOf(q, width - 6.4, SMALL.em), 0);
+  return lines > 0 ? 12.1 + lines * SMALL.line : 0;
+}
 
-/**
- * Heights left where an item has two pages: on the first for its first drawings with words and questions, on the second for its other
- * drawings with materials and boxes to tick.
- */
-export function roomOnTwoPages(
-  words: ItemWords,
-  paper: "letter" | "a4",
-): { readonly first: ItemRoom; readonly secondMm: number } {
-  const asked = { ...words, sheet: { ...words.sheet, checks: [] }, materials: [], foot: "" };
-  const first = roomForDrawings(asked, paper);
-  const made = {
-    ...words,
-    sheet: { ...words.sheet, groups: [], signs: [] },
-    frames: [],
-    questions: [],
-  };
-  return {
-    first: {
-      drawingsMm: first.drawingsMm - NEXT_LINE,
-      checksAcross: true,
-      wordsBelow: first.wordsBelow,
-      overleaf: true,
-    },
-    secondMm: roomForDrawings(made, paper).drawingsMm,
-  };
+/** Materials as a list with who brings each beside it. */
+export function materialsHeight({ materials }: ItemWords): number {
+  if (materials.length === 0) return 0;
+  return 9.2 + materials.reduce((n, m) => n + linesOf(m.text, 78, SMALL.em) * 4 + 0.4, 0);
+}
+
+function footWords({ cautions, rate }: ItemWords): string {
+  return [cautions && `Cautions on the last page: ${cautions}.`, rate && `Your charge: ${rate}.`]
+    .filter((text) => text !== "")
+    .join(" ");
+}
+
+/** The line of cautions and charge below an item. */
+export function footHeight(words: ItemWords, width: number): number {
+  const text = footWords(words);
+  return text === "" ? 0 : 2.4 + linesOf(text, width, BODY.em) * BODY.line;
+}
+
+/** The same line at the end of the columns of words. */
+export function footInColumn(words: ItemWords, width: number): number {
+  const text = footWords(words);
+  return text === "" ? 0 : GROUP_SPACE + linesOf(text, width, SMALL.em) * GROUP_LINE;
 }

@@ -23,7 +23,7 @@ export function runningWords(left: string, right: string, foot: string, state = 
     (state
       ? `@bottom-center{content:${cssString(state)};font-family:${FACES};font-size:12pt;font-weight:700;line-height:5mm;color:#000}`
       : "");
-  return { html: `@page letter{${rules}}@page a4{${rules}}` };
+  return { html: `@page letter{${rules}}@page a4{${rules}}@page a4-workroom{${rules}}` };
 }
 
 /** Several style texts as one. */

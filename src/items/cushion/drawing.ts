@@ -152,7 +152,7 @@ function workshop(fields: CushionFields, made: CushionMade, context: DrawingCont
         shape: "note",
         x: cw / 2 + w * 0.04,
         y: ch / 2 - h * 0.04,
-        dxPaper: 5,
+        dxPaper: 3.5,
         dyPaper: -9,
         text: context.language === "en-US" ? "motif\ncentered" : "motif\ncentred",
         end: "arrow",
@@ -182,9 +182,10 @@ function workshop(fields: CushionFields, made: CushionMade, context: DrawingCont
     shapes.push(stroke(line(cw / 2 - z / 2, s + h, cw / 2 + z / 2, s + h), "cut"));
     shapes.push({
       shape: "note",
-      x: cw / 2 - w * 0.12,
+      // At the right, clear of the arrow on a small drawing too.
+      x: cw / 2 + w * 0.12,
       y: s + h - 4,
-      dxPaper: -4,
+      dxPaper: 3,
       dyPaper: -8,
       text: `zip ${p(made.zip)}`,
       end: "arrow",

@@ -1,0 +1,186 @@
+import type { Drawing } from "../../drawing/shape.ts";
+import {
+  type DrawingSpace,
+  type Row,
+  refitted,
+  rowsHeight,
+  rowsOf,
+  smallestScale,
+} from "./drawingRows.ts";
+import {
+  askHeight,
+  COLUMN_GAP,
+  checksHeight,
+  footHeight,
+  framesHeight,
+  headHeight,
+  type ItemWords,
+  materialsHeight,
+  signsHeight,
+  TEXT_WIDTH,
+  WORDS_WIDTH,
+  wordsHeight,
+} from "./itemHeights.ts";
+
+/** The text's height on a page of a maker's sheet, millimetres, and what estimates of wrapped lines may be wrong by on it. */
+export const PAGE_HEIGHT = { letter: 243.4, a4: 261 } as const;
+export const SLACK = 4;
+export type SheetPaper = keyof typeof PAGE_HEIGHT;
+
+/** The drawings' column beside one column of words. */
+export const DRAWINGS_WIDTH = TEXT_WIDTH - WORDS_WIDTH - COLUMN_GAP;
+/** Words too many for one page go over to the next sooner than drawings are made smaller than this, millimetres. */
+const LEAST_DRAWINGS = 110;
+/** A drawing smaller than one to this is hard to work from. */
+export const LEAST_LEGIBLE = 40;
+/** The line on the first page that says what stands on the second. */
+const NEXT_LINE = 7;
+/** The tallest that a drawing is made on the first of two pages, and on the second over the whole width. */
+const TALLEST_FIRST = 150;
+const TALLEST_SECOND = 64;
+
+/** How an item stands on paper: what of it is drawn at which scale, and where its words stand. */
+export interface ItemLayout {
+  /** Its words as this layout shows them: materials, cautions and charge may stand among the groups. */
+  readonly words: ItemWords;
+  readonly rows: readonly Row[];
+  /** On a second page of the item with materials and boxes to tick, so that the first can be read; null where all stands on one. */
+  readonly overleaf: { readonly rows: readonly Row[]; readonly heightMm: number } | null;
+  /** Columns of words beside the drawings, or in place of them. */
+  readonly wordColumns: 1 | 2 | 3;
+  /** The boxes stand across the whole width; else the words column is so tall that they keep beside it. */
+  readonly checksAcross: boolean;
+  /** The words are taller than a page is, and stand in columns below the drawings, over the page if need be. */
+  readonly wordsBelow: boolean;
+  /** On a page that items share: signs, questions and boxes stand over the whole width below drawings and words. */
+  readonly shared: boolean;
+  /** About what it takes of its page, millimetres. */
+  readonly heightMm: number;
+}
+
+/** Materials as a group of words, by who brings them. */
+export function withMaterials(words: ItemWords): ItemWords {
+  const from = (by: "studio" | "maker", who: string) => {
+    const texts = words.materials.filter((m) => m.by === by).map((m) => m.text);
+    return texts.length === 0 ? [] : [`${who}: ${texts.join("; ")}.`];
+  };
+  const lines = [...from("maker", "From your stock"), ...from("studio", "From the studio")];
+  const { sheet } = words;
+  const groups = lines.length === 0 ? [] : [{ heading: "Materials", lines }];
+  return { ...words, sheet: { ...sheet, groups: [...sheet.groups, ...groups] }, materials: [] };
+}
+
+/** The height left for the drawings of an item on a page or a part of one, what stands below them taken off. */
+interface PageRoom {
+  readonly drawingsMm: number;
+  readonly checksAcross: boolean;
+  readonly wordsBelow: boolean;
+  /** What an item takes whose drawings take so much. */
+  readonly takes: (drawingsMm: number) => number;
+}
+
+function pageRoom(words: ItemWords, pageMm: number): PageRoom {
+  const { sheet } = words;
+  const above = headHeight(words.head) + framesHeight(words.frames);
+  const page = pageMm - above;
+  const left =
+    signsHeight(sheet, DRAWINGS_WIDTH) + askHeight(words, DRAWINGS_WIDTH) + materialsHeight(words);
+  const across = checksHeight(sheet.checks, 3, TEXT_WIDTH) + footHeight(words, TEXT_WIDTH);
+  const inside = checksHeight(sheet.checks, 2, DRAWINGS_WIDTH) + footHeight(words, DRAWINGS_WIDTH);
+  const tall = wordsHeight(sheet.groups);
+  if (tall > page)
+    return {
+      drawingsMm: Math.max(LEAST_DRAWINGS, page - left - across - tall / 3 - 10),
+      checksAcross: true,
+      wordsBelow: true,
+      takes: () => pageMm,
+    };
+  const checksAcross = tall + across <= page;
+  return {
+    drawingsMm: page - left - (checksAcross ? across : inside),
+    checksAcross,
+    wordsBelow: false,
+    takes: (drawingsMm) =>
+      above +
+      (checksAcross
+        ? Math.max(drawingsMm + left, tall) + across
+        : Math.max(drawingsMm + left + inside, tall)),
+  };
+}
+
+/** An item on a page, or on so much of one: drawings at the left, words in a column beside them. */
+export function onOnePage(words: ItemWords, views: readonly Drawing[], pageMm: number): ItemLayout {
+  const { drawingsMm, checksAcross, wordsBelow, takes } = pageRoom(words, pageMm);
+  const rows = rowsOf(views, { widthMm: DRAWINGS_WIDTH, heightMm: drawingsMm });
+  const heightMm = takes(rowsHeight(rows));
+  return {
+    words,
+    rows,
+    overleaf: null,
+    wordColumns: 1,
+    checksAcross,
+    wordsBelow,
+    shared: false,
+    heightMm,
+  };
+}
+
+/** The first row of drawings with words and questions on a first page; the others with materials and boxes to tick on a second. */
+function onTwoPages(words: ItemWords, views: readonly Drawing[], pageMm: number): ItemLayout {
+  const { sheet } = words;
+  const asked = {
+    ...words,
+    sheet: { ...sheet, checks: [] },
+    materials: [],
+    cautions: "",
+    rate: "",
+  };
+  const first = pageRoom(asked, pageMm);
+  const firstMm = first.drawingsMm - NEXT_LINE;
+  const made = { ...words, frames: [], questions: [] };
+  const beside =
+    headHeight(made.head) +
+    materialsHeight(made) +
+    checksHeight(sheet.checks, 3, TEXT_WIDTH) +
+    footHeight(made, TEXT_WIDTH);
+  const second: Required<DrawingSpace> = {
+    widthMm: TEXT_WIDTH,
+    heightMm: pageMm - beside,
+    tallestMm: TALLEST_SECOND,
+  };
+  const all = rowsOf(views, { widthMm: DRAWINGS_WIDTH, heightMm: firstMm + second.heightMm });
+  const space = { widthMm: DRAWINGS_WIDTH, heightMm: firstMm, tallestMm: TALLEST_FIRST };
+  const rows = refitted(all.slice(0, 1), space);
+  const others = refitted(all.slice(1), second);
+  return {
+    words,
+    rows,
+    overleaf: { rows: others, heightMm: beside + rowsHeight(others) },
+    wordColumns: 1,
+    checksAcross: true,
+    wordsBelow: first.wordsBelow,
+    shared: false,
+    heightMm: first.takes(rowsHeight(rows)) + NEXT_LINE,
+  };
+}
+
+/**
+ * An item on a page of its own. Its materials stand below the drawings, or, where the drawings gain by it, below the words; where one
+ * page would leave drawings too small to work from, it takes two.
+ */
+export function pageLayout(
+  words: ItemWords,
+  views: readonly Drawing[],
+  paper: SheetPaper,
+): ItemLayout {
+  const smallest = ({ rows, overleaf }: ItemLayout) =>
+    smallestScale([...rows, ...(overleaf?.rows ?? [])]);
+  const pageMm = PAGE_HEIGHT[paper] - SLACK;
+  const plain = onOnePage(words, views, pageMm);
+  if (plain.wordsBelow) return plain;
+  const moved = onOnePage(withMaterials(words), views, pageMm);
+  const one = !moved.wordsBelow && smallest(moved) < smallest(plain) ? moved : plain;
+  if (smallest(one) <= LEAST_LEGIBLE) return one;
+  const two = onTwoPages(words, views, pageMm);
+  return smallest(two) < smallest(one) ? two : one;
+}

@@ -1,0 +1,179 @@
+import { marked } from "../words/marks.ts";
+import { countWord, listed } from "../words/phrases.ts";
+import { framesHeight, type ItemWords } from "./itemHeights.ts";
+import { type ItemLayout, PAGE_HEIGHT, pageLayout, type SheetPaper, SLACK } from "./itemLayout.ts";
+import type { SheetItem } from "./itemWords.ts";
+import { BETWEEN, type Block, leavesOf, type Standing } from "./leaves.ts";
+import { leastShared, sharedLayout } from "./sharedLayout.ts";
+import { workshopDrawings } from "./workshopDrawings.ts";
+
+/** What every item of a sheet bears at its head. */
+export interface SheetHead {
+  readonly where: string;
+  /** Why nothing may be cut yet; empty where it may. */
+  readonly reasons: readonly string[];
+  readonly released: string;
+}
+
+/** A line to tick; what is to be written in is kept beside the words that ask for it. */
+function checkRow({ text, blank }: { text: string; blank: string | null }) {
+  const at = blank === null ? -1 : text.lastIndexOf("; ");
+  return at < 0
+    ? { text: marked(text), asked: null, blank }
+    : { text: marked(text.slice(0, at + 1)), asked: marked(text.slice(at + 2)), blank };
+}
+
+/** What stands on an item's second page, said on the first. */
+function onNext(drawings: number, materials: number): string {
+  const parts = [
+    drawings > 0 ? `${countWord(drawings)} more ${drawings > 1 ? "drawings" : "drawing"}` : "",
+    materials > 0 ? "materials" : "",
+    "what to check",
+  ];
+  return `Next page: ${listed(parts.filter((part) => part !== ""))}.`;
+}
+
+/** The mark over an item that is not the first of its page: the reasons are said once a page. */
+function notForCutting(reasons: readonly string[], first: string | null): string {
+  if (reasons.length === 0) return "";
+  return `NOT FOR CUTTING. ${first === null ? reasons.join(" ") : `${first} says why.`}`;
+}
+
+/** All words of an item with its head, at its place among the others. */
+function wordsOf(
+  { heading, estimate, words }: SheetItem,
+  { where, reasons, released }: SheetHead,
+  number: string,
+  first: string | null,
+): ItemWords {
+  const state = notForCutting(reasons, first) || released;
+  const frames = [state, estimate === "" ? "" : `ESTIMATE. ${estimate}`];
+  return { ...words, head: [heading, where, number], frames: frames.filter((f) => f !== "") };
+}
+
+/** A block on a page: an item on its own page or on one that it shares, its second page, or a cloth's plan. */
+interface ItemPlace extends Block {
+  readonly at: number;
+  readonly own: ItemLayout;
+}
+type Place<C> = ItemPlace | (Block & { readonly cloth: C });
+
+/** An item that takes more of a page than this leaves no room for another. */
+const MOST_SHARED = 0.6;
+
+function numberWords(at: number, of: number): string {
+  return `Item ${at} of ${of}`;
+}
+
+/** An item's own page, or its first and second; and the least that it takes of a page that it shares. */
+function placesOf(
+  sheetItem: SheetItem,
+  at: number,
+  head: SheetHead,
+  of: number,
+  paper: SheetPaper,
+): ItemPlace[] {
+  // Its number is not known before it has a place; the last is the longest.
+  const number = numberWords(of, of);
+  const own = pageLayout(wordsOf(sheetItem, head, number, null), sheetItem.views, paper);
+  const short = wordsOf(sheetItem, head, number, number);
+  const least = leastShared(short, sheetItem.views, own, MOST_SHARED * PAGE_HEIGHT[paper]);
+  const heightMm = least ?? own.heightMm;
+  const first = { at, own, heightMm, alone: least === null };
+  if (!own.overleaf) return [first];
+  return [first, { ...first, heightMm: own.overleaf.heightMm, alone: false, second: true }];
+}
+
+/** What an item bears by its place: its number, and the mark over it. */
+interface ItemHead extends Standing {
+  readonly number: string;
+  readonly notForCutting: string;
+}
+
+function itemModel(
+  { item, heading, estimate }: SheetItem,
+  { words, rows, overleaf, ...layout }: ItemLayout,
+  standing: ItemHead,
+  prefix: string,
+) {
+  const { sheet, questions, cautions, rate, materials } = words;
+  const more = workshopDrawings(overleaf?.rows ?? [], `${prefix}n`);
+  return {
+    ...standing,
+    heading,
+    estimate,
+    kind: item.kind.kind,
+    drawings: workshopDrawings(rows, prefix),
+    onNext: overleaf ? onNext(more.length, materials.length) : "",
+    overleaf: overleaf ? { drawings: more } : null,
+    shared: layout.shared,
+    wordColumns: layout.wordColumns,
+    checksAcross: layout.checksAcross,
+    wordsBelow: layout.wordsBelow,
+    groups: sheet.groups.map((g) => ({ heading: g.heading, lines: g.lines.map(marked) })),
+    signs: sheet.signs.join(" "),
+    checks: sheet.checks.map(checkRow),
+    questions: questions.map(marked),
+    cautions,
+    rate,
+    materials: materials.map((m) => ({
+      text: marked(m.text),
+      by: m.by === "studio" ? "supplied by the studio" : "from your stock",
+    })),
+  };
+}
+
+/** What the reasons why nothing may be cut take more where they are said whole, millimetres. */
+function reasonsMore({ reasons }: SheetHead): number {
+  const tall = (first: string | null) =>
+    framesHeight([notForCutting(reasons, first)].filter((text) => text !== ""));
+  return tall(null) - tall("Item 88");
+}
+
+/** A block as the layout shows it: one of the three. */
+function blockOf<I, C>(part: { item?: I; second?: I; cloth?: C & Standing }) {
+  return { item: part.item ?? null, second: part.second ?? null, cloth: part.cloth ?? null };
+}
+
+/**
+ * Items and cutting plans of a sheet on their pages, the items numbered as they follow each other. Small ones share a page where two or
+ * more of them fit whole, their drawings as large as the page then lets them be; any other has its own.
+ */
+export function sheetBlocks<C extends Block>(
+  items: readonly SheetItem[],
+  cloths: readonly C[],
+  head: SheetHead,
+  paper: SheetPaper,
+) {
+  const pageMm = PAGE_HEIGHT[paper] - SLACK - reasonsMore(head);
+  const places: Place<C>[] = [
+    ...items.flatMap((one, at) => placesOf(one, at, head, items.length, paper)),
+    ...cloths.map((cloth) => ({ heightMm: cloth.heightMm, cloth })),
+  ];
+  const leaves = leavesOf(places, pageMm);
+  const order = leaves.flat().flatMap((p) => ("cloth" in p || p.second ? [] : [p.at]));
+  const numberOf = (at: number) => order.indexOf(at) + 1;
+  return leaves.flatMap((leaf, leafAt) => {
+    const spare = leaf.reduce((left, p) => left - p.heightMm - BETWEEN, pageMm + BETWEEN);
+    const growing = leaf.filter((p) => "at" in p && !p.second).length;
+    const first = leaf[0] as Place<C>;
+    return leaf.map((place, at) => {
+      const standing = { begins: at === 0 && leafAt > 0, follows: at > 0 };
+      if ("cloth" in place) return blockOf({ cloth: { ...place.cloth, ...standing } });
+      const one = items[place.at] as SheetItem;
+      const says = at > 0 && "at" in first ? `Item ${numberOf(first.at)}` : null;
+      const short = wordsOf(one, head, numberWords(items.length, items.length), says ?? "Item 88");
+      const partMm = place.heightMm + spare / growing;
+      const shared =
+        leaf.length > 1 && !place.second ? sharedLayout(short, one.views, place.own, partMm) : null;
+      const layout = shared ?? place.own;
+      const itemHead = {
+        ...standing,
+        number: numberWords(numberOf(place.at), items.length),
+        notForCutting: notForCutting(head.reasons, says),
+      };
+      const model = itemModel(one, layout, itemHead, `i${place.at}`);
+      return blockOf(place.second ? { second: model } : { item: model });
+    });
+  });
+}
