@@ -33,7 +33,10 @@ export function placementField() {
         .meta({ description: "the wall that it is drawn against" }),
     }),
     z.strictObject({
-      on: refField("an item").meta({ description: "the item or object that it lies on" }),
+      on: refField("an item").meta({
+        description:
+          "the item or object that it lies on; where there are several, its pieces are dealt out over them",
+      }),
     }),
   ]);
 }

@@ -42,7 +42,7 @@ export function clothSpots(
   for (const { item } of items) {
     const { id } = item.record;
     if (out.has(id)) continue;
-    const all = painted.flatMap((f, at) => (f.item.item === item ? [{ f, at }] : []));
+    const all = painted.flatMap((f, at) => (f.item.item.record.id === id ? [{ f, at }] : []));
     const named = all.filter(({ f }) => {
       const surface = f.surface?.split("/")[1];
       return surface !== undefined && surfaces(f.item)(surface);

@@ -4,6 +4,7 @@ import type { CurtainsMade } from "../../items/curtains/pieces.ts";
 import type { DrawingContext } from "../../items/itemDrawing.ts";
 import { DIRECTION, type Wall } from "../../room/walls.ts";
 import type { RoomData } from "../projectData.ts";
+import { roomOfCopy } from "./copyOf.ts";
 import { filledParts } from "./filledParts.ts";
 import { standingPlaces } from "./freePieces.ts";
 import { lyingInPlan, planOf, standingInPlan } from "./lyingInPlan.ts";
@@ -197,10 +198,13 @@ export function floorPlanShapes(room: RoomData, context: DrawingContext): FloorP
   const boxed = room.items.flatMap((item) => {
     const flat = room.plan.placements.get(item.record.id)?.floorBox?.flat ?? false;
     const { places, how } = standingPlaces(room, item);
-    return places.map(({ rect: box, facing }, at) => ({ item, box, facing, flat, at, how }));
+    return places.map(({ rect: box, facing }, at) => {
+      const own = roomOfCopy(room, item, at, places.length);
+      return { item, box, facing, flat, at, how, own };
+    });
   });
   boxed.sort((a, b) => Number(b.flat) - Number(a.flat));
-  for (const { item, box, facing } of boxed) {
+  for (const { item, box, facing, own } of boxed) {
     const drawing = planOf(item, context);
     const [x, y, w, h] = [box.left, box.low, box.right - box.left, box.high - box.low];
     if (!drawing) {
@@ -227,8 +231,8 @@ export function floorPlanShapes(room: RoomData, context: DrawingContext): FloorP
       turnDeg: turn,
       children: [{ shape: "group", x: -width / 2, y: -depth / 2, children }],
     });
-    shapes.push(placed([...drawing.shapes, ...lyingInPlan(room, item, size, context)]));
-    for (const each of standingInPlan(room, item, size, context)) {
+    shapes.push(placed([...drawing.shapes, ...lyingInPlan(own, item, size, context)]));
+    for (const each of standingInPlan(own, item, size, context)) {
       const stands = placed([each]);
       shapes.push(stands);
       small.push(...filledParts([stands]));

@@ -22,8 +22,9 @@ export interface PieceBefore {
   readonly left: number;
   /** How far its front stands from the wall. */
   readonly front: number;
-  /** The first of its kind carries what lies on it. */
-  readonly isFirst: boolean;
+  /** Which of the item's pieces it is, from 0, and how many there are. */
+  readonly copy: number;
+  readonly copies: number;
 }
 
 /** More than this share of something that matters hidden, and a piece is drawn elsewhere; a seat stays with its table a little longer. */
@@ -180,7 +181,8 @@ export function piecesBefore(
         drawing: best.drawing,
         left: best.left,
         front: best.front,
-        isFirst: at === 0,
+        copy: at,
+        copies: places.length,
       });
     }
   }

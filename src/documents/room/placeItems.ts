@@ -3,6 +3,7 @@ import { alongOf } from "../../room/copies.ts";
 import { DIRECTION, turnRight, type Wall } from "../../room/walls.ts";
 import type { ItemData, RoomData } from "../projectData.ts";
 import { carriedBy, LYING } from "./carried.ts";
+import { roomOfCopy } from "./copyOf.ts";
 import { type PieceBefore, piecesBefore, type SeenBox, standingPlaces } from "./freePieces.ts";
 import { lookOf } from "./hangOn.ts";
 import { elevationOf, factsOf, named, viewOf } from "./itemView.ts";
@@ -62,11 +63,11 @@ function againstWall(
       };
     });
   });
-  const seen = new Set<ItemData>();
-  return hosts.flatMap((host) => {
-    if (seen.has(host.item)) return [host];
-    seen.add(host.item);
-    return [host, ...carriedBy(room, host, context, wallHeight)];
+  return hosts.flatMap((host, at) => {
+    const copies = hosts.filter((h) => h.item === host.item).length;
+    const copy = hosts.slice(0, at).filter((h) => h.item === host.item).length;
+    const own = roomOfCopy(room, host.item, copy, copies);
+    return [host, ...carriedBy(own, host, context, wallHeight)];
   });
 }
 
@@ -173,7 +174,8 @@ export function itemsByWall(
       .filter((p) => p.wall === wall.name)
       .flatMap((piece) => {
         const host = standing(piece, wallHeight);
-        return piece.isFirst ? [host, ...carriedBy(room, host, context, wallHeight)] : [host];
+        const own = roomOfCopy(room, piece.item, piece.copy, piece.copies);
+        return [host, ...carriedBy(own, host, context, wallHeight)];
       });
     const items = [
       ...(against.get(wall.name) ?? []),
@@ -245,7 +247,7 @@ export function freeRow(
         shapes: [{ shape: "group", x, y, children: named(item, drawing) }],
       };
       x += drawing.widthMm;
-      return n === 0 ? [host, ...carriedBy(room, host, context, heightMm)] : [host];
+      return [host, ...carriedBy(roomOfCopy(room, item, n, count), host, context, heightMm)];
     }).flat();
   });
   return { items, widthMm: x, heightMm };
