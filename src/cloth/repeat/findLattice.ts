@@ -64,12 +64,17 @@ function candidates(correlation: Correlation): Basis[] {
       if (scored) tried.set(key, scored);
     }
   }
-  const best = [...tried.values()].sort((a, b) => b.score - a.score);
+  const best = [...tried.values()].sort((a, b) => sureScore(b) - sureScore(a));
   const [top] = best;
   if (!top) return [];
   const near = best.filter(({ score }) => score >= top.score - QUICK * Math.max(0.5, top.score));
   const small = [...near].sort((a, b) => area(a.basis) - area(b.basis)).slice(0, MOST_RESTED);
   return [...new Set([...near.slice(0, MOST_RESTED), ...small])].map(({ basis }) => basis);
+}
+
+/** A quick score less twice its standard error: of a faint pattern some two points of a long multiple always stand high by chance. */
+function sureScore({ score, points }: Lattice): number {
+  return score - 2 * errorOf({ mean: score, low: score, weight: points / 2, count: points });
 }
 
 function shiftOf({ x, y }: Peak): readonly [number, number] {

@@ -29,6 +29,9 @@ const FAINT = 0.3;
 const FEWEST_POINTS = 3;
 const MOST_POINTS = 60;
 
+/** Part of the width over which a mean is taken out where a fold's shade is stronger than the pattern. */
+const FAINT_SLOW = 0.015;
+
 /** What the colours of a picture say of its pattern. */
 export interface ColourSigns {
   /** Its colours can be told apart. */
@@ -37,9 +40,25 @@ export interface ColourSigns {
   readonly isToned: () => boolean;
 }
 
-/** Finds how a field whose light is even repeats. */
-export function findRepeat(field: ScaledField, { parted, isToned }: ColourSigns): FoundRepeat {
-  const seen = seenPattern(field);
+/**
+ * Finds how a field whose light is even repeats. What is faint is looked for in its lightness alone, which a camera keeps finer than
+ * colour, and under shades that are taken out more narrowly; only where nothing is found so, in its hues alone, which have no shade.
+ */
+export function findRepeat(field: ScaledField, signs: ColourSigns): FoundRepeat {
+  if (signs.parted) return repeatIn(field, seenPattern(field), signs);
+  const none = new Float32Array(field.width * field.height);
+  const [lightness, ...hues] = field.channels;
+  const light: ScaledField = { ...field, channels: [lightness, none, none] };
+  const found = repeatIn(field, seenPattern(light, FAINT_SLOW), signs);
+  if (found.stripes || found.lattice) return found;
+  return repeatIn(field, seenPattern({ ...field, channels: [none, ...hues] }), signs);
+}
+
+function repeatIn(
+  field: ScaledField,
+  seen: SeenPattern,
+  { parted, isToned }: ColourSigns,
+): FoundRepeat {
   const { relief, correlation } = seen;
   const lattice = findLattice(correlation);
   const ridge = parted || isToned() ? findStripes(correlation) : null;

@@ -30,10 +30,11 @@ const REACH = 3;
 /**
  * The pattern of a field, levelled. A camera that is not held square sees one side of the cloth larger, so that a shift which
  * brings the middle onto itself brings the rim beside itself: the tilt is read from the shifts at which the pattern comes back, and
- * taken out. It stays as it is where the pattern then agrees with itself no better.
+ * taken out. It stays as it is where the pattern then agrees with itself no better. `slow` is the part of the width over which a mean
+ * is taken out of it.
  */
-export function seenPattern(field: ScaledField): SeenPattern {
-  const relief = softened(reliefOf(field, SLOW));
+export function seenPattern(field: ScaledField, slow = SLOW): SeenPattern {
+  const relief = softened(reliefOf(field, slow));
   const correlation = autocorrelation(relief);
   const shifts = strongShifts(correlation, relief);
   const asSeen: SeenPattern = { relief, correlation, raw: relief, tilt: SQUARE };
