@@ -3,6 +3,7 @@ import { expect, test } from "vitest";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
 import { bandLine } from "../../src/cloth/repeat/bandLine.ts";
 import { turnsOf } from "../../src/cloth/repeat/takingTurns.ts";
+import { turnsBorneOut } from "../../src/cloth/repeat/wholeTurns.ts";
 import { type Design, gingham, photograph, seeded, stripes } from "./made.ts";
 
 const PLACE = { file: "content/cloths/ticking.md", line: 2, column: 8, keyPath: null };
@@ -95,6 +96,17 @@ test("turns are counted by how like a line is to itself some periods on", () => 
   expect(turnsOf(lineOf([1, 1, 0.6], 20, 210), 20)).toEqual({ times: 3, doubtful: false });
   // Two and a half bands: the second is otherwise, and nothing tells whether the third is as the first by chance.
   expect(turnsOf(lineOf([1, 0.6], 80, 200), 80)).toEqual({ times: 1, doubtful: true });
+});
+
+test("bands that a fold makes unlike do not take turns, and are in doubt; such as differ themselves do", () => {
+  // Folds lie over the second band of a pair, twice as wide as it: a running mean takes them out.
+  const folded = lineOf([1, 0.75], 40, 200);
+  const evened = () => lineOf([1], 40, 200);
+  expect(turnsOf(folded, 40).times).toBe(2);
+  expect(turnsBorneOut(folded, evened, 40)).toEqual({ times: 1, doubtful: true });
+  expect(turnsBorneOut(folded, () => folded, 40)).toEqual(turnsOf(folded, 40));
+  const alike = lineOf([1], 40, 200);
+  expect(turnsBorneOut(alike, evened, 40)).toEqual({ times: 1, doubtful: false });
 });
 
 test("a line across bands is the mean along them, a turned camera and a tilt taken out", () => {
