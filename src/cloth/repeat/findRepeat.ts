@@ -32,6 +32,9 @@ const MOST_POINTS = 60;
 /** Part of the width over which a mean is taken out where a fold's shade is stronger than the pattern. */
 const FAINT_SLOW = 0.015;
 
+/** Agreement with itself from which a pattern is clear, though its colours cannot be parted. */
+const CLEAR = 0.6;
+
 /** What the colours of a picture say of its pattern. */
 export interface ColourSigns {
   /** Its colours can be told apart. */
@@ -42,14 +45,20 @@ export interface ColourSigns {
 
 /**
  * Finds how a field whose light is even repeats. What is faint is looked for in its lightness alone, which a camera keeps finer than
- * colour, and under shades that are taken out more narrowly; only where nothing is found so, in its hues alone, which have no shade.
+ * colour, and under shades that are taken out more narrowly; what is clear all the same is looked at whole too, and taken as it
+ * agrees with itself better. Only where nothing is found so are the hues looked at alone, which have no shade.
  */
 export function findRepeat(field: ScaledField, signs: ColourSigns): FoundRepeat {
-  if (signs.parted) return repeatIn(field, seenPattern(field), signs);
+  const whole = () => repeatIn(field, seenPattern(field), signs);
+  if (signs.parted) return whole();
   const none = new Float32Array(field.width * field.height);
   const [lightness, ...hues] = field.channels;
   const light: ScaledField = { ...field, channels: [lightness, none, none] };
   const found = repeatIn(field, seenPattern(light, FAINT_SLOW), signs);
+  if (found.lattice && found.lattice.score >= CLEAR) {
+    const other = whole();
+    return (other.lattice?.score ?? 0) > found.lattice.score ? other : found;
+  }
   if (found.stripes || found.lattice) return found;
   return repeatIn(field, seenPattern({ ...field, channels: [none, ...hues] }), signs);
 }
