@@ -6,7 +6,8 @@ import { fieldOf } from "../../src/cloth/pixels/field.ts";
 import { reliefOf } from "../../src/cloth/pixels/reliefOf.ts";
 import { alongOverAcross } from "../../src/cloth/repeat/alongAcross.ts";
 import { at, autocorrelation } from "../../src/cloth/repeat/autocorrelation.ts";
-import { area, reduce } from "../../src/cloth/repeat/lattice.ts";
+import { findLattice } from "../../src/cloth/repeat/findLattice.ts";
+import { area, type Basis, reduce } from "../../src/cloth/repeat/lattice.ts";
 import { repeatOfLattice } from "../../src/cloth/repeat/repeatOf.ts";
 import {
   type Design,
@@ -346,4 +347,27 @@ test("folds and coarse colour do not hide a faint pattern, nor folds make one of
     expect(found?.match).toBe("half-drop");
     expect(look(creased(plain(faint[0]), seed, 0))).toBeNull();
   }
+});
+
+test("a cell that is only a little smaller than the one whose points stand highest is not preferred to it", () => {
+  // Hills of a correlation in one half plane, as of a print that is seen one and a half times; the third is a chance one.
+  const hills = [
+    [194, 134, 0.9],
+    [186, -162, 0.88],
+    [44, 220, 0.82],
+  ] as const;
+  const [reachX, reachY] = [210, 280];
+  const across = 2 * reachX + 1;
+  const values = Float32Array.from({ length: across * (2 * reachY + 1) }, (_, p) => {
+    const [x, y] = [(p % across) - reachX, Math.floor(p / across) - reachY];
+    let height = 0;
+    for (const [hx, hy, top] of hills) {
+      const off = Math.min(Math.hypot(x - hx, y - hy), Math.hypot(x + hx, y + hy));
+      height = Math.max(height, top * Math.exp(-((off / 8) ** 2)));
+    }
+    return height;
+  });
+  const lattice = findLattice({ reachX, reachY, values });
+  const cell = 194 * 162 + 134 * 186;
+  expect(Math.abs(area(lattice?.basis as Basis) / cell - 1)).toBeLessThan(0.01);
 });

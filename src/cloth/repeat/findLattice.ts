@@ -11,6 +11,10 @@ const QUICK = 0.5;
 const MOST_RESTED = 24;
 /** Cells that differ by less than this part are of one size. */
 const ONE_SIZE = 0.06;
+/** How far, in parts of a lattice's vectors, a point may lie from one of its own and be one. */
+const OFF = 0.2;
+/** A cell is a part of another where that holds it more than so often; one that is only a little smaller is another answer. */
+const MORE = 1.5;
 
 /**
  * The lattice of a pattern. Every pair of the correlation's highest peaks gives a basis, which is reduced to its two shortest
@@ -30,6 +34,7 @@ export function findLattice(correlation: Correlation): Lattice | null {
   if (!first) return null;
   const highest = others.reduce((a, b) => (sureHeight(b) > sureHeight(a) ? b : a), first);
   const smallest = ranked
+    .filter(({ basis }) => area(highest.basis) > MORE * area(basis))
     .filter(({ level, basis }) =>
       noLower(
         restOf(correlation, basis, highest) ?? level,
@@ -104,7 +109,7 @@ function restOf(correlation: Correlation, fine: Basis, { basis }: Ranked): Level
   const rest = latticePoints(correlation, fine).filter(({ i, j }) => {
     const [x, y] = [i * fx + j * gx, i * fy + j * gy];
     const [u, v] = [(x * by - y * bx) / det, (y * ax - x * ay) / det];
-    return Math.abs(u - Math.round(u)) > 0.2 || Math.abs(v - Math.round(v)) > 0.2;
+    return Math.abs(u - Math.round(u)) > OFF || Math.abs(v - Math.round(v)) > OFF;
   });
   return rest.length > 0 ? levelOfPoints(rest) : null;
 }

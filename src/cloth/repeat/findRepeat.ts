@@ -30,9 +30,8 @@ const FEWEST_POINTS = 3;
 const MOST_POINTS = 60;
 
 /** Part of the width over which a mean is taken out where a fold's shade is stronger than the pattern. */
-const FAINT_SLOW = 0.015;
-
-/** Agreement with itself from which a pattern is clear, though its colours cannot be parted. */
+const NARROW = 0.015;
+/** Agreement with itself from which a pattern is clear. */
 const CLEAR = 0.6;
 
 /** What the colours of a picture say of its pattern. */
@@ -44,23 +43,33 @@ export interface ColourSigns {
 }
 
 /**
- * Finds how a field whose light is even repeats. What is faint is looked for in its lightness alone, which a camera keeps finer than
- * colour, and under shades that are taken out more narrowly; what is clear all the same is looked at whole too, and taken as it
- * agrees with itself better. Only where nothing is found so are the hues looked at alone, which have no shade.
+ * Finds how a field whose light is even repeats. Where it is not clear, as under a fold whose shade is stronger than the pattern, shades
+ * are taken out more narrowly, and the view in which it agrees with itself better is taken. What is faint is looked for so at once, in
+ * its lightness alone, which a camera keeps finer than colour; only where nothing is found, in its hues alone, which have no shade.
  */
 export function findRepeat(field: ScaledField, signs: ColourSigns): FoundRepeat {
   const whole = () => repeatIn(field, seenPattern(field), signs);
-  if (signs.parted) return whole();
+  if (signs.parted) {
+    const found = whole();
+    if (found.stripes || agreementOf(found) >= CLEAR) return found;
+    return better(found, repeatIn(field, seenPattern(field, NARROW), signs));
+  }
   const none = new Float32Array(field.width * field.height);
   const [lightness, ...hues] = field.channels;
   const light: ScaledField = { ...field, channels: [lightness, none, none] };
-  const found = repeatIn(field, seenPattern(light, FAINT_SLOW), signs);
-  if (found.lattice && found.lattice.score >= CLEAR) {
-    const other = whole();
-    return (other.lattice?.score ?? 0) > found.lattice.score ? other : found;
-  }
+  const found = repeatIn(field, seenPattern(light, NARROW), signs);
+  if (agreementOf(found) >= CLEAR) return better(found, whole());
   if (found.stripes || found.lattice) return found;
   return repeatIn(field, seenPattern({ ...field, channels: [none, ...hues] }), signs);
+}
+
+function agreementOf({ lattice }: FoundRepeat): number {
+  return lattice?.score ?? 0;
+}
+
+/** Of two views of a picture that in which its lattice agrees with itself better, the first where neither does. */
+function better(one: FoundRepeat, other: FoundRepeat): FoundRepeat {
+  return agreementOf(other) > agreementOf(one) ? other : one;
 }
 
 function repeatIn(
