@@ -8,7 +8,7 @@ import { dateInWords } from "../words/dates.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import type { Language } from "../words/phrases.ts";
 import { boltHeight, boltRows, boltScale, boltWidth, offCutWords } from "./bolt.ts";
-import { type ClothRow, clothHeight, sizesWidth } from "./clothHeight.ts";
+import { type ClothRow, clothHeight, listColumns, widthBeside } from "./clothHeight.ts";
 import { cutGroups, cutNumbers } from "./cutNumbers.ts";
 
 function cutRows(
@@ -179,7 +179,7 @@ export function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: stri
     ...placing,
     listBeside,
     heightMm,
-    sizesMm: sizesWidth(plainRows),
+    columnsMm: listColumns(plainRows, widthBeside(placing.boltColumnMm)),
     name: cloth.facts.name,
     head: marked(over),
     parts,

@@ -34,10 +34,14 @@ export interface ClothRow {
   readonly left: string;
 }
 
-/** Columns of a list beside its plan, as the style sheet has them, and the space between two, millimetres. */
-const NUMBERS = 10;
-const FROM = 19;
+/** The space between two columns of a list; the columns of numbers and of counts; the least and the most of a column of places, millimetres. */
 const CELL_SPACE = 3;
+const NUMBERS = 9;
+const COUNTS = 10.5;
+const LEAST_PLACE = 16.5;
+const MOST_PLACE = 19;
+/** How the names of items and of pieces may share what is left: the items' part. */
+const SPLITS = [0.5, 0.4, 0.6, 0.35, 0.65];
 /** How much text a place has in a list over the whole width. */
 const PLACE = 28;
 /** The list's title and heads, on two lines where it is narrow, and the line below it; a row's line and the space under it. */
@@ -46,22 +50,56 @@ const LIST_BESIDE = 24;
 const ROW_LINE = 4;
 const ROW_SPACE = 0.9;
 
-/** How wide the column of sizes is set, millimetres: none is broken. */
-export function sizesWidth(rows: readonly { readonly size: string }[]): number {
-  return Math.ceil(CELL_SPACE + Math.max(0, ...rows.map(({ size }) => setWidth(size, SMALL.em))));
+function widest(texts: readonly string[]): number {
+  return Math.max(0, ...texts.map((text) => setWidth(text, SMALL.em)));
 }
 
-/** About how tall a list of cuts is in a width, millimetres: its two columns of names share what the figures leave. */
+/** A row's lines with its columns so wide, millimetres, their space included. */
+function rowLines(row: ClothRow, [item = 0, piece = 0, at = 0, left = 0]: readonly number[]) {
+  const cells = [
+    [row.item, item],
+    [row.piece, piece],
+    [row.at, at],
+    [row.left, left],
+  ] as const;
+  return Math.max(...cells.map(([text, mm]) => linesOf(text, mm - CELL_SPACE, SMALL.em)));
+}
+
+/**
+ * Columns of a list beside its plan, millimetres: number, item, piece, count, size (never broken), from the start, from the selvedge. The
+ * two of names share what the others leave so that the list is shortest.
+ */
+export function listColumns(rows: readonly ClothRow[], width: number): number[] {
+  const size = Math.ceil(CELL_SPACE + widest(rows.map((r) => r.size)));
+  const place = (texts: readonly string[]) =>
+    Math.min(MOST_PLACE, Math.max(LEAST_PLACE, widest(texts) + CELL_SPACE));
+  const at = place(rows.map((r) => r.at));
+  const left = place(rows.map((r) => r.left));
+  const names = width - NUMBERS - COUNTS - size - at - left;
+  const linesAt = (part: number) => {
+    const columns = [names * part, names * (1 - part), at, left];
+    return rows.reduce((sum, row) => sum + rowLines(row, columns), 0);
+  };
+  const part = SPLITS.reduce((best, next) => (linesAt(next) < linesAt(best) ? next : best));
+  const exact = [NUMBERS, names * part, names * (1 - part), COUNTS, size, at, left];
+  return exact.map((mm) => Math.round(mm * 10) / 10);
+}
+
+/** The width beside a plan. */
+export function widthBeside(boltColumnMm: number): number {
+  return TEXT_WIDTH - boltColumnMm - 5;
+}
+
+/** About how tall a list of cuts is in a width, millimetres. */
 function listHeight({ rows, oneLine, listBeside }: ClothWords, width: number): number {
   if (rows.length === 0) return 0;
-  const figures = 2 * (NUMBERS + FROM) + sizesWidth(rows);
-  const names = (width - figures) / 2 - CELL_SPACE;
-  const place = listBeside ? FROM - CELL_SPACE : PLACE;
-  const lines = rows.map(({ piece, item, at, left }) => {
-    const placed = [at, left].map((text) => linesOf(text, place, SMALL.em));
-    if (oneLine && !listBeside) return Math.max(...placed);
-    return Math.max(...placed, ...[piece, item].map((text) => linesOf(text, names, SMALL.em)));
-  });
+  const [, item = 0, piece = 0, , , at = 0, left = 0] = listColumns(rows, width);
+  const columns = listBeside
+    ? [item, piece, at, left]
+    : oneLine
+      ? [width, width, PLACE, PLACE]
+      : [width / 4, width / 4, PLACE, PLACE];
+  const lines = rows.map((row) => rowLines(row, columns));
   const head = listBeside ? LIST_BESIDE : LIST_WIDE;
   return head + lines.reduce((sum, n) => sum + n * ROW_LINE + ROW_SPACE, 0);
 }
@@ -73,7 +111,7 @@ export function clothHeight(cloth: ClothWords): number {
   const above =
     headHeight(cloth.head) + framesHeight(cloth.frames) + lines([cloth.over], TEXT_WIDTH);
   const below = lines(cloth.estimates, TEXT_WIDTH);
-  const beside = TEXT_WIDTH - cloth.boltColumnMm - 5;
+  const beside = widthBeside(cloth.boltColumnMm);
   const wide = cloth.short ? beside : TEXT_WIDTH;
   const words = lines(cloth.words, wide);
   const inside = words + (cloth.listBeside ? listHeight(cloth, beside) : 0);
