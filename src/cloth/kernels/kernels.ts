@@ -58,16 +58,6 @@ export interface Kernels {
     light: At,
     out: At,
   ): void;
-  gainLight(
-    data: At,
-    lights: At,
-    codes: At,
-    steps: number,
-    width: number,
-    height: number,
-    across: At,
-    down: At,
-  ): void;
   oklabOfBytes(
     data: At,
     lights: At,
@@ -106,9 +96,4 @@ export function layOut(...lengths: readonly number[]): Float32Array[] {
   const missing = end - memory.buffer.byteLength;
   if (missing > 0) memory.grow(Math.ceil(missing / PAGE));
   return lengths.map((length, n) => new Float32Array(memory.buffer, starts[n], length));
-}
-
-/** The first bytes of an array that was laid out. */
-export function bytesOf({ buffer, byteOffset }: Float32Array, length: number): Uint8Array {
-  return new Uint8Array(buffer, byteOffset, length);
 }

@@ -1,6 +1,6 @@
 import { LINEAR_OF_BYTE } from "../../colour/linear.ts";
 import { oklabOfPixels } from "../../colour/oklabOfPixels.ts";
-import { bytesOf, kernels, layOut } from "./kernels.ts";
+import { kernels, layOut } from "./kernels.ts";
 
 /** Oklab of many encoded sRGB pixels, three numbers a pixel, as `oklabOfPixels` has it but for the last digits. */
 export function oklabOf(data: Uint8Array | Float32Array): Float32Array {
@@ -24,7 +24,7 @@ function byKernel(data: Uint8Array, hue: number, step: number, plane: number): F
     LINEAR_OF_BYTE.length,
     data.length,
   ) as [Float32Array, Float32Array, Float32Array];
-  bytesOf(bytes, data.length).set(data);
+  new Uint8Array(bytes.buffer, bytes.byteOffset, data.length).set(data);
   lights.set(LINEAR_OF_BYTE);
   const [from, table, out] = [bytes.byteOffset, lights.byteOffset, to.byteOffset];
   kernels.oklabOfBytes(from, table, data.length / 3, hue, out, step, plane);

@@ -1,5 +1,4 @@
-import { BYTE_OF_STEP, LINEAR_OF_BYTE, STEPS } from "../../colour/linear.ts";
-import { bytesOf, kernels, layOut } from "../kernels/kernels.ts";
+import { byteOfLinear, LINEAR_OF_BYTE } from "../../colour/linear.ts";
 import type { Bytes } from "../pixels/pixels.ts";
 import type { ColourSample } from "./colourSample.ts";
 import { type Fall, placeAt } from "./fallOfLight.ts";
@@ -23,31 +22,19 @@ export function evenSample(
 
 /** The picture in even light: divided by the fall, the mean of which over the picture counts as 1. */
 export function evenPicture({ width, height, data }: Bytes, fall: Fall): Bytes {
-  const gain = gains(fall, width, height, 1);
-  const [bytes, lights, codes, across, down] = layOut(
-    Math.ceil(data.length / 4),
-    LINEAR_OF_BYTE.length,
-    Math.ceil(BYTE_OF_STEP.length / 4),
-    width,
-    height,
-  ) as [Float32Array, Float32Array, Float32Array, Float32Array, Float32Array];
-  const picture = bytesOf(bytes, data.length);
-  picture.set(data);
-  lights.set(LINEAR_OF_BYTE);
-  bytesOf(codes, BYTE_OF_STEP.length).set(BYTE_OF_STEP);
-  across.set(gain.across);
-  down.set(gain.down);
-  kernels.gainLight(
-    bytes.byteOffset,
-    lights.byteOffset,
-    codes.byteOffset,
-    STEPS,
-    width,
-    height,
-    across.byteOffset,
-    down.byteOffset,
-  );
-  return { width, height, data: picture.slice() };
+  const { across, down } = gains(fall, width, height, 1);
+  const table = LINEAR_OF_BYTE;
+  const out = new Uint8Array(data.length);
+  for (let y = 0, i = 0; y < height; y++) {
+    const row = down[y] as number;
+    for (let x = 0; x < width; x++, i += 3) {
+      const gain = row * (across[x] as number);
+      out[i] = byteOfLinear((table[data[i] as number] as number) * gain);
+      out[i + 1] = byteOfLinear((table[data[i + 1] as number] as number) * gain);
+      out[i + 2] = byteOfLinear((table[data[i + 2] as number] as number) * gain);
+    }
+  }
+  return { width, height, data: out };
 }
 
 /** What to multiply each place's light with, to a power: the product of its column's and its row's. */

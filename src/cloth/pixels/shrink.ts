@@ -1,5 +1,5 @@
 import { BYTE_OF_STEP, LINEAR_OF_BYTE, STEPS } from "../../colour/linear.ts";
-import { bytesOf, kernels, layOut } from "../kernels/kernels.ts";
+import { kernels, layOut } from "../kernels/kernels.ts";
 import { type Bytes, checkPixels, inBytes, type Pixels } from "./pixels.ts";
 
 /**
@@ -82,3 +82,6 @@ type Laid = [
   Float32Array,
   Float32Array,
 ];
+
+const bytesOf = ({ buffer, byteOffset }: Float32Array, length: number) =>
+  new Uint8Array(buffer, byteOffset, length);

@@ -1,4 +1,4 @@
 export { addPower, transformColumns, transformRows } from "./fourier";
 export { interleave, meansAlong, meansDown, separate } from "./gaussian";
-export { gainLight, oklabOfBytes, shrinkInLight } from "./light";
+export { oklabOfBytes, shrinkInLight } from "./light";
 export { windowProducts } from "./windows";

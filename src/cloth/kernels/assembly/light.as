@@ -7,39 +7,6 @@ function lightAt(data: usize, lights: usize): v128 {
   return v128.load32_lane(lights + (<usize>load<u8>(data, 2) << 2), both, 2);
 }
 
-/** Writes the codes of a pixel's light, which is given in the steps of their table, at most so many. */
-// @ts-ignore: decorator
-@inline
-function encode(light: v128, most: v128, codes: usize, out: usize): void {
-  const step = f32x4.min(f32x4.add(light, f32x4.splat(0.5)), most);
-  const whole = i32x4.trunc_sat_f32x4_s(step);
-  store<u8>(out, load<u8>(codes + <usize>i32x4.extract_lane(whole, 0)));
-  store<u8>(out, load<u8>(codes + <usize>i32x4.extract_lane(whole, 1)), 1);
-  store<u8>(out, load<u8>(codes + <usize>i32x4.extract_lane(whole, 2)), 2);
-}
-
-/** A picture each of whose pixels has its light times what its column and its row say, in place. */
-export function gainLight(
-  data: usize,
-  lights: usize,
-  codes: usize,
-  steps: i32,
-  width: i32,
-  height: i32,
-  across: usize,
-  down: usize,
-): void {
-  const most = f32x4.splat(<f32>steps);
-  const end = <usize>width << 2;
-  for (let y = 0; y < height; y++) {
-    const row = load<f32>(down + (<usize>y << 2)) * <f32>steps;
-    for (let x: usize = 0; x < end; x += 4, data += 3) {
-      const gain = f32x4.splat(row * load<f32>(across + x));
-      encode(f32x4.mul(gain, lightAt(data, lights)), most, codes, data);
-    }
-  }
-}
-
 /**
  * A picture at a smaller size, each new pixel the mean light of the area that it covers, encoded by a table of `steps` + 1 bytes. For each
  * new place across and down four numbers say which old ones it covers: the first, how many, and what part of the first and of the last
@@ -74,8 +41,13 @@ export function shrinkInLight(
       const row = data + <usize>((load<i32>(cover) + k) * oldWidth * 3);
       addRow(row, lights, newWidth, across, part, light, isLast && part < 1 ? below : 0);
     }
-    for (let x: usize = 0; x < room; x += 16, out += 3)
-      encode(f32x4.mul(v128.load(light + x), toStep), most, codes, out);
+    for (let x: usize = 0; x < room; x += 16, out += 3) {
+      const step = f32x4.add(f32x4.mul(v128.load(light + x), toStep), f32x4.splat(0.5));
+      const whole = i32x4.trunc_sat_f32x4_s(f32x4.min(step, most));
+      store<u8>(out, load<u8>(codes + <usize>i32x4.extract_lane(whole, 0)));
+      store<u8>(out, load<u8>(codes + <usize>i32x4.extract_lane(whole, 1)), 1);
+      store<u8>(out, load<u8>(codes + <usize>i32x4.extract_lane(whole, 2)), 2);
+    }
     memory.fill(light, 0, room);
     const done = light;
     light = below;
