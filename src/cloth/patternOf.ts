@@ -1,8 +1,8 @@
+import { oklabOfPixels } from "../colour/oklabOfPixels.ts";
 import type { Confirm, MeasuredPattern, MeasuredRepeat } from "./clothMeasure.ts";
 import { busynessOf } from "./distance/busyness.ts";
 import { contrastOf } from "./distance/contrast.ts";
 import { readingDistances } from "./distance/readingDistance.ts";
-import { oklabOf } from "./kernels/oklab.ts";
 import { FINE_CELL_MM, type JudgedKind, kindOf } from "./kind/kindOf.ts";
 import { cellSigns, crossingAlong, softField } from "./kind/kindSigns.ts";
 import { surfaceOf } from "./kind/surface.ts";
@@ -98,7 +98,7 @@ export function patternOf(
   const isPlain = kind === "plain" || kind === "textured-plain";
   const seen = stripes ? repeatOfStripes(stripes, reliefMm, relief) : isPlain ? null : found;
   const repeat = seen && { ...seen, sure: seen.sure && reliable };
-  const bandPx = stripes ? bandWidth(even, oklabOf(even.data), stripes.directionDeg) : null;
+  const bandPx = stripes ? bandWidth(even, oklabOfPixels(even.data), stripes.directionDeg) : null;
   const distances =
     kind === "plain" ? { patternToM: 0, plainFromM: 0 } : readingDistances(even, mmPerPx);
   const pattern: MeasuredPattern = {

@@ -18,9 +18,8 @@ export const LINEAR_OF_BYTE: Float32Array = Float32Array.from({ length: 256 }, (
   linearOfChannel(i),
 );
 
-/** Steps of linear light, 0 to 1, whose codes are known, and the nearest 8-bit code of each. */
-export const STEPS = 16384;
-export const BYTE_OF_STEP: Uint8Array = Uint8Array.from({ length: STEPS + 1 }, (_, i) =>
+const STEPS = 16384;
+const BYTE_OF_STEP: Uint8Array = Uint8Array.from({ length: STEPS + 1 }, (_, i) =>
   Math.round(channelOfLinear(i / STEPS)),
 );
 

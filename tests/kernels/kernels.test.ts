@@ -4,9 +4,7 @@ import { join } from "node:path";
 import FFT from "fft.js";
 import { expect, test } from "vitest";
 import { powerOf, productsOf, transformed } from "../../src/cloth/kernels/fourier.ts";
-import { oklabChannels, oklabOf } from "../../src/cloth/kernels/oklab.ts";
 import { windowsOf } from "../../src/cloth/kernels/windowsOf.ts";
-import { oklabOfRgb } from "../../src/colour/oklab.ts";
 import { seeded } from "../cloth/made.ts";
 import { compileKernels, moduleText } from "./compile.ts";
 
@@ -101,25 +99,6 @@ test.each([
             wanted += (channel[own + at] as number) * other;
           }
       expect(found[dy * windows.stride + dx]).toBeCloseTo(wanted, 4);
-    }
-  }
-});
-
-test("Oklab of every grey, of the corners of sRGB and of some thousand others as culori has it", () => {
-  const random = seeded(10);
-  const byte = () => Math.floor(256 * random());
-  const colours = [
-    ...Array.from({ length: 256 }, (_, v) => [v, v, v] as const),
-    ...Array.from({ length: 8 }, (_, n) => [255 * (n & 1), 255 * ((n >> 1) & 1), 255 * (n >> 2)]),
-    ...Array.from({ length: 3001 }, () => [byte(), byte(), byte()] as const),
-  ] as (readonly [number, number, number])[];
-  const data = Uint8Array.from(colours.flat());
-  const found = oklabOf(data);
-  const doubled = oklabChannels(data, 2);
-  for (const [p, rgb] of colours.entries()) {
-    for (const [c, wanted] of oklabOfRgb(rgb).entries()) {
-      expect(found[p * 3 + c]).toBeCloseTo(wanted, 5);
-      expect(doubled[c]?.[p]).toBeCloseTo(c === 0 ? wanted : 2 * wanted, 5);
     }
   }
 });

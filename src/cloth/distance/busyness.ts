@@ -1,7 +1,7 @@
 import { rgbOfHex } from "../../colour/hex.ts";
 import type { Oklab } from "../../colour/oklab.ts";
 import { hexOfOklab } from "../../colour/oklab.ts";
-import { oklabOf } from "../kernels/oklab.ts";
+import { oklabOfPixels } from "../../colour/oklabOfPixels.ts";
 import type { Separation } from "../palette/clothColours.ts";
 import type { Pixels } from "../pixels/pixels.ts";
 import { shrink } from "../pixels/shrink.ts";
@@ -33,7 +33,7 @@ export function busynessOf(
   }
   const factor = Math.max(1, FINEST_MM / mmPerPx);
   const flat = shrink({ width, height, data }, width / factor, height / factor);
-  const oklab = oklabOf(flat.data);
+  const oklab = oklabOfPixels(flat.data);
   const mm = (mmPerPx * width) / flat.width;
   const across = steps(oklab, flat.width, flat.height, 1, flat.width);
   const down = steps(oklab, flat.height, flat.width, flat.width, 1);

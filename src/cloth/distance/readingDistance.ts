@@ -1,5 +1,5 @@
+import { oklabOfPixels } from "../../colour/oklabOfPixels.ts";
 import { powerOf, powerOfTwo } from "../kernels/fourier.ts";
-import { oklabOf } from "../kernels/oklab.ts";
 import type { Pixels } from "../pixels/pixels.ts";
 import { shrinkToSide } from "../pixels/shrink.ts";
 import { contrastSensitivity, PEAK } from "./contrastSensitivity.ts";
@@ -82,7 +82,7 @@ export function waveBands(pixels: Pixels, mmPerPx: number): WaveBand[] {
   const down = powerOfTwo(height);
   const windowX = Float64Array.from({ length: width }, (_, x) => hann(x, width));
   const windowY = Float64Array.from({ length: height }, (_, y) => hann(y, height));
-  const [l, a, b] = windowed(oklabOf(small.data), windowX, windowY);
+  const [l, a, b] = windowed(oklabOfPixels(small.data), windowX, windowY);
   const scale = 1 / (squares(windowX) * squares(windowY) * across * down);
   const shortest = 1.5 / Math.min(width, height);
   const size = { width, height, across, down };

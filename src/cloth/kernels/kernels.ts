@@ -44,29 +44,6 @@ export interface Kernels {
     order: At,
     work: At,
   ): void;
-  shrinkInLight(
-    data: At,
-    lights: At,
-    codes: At,
-    steps: number,
-    oldWidth: number,
-    newWidth: number,
-    newHeight: number,
-    across: At,
-    down: At,
-    scale: number,
-    light: At,
-    out: At,
-  ): void;
-  oklabOfBytes(
-    data: At,
-    lights: At,
-    pixels: number,
-    hue: number,
-    to: At,
-    step: number,
-    plane: number,
-  ): void;
   addPower(re: At, im: At, count: number, to: At, anew: boolean): void;
 }
 

@@ -1,4 +1,4 @@
-import { oklabOf } from "../kernels/oklab.ts";
+import { oklabOfPixels } from "../../colour/oklabOfPixels.ts";
 import type { Pixels } from "../pixels/pixels.ts";
 import { shrinkToSide } from "../pixels/shrink.ts";
 
@@ -64,7 +64,7 @@ export function motifCentre(
   const ratio = width / pixels.width;
   const radius = Math.round((motifMm / mmPerPx) * ratio * 0.5);
   if (radius < 1 || radius * 2 >= width || radius * 2 >= height) return null;
-  const lab = oklabOf(small.data);
+  const lab = oklabOfPixels(small.data);
   const n = width * height;
   const mean = [0, 0, 0];
   for (let i = 0; i < n * 3; i++) mean[i % 3] = (mean[i % 3] as number) + (lab[i] as number) / n;

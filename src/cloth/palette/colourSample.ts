@@ -1,4 +1,4 @@
-import { oklabOf } from "../kernels/oklab.ts";
+import { oklabOfPixels } from "../../colour/oklabOfPixels.ts";
 import type { Bytes } from "../pixels/pixels.ts";
 
 /** Pixels that a picture's colours are told from, evenly over all of it. */
@@ -54,7 +54,7 @@ export function sampleColours({ width, height, data }: Bytes): ColourSample {
       steepestRamp(data, i, 3 * width, y, height);
     weight[n] = Math.max(LEAST, RIM / (RIM + steepest));
   }
-  return { count, at: at.subarray(0, count), oklab: oklabOf(rgb), weight };
+  return { count, at: at.subarray(0, count), oklab: oklabOfPixels(rgb), weight };
 }
 
 /** Steps of about two fifths of `every`, without a common factor: neighbouring rows then lie far apart. */

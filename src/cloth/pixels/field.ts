@@ -1,5 +1,5 @@
-import { oklabChannels } from "../kernels/oklab.ts";
-import { inBytes, type Pixels } from "./pixels.ts";
+import { oklabOfPixels } from "../../colour/oklabOfPixels.ts";
+import type { Pixels } from "./pixels.ts";
 import { shrink } from "./shrink.ts";
 
 /** Three channels of a picture: lightness, green-red, blue-yellow. */
@@ -24,6 +24,17 @@ export function fieldOf(pixels: Pixels, widthPx = FIELD_WIDTH): ScaledField {
   const factor = Math.max(1, pixels.width / widthPx);
   const small = shrink(pixels, pixels.width / factor, pixels.height / factor);
   const { width, height } = small;
-  const channels = oklabChannels(inBytes(small).data, HUE_WEIGHT);
-  return { width, height, channels, scale: pixels.width / width };
+  const oklab = oklabOfPixels(small.data);
+  const channel = (c: number) => {
+    const values = new Float32Array(width * height);
+    const weight = c === 0 ? 1 : HUE_WEIGHT;
+    for (let p = 0; p < values.length; p++) values[p] = weight * (oklab[p * 3 + c] as number);
+    return values;
+  };
+  return {
+    width,
+    height,
+    channels: [channel(0), channel(1), channel(2)],
+    scale: pixels.width / width,
+  };
 }
