@@ -1,7 +1,8 @@
 import { oklabOfPixels } from "../../colour/oklabOfPixels.ts";
-import { powerOf, powerOfTwo } from "../kernels/fourier.ts";
 import type { Pixels } from "../pixels/pixels.ts";
 import { shrinkToSide } from "../pixels/shrink.ts";
+import { powerOfTwo } from "../pixels/transform2d.ts";
+import { realPower } from "../repeat/powerSpectrum.ts";
 import { contrastSensitivity, PEAK } from "./contrastSensitivity.ts";
 
 /** Side at which the waves of a cloth are counted, in pixels: a power of two, so that nothing is padded. */
@@ -85,9 +86,8 @@ export function waveBands(pixels: Pixels, mmPerPx: number): WaveBand[] {
   const [l, a, b] = windowed(oklabOfPixels(small.data), windowX, windowY);
   const scale = 1 / (squares(windowX) * squares(windowY) * across * down);
   const shortest = 1.5 / Math.min(width, height);
-  const size = { width, height, across, down };
-  const light = Float32Array.from(powerOf([[l]], size));
-  const chroma = powerOf([[a, b]], size);
+  const light = realPower([l], width, height, across, down);
+  const chroma = realPower([a, b], width, height, across, down);
   return bandsOf(light, chroma, across, down, scale, shortest).map(({ frequency, ...energy }) => ({
     waveMm: mm / frequency,
     ...energy,
@@ -132,11 +132,11 @@ function squares(window: Float64Array): number {
 
 /**
  * Energies of light and chroma in bands by frequency, the lowest first, each with its mean frequency in cycles a pixel, of powers as
- * `powerOf` lays them out.
+ * `realPower` lays them out.
  */
 function bandsOf(
-  light: Float32Array,
-  chroma: Float32Array,
+  light: Float64Array,
+  chroma: Float64Array,
   across: number,
   down: number,
   scale: number,
@@ -148,23 +148,27 @@ function bandsOf(
   const lights = new Float64Array(count);
   const chromas = new Float64Array(count);
   const moments = new Float64Array(count);
-  for (let y = 0; y <= down / 2; y++) {
-    const fy = y / down;
-    const [row, mirrorRow] = [y * across, ((down - y) % down) * across];
-    for (let x = 0; x <= across / 2; x++) {
-      const fx = x / across;
+  for (let x = 0; x <= across / 2; x++) {
+    const fx = x / across;
+    // What is real has each wave twice, but for those that are their own mirror image.
+    const times = x === 0 || x === across / 2 ? 1 : 2;
+    for (let y = 0; y <= down / 2; y++) {
+      const fy = y / down;
       const frequency = Math.sqrt(fx * fx + fy * fy);
       // Waves nearly as long as the picture are its light, not the cloth's.
       if (frequency < least || frequency > 0.5) continue;
       const band = Math.floor(PER_OCTAVE * Math.log2(frequency)) - lowest;
-      // The waves of one length and slope to both sides, and their mirror images; some are their own.
-      const mirror = (across - x) % across;
-      const times = (x === mirror ? 0.5 : 1) * (row === mirrorRow ? 0.5 : 1);
-      const l = times * fourOf(light, row, mirrorRow, x, mirror);
-      const c = times * fourOf(chroma, row, mirrorRow, x, mirror);
-      lights[band] = (lights[band] as number) + l;
-      chromas[band] = (chromas[band] as number) + c;
-      moments[band] = (moments[band] as number) + (l + c) * frequency;
+      const i = x * down + y;
+      let l = light[i] as number;
+      let c = chroma[i] as number;
+      if (y > 0 && y < down / 2) {
+        const mirror = x * down + down - y;
+        l += light[mirror] as number;
+        c += chroma[mirror] as number;
+      }
+      lights[band] = (lights[band] as number) + times * l;
+      chromas[band] = (chromas[band] as number) + times * c;
+      moments[band] = (moments[band] as number) + times * (l + c) * frequency;
     }
   }
   return [...lights.keys()].flatMap((band) => {
@@ -173,21 +177,6 @@ function bandsOf(
     const frequency = (moments[band] as number) / (l + c);
     return [{ frequency, light: l * scale, chroma: c * scale }];
   });
-}
-
-function fourOf(
-  power: Float32Array,
-  row: number,
-  other: number,
-  x: number,
-  mirror: number,
-): number {
-  return (
-    (power[row + x] as number) +
-    (power[row + mirror] as number) +
-    (power[other + x] as number) +
-    (power[other + mirror] as number)
-  );
 }
 
 function hann(i: number, count: number): number {

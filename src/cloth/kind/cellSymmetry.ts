@@ -1,4 +1,4 @@
-import { transformed } from "../kernels/fourier.ts";
+import { transform2d } from "../pixels/transform2d.ts";
 import type { Shift } from "../repeat/lattice.ts";
 import { CELL_SIDE, type MeanCell } from "./meanCell.ts";
 
@@ -71,47 +71,46 @@ function agreements({ channels }: MeanCell, matrices: readonly Whole[]): number[
   if (energy === 0) return matrices.map(() => 0);
   const spectra = spectraOf(channels);
   const scores: number[] = [];
-  const places = CELL_SIDE * CELL_SIDE;
-  const [re, im] = [new Float32Array(places), new Float32Array(places)];
+  const products = new Float64Array(CELL_SIDE * CELL_SIDE * 2);
   for (let n = 0; n < matrices.length; n += 2) {
     const [one, two] = [matrices[n] as Whole, matrices[n + 1]];
     // Both correlations are real: they come back from one transform, the second as its imaginary part.
-    re.fill(0);
-    im.fill(0);
-    addProducts(re, im, spectra, one, false);
-    if (two) addProducts(re, im, spectra, two, true);
-    // The transform back is the transform itself of the mirrored numbers, mirrored, but for a division.
-    const [first, second] = transformed(re, im.map(mirrored), CELL_SIDE, CELL_SIDE);
-    scores.push(greatest(first) / (places * energy));
-    if (two) scores.push(greatest(second.map(mirrored)) / (places * energy));
+    products.fill(0);
+    addProducts(products, spectra, one, false);
+    if (two) addProducts(products, spectra, two, true);
+    transform2d(products, CELL_SIDE, CELL_SIDE, true);
+    for (let part = 0; part < (two ? 2 : 1); part++) scores.push(greatest(products, part) / energy);
   }
   return scores;
 }
 
-const mirrored = (imaginary: number) => -imaginary;
-
 /** Real and imaginary parts of the spectra of three channels, six numbers a wave. */
 function spectraOf([l, a, b]: MeanCell["channels"]): Float64Array {
   const n = CELL_SIDE;
-  const pair = transformed(l, a, n, n).map((part) => part.slice()) as [Float32Array, Float32Array];
-  const alone = transformed(b, null, n, n);
-  const [pairRe, pairIm] = pair;
-  const [aloneRe, aloneIm] = alone;
+  const pair = new Float64Array(n * n * 2);
+  const alone = new Float64Array(n * n * 2);
+  for (let k = 0; k < l.length; k++) {
+    pair[2 * k] = l[k] as number;
+    pair[2 * k + 1] = a[k] as number;
+    alone[2 * k] = b[k] as number;
+  }
+  transform2d(pair, n, n, false);
+  transform2d(alone, n, n, false);
   const spectra = new Float64Array(n * n * 6);
   for (let v = 0, k = 0; v < n; v++) {
     for (let u = 0; u < n; u++, k++) {
       // Of two real channels in one transform the even part is the first's, the odd part the second's.
       const mirror = ((n - v) % n) * n + ((n - u) % n);
-      const re = pairRe[k] as number;
-      const im = pairIm[k] as number;
-      const reMirror = pairRe[mirror] as number;
-      const imMirror = pairIm[mirror] as number;
+      const re = pair[2 * k] as number;
+      const im = pair[2 * k + 1] as number;
+      const reMirror = pair[2 * mirror] as number;
+      const imMirror = pair[2 * mirror + 1] as number;
       spectra[6 * k] = (re + reMirror) / 2;
       spectra[6 * k + 1] = (im - imMirror) / 2;
       spectra[6 * k + 2] = (im + imMirror) / 2;
       spectra[6 * k + 3] = (reMirror - re) / 2;
-      spectra[6 * k + 4] = aloneRe[k] as number;
-      spectra[6 * k + 5] = aloneIm[k] as number;
+      spectra[6 * k + 4] = alone[2 * k] as number;
+      spectra[6 * k + 5] = alone[2 * k + 1] as number;
     }
   }
   return spectra;
@@ -122,8 +121,7 @@ function spectraOf([l, a, b]: MeanCell["channels"]): Float64Array {
  * image's own spectrum is the cell's, its waves moved by the inverse of the matrix, transposed.
  */
 function addProducts(
-  productsRe: Float32Array,
-  productsIm: Float32Array,
+  products: Float64Array,
   spectra: Float64Array,
   [p, q, r, s]: Whole,
   second: boolean,
@@ -146,15 +144,15 @@ function addProducts(
         re += ownRe * otherRe + ownIm * otherIm;
         im += ownIm * otherRe - ownRe * otherIm;
       }
-      productsRe[k] = (productsRe[k] as number) + (second ? -im : re);
-      productsIm[k] = (productsIm[k] as number) + (second ? re : im);
+      products[2 * k] = (products[2 * k] as number) + (second ? -im : re);
+      products[2 * k + 1] = (products[2 * k + 1] as number) + (second ? re : im);
     }
   }
 }
 
-/** The greatest of some numbers, nought at least. */
-function greatest(numbers: Float32Array): number {
+/** The greatest of every second number from the first or the second on, nought at least. */
+function greatest(numbers: Float64Array, from: number): number {
   let most = 0;
-  for (let i = 0; i < numbers.length; i++) most = Math.max(most, numbers[i] as number);
+  for (let i = from; i < numbers.length; i += 2) most = Math.max(most, numbers[i] as number);
   return most;
 }

@@ -75,13 +75,13 @@ interface Edges {
   readonly xy: Float32Array;
 }
 
-function edgesOf(field: Field): Edges {
-  const { width, height } = field;
+function edgesOf({ width, height, channels }: Field): Edges {
   const n = width * height;
   const xx = new Float32Array(n);
   const yy = new Float32Array(n);
   const xy = new Float32Array(n);
-  for (const soft of gaussian(field, 0.8)) {
+  for (const channel of channels) {
+    const soft = gaussian(channel, width, height, 0.8);
     for (let y = 1; y < height - 1; y++) {
       for (let x = 1, p = y * width + 1; x < width - 1; x++, p++) {
         const dx = (soft[p + 1] as number) - (soft[p - 1] as number);
@@ -92,7 +92,9 @@ function edgesOf(field: Field): Edges {
       }
     }
   }
-  const [sxx, syy, sxy] = gaussian({ width, height, channels: [xx, yy, xy] }, 1);
+  const sxx = gaussian(xx, width, height, 1);
+  const syy = gaussian(yy, width, height, 1);
+  const sxy = gaussian(xy, width, height, 1);
   const strength = new Float32Array(n);
   // Where nothing changes a running mean leaves next to nothing, which may be less than nought.
   for (let p = 0; p < n; p++)

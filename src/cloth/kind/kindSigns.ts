@@ -14,7 +14,8 @@ const HAND_TURN = 6;
 
 /** A field without its grain. */
 export function softField(field: Field): Field {
-  return { ...field, channels: gaussian(field, 1) };
+  const [l, a, b] = field.channels.map((c) => gaussian(c, field.width, field.height, 1));
+  return { ...field, channels: [l, a, b] as [Float32Array, Float32Array, Float32Array] };
 }
 
 /** Bands up and across, along the warp and weft of a lattice in pixels of the field; without one along the picture's sides. */

@@ -21,7 +21,10 @@ export function surfaceOf(field: ScaledField): Surface {
   const relief = once(() => reliefOf(field));
   const all = once(() => rootMeanSquare(relief().channels));
   const texture = once(() => textureOf(relief()));
-  const coarse = once(() => rootMeanSquare(gaussian(relief(), GRAIN)));
+  const coarse = once(() => {
+    const { width, height, channels } = relief();
+    return rootMeanSquare(channels.map((channel) => gaussian(channel, width, height, GRAIN)));
+  });
   return {
     get all() {
       return all();

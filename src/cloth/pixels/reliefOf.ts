@@ -8,19 +8,16 @@ export type Relief = ScaledField;
  * The relief of a field: each channel less its plane (a lamp's fall of light) and less its mean over a Gaussian, whose standard
  * deviation is `slow` times the width.
  */
-export function reliefOf(field: ScaledField, slow = 0.06): Relief {
-  const { width, height } = field;
-  const flat = field.channels.map((channel) => {
+export function reliefOf({ width, height, channels, scale }: ScaledField, slow = 0.06): Relief {
+  const relief = (channel: Float32Array) => {
     const values = Float32Array.from(channel);
     flatten(values, width, height);
-    return values;
-  }) as [Float32Array, Float32Array, Float32Array];
-  const slowly = gaussian({ width, height, channels: flat }, slow * width);
-  for (const [c, values] of flat.entries()) {
-    const mean = slowly[c] as Float32Array;
+    const mean = gaussian(values, width, height, slow * width);
     for (let p = 0; p < values.length; p++) values[p] = (values[p] as number) - (mean[p] as number);
-  }
-  return { ...field, channels: flat };
+    return values;
+  };
+  const [l, a, b] = channels;
+  return { width, height, channels: [relief(l), relief(a), relief(b)], scale };
 }
 
 /** Takes the plane through the values out of them; on a whole grid the three terms are independent. */

@@ -1,5 +1,6 @@
-import { powerOfTwo, productsOf } from "../kernels/fourier.ts";
 import type { Relief } from "../pixels/reliefOf.ts";
+import { powerOfTwo } from "../pixels/transform2d.ts";
+import { productsOf, realPower } from "./powerSpectrum.ts";
 
 /**
  * How alike a picture is to itself when it is shifted: -1 to 1 for each shift of `x` from -reachX to reachX and `y` from
@@ -23,9 +24,8 @@ export function autocorrelation({ width, height, channels }: Relief): Correlatio
   const reachY = Math.floor(REACH * height);
   const across = powerOfTwo(width + reachX);
   const down = powerOfTwo(height + reachY);
-  const [l, a, b] = channels;
-  const size = { width, height, across, down };
-  const products = productsOf([[l, a], [b]], size, reachY + 1);
+  const power = realPower(channels, width, height, across, down);
+  const products = productsOf(power, across, down, reachY + 1);
   const energy = energySums(channels, width, height);
   const rowLength = 2 * reachX + 1;
   const values = new Float32Array(rowLength * (2 * reachY + 1));
