@@ -23,6 +23,8 @@ export function realPower(
   const columnIn = new Float64Array(down * 2);
   const columnOut = new Float64Array(down * 2);
   for (const channel of channels) {
+    // A channel that was left out adds nothing.
+    if (channel.every((value) => value === 0)) continue;
     for (let y = 0; y < height; y++) {
       rowIn.set(channel.subarray(y * width, (y + 1) * width));
       rows.realTransform(rowOut, rowIn);
