@@ -126,6 +126,20 @@ test.each([0, 25, 45, 90, 130, 172])("stripes that run at %i degrees", (degrees)
   expect(Math.abs((found?.motifMm ?? 0) - 8)).toBeLessThan(0.7);
 });
 
+test("sprigs that stand between stripes repeat along them: they are no plain stripes, and at worst not sure", () => {
+  const bands = stripes([CREAM, 34], ["#556b2f", 20]);
+  // A small cross every 17 mm down the middle of each light band.
+  const crossed: Design = (x, y) => {
+    const [u, v] = [Math.abs((x % 54) - 17), Math.abs((y % 17) - 8.5)];
+    return (u < 1.6 && v < 4.5) || (v < 1.6 && u < 4.5) ? "#c98a86" : bands(x, y);
+  };
+  const found = pattern(crossed)?.repeat;
+  const near = (mm: number | null | undefined, true_: number) =>
+    Math.abs((mm ?? 0) - true_) < 0.01 * true_;
+  expect((near(found?.horizontalMm, 54) && near(found?.verticalMm, 17)) || !found?.sure).toBe(true);
+  expect(pattern(bands)?.repeat).toMatchObject({ verticalMm: null, sure: true });
+});
+
 test("a camera turned by two degrees changes neither repeat nor match", () => {
   const found = pattern(turned(sprigs(SPRIG, { across: 40, up: 52 }), 2))?.repeat;
   expect(found).toMatchObject({ match: "half-drop", sure: true });

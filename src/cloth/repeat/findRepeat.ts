@@ -5,7 +5,7 @@ import type { Lattice } from "./lattice.ts";
 import { looseness } from "./looseness.ts";
 import { refineLattice } from "./refineLattice.ts";
 import { type SeenPattern, seenPattern } from "./seenPattern.ts";
-import { findStripes, type Stripes, wholeStripes } from "./stripes.ts";
+import { findStripes, isFigured, type Stripes, wholeStripes } from "./stripes.ts";
 import { unevenness } from "./unevenness.ts";
 import { wholeTurns } from "./wholeTurns.ts";
 
@@ -19,6 +19,8 @@ export interface FoundRepeat extends SeenPattern {
 const CROSSED = 0.12;
 /** Stripes agree with themselves all along their run nearly as well as at the points of any lattice; a trellis does not. */
 const STEADY = 0.72;
+/** Where something is drawn on the bands that repeats along them, a lattice counts that agrees but a little better. */
+const LEVEL = 0.92;
 /** Agreement with itself from which colours too near to be parted make a pattern all the same, tone on tone. */
 const TONED = 0.45;
 /**
@@ -82,7 +84,7 @@ function repeatIn(
   const ridge = parted || isToned() ? findStripes(correlation) : null;
   const isStriped =
     ridge !== null &&
-    ridge.along >= STEADY * (lattice?.score ?? 0) &&
+    ridge.along >= (isFigured(ridge) ? LEVEL : STEADY) * (lattice?.score ?? 0) &&
     alongOverAcross(relief, ridge.directionDeg) < CROSSED;
   if (isStriped) {
     const plain = !parted && Math.min(ridge.along, ridge.confidence) < TONED;
