@@ -3,9 +3,9 @@ import { createRequire } from "node:module";
 import { join } from "node:path";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { type BrowserSession, openSession } from "../../src/press/browserSession.ts";
-import { type FoundBrowser, findBrowser } from "../../src/press/findBrowser.ts";
+import type { BrowserSession } from "../../src/press/browserSession.ts";
 import { type Built, buildStudio } from "./demo.ts";
+import { openBrowser } from "./openBrowser.ts";
 
 // axe-core tests the rules of WCAG 2.2 and its own best practices.
 const AXE = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -16,11 +16,7 @@ let session: BrowserSession;
 
 beforeAll(async () => {
   demo = await buildStudio(undefined, ["--no-pdf"]);
-  const found = (await findBrowser()).value as FoundBrowser;
-  session = await openSession(found, {
-    timeoutMs: 60_000,
-    withoutSandbox: process.getuid?.() === 0,
-  });
+  session = await openBrowser();
 });
 afterAll(async () => {
   await session?.close();

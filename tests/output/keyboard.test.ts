@@ -1,9 +1,9 @@
 import { join } from "node:path";
 import type { Page } from "puppeteer-core";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { type BrowserSession, openSession } from "../../src/press/browserSession.ts";
-import { type FoundBrowser, findBrowser } from "../../src/press/findBrowser.ts";
+import type { BrowserSession } from "../../src/press/browserSession.ts";
 import { type Built, buildStudio } from "./demo.ts";
+import { openBrowser } from "./openBrowser.ts";
 
 // By keyboard alone: WCAG 2.2, 2.1.1 (keyboard), 2.1.2 (no trap), 2.4.1 (skip), 2.4.3 (order), 2.4.7 and 2.4.11 (focus seen, not obscured).
 
@@ -19,11 +19,7 @@ let session: BrowserSession;
 
 beforeAll(async () => {
   demo = await buildStudio(undefined, ["--no-pdf"]);
-  const found = (await findBrowser()).value as FoundBrowser;
-  session = await openSession(found, {
-    timeoutMs: 60_000,
-    withoutSandbox: process.getuid?.() === 0,
-  });
+  session = await openBrowser();
 }, 120_000);
 afterAll(async () => {
   await session?.close();

@@ -2,11 +2,11 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import sharp from "sharp";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { type BrowserSession, openSession } from "../../src/press/browserSession.ts";
-import { type FoundBrowser, findBrowser } from "../../src/press/findBrowser.ts";
+import type { BrowserSession } from "../../src/press/browserSession.ts";
 import { type Built, buildStudio } from "./demo.ts";
+import { openBrowser } from "./openBrowser.ts";
 import { worstLetters } from "./worstLetters.ts";
-import type { WorstStudio } from "./worstStudio.ts";
+import { PAPERS, type WorstStudio } from "./worstStudio.ts";
 
 // What a maker's sheet must bear is the house's own rule: common practice, no source.
 
@@ -16,19 +16,12 @@ const built: Built[] = [];
 
 beforeAll(async () => {
   built.push(await buildStudio(undefined, ["--no-pdf"]));
-  for (const [paper, units] of [
-    ["a3", "centimetres"],
-    ["tabloid", "inches"],
-  ] as const) {
+  for (const [paper, units] of PAPERS) {
     const studio = worstLetters(paper, units);
     studios.push(studio);
     built.push(await buildStudio(studio.content, ["--no-pdf"]));
   }
-  const found = (await findBrowser()).value as FoundBrowser;
-  session = await openSession(found, {
-    timeoutMs: 60_000,
-    withoutSandbox: process.getuid?.() === 0,
-  });
+  session = await openBrowser();
 }, 240_000);
 afterAll(async () => {
   await session?.close();

@@ -1,19 +1,15 @@
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { type BrowserSession, openSession } from "../../src/press/browserSession.ts";
-import { type FoundBrowser, findBrowser } from "../../src/press/findBrowser.ts";
+import type { BrowserSession } from "../../src/press/browserSession.ts";
 import { type Built, buildStudio } from "./demo.ts";
+import { openBrowser } from "./openBrowser.ts";
 
 let demo: Built;
 let session: BrowserSession;
 
 beforeAll(async () => {
   demo = await buildStudio(undefined, ["--no-pdf"]);
-  const found = (await findBrowser()).value as FoundBrowser;
-  session = await openSession(found, {
-    timeoutMs: 60_000,
-    withoutSandbox: process.getuid?.() === 0,
-  });
+  session = await openBrowser();
 }, 120_000);
 afterAll(async () => {
   await session?.close();

@@ -3,9 +3,9 @@ import { join } from "node:path";
 import { PDFDocument, PDFName, PDFRawStream } from "@cantoo/pdf-lib";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { type BrowserSession, openSession } from "../../src/press/browserSession.ts";
-import { type FoundBrowser, findBrowser } from "../../src/press/findBrowser.ts";
+import type { BrowserSession } from "../../src/press/browserSession.ts";
 import { type Built, buildStudio } from "./demo.ts";
+import { openBrowser } from "./openBrowser.ts";
 
 // A client, a maker or the studio prints a page from a browser: the sheets must be those of the PDF beside it.
 
@@ -14,11 +14,7 @@ let session: BrowserSession;
 
 beforeAll(async () => {
   demo = await buildStudio();
-  const found = (await findBrowser()).value as FoundBrowser;
-  session = await openSession(found, {
-    timeoutMs: 60_000,
-    withoutSandbox: process.getuid?.() === 0,
-  });
+  session = await openBrowser();
 }, 300_000);
 afterAll(async () => {
   await session?.close();

@@ -2,11 +2,11 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { type BrowserSession, openSession } from "../../src/press/browserSession.ts";
-import { type FoundBrowser, findBrowser } from "../../src/press/findBrowser.ts";
+import type { BrowserSession } from "../../src/press/browserSession.ts";
 import { type Built, buildStudio } from "./demo.ts";
+import { openBrowser } from "./openBrowser.ts";
 import { worstLetters } from "./worstLetters.ts";
-import type { WorstStudio } from "./worstStudio.ts";
+import { PAPERS, type WorstStudio } from "./worstStudio.ts";
 
 // How makers' sheets fill their pages is the house's own rule: common practice, no source. Read back from the finished PDFs by pdf.js.
 
@@ -97,18 +97,11 @@ async function readSheets(studio: Built, paper: keyof typeof TEXT): Promise<void
 }
 
 beforeAll(async () => {
-  const found = (await findBrowser()).value as FoundBrowser;
-  session = await openSession(found, {
-    timeoutMs: 60_000,
-    withoutSandbox: process.getuid?.() === 0,
-  });
+  session = await openBrowser();
   const demo = await buildStudio();
   built.push(demo);
   await readSheets(demo, "letter");
-  for (const [paper, units] of [
-    ["a3", "centimetres"],
-    ["tabloid", "inches"],
-  ] as const) {
+  for (const [paper, units] of PAPERS) {
     const studio = worstLetters(paper, units);
     studios.push(studio);
     const one = await buildStudio(studio.content);

@@ -5,27 +5,20 @@ import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import pixelmatch from "pixelmatch";
 import sharp from "sharp";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { type BrowserSession, openSession } from "../../src/press/browserSession.ts";
-import { type FoundBrowser, findBrowser } from "../../src/press/findBrowser.ts";
+import type { BrowserSession } from "../../src/press/browserSession.ts";
 import { type Built, buildStudio } from "./demo.ts";
 import { lastRole } from "./lastRole.ts";
-import { type WorstStudio, worstStudio } from "./worstStudio.ts";
+import { openBrowser } from "./openBrowser.ts";
+import { PAPERS, type WorstStudio, worstStudio } from "./worstStudio.ts";
 
 let session: BrowserSession;
 const studios: WorstStudio[] = [];
 const built: Built[] = [];
 
 beforeAll(async () => {
-  const found = (await findBrowser()).value as FoundBrowser;
-  session = await openSession(found, {
-    timeoutMs: 60_000,
-    withoutSandbox: process.getuid?.() === 0,
-  });
+  session = await openBrowser();
   built.push(await buildStudio(undefined, ["--no-pdf"]));
-  for (const [paper, units] of [
-    ["a3", "centimetres"],
-    ["tabloid", "inches"],
-  ] as const) {
+  for (const [paper, units] of PAPERS) {
     const studio = await worstStudio(paper, units);
     studios.push(studio);
     built.push(await buildStudio(studio.content, paper === "a3" ? [] : ["--no-pdf"]));

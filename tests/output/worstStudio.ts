@@ -91,6 +91,12 @@ ${cloths.slice(1).map(cushion).join("\n")}
 ${words}
 `;
 
+/** The two papers with the units that go with them. */
+export const PAPERS = [
+  ["a3", "centimetres"],
+  ["tabloid", "inches"],
+] as const;
+
 export interface WorstStudio {
   readonly content: string;
   readonly remove: () => void;

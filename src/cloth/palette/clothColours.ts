@@ -1,5 +1,4 @@
 import type { Oklab } from "../../colour/oklab.ts";
-import { once } from "../once.ts";
 import { type Labels, labelPixels } from "../pixels/labels.ts";
 import { type ColourBins, coarseBins, colourBins } from "./colourBins.ts";
 import type { Sampled } from "./colourSample.ts";
@@ -67,11 +66,11 @@ export function clothColours(seen: Sampled, wanted?: number): Separation {
 
 function mergeTwins(bins: ColourBins, groups: Groups): Groups {
   return mergeWhile(groups, (merged, pairs) => {
-    const halos = once(() => halosOf(bins, merged));
+    const halos = halosOf(bins, merged);
     return pairs.find(([one, other, d]) => {
       if (d < SAME) return true;
       if (d >= HALO) return false;
-      const halo = halos().has(lesser(merged, one, other));
+      const halo = halos.has(lesser(merged, one, other));
       if (!halo && d >= TWINS) return false;
       return gap(bins, merged, one, other) < (halo ? HALO_GAP : GAP);
     });

@@ -26,25 +26,15 @@ export function autocorrelation({ width, height, channels }: Relief): Correlatio
   const down = powerOfTwo(height + reachY);
   const power = realPower(channels, width, height, across, down);
   const products = productsOf(power, across, down, reachY + 1);
-  const sums = energySums(channels, width, height);
+  const energy = energySums(channels, width, height);
   const rowLength = 2 * reachX + 1;
   const values = new Float32Array(rowLength * (2 * reachY + 1));
-  const foot = height * (width + 1);
   for (let dy = 0; dy <= reachY; dy++) {
-    // The part that is shifted begins at the top, what it meets ends at the foot.
-    const ownFoot = (height - dy) * (width + 1);
-    const otherTop = dy * (width + 1);
     for (let dx = -reachX; dx <= reachX; dx++) {
-      const before = Math.max(-dx, 0);
-      const behind = Math.max(dx, 0);
-      const own = (sums[ownFoot + width - behind] as number) - (sums[ownFoot + before] as number);
-      const other =
-        (sums[foot + width - before] as number) -
-        (sums[foot + behind] as number) -
-        (sums[otherTop + width - before] as number) +
-        (sums[otherTop + behind] as number);
+      const own = energy(Math.max(0, -dx), 0, width - Math.max(0, dx), height - dy);
+      const other = energy(Math.max(0, dx), dy, width - Math.max(0, -dx), height);
       const share = Math.sqrt(own * other);
-      const product = products[dy * across + (dx < 0 ? dx + across : dx)] as number;
+      const product = products[dy * across + ((dx + across) % across)] as number;
       const value = share > 1e-9 ? product / share : 0;
       values[(dy + reachY) * rowLength + dx + reachX] = value;
       values[(reachY - dy) * rowLength + reachX - dx] = value;
@@ -97,19 +87,17 @@ function cubicWeights(t: number): [number, number, number, number] {
   ];
 }
 
-/** Sums of squares over all rectangles that begin at the top left corner, with a rim of noughts before the first row and column. */
-function energySums([l, a, b]: Relief["channels"], width: number, height: number): Float64Array {
-  const across = width + 1;
-  const sums = new Float64Array(across * (height + 1));
+/** Sum of squares over any rectangle, from sums over all rectangles at the top left corner. */
+function energySums(channels: Relief["channels"], width: number, height: number) {
+  const sums = new Float64Array((width + 1) * (height + 1));
   for (let y = 0, p = 0; y < height; y++) {
     let row = 0;
-    for (let x = 0, q = (y + 1) * across + 1; x < width; x++, p++, q++) {
-      const vl = l[p] as number;
-      const va = a[p] as number;
-      const vb = b[p] as number;
-      row += vl * vl + va * va + vb * vb;
-      sums[q] = (sums[q - across] as number) + row;
+    for (let x = 0; x < width; x++, p++) {
+      for (const channel of channels) row += (channel[p] as number) ** 2;
+      sums[(y + 1) * (width + 1) + x + 1] = (sums[y * (width + 1) + x + 1] as number) + row;
     }
   }
-  return sums;
+  const sum = (x: number, y: number) => sums[y * (width + 1) + x] as number;
+  return (left: number, top: number, right: number, bottom: number) =>
+    sum(right, bottom) - sum(left, bottom) - sum(right, top) + sum(left, top);
 }

@@ -1,4 +1,3 @@
-import { once } from "../once.ts";
 import type { Relief } from "../pixels/reliefOf.ts";
 import { type Hilltop, hilltop } from "./hilltop.ts";
 import type { Shift } from "./lattice.ts";
@@ -73,8 +72,8 @@ export function windowMatches(
   return matches;
 }
 
-/** Sums of squares of a relief over all windows that begin at its top left corner, of every place or of every second one, when asked for. */
-type Energies = readonly [every: () => Float64Array, second: () => Float64Array];
+/** Sums of squares of a relief over all windows that begin at its top left corner, of every place or of every second one. */
+type Energies = readonly [every: Float64Array, second: Float64Array];
 
 function energiesOf({ width, height, channels: [l, a, b] }: Relief): Energies {
   const over = (step: number) => {
@@ -97,7 +96,7 @@ function energiesOf({ width, height, channels: [l, a, b] }: Relief): Energies {
     }
     return sums;
   };
-  return [once(() => over(1)), once(() => over(2))];
+  return [over(1), over(2)];
 }
 
 /** Where the window about a place is found again near a shift, from that shift; null where it is not, or in no one place. */
@@ -115,7 +114,7 @@ function look(
   const step = half > LARGE_HALF ? 2 : 1;
   const [left, top] = [x - half, y - half];
   const count = Math.floor((2 * half) / step) + 1;
-  const sums = energies[step - 1]?.() as Float64Array;
+  const sums = energies[step - 1] as Float64Array;
   const across = width + step;
   const reach = count * step;
   const energyAt = (u: number, v: number) => {

@@ -3,6 +3,7 @@ import type { Wall } from "../../room/walls.ts";
 import { filledParts, holds } from "./filledParts.ts";
 import { factsOf } from "./itemView.ts";
 import type { StandingItem } from "./standingItem.ts";
+import { CASING_MM } from "./wallShapes.ts";
 
 /** What one sees at each place of a drawn wall. */
 export interface SeenPieces {
@@ -13,9 +14,6 @@ export interface SeenPieces {
 }
 
 export const OPENING = "opening";
-
-/** The casing of a window or a door as it is drawn. */
-const CASING_MM = 80;
 
 /**
  * A drawn wall cell by cell, `cellMm` of the drawing's millimetres wide and high: which piece is nearest to the eye. What lies flat on
@@ -42,10 +40,11 @@ export function seenPieces(
         if (isIn([middle(column), middle(row)])) cells[row * columns + column] = id;
   };
   for (const o of wall?.openings ?? []) {
-    const left = o.fromLeft.toMm() - CASING_MM;
-    const right = left + o.width.toMm() + 2 * CASING_MM;
+    const casing = CASING_MM[o.what];
+    const left = o.fromLeft.toMm() - casing;
+    const right = left + o.width.toMm() + 2 * casing;
     const foot = size.heightMm - o.foot.toMm();
-    paint(OPENING, { left, right, top: foot - o.height.toMm() - CASING_MM, foot }, () => true);
+    paint(OPENING, { left, right, top: foot - o.height.toMm() - casing, foot }, () => true);
   }
   for (const { item, shapes } of items) {
     if (factsOf(item)?.shape === "rug") continue;

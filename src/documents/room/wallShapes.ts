@@ -19,6 +19,16 @@ function woodworkOf(room: RoomData): Fill {
   return { tone: "white" };
 }
 
+/** How far the casing of an opening stands out beside it and above it, millimetres. */
+export const CASING_MM: Readonly<Record<Opening["what"], number>> = { window: 60, door: 80 };
+
+/** What is drawn about an opening that stands on its lower edge, its casing at the left, above and at the right. */
+function casing(o: Opening, y: number, wood: Fill): Shape {
+  const mm = CASING_MM[o.what];
+  const [x, w, h] = [o.fromLeft.toMm(), o.width.toMm(), o.height.toMm()];
+  return { shape: "path", d: rect(x - mm, y - mm, w + 2 * mm, h + mm), fill: wood, pen: "edge" };
+}
+
 /** A window as it is seen from inside: frame, two sashes with bars, pale glass, a stroke of light on two panes. */
 function windowShapes(o: Opening, wallHeight: number, wood: Fill): Shape[] {
   const x = o.fromLeft.toMm();
@@ -67,12 +77,7 @@ function windowShapes(o: Opening, wallHeight: number, wood: Fill): Shape[] {
     pen: "fold",
   });
   return [
-    {
-      shape: "path",
-      d: rect(x - 60, y - 60, w + 120, h + 60),
-      fill: wood,
-      pen: "edge",
-    },
+    casing(o, y, wood),
     {
       shape: "path",
       d: rect(x, y, w, h),
@@ -130,12 +135,7 @@ function doorShapes(o: Opening, wallHeight: number, wood: Fill): Shape[] {
         );
   }
   return [
-    {
-      shape: "path",
-      d: rect(x - 80, y - 80, w + 160, h + 80),
-      fill: wood,
-      pen: "edge",
-    },
+    casing(o, y, wood),
     {
       shape: "path",
       d: rect(x, y, w, h),

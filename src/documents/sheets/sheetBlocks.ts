@@ -123,11 +123,14 @@ function itemModel(
   };
 }
 
+/** The item that says why, as wide as it can be named, while its number is not known. */
+const SOME_ITEM = "Item 88";
+
 /** What the reasons why nothing may be cut take more where they are said whole, millimetres. */
 function reasonsMore({ reasons }: SheetHead): number {
   const tall = (first: string | null) =>
     framesHeight([notForCutting(reasons, first)].filter((text) => text !== ""));
-  return tall(null) - tall("Item 88");
+  return tall(null) - tall(SOME_ITEM);
 }
 
 /** A block as the layout shows it: one of the three. */
@@ -162,7 +165,7 @@ export function sheetBlocks<C extends Block>(
       if ("cloth" in place) return blockOf({ cloth: { ...place.cloth, ...standing } });
       const one = items[place.at] as SheetItem;
       const says = at > 0 && "at" in first ? `Item ${numberOf(first.at)}` : null;
-      const short = wordsOf(one, head, numberWords(items.length, items.length), says ?? "Item 88");
+      const short = wordsOf(one, head, numberWords(items.length, items.length), says ?? SOME_ITEM);
       const partMm = place.heightMm + spare / growing;
       const shared =
         leaf.length > 1 && !place.second ? sharedLayout(short, one.views, place.own, partMm) : null;

@@ -1,0 +1,60 @@
+import { expect, test } from "vitest";
+import { measureCloth } from "../../src/cloth/measureCloth.ts";
+import { type Design, photograph, plain, seeded, sprigs } from "./made.ts";
+import { measured, PLACE, pattern, SHOT, type SPRIG } from "./shown.ts";
+
+test("a pattern so faint that its colours cannot be parted has its repeat; a plain has none", () => {
+  const faint: typeof SPRIG = ["#e6dcc6", "#dcd2bc", "#e1d7c1", "#dad0ba"];
+  const design = sprigs(faint, { across: 60, up: 78, size: 1.5 });
+  const found = pattern(design, { noise: 5 })?.repeat;
+  expect(Math.abs((found?.horizontalMm ?? 0) / 60 - 1)).toBeLessThan(0.01);
+  expect(Math.abs((found?.verticalMm ?? 0) / 78 - 1)).toBeLessThan(0.01);
+  expect(found?.match).toBe("half-drop");
+  expect(pattern(plain("#e6dcc6"), { noise: 5 })?.repeat).toBeNull();
+  // One colour is all that is told of it, and that is said.
+  const saysNear = (drawn: Design) =>
+    measured(drawn, { noise: 5 })?.confirm.some(({ why }) => why.includes("so near each other"));
+  expect(saysNear(design)).toBe(true);
+  expect(saysNear(plain("#e6dcc6"))).toBe(false);
+});
+
+/** A photograph with the soft shades of three folds, and its colour in blocks of 16 pixels as a camera's file keeps what is faint. */
+function creased(design: Design, seed: number, coarse = 2.5) {
+  const { data, width, height } = photograph(design, { ...SHOT, noise: 3, seed });
+  const random = seeded(seed);
+  const folds = [0, 1, 2].map(() => ({
+    turn: Math.PI * random(),
+    at: 0.7 * (random() - 0.5),
+    wide: 0.05 + 0.04 * random(),
+  }));
+  const across = Math.ceil(width / 16);
+  const blocks = Array.from(
+    { length: across * Math.ceil(height / 16) },
+    () => coarse * (2 * random() - 1),
+  );
+  const pixels = data.map((value, i) => {
+    const p = Math.floor(i / 3);
+    const [x, y] = [p % width, Math.floor(p / width)];
+    let light = 1;
+    for (const { turn, at, wide } of folds) {
+      const [u, v] = [x / width - 0.5, y / width - 0.4];
+      const off = (u * Math.cos(turn) + v * Math.sin(turn) - at) / wide;
+      light *= 1 - 0.15 * Math.exp(-off * off);
+    }
+    const hue = blocks[Math.floor(y / 16) * across + Math.floor(x / 16)] as number;
+    return Math.max(0, Math.min(255, Math.round(value * light + (1 - (i % 3)) * hue)));
+  });
+  return { width, height, data: pixels };
+}
+
+test("folds and coarse colour do not hide a faint pattern, nor folds make one of a plain", () => {
+  const faint: typeof SPRIG = ["#e6dcc6", "#dcd2bc", "#e1d7c1", "#dad0ba"];
+  const design = sprigs(faint, { across: 40, up: 52, size: 1.2 });
+  const look = (pixels: ReturnType<typeof creased>) =>
+    measureCloth(pixels, SHOT.widthMm, { place: PLACE }).value?.pattern.repeat;
+  const found = look(creased(design, 1));
+  expect(Math.abs((found?.horizontalMm ?? 0) / 40 - 1)).toBeLessThan(0.01);
+  expect(Math.abs((found?.verticalMm ?? 0) / 52 - 1)).toBeLessThan(0.01);
+  expect(found?.match).toBe("half-drop");
+  expect(look(creased(plain(faint[0]), 1, 0))).toBeNull();
+});
