@@ -39,7 +39,7 @@ const WIDTH = 164;
 const HEIGHT = 30;
 
 /** A narrower picture has its words beside it, where they would else leave half of the letter white. */
-const BESIDE = 100;
+const BESIDE = 112;
 
 /** How much smaller than the walls their picture is: it fills the width or the height it may have. */
 const scaleOf = (lengthMm: number, heightMm: number): number =>
