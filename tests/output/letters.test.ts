@@ -86,7 +86,7 @@ test("where nothing is listed yet there is no sum to sign, and no page about pla
   const pages = await pagesOf(letters, "client/begun/proposal.pdf");
   const text = pages.map((p) => p.text).join(" ");
   expect(text).toMatch(/Nothing yet is listed to be made or bought for the box room\./);
-  expect(text).not.toMatch(/Signed, for|Total|Where it goes|\$/);
+  expect(text).not.toMatch(/Signed, for|before you sign|Total|Where it goes|\$/);
   expect(pages).toHaveLength(3);
 });
 
