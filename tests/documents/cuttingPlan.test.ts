@@ -2,7 +2,9 @@ import { expect, test } from "vitest";
 import { boltRows, offCutWords } from "../../src/documents/sheets/bolt.ts";
 import { ROW_MM, rowsOf, scaleOf } from "../../src/documents/sheets/boltScale.ts";
 import { cutGroups, cutNumbers } from "../../src/documents/sheets/cutNumbers.ts";
+import { type LabelBox, meets } from "../../src/documents/sheets/labelPlaces.ts";
 import { offCutsOf } from "../../src/documents/sheets/offCuts.ts";
+import { stripLabel } from "../../src/documents/sheets/stripLabel.ts";
 import type { ClothQuantity } from "../../src/quantities/quantityTypes.ts";
 import { Length } from "../../src/units/length.ts";
 import { PROJECT, quantitiesOf } from "../quantities/studioOf.ts";
@@ -118,4 +120,93 @@ test("every piece is in the cut list once, by name; numbers run in the order of 
     const numbers = cutNumbers(cloth);
     expect([...numbers.values()]).toEqual(cloth.plan.pieces.map((_, i) => i + 1));
   }
+});
+
+// A piece's number and name, or an off-cut's size, stand on white. Half a lozenge under it would be read as another mark.
+const NAMED = [...ROOMS, curtains(120, 260) + cushions(2, 30) + cushions(9, 20)];
+const REPEATS = [
+  "up: 51 cm, across: 45 cm, match: half-drop",
+  "up: 28 cm, across: 22 cm, match: straight",
+];
+test.each(REPEATS)("no words hide a part of a motif (%s)", (repeat) => {
+  let seen = 0;
+  for (const items of NAMED) {
+    const cloth = quantitiesOf({
+      project: PROJECT,
+      cloths: { fern: `cloth: Fern\nwidth: 137 cm\nrepeat: { ${repeat} }` },
+      rooms: { a: `room: A\nitems:\n${items}` },
+    }).cloths[0] as ClothQuantity;
+    const drawn = boltRows(cloth, cutNumbers(cloth), "centimetres", "t").map((each) => each.html);
+    const lozenges = drawn.map((html) =>
+      [...html.matchAll(/M([-\d.]+) ([-\d.]+)l1\.5 -1\.1/g)].map(([, x, y]) => ({
+        x: Number(x),
+        y: Number(y) - 1.1,
+        width: 3,
+        height: 2.2,
+      })),
+    );
+    const grounds = drawn.map((html) => groundsOf(html));
+    seen += lozenges.flat().length;
+    expect(grounds.flat().length).toBeGreaterThan(0);
+    for (const [row, own] of grounds.entries())
+      for (const ground of own)
+        for (const lozenge of lozenges[row] as LabelBox[]) {
+          // Two figures after the point are drawn.
+          const inner = {
+            ...lozenge,
+            x: lozenge.x + 0.02,
+            y: lozenge.y + 0.02,
+            width: 2.96,
+            height: 2.16,
+          };
+          expect(meets(ground, inner)).toBe(false);
+        }
+  }
+  expect(seen).toBeGreaterThan(40);
+});
+
+/** The white grounds of a drawing's words, where they stand on paper: those of upright words are turned about their middle. */
+function groundsOf(html: string): LabelBox[] {
+  const white =
+    /(rotate\(-90 ([-\d.]+) ([-\d.]+)\)"><)?rect x="([-\d.]+)" y="([-\d.]+)" width="([-\d.]+)" height="([-\d.]+)" fill="#fff"\/>/g;
+  return [...html.matchAll(white)].map(([, turn, ...found]) => {
+    const [cx, cy, x, y, width, height] = found.map(Number) as [
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
+    if (turn === undefined) return { x, y, width, height };
+    return { x: cx - height / 2, y: cy - width / 2, width: height, height: width };
+  });
+}
+
+// At one to forty a strip of 2 1/4 inches is 1.4 mm high: two numbers of 3.5 mm on two such strips could be read either way.
+test("numbers of strips too thin for them stand beside them, each with its own line", () => {
+  const cloth = { top: 0.3, foot: 34 };
+  const strips = [
+    { x: 20, y: 0.5, width: 21, height: 1.4 },
+    { x: 20, y: 2, width: 21, height: 1.4 },
+  ];
+  const whole = { x: 0, y: 0.3, width: 19.5, height: 33.7 };
+  const taken: LabelBox[] = [];
+  const drawn = strips.map((at, i) =>
+    stripLabel(String(i + 2), at, taken, [...strips, whole], cloth),
+  );
+  for (const [i, html] of drawn.entries()) {
+    const [ground] = groundsOf(html as string) as [LabelBox];
+    for (const piece of [...strips, whole]) expect(meets(ground, piece)).toBe(false);
+    const [, cx, cy] = (html as string).match(/cx="([\d.]+)" cy="([\d.]+)"/) as RegExpMatchArray;
+    const at = strips[i] as LabelBox;
+    expect(Number(cx) > at.x && Number(cx) < at.x + at.width).toBe(true);
+    expect(Number(cy) > at.y && Number(cy) < at.y + at.height).toBe(true);
+  }
+  const grounds = drawn.flatMap((html) => groundsOf(html as string)) as [LabelBox, LabelBox];
+  expect(meets(...grounds)).toBe(false);
+  // Between pieces nothing is free, and a piece with room for its number keeps it.
+  const full = [{ x: 0, y: 3.4, width: 60, height: 31 }];
+  expect(stripLabel("9", strips[1] as LabelBox, [], [...strips, ...full], cloth)).toBeNull();
+  expect(stripLabel("1", whole, [], [whole], cloth)).toBeNull();
 });

@@ -5,9 +5,12 @@ import { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
 import { svgNumber } from "../words/svgNumber.ts";
-import { type LabelBox, label, pieceLabel } from "./boltLabels.ts";
+import { label, labelBox, pieceLabel } from "./boltLabels.ts";
+import { lozenges, motifBoxes } from "./boltMotifs.ts";
 import { ROW_MM, type Row, rowsOf, scaleOf } from "./boltScale.ts";
+import { clearShift, type LabelBox, meets } from "./labelPlaces.ts";
 import { type OffCut, offCutsOf } from "./offCuts.ts";
+import { stripLabel } from "./stripLabel.ts";
 
 const r = (n: number): string => svgNumber(n, 2);
 /** Running dimensions stand upright, so they need this much room from one to the next. */
@@ -130,19 +133,24 @@ function piecesIn({ pieces }: Sheet, row: Row): PlannedPiece[] {
 }
 
 function rowDrawing(sheet: Sheet, row: Row, y0: number, id: string): string {
-  const { scale, high } = sheet;
+  const { cloth, scale, high } = sheet;
   const long = (row.to - row.from) / scale;
   let hatch = "";
   for (let x = -high; x < long; x += 2) hatch += `M${r(x)} ${r(y0 + high)}l${r(high)} ${r(-high)}`;
   const ground = `<clipPath id="${id}"><rect x="0" y="${r(y0)}" width="${r(long)}" height="${r(high)}"/></clipPath><path d="${hatch}" clip-path="url(#${id})" stroke="#000" stroke-width=".13" fill="none"/>`;
   const edges = `<path d="M0 ${r(y0)}H${r(long)}M0 ${r(y0 + high)}H${r(long)}" stroke="#000" stroke-width=".5"/><path d="M0 ${r(y0 - 1)}v${r(high + 2)}M${r(long)} ${r(y0 - 1)}v${r(high + 2)}" stroke="#000" stroke-width=".35"/>`;
-  const { shapes, labels } = pieceShapes(sheet, row, y0);
+  const motifs = motifBoxes(cloth, scale, row, y0);
+  const taken: LabelBox[] = [];
+  const { shapes, labels } = pieceShapes(sheet, row, y0, taken, motifs);
+  const left = offCutLabels(sheet, row, y0, taken, motifs);
+  // Where words have no other place, a motif is left out whole: half of one would be read as another mark.
+  const shown = motifs.filter((motif) => !taken.some((box) => meets(box, motif)));
   return (
     ground +
     flawShapes(sheet, row, y0, id) +
     shapes +
-    lozenges(sheet, row, y0) +
-    offCutLabels(sheet, row, y0) +
+    lozenges(shown) +
+    left +
     labels +
     edges +
     runningDimensions(sheet, row, y0) +
@@ -150,24 +158,30 @@ function rowDrawing(sheet: Sheet, row: Row, y0: number, id: string): string {
   );
 }
 
-function pieceShapes(sheet: Sheet, row: Row, y0: number): { shapes: string; labels: string } {
+function pieceShapes(
+  sheet: Sheet,
+  row: Row,
+  y0: number,
+  taken: LabelBox[],
+  motifs: readonly LabelBox[],
+): { shapes: string; labels: string } {
   const { scale, numberOf } = sheet;
   const long = (row.to - row.from) / scale;
   let shapes = "";
   let labels = "";
-  const taken: LabelBox[] = [];
-  for (const p of piecesIn(sheet, row)) {
+  const here = piecesIn(sheet, row).map((p) => {
     const x = Math.max(0, (p.y.toMm() - row.from) / scale);
     const x2 = Math.min(long, (p.y.plus(p.height).toMm() - row.from) / scale);
-    const w = x2 - x;
-    const h = p.width.toMm() / scale;
-    const y = y0 + p.x.toMm() / scale;
+    return { p, x, width: x2 - x, y: y0 + p.x.toMm() / scale, height: p.width.toMm() / scale };
+  });
+  const cloth = { top: y0 + 0.3, foot: y0 + sheet.high - 0.3 };
+  for (const at of here) {
+    const { p, x, width: w, y, height: h } = at;
     shapes += `<rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${r(h)}" fill="#fff" stroke="#000" stroke-width=".35"/>`;
-    labels += pieceLabel(
-      { number: String(numberOf.get(p.id) ?? ""), name: p.piece, up: !p.turned },
-      { x, y, width: w, height: h },
-      taken,
-    );
+    const number = String(numberOf.get(p.id) ?? "");
+    labels +=
+      stripLabel(number, at, taken, here, cloth) ??
+      pieceLabel({ number, name: p.piece, up: !p.turned }, at, taken, motifs, cloth);
     if (p.turned && w > 11 && h > 8)
       labels += `<text x="${r(x + 1)}" y="${r(y + h - 1)}" font-size="3.2">turned</text>`;
   }
@@ -196,7 +210,14 @@ function flawShapes({ cloth, scale }: Sheet, row: Row, y0: number, id: string): 
   return out;
 }
 
-function offCutLabels({ offCuts, scale, units }: Sheet, row: Row, y0: number): string {
+/** The sizes of what is left over, each within its own rectangle, clear of motifs where it can be. */
+function offCutLabels(
+  { offCuts, scale, units }: Sheet,
+  row: Row,
+  y0: number,
+  taken: LabelBox[],
+  motifs: readonly LabelBox[],
+): string {
   let out = "";
   for (const cut of offCuts) {
     if (cut.length !== row.length) continue;
@@ -208,33 +229,15 @@ function offCutLabels({ offCuts, scale, units }: Sheet, row: Row, y0: number): s
     const tw = textWidthMm(text, 3.2) * 1.05 + 1.6;
     const cx = (middle - row.from) / scale;
     const cy = y0 + (cut.x.toMm() + cut.width.toMm() / 2) / scale;
-    if (w >= tw && h >= 4.6) out += label(text, cx, cy);
-    else if (h >= tw && w >= 4.6) out += label(text, cx, cy, true);
+    const level = w >= tw && h >= 4.6;
+    if (!level && !(h >= tw && w >= 4.6)) continue;
+    const box = labelBox(text, cx, cy, !level);
+    const room = { x: cx - w / 2 + 0.3, y: cy - h / 2 + 0.3, width: w - 0.6, height: h - 0.6 };
+    const { dx, dy } = clearShift([box], room, taken, motifs);
+    taken.push({ ...box, x: box.x + dx, y: box.y + dy });
+    out += label(text, cx + dx, cy + dy, !level);
   }
   return out;
-}
-
-function lozenges({ cloth, scale, width }: Sheet, row: Row, y0: number): string {
-  const pattern = cloth.plan.pattern;
-  const h = pattern?.horizontal?.toMm();
-  if (!pattern || !h) return "";
-  const v = pattern.vertical.toMm();
-  if (v / scale < 4 || h / scale < 4) return "";
-  const start = (cloth.plan.starts[row.length] ?? cloth.plan.start).toMm();
-  let d = "";
-  const first = Math.floor((0 - pattern.motifX.toMm()) / h);
-  for (let k = first; pattern.motifX.toMm() + k * h <= width; k++) {
-    const x = pattern.motifX.toMm() + k * h;
-    if (x < 0) continue;
-    const shift = pattern.match === "half-drop" && k % 2 !== 0 ? v / 2 : 0;
-    for (let m = Math.floor((row.from + start - shift) / v); ; m++) {
-      const y = m * v + shift - start;
-      if (y > row.to) break;
-      if (y < row.from) continue;
-      d += `M${r((y - row.from) / scale - 1.5)} ${r(y0 + x / scale)}l1.5 -1.1l1.5 1.1l-1.5 1.1z`;
-    }
-  }
-  return `<path d="${d}" fill="#fff" stroke="#000" stroke-width=".2"/>`;
 }
 
 /** The values to be written at their places, leaving out what would run into the one before; both ends are always written. */

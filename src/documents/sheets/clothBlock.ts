@@ -8,7 +8,7 @@ import { dateInWords } from "../words/dates.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import type { Language } from "../words/phrases.ts";
 import { boltHeight, boltRows, boltScale, boltWidth, offCutWords } from "./bolt.ts";
-import { type ClothRow, clothHeight, listColumns, widthBeside } from "./clothHeight.ts";
+import { type ClothRow, clothHeight, listColumns, widthBeside, wrapped } from "./clothHeight.ts";
 import { cutGroups, cutNumbers } from "./cutNumbers.ts";
 
 function cutRows(
@@ -175,10 +175,13 @@ export function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: stri
   const [below, beside] = [false, true].map((listBeside) => clothHeight({ ...plain, listBeside }));
   const listBeside = long <= LIST_BESIDE_MM && (beside as number) <= (below as number);
   const heightMm = (listBeside ? beside : below) as number;
+  // Names that wrap in narrow columns are worth a list over the whole width, where the page has room for it.
+  const wraps = listBeside && wrapped(plainRows, widthBeside(placing.boltColumnMm));
   return {
     ...placing,
     listBeside,
     heightMm,
+    roomyMm: wraps ? (below as number) : heightMm,
     columnsMm: listColumns(plainRows, widthBeside(placing.boltColumnMm)),
     name: cloth.facts.name,
     head: marked(over),

@@ -46,7 +46,7 @@ const SPLITS = [0.5, 0.4, 0.6, 0.35, 0.65];
 const PLACE = 28;
 /** The list's title and heads, on two lines where it is narrow, and the line below it; a row's line and the space under it. */
 const LIST_WIDE = 18.5;
-const LIST_BESIDE = 24;
+const LIST_BESIDE = 22;
 const ROW_LINE = 4;
 const ROW_SPACE = 0.9;
 
@@ -70,7 +70,7 @@ function rowLines(row: ClothRow, [item = 0, piece = 0, at = 0, left = 0]: readon
  * two of names share what the others leave so that the list is shortest.
  */
 export function listColumns(rows: readonly ClothRow[], width: number): number[] {
-  const size = Math.ceil(CELL_SPACE + widest(rows.map((r) => r.size)));
+  const size = Math.ceil(CELL_SPACE + widest(["Cut, width ×", ...rows.map((r) => r.size)]));
   const place = (texts: readonly string[]) =>
     Math.min(MOST_PLACE, Math.max(LEAST_PLACE, widest(texts) + CELL_SPACE));
   const at = place(rows.map((r) => r.at));
@@ -83,6 +83,12 @@ export function listColumns(rows: readonly ClothRow[], width: number): number[] 
   const part = SPLITS.reduce((best, next) => (linesAt(next) < linesAt(best) ? next : best));
   const exact = [NUMBERS, names * part, names * (1 - part), COUNTS, size, at, left];
   return exact.map((mm) => Math.round(mm * 10) / 10);
+}
+
+/** Whether a row of such a list takes more than one line. */
+export function wrapped(rows: readonly ClothRow[], width: number): boolean {
+  const [, item = 0, piece = 0, , , at = 0, left = 0] = listColumns(rows, width);
+  return rows.some((row) => rowLines(row, [item, piece, at, left]) > 1);
 }
 
 /** The width beside a plan. */

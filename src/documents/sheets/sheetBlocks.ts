@@ -58,6 +58,12 @@ interface ItemPlace extends Block {
 }
 type Place<C> = ItemPlace | (Block & { readonly cloth: C });
 
+/** A cloth's plan, at its least height and, with its list of cuts over the whole width, at its height where there is room. */
+interface ClothPlace extends Block {
+  readonly roomyMm: number;
+  readonly listBeside: boolean;
+}
+
 /** An item that takes more of a page than this leaves no room for another. */
 const MOST_SHARED = 0.6;
 
@@ -138,11 +144,24 @@ function blockOf<I, C>(part: { item?: I; second?: I; cloth?: C & Standing }) {
   return { item: part.item ?? null, second: part.second ?? null, cloth: part.cloth ?? null };
 }
 
+/** A page's blocks, its plans with their lists over the whole width where it has room for that, and what it then has to spare, millimetres. */
+function spreadOut<C extends ClothPlace>(blocks: readonly Place<C>[], pageMm: number) {
+  let spare = blocks.reduce((left, p) => left - p.heightMm - BETWEEN, pageMm + BETWEEN);
+  const leaf = blocks.map((place): Place<C> => {
+    if (!("cloth" in place)) return place;
+    const more = place.cloth.roomyMm - place.heightMm;
+    if (more <= 0 || more > spare) return place;
+    spare -= more;
+    return { heightMm: place.cloth.roomyMm, cloth: { ...place.cloth, listBeside: false } };
+  });
+  return { leaf, spare };
+}
+
 /**
  * Items and cutting plans of a sheet on their pages, the items numbered as they follow each other. Small ones share a page where two or
  * more of them fit whole, their drawings as large as the page then lets them be; any other has its own.
  */
-export function sheetBlocks<C extends Block>(
+export function sheetBlocks<C extends ClothPlace>(
   items: readonly SheetItem[],
   cloths: readonly C[],
   head: SheetHead,
@@ -156,8 +175,8 @@ export function sheetBlocks<C extends Block>(
   const leaves = leavesOf(places, pageMm);
   const order = leaves.flat().flatMap((p) => ("cloth" in p || p.second ? [] : [p.at]));
   const numberOf = (at: number) => order.indexOf(at) + 1;
-  return leaves.flatMap((leaf, leafAt) => {
-    const spare = leaf.reduce((left, p) => left - p.heightMm - BETWEEN, pageMm + BETWEEN);
+  return leaves.flatMap((whole, leafAt) => {
+    const { leaf, spare } = spreadOut(whole, pageMm);
     const growing = leaf.filter((p) => "at" in p && !p.second).length;
     const first = leaf[0] as Place<C>;
     return leaf.map((place, at) => {
