@@ -46,9 +46,10 @@ export const itemBase = {
     description:
       "yes: it comes ready made and is only altered: its cloth is not bought, the work is",
   }),
-  owner: refField("an owner")
-    .optional()
-    .meta({ description: "client, when the cloth or piece is the client's own" }),
+  owner: refField("an owner").optional().meta({
+    description:
+      "client, when the cloth that it is made of is the client's own: it is made up and not bought, its lining, welt and trim are; for a piece of the client's that is covered anew write existing: yes",
+  }),
   existing: yesNoField()
     .optional()
     .meta({ description: "yes: the piece is there already and stays; we re-cover or re-hang it" }),

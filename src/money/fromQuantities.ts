@@ -1,15 +1,15 @@
 import Fraction from "fraction.js";
 import type { ItemKind } from "../items/itemKind.ts";
 import type { ItemQuantity, ProjectQuantities, RoomMaterial } from "../quantities/quantityTypes.ts";
+import { isClientsOwn } from "../records/clientsOwn.ts";
 import { phaseOf } from "../records/phaseOf.ts";
 import type { ProjectRecord, StudioRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import type { PaintTins, PricedItem, Purchase, PurchaseUse } from "./purchase.ts";
 
-/** True where the cloth of an item is the client's own: it is cut and made, but never bought. */
-function ownCloth(project: ProjectRecord, room: string, item: string): boolean {
+function ownCloth(project: ProjectRecord, room: string, item: string, cloth: string): boolean {
   const record = project.rooms.find((r) => r.id === room)?.items.find((i) => i.id === item);
-  return (record?.fields as { owner?: string } | undefined)?.owner === "client";
+  return isClientsOwn(record, cloth);
 }
 
 function materialAmount(material: RoomMaterial): Purchase["amount"] | null {
@@ -23,7 +23,12 @@ function materialAmount(material: RoomMaterial): Purchase["amount"] | null {
 function materialPurchases(project: ProjectRecord, all: ProjectQuantities): Purchase[] {
   return all.materials.flatMap((material): Purchase[] => {
     const amount = material.cloth ? materialAmount(material) : null;
-    if (!material.cloth || !amount || ownCloth(project, material.room, material.item)) return [];
+    if (
+      !material.cloth ||
+      !amount ||
+      ownCloth(project, material.room, material.item, material.cloth)
+    )
+      return [];
     return [
       {
         cloth: material.cloth,
@@ -39,7 +44,7 @@ function materialPurchases(project: ProjectRecord, all: ProjectQuantities): Purc
 export function purchasesOf(project: ProjectRecord, all: ProjectQuantities): Purchase[] {
   const planned = all.cloths.flatMap((c): Purchase[] => {
     const uses = c.uses
-      .filter((u) => !ownCloth(project, u.room, u.item))
+      .filter((u) => !ownCloth(project, u.room, u.item, c.cloth))
       .map((u): PurchaseUse => ({ room: u.room, item: u.item, weight: u.areaMm2 }));
     return uses.length > 0 && !c.buy.length.isZero()
       ? [

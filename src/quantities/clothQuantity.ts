@@ -1,9 +1,9 @@
 import Fraction from "fraction.js";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothFacts, WorkingLine } from "../items/itemKind.ts";
+import { isClientsOwn } from "../records/clientsOwn.ts";
 import { isOpen } from "../records/itemOptions.ts";
 import type { ClothRecord, ProjectRecord, Records, RoomRecord } from "../records/records.ts";
-import { commonFields } from "../room/commonFields.ts";
 import { Length } from "../units/length.ts";
 import { printLength, type UnitSystem } from "../units/printLength.ts";
 import { planOnArrival } from "./arrival/planOnArrival.ts";
@@ -97,7 +97,7 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
     plan,
     estimates: group.estimates,
     spare,
-    clientsOwn: group.users.every(({ item }) => commonFields(item.record).owner === "client"),
+    clientsOwn: group.users.every(({ item }) => isClientsOwn(item.record, group.cloth)),
     buy,
     handbook: group.handbook,
     handbookWords: handbookWords(planned(group), plan, units),

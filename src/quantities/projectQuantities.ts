@@ -9,6 +9,7 @@ import { type ClothGroup, clothGroups } from "./clothGroups.ts";
 import { clothQuantity } from "./clothQuantity.ts";
 import { itemDefaults } from "./defaultsUsed.ts";
 import { roomsInTwoLots } from "./lots/roomsInTwoLots.ts";
+import { orderedTooLittle } from "./ordered.ts";
 import type {
   ClothQuantity,
   ItemQuantity,
@@ -82,6 +83,7 @@ export function projectQuantities(
       ...diagnostics,
       ...unknownRepeats(used, lookUps.cloth, records),
       ...roomsInTwoLots(project, rooms, cloths),
+      ...orderedTooLittle(project, { cloths, materials }, records, units),
     ]),
   };
 }

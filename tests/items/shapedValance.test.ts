@@ -123,7 +123,7 @@ test("drawn within its outline, with a template of the flat front; every heading
       expect(seen).toBeGreaterThan(80 * 14 * 25.4 ** 2);
       expect(seen).toBeLessThan(80 * deepest * 25.4 ** 2);
       // Trim follows the curves.
-      const trim = made.materials.find((m) => m.what === "trim")?.amount.valueOf() as number;
+      const trim = made.materials.find((m) => m.cloth === "print")?.amount.valueOf() as number;
       expect(trim * 36).toBeGreaterThan(inUnit(made.plan?.flat as never, "in"));
     }
   expect(make({ "lower-edge": "arched", "end-depth": `10"` }).made.diagnostics[0]).toMatchObject({

@@ -178,7 +178,9 @@ test("the client's own cloth is planned and marked", () => {
     ["fern", true],
     ["plain", false],
   ]);
-  expect(quantitiesText(q, "centimetres", "en-US")).toContain("(the client's own)");
+  expect(quantitiesText(q, "centimetres", "en-US")).toContain(
+    "(the client's own: not to be ordered)",
+  );
 });
 
 test("the JSON of a small project", async () => {

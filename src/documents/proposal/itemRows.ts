@@ -1,4 +1,5 @@
 import type { TaxedLine } from "../../money/lines.ts";
+import { isClientsOwn } from "../../records/clientsOwn.ts";
 import { capital } from "../../units/capital.ts";
 import { addMoney, type Money, sumMoney } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
@@ -53,7 +54,11 @@ export function itemRows(
     const own = lines.filter((l) => `${l.room}/${l.item}` === key);
     const room = data.rooms.find((r) => r.record.id === own[0]?.room);
     const item = room?.items.find((i) => i.record.id === own[0]?.item);
+    const face = (item?.record.fields as { readonly cloth?: string } | undefined)?.cloth ?? "";
+    const clients = isClientsOwn(item?.record, face) ? data.records.cloths.get(face) : undefined;
     const cloths = [
+      // It has no price and so no line, but it is in the room.
+      ...(clients ? [`your own ${clients.fields.cloth}`] : []),
       ...new Set(
         own
           .filter((l) => l.cloth && l.what !== "freight" && l.what !== "lining")

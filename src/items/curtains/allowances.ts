@@ -1,10 +1,12 @@
 import type { AllowanceTable } from "../../fields/allowance.ts";
+import { trimAllowances } from "../common/trim.ts";
 
 const PRACTICE = "common practice, no source";
 const MODERN = "How to make curtains and draperies (how-to article, 2013)";
 
 /** What a workroom adds to curtains; every studio and maker has its own, so each can be set. */
 export const curtainsAllowances = {
+  ...trimAllowances,
   hem: {
     is: "length",
     description: "the whole bottom hem, both turns of a double hem together",

@@ -1,7 +1,7 @@
-import type { UnitSystem } from "../../units/printLength.ts";
 import { printLength } from "../../units/printLength.ts";
 import { boughtLength, boughtPieces } from "../common/boughtLength.ts";
-import type { MaterialNeed } from "../itemKind.ts";
+import { trimNeed } from "../common/trim.ts";
+import type { ItemContext, MaterialNeed } from "../itemKind.ts";
 import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
 
@@ -9,9 +9,9 @@ import type { CurtainsFields } from "./schema.ts";
 export function curtainsMaterials(
   fields: CurtainsFields,
   plan: CurtainsPlan,
-  units: UnitSystem,
-  isDoor = false,
+  context: ItemContext,
 ): MaterialNeed[] {
+  const { units } = context;
   const { coverage, panel, heading, hung, count, widthsEach } = plan;
   const curtains = coverage.curtains * count;
   const depth = printLength(heading.depth, units);
@@ -45,7 +45,7 @@ export function curtainsMaterials(
       boughtPieces("eyelets", heading.eyelets * curtains),
     );
   }
-  if (fields["door-rod"] === "rising" && isDoor)
+  if (fields["door-rod"] === "rising" && context.window?.isDoor)
     needs.push(
       boughtPieces(
         `rising portière rod of ${printLength(hung.pole, units)}, with its brackets for the door`,
@@ -64,7 +64,7 @@ export function curtainsMaterials(
         : where === "hem"
           ? panel.flat
           : hung.drop.times(2).plus(panel.flat);
-    needs.push(boughtLength("trim", each.times(curtains), units, { cloth: trim, by: "studio" }));
+    needs.push(trimNeed(trim, each, curtains, context));
   }
   return needs;
 }

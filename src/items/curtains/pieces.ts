@@ -28,7 +28,7 @@ export function makeCurtains(fields: CurtainsFields, context: ItemContext): Curt
   return {
     figures: figuresOf(plan),
     cuts,
-    materials: curtainsMaterials(fields, plan, context.units, context.window?.isDoor),
+    materials: curtainsMaterials(fields, plan, context),
     handbook: handbookOf(plan),
     makingCounts: {
       item: new Fraction(plan.count),

@@ -1,9 +1,11 @@
 import type { AllowanceTable } from "../../fields/allowance.ts";
+import { trimAllowances } from "../common/trim.ts";
 
 const PRACTICE = "common practice, no source";
 
 /** What a maker adds to the cloth of a lampshade. */
 export const lampshadeAllowances = {
+  ...trimAllowances,
   lap: {
     is: "length",
     description: "lap at the upright seam, on one edge",

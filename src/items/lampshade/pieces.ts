@@ -4,6 +4,7 @@ import { printLength, printSize } from "../../units/printLength.ts";
 import { boughtEach, boughtLength } from "../common/boughtLength.ts";
 import { NOTHING_CUT, noted } from "../common/made.ts";
 import { newNotes } from "../common/notes.ts";
+import { trimNeed } from "../common/trim.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed } from "../itemKind.ts";
 import { cutPanel } from "./development.ts";
 import type { LampshadePlan } from "./lampshadePlan.ts";
@@ -110,10 +111,8 @@ function materialsOf(
       units,
     ),
   ];
-  if (fields.trim)
-    needs.push(
-      boughtLength("trim", round.times(count), units, { cloth: fields.trim, by: "studio" }),
-    );
+  // Round both rings: two runs.
+  if (fields.trim) needs.push(trimNeed(fields.trim, round.dividedBy(2), 2 * count, context));
   return needs;
 }
 
@@ -121,8 +120,9 @@ function materialsOf(
 function frameOf(
   fields: LampshadeFields,
   plan: LampshadePlan,
-  { units }: ItemContext,
+  context: ItemContext,
 ): MaterialNeed[] {
+  const { units } = context;
   const p = (length: Length) => printLength(length, units);
   const rings = plan.foot.equals(plan.top)
     ? `rings ${p(plan.foot)}`
@@ -134,14 +134,7 @@ function frameOf(
       ` with struts, ${rings}, ${p(plan.height)} upright, ${fields.fitting ? `${fields.fitting} fitting` : "fitting to be settled"}`,
       plan.count,
     ),
-    ...(fields.trim
-      ? [
-          boughtLength("trim", round.times(plan.count), units, {
-            cloth: fields.trim,
-            by: "studio" as const,
-          }),
-        ]
-      : []),
+    ...(fields.trim ? [trimNeed(fields.trim, round.dividedBy(2), 2 * plan.count, context)] : []),
   ];
 }
 

@@ -144,7 +144,7 @@ function materialsOf(fields: PelmetFields, plan: PelmetPlan, context: ItemContex
       );
   }
   if (plan.welt) needs.push(cordNeed(plan.welt.total, units));
-  needs.push(...lowerTrimNeeds(fields.trim, plan.lowerRun, count, units));
+  needs.push(...lowerTrimNeeds(fields.trim, plan.lowerRun, count, context));
   return needs;
 }
 

@@ -1,11 +1,12 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { boughtEach, boughtLength } from "../common/boughtLength.ts";
+import { boughtEach } from "../common/boughtLength.ts";
 import { centredPlace } from "../common/join/centredMotif.ts";
 import { handbookRows } from "../common/join/handbookRows.ts";
 import { NOTHING_CUT, noted } from "../common/made.ts";
 import { newNotes } from "../common/notes.ts";
+import { trimNeed } from "../common/trim.ts";
 import { weltCut } from "../common/welt/edgeWelt.ts";
 import { cordNeed } from "../common/welt/welt.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed } from "../itemKind.ts";
@@ -133,12 +134,6 @@ function materialsOf(
     boughtEach("tie-back hook", " for the wall", plan.count),
   ];
   if (plan.welt) needs.push(cordNeed(plan.welt.total, units));
-  if (fields.trim)
-    needs.push(
-      boughtLength("trim", plan.lowerRun.times(plan.count), units, {
-        cloth: fields.trim,
-        by: "studio",
-      }),
-    );
+  if (fields.trim) needs.push(trimNeed(fields.trim, plan.lowerRun, plan.count, context));
   return needs;
 }

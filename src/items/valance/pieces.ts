@@ -104,7 +104,7 @@ function materialsOf(
       count,
     ),
   );
-  needs.push(...lowerTrimNeeds(fields.trim, lowerRun(plan, units), count, units));
+  needs.push(...lowerTrimNeeds(fields.trim, lowerRun(plan, units), count, context));
   return needs;
 }
 

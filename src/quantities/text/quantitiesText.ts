@@ -35,11 +35,11 @@ export function quantitiesText(
   const bought = [
     ...cloths.map(
       (each) =>
-        `  ${each.buy.text}  ${each.facts.name}${forMaker(each.maker)}${each.clientsOwn ? " (the client's own)" : ""}${waits(clothWaitsFor(quantities, each.cloth).map((u) => called(u.room, u.item)))}`,
+        `  ${each.buy.text}  ${each.facts.name}${forMaker(each.maker)}${each.clientsOwn ? " (the client's own: not to be ordered)" : ""}${waits(clothWaitsFor(quantities, each.cloth).map((u) => called(u.room, u.item)))}`,
     ),
     ...materials.map(
       (each) =>
-        `  ${each.text}${each.cloth ? `  ${each.what}` : ""} (${called(each.room, each.item)})${isUnchosen(quantities, each.room, each.item) ? "; NOT TO BE ORDERED until the client has chosen" : ""}`,
+        `  ${each.text}${each.cloth && !each.text.includes(each.what) ? `  ${each.what}` : ""} (${called(each.room, each.item)})${isUnchosen(quantities, each.room, each.item) ? "; NOT TO BE ORDERED until the client has chosen" : ""}`,
     ),
   ];
   const saving = savingWords(cloths, units);

@@ -1,9 +1,11 @@
 import type { AllowanceTable } from "../../../fields/allowance.ts";
+import { trimAllowances } from "../trim.ts";
 
 const PRACTICE = "common practice, no source";
 
 /** Allowances of what hangs from a board over a window: a pelmet, a valance. */
 export const boardAllowances = {
+  ...trimAllowances,
   return: {
     is: "length",
     description: "from the front of the board back to the wall, at each end",

@@ -1,7 +1,8 @@
 import type { Length } from "../../../units/length.ts";
 import type { UnitSystem } from "../../../units/printLength.ts";
-import type { MaterialNeed } from "../../itemKind.ts";
+import type { ItemContext, MaterialNeed } from "../../itemKind.ts";
 import { boughtLength } from "../boughtLength.ts";
+import { trimNeed } from "../trim.ts";
 import type { Board } from "./boardAtWindow.ts";
 
 /** Hook-and-loop tape along the front and both ends of every board. */
@@ -18,9 +19,9 @@ export function lowerTrimNeeds(
   trim: string | undefined,
   run: Length,
   count: number,
-  units: UnitSystem,
+  context: ItemContext,
 ): MaterialNeed[] {
-  return trim ? [boughtLength("trim", run.times(count), units, { cloth: trim, by: "studio" })] : [];
+  return trim ? [trimNeed(trim, run, count, context)] : [];
 }
 
 /** Where what hangs from a board begins and ends over the floor, in mm; nothing where the board's height is not known. */

@@ -2,8 +2,8 @@ import Fraction from "fraction.js";
 import { Length } from "../../../units/length.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed, WorkingLine } from "../../itemKind.ts";
-import { boughtLength } from "../boughtLength.ts";
 import type { Notes } from "../notes.ts";
+import { boughtTrim } from "../trim.ts";
 import { type Edged, type EdgeWelt, edgeWelt, weltCut, weltWorking } from "../welt/edgeWelt.ts";
 import { cordNeed } from "../welt/welt.ts";
 import { type FlatAsk, type FlatPanel, flatPanel, handbookOf } from "./flatPanel.ts";
@@ -234,7 +234,7 @@ function edgeNeeds(
   const needs = welt ? [cordNeed(welt.total, units)] : [];
   if (!trim) return needs;
   const length = ask.edge.plus(context.length("welt-lap")).times(count);
-  return [...needs, boughtLength("trim", length, units, { cloth: trim, by: "studio" })];
+  return [...needs, boughtTrim(trim, length, context)];
 }
 
 function handbookLines(handbook: Made["handbook"], context: ItemContext): WorkingLine[] {

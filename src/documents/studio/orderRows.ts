@@ -1,0 +1,166 @@
+import { type ClothPrice, clothPrice, unitsBought } from "../../money/clothPrice.ts";
+import { orderedOf } from "../../quantities/ordered.ts";
+import type { ClothQuantity, RoomMaterial } from "../../quantities/quantityTypes.ts";
+import { clothText } from "../../quantities/text/clothText.ts";
+import { clothWaitsFor, isUnchosen } from "../../quantities/unchosen.ts";
+import { Length } from "../../units/length.ts";
+import { printMoney, timesMoney } from "../../units/money.ts";
+import type { ProjectData } from "../projectData.ts";
+import { dateInWords } from "../words/dates.ts";
+import { type Markup, marked } from "../words/marks.ts";
+import { listed } from "../words/phrases.ts";
+
+/** A row of the order list: what is needed of one card, for one maker or item. */
+export interface OrderRow {
+  /** The supplier's key; empty where the card names none. */
+  readonly supplier: string;
+  /** Why it is not to be ordered, or not yet. */
+  readonly wait: string;
+  /** What the project's file says was ordered of the card, in its first row; else empty. */
+  readonly ordered: string;
+  readonly name: string;
+  readonly reference: string;
+  readonly buy: Markup;
+  readonly maker: string;
+  readonly price: string;
+  readonly sum: string;
+  /** The day of the price, in words. */
+  readonly dated: string;
+  readonly sample: string;
+  readonly lot: string;
+  readonly handbook: Markup;
+}
+
+type OwnRow = Omit<OrderRow, "ordered">;
+
+/** What is bought from a card by its name: papers and borders by the roll, trims by the length. */
+type OfCard = RoomMaterial & { readonly cloth: string };
+
+export function isOfCard(material: RoomMaterial): material is OfCard {
+  return material.cloth !== null && ["roll", "piece", "metre", "yard"].includes(material.unit);
+}
+
+export function titleOf(data: ProjectData, room: string, item: string): string {
+  const own = data.rooms.find((r) => r.record.id === room)?.items;
+  return own?.find((i) => i.record.id === item)?.record.title ?? item;
+}
+
+/** Why an item's goods are not to be ordered yet; empty where they are. */
+export function waitOf(data: ProjectData, { room, item }: { room: string; item: string }): string {
+  return waits(isUnchosen(data.quantities, room, item) ? [titleOf(data, room, item)] : []);
+}
+
+function waits(titles: readonly string[]): string {
+  return titles.length === 0
+    ? ""
+    : `Not to be ordered yet: the client has still to choose about ${listed([...new Set(titles)])}.`;
+}
+
+/** Every row of the order list: cloths as they are planned, then papers and trims. */
+export function orderRows(data: ProjectData): OrderRow[] {
+  const { cloths, materials } = data.quantities;
+  const rows = [
+    ...cloths.map((c) => ({ card: c.cloth, row: clothRow(data, c) })),
+    ...materials.filter(isOfCard).map((m) => ({ card: m.cloth, row: materialRow(data, m) })),
+  ];
+  return rows.map(({ card, row }, at) => {
+    const first = rows.findIndex((other) => other.card === card) === at;
+    return { ...row, ordered: first ? orderedWords(data, card) : "" };
+  });
+}
+
+function clothRow(data: ProjectData, c: ClothQuantity): OwnRow {
+  // Whole bolts serve all makers of a cloth together: they stand in its first row.
+  const bolt = c.clientsOwn
+    ? undefined
+    : data.money.bolts.find((b) => b.taken && b.cloth === c.cloth);
+  const first = data.quantities.cloths.find((o) => o.cloth === c.cloth) === c;
+  const { language } = data.studio.fields;
+  const card = ofCard(data, c.cloth, { length: c.buy.length });
+  const bolts = bolt && first ? printMoney(bolt.bolts, language) : "";
+  const why = [
+    c.clientsOwn ? "The client’s own: not to be ordered. Ask whether this much is there." : "",
+    waits(clothWaitsFor(data.quantities, c.cloth).map((u) => u.title)),
+    c.facts.repeatUnknown
+      ? "Not to be ordered yet: nothing is known of its repeat, and this may be too little."
+      : "",
+  ];
+  return {
+    ...card,
+    wait: why.filter((words) => words !== "").join(" "),
+    name: c.facts.name,
+    buy: marked(bolt ? `${boltCountWords(bolt.boltCount, first)} ${c.buy.text} of it` : c.buy.text),
+    maker: makerName(data, c.maker),
+    sum: c.clientsOwn ? "" : bolt ? bolts : card.sum,
+    lot: c.lot ?? "to be one lot",
+    handbook: marked(c.handbookWords ?? ""),
+  };
+}
+
+/** How a cloth is ordered that is bought by the bolt. */
+function boltCountWords(count: number, first: boolean): string {
+  if (!first) return "from the same bolt:";
+  return count === 1 ? "1 whole bolt;" : `${count} whole bolts;`;
+}
+
+function materialRow(data: ProjectData, m: OfCard): OwnRow {
+  const rolls = m.unit === "roll" || m.unit === "piece";
+  const long = m.unit === "yard" ? Length.yards(m.amount) : Length.mm(m.amount.mul(1000));
+  const card = ofCard(data, m.cloth, rolls ? { count: m.amount } : { length: long });
+  const item = data.quantities.items.find((i) => i.room === m.room && i.item === m.item);
+  const maker = makerName(data, item?.maker ?? null);
+  return {
+    ...card,
+    wait: waitOf(data, m),
+    buy: marked(rolls ? m.text : clothText(long, data.studio.fields.units)),
+    // A trim goes to its item's maker, who sews on so much of it there.
+    maker: rolls ? "" : [maker, titleOf(data, m.room, m.item)].filter((w) => w !== "").join(", "),
+    lot: rolls ? "to be one batch" : "to be one lot",
+    handbook: marked(""),
+  };
+}
+
+function makerName(data: ProjectData, maker: string | null): string {
+  return maker ? (data.studio.fields.makers?.[maker]?.name ?? maker) : "";
+}
+
+/** What a card itself says: who sells it, for how much, whether its sample was approved; and what so much of it comes to. */
+function ofCard(data: ProjectData, id: string, amount: Parameters<typeof unitsBought>[0]) {
+  const { currency, language } = data.studio.fields;
+  const card = data.records.cloths.get(id);
+  const price: ClothPrice | null = card ? clothPrice(card, data.studio, currency, []) : null;
+  const units = price ? unitsBought(amount, price.per, card?.fields.roll?.length ?? null) : null;
+  const sample = card?.fields.sample;
+  const state = sample?.approved
+    ? "approved"
+    : sample?.arrived
+      ? "arrived"
+      : sample?.ordered
+        ? "ordered"
+        : "not ordered";
+  return {
+    supplier: card?.fields.supplier ?? "",
+    name: card?.fields.cloth ?? id,
+    reference: card?.fields.reference ?? "",
+    price: price ? `${printMoney(price.trade, language)} a ${price.per}` : "price to come",
+    sum: price && units ? printMoney(timesMoney(price.trade, units), language) : "",
+    dated: card?.fields.price?.on ? dateInWords(card.fields.price.on, language) : "",
+    sample: state,
+  };
+}
+
+/** `Ordered: 6 m on 3 December 2026, number 0417. 0.4 m more is needed: …`; empty where nothing was ordered. */
+function orderedWords(data: ProjectData, card: string): string {
+  const { units, language } = data.studio.fields;
+  const found = orderedOf(card, data.project, data.quantities, data.records);
+  if (!found) return "";
+  const each = found.orders.map((order) => {
+    const number = order.number ? `, number ${order.number}` : "";
+    return `${clothText(order.length, units, "down")} on ${dateInWords(order.on, language)}${number}`;
+  });
+  const short = Length.zero.minus(found.over);
+  const more = short.isMoreThan(Length.zero)
+    ? `${clothText(short, units)} more is needed: ask for it from the same lot.`
+    : "Nothing more is to be ordered.";
+  return `Ordered: ${listed(each)}. ${more}`;
+}

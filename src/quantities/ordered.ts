@@ -1,0 +1,78 @@
+import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import type { ProjectRecord, Records } from "../records/records.ts";
+import { Length } from "../units/length.ts";
+import type { UnitSystem } from "../units/printLength.ts";
+import type { ClothQuantity, RoomMaterial } from "./quantityTypes.ts";
+import { clothText } from "./text/clothText.ts";
+
+/** What was ordered of one card, and what is still to be ordered of it. */
+export interface Ordered {
+  readonly orders: NonNullable<ProjectRecord["fields"]["orders"]>;
+  /** Ordered less needed; below nothing where too little was ordered. */
+  readonly over: Length;
+}
+
+/** The needs of a project that an order can be held against. */
+export interface Needs {
+  readonly cloths: readonly ClothQuantity[];
+  readonly materials: readonly RoomMaterial[];
+}
+
+/** A card's length that is bought by its name: by the yard or metre, or rolls at their length; nothing of a roll of unknown length. */
+function lengthOf(material: RoomMaterial, roll: Length | null): Length {
+  if (material.unit === "metre") return Length.mm(material.amount.mul(1000));
+  if (material.unit === "yard") return Length.yards(material.amount);
+  return material.unit === "roll" && roll ? roll.times(material.amount) : Length.zero;
+}
+
+/** What is bought of a card for all makers and rooms, the client's own cloth left out. */
+function needOf(card: string, needs: Needs, records: Records): Length {
+  const roll = records.cloths.get(card)?.fields.roll?.length ?? null;
+  return Length.sum([
+    ...needs.cloths.filter((c) => c.cloth === card && !c.clientsOwn).map((c) => c.buy.length),
+    ...needs.materials.filter((m) => m.cloth === card).map((m) => lengthOf(m, roll)),
+  ]);
+}
+
+/** What the project's file says was ordered of a card; null where it says nothing. */
+export function orderedOf(
+  card: string,
+  project: ProjectRecord,
+  needs: Needs,
+  records: Records,
+): Ordered | null {
+  const orders = (project.fields.orders ?? []).filter((order) => order.cloth === card);
+  if (orders.length === 0) return null;
+  const ordered = Length.sum(orders.map((order) => order.length));
+  return { orders, over: ordered.minus(needOf(card, needs, records)) };
+}
+
+/** A warning at the last order of each card of which less was ordered than is needed now. */
+export function orderedTooLittle(
+  project: ProjectRecord,
+  needs: Needs,
+  records: Records,
+  units: UnitSystem,
+): Diagnostic[] {
+  const all = project.fields.orders ?? [];
+  return [...new Set(all.map((order) => order.cloth))].flatMap((card): Diagnostic[] => {
+    const found = orderedOf(card, project, needs, records);
+    if (!found?.over.isLessThan(Length.zero)) return [];
+    const need = needOf(card, needs, records);
+    const last = all.findLastIndex((order) => order.cloth === card);
+    const name = records.cloths.get(card)?.fields.cloth ?? card;
+    return [
+      diagnostic(
+        project.place(["orders", last, "length"]),
+        "ordered-too-little",
+        `Of ${name} ${clothText(need.plus(found.over), units, "down")} was ordered; ${clothText(need, units)} is needed.`,
+        {
+          severity: "warning",
+          actual: clothText(need.plus(found.over), units, "down"),
+          expected: clothText(need, units),
+          hint: "Before anything is cut ask the supplier for the rest from the same lot, and write that order below; or make an item smaller.",
+        },
+      ),
+    ];
+  });
+}
