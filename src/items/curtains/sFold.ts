@@ -23,8 +23,9 @@ export interface SFoldHeading {
 }
 
 /**
- * Carriers = up(finished ÷ spacing), made even; flat = (carriers − 1) × cloth per carrier (common practice, no source). Spacing and
- * cloth per carrier belong to the chosen track; a written fullness sets the cloth per carrier from the spacing.
+ * Spaces = up(finished ÷ spacing); carriers = spaces + 1, made even; flat = (carriers − 1) × cloth per carrier (common practice, no
+ * source). Carriers on a cord stand no further apart than its spacing, so that fewer spaces would leave the closed curtain short.
+ * Spacing and cloth per carrier belong to the chosen track; a written fullness sets the cloth per carrier from the spacing.
  */
 export function sFoldOf(
   finished: Length,
@@ -35,13 +36,14 @@ export function sFoldOf(
   const p = (length: Length) => printLength(length, context.units);
   const spacing = context.length("carrier-spacing");
   const clothPerCarrier = fullness ? spacing.times(fullness) : context.length("cloth-per-carrier");
-  const least = Math.max(2, finished.over(spacing).ceil().valueOf());
+  const spaces = Math.max(1, finished.over(spacing).ceil().valueOf());
+  const least = spaces + 1;
   const carriers = least % 2 === 0 ? least : least + 1;
   const flat = clothPerCarrier.times(carriers - 1);
   notes.working.push(
     {
       what: "Carriers a curtain",
-      sum: `${p(finished)} closed ÷ ${p(spacing)} between carriers`,
+      sum: `${p(finished)} closed ÷ ${p(spacing)} between carriers → ${spaces} spaces; ${spaces} + 1`,
       result: `${carriers}`,
       rounded: "up to an even number",
     },

@@ -68,9 +68,24 @@ test("an s-fold whose fullness is written takes its cloth from the carriers' spa
     { heading: "s-fold", fullness: "1.8", panels: "single" },
     { "carrier-spacing": `3"` },
   );
-  // 96 ÷ 3 = 32 carriers, 31 spaces of 5.4.
-  expect(made.figures.carriers).toBe(32);
-  expect(made.figures.flatPanelMm).toBeCloseTo(31 * 5.4 * 25.4, 6);
+  // 96 ÷ 3 = 32 spaces, 33 carriers, made even: 34, with 33 spaces of 5.4.
+  expect(made.figures.carriers).toBe(34);
+  expect(made.figures.flatPanelMm).toBeCloseTo(33 * 5.4 * 25.4, 6);
+});
+
+// Common practice, no source: carriers on a cord stand no further apart than their spacing.
+test("a closed s-fold reaches over all of its track, whatever its length", () => {
+  for (let inches = 20; inches <= 200; inches += 1) {
+    const { made } = make(
+      { heading: "s-fold", pole: `${inches}"`, panels: "single" },
+      { "carrier-spacing": `3"`, "cloth-per-carrier": `6"` },
+    );
+    const carriers = made.figures.carriers as number;
+    expect(carriers % 2).toBe(0);
+    expect((carriers - 1) * 3).toBeGreaterThanOrEqual(inches);
+    // Nor more than the even number needs.
+    expect((carriers - 3) * 3).toBeLessThan(inches);
+  }
 });
 
 test("a number of pleats counts for pinch pleats and is refused with a warning where there are none", () => {
