@@ -20,6 +20,8 @@ export interface ClothFacts {
   } | null;
   /** True where it is patterned and neither its card nor its photograph tells how it repeats: lengths are then a plain's, too little perhaps. */
   readonly repeatUnknown?: boolean;
+  /** True of a stripe whose repeat across nobody has said: its length is sure, and where its bands fall is not. */
+  readonly bandsUnknown?: boolean;
   /** True where it may lie turned a quarter: plain, without nap, or said to run any way. */
   readonly mayTurn: boolean;
   readonly nap: boolean;

@@ -1,10 +1,10 @@
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothFacts } from "../items/itemKind.ts";
-import type { Records } from "../records/records.ts";
+import type { ClothRecord, Records } from "../records/records.ts";
 
 /**
  * A warning at the card of each cloth of `used` that is patterned and whose repeat nobody knows: its lengths are reckoned as a
- * plain's, and too little may be ordered.
+ * plain's, and too little may be ordered. A stripe loses nothing of its length; only its bands cannot be set out.
  */
 export function unknownRepeats(
   used: Iterable<string>,
@@ -14,12 +14,15 @@ export function unknownRepeats(
   return [...new Set(used)].flatMap((id): Diagnostic[] => {
     const facts = cloth(id);
     const card = records.cloths.get(id);
+    if (card && facts?.bandsUnknown) return [unknownBands(card, facts.name)];
     if (!card || !facts?.repeatUnknown) return [];
     return [
       diagnostic(
         card.place(["cloth"]),
         "repeat-unknown",
-        `${facts.name} is patterned, and nothing is known of its repeat.`,
+        card.fields.repeat
+          ? `${facts.name} is patterned, and its repeat along the length is not known.`
+          : `${facts.name} is patterned, and nothing is known of its repeat.`,
         {
           severity: "warning",
           expected: "repeat: { up: …, across: …, match: … }",
@@ -28,4 +31,17 @@ export function unknownRepeats(
       ),
     ];
   });
+}
+
+function unknownBands(card: ClothRecord, name: string): Diagnostic {
+  return diagnostic(
+    card.place(["cloth"]),
+    "stripe-repeat-unknown",
+    `${name} is striped, and its repeat across is not known.`,
+    {
+      severity: "warning",
+      expected: "repeat: { across: … }",
+      hint: "Write repeat: { across: … } on its card, as the supplier states it or as you measured it; or matched: no, where its bands need not meet. Until then no band is set in the middle of anything, and they meet at joins only by chance.",
+    },
+  );
 }

@@ -2,6 +2,7 @@ import Fraction from "fraction.js";
 import type { ClothFacts } from "../items/itemKind.ts";
 import type { ClothRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
+import { declaredRepeat } from "./declaredRepeat.ts";
 import type { Swatch } from "./swatch.ts";
 
 /**
@@ -19,6 +20,7 @@ export function clothFacts(card: ClothRecord, swatch: Swatch | null): ClothFacts
     usableWidth: fields.width ?? fields.roll?.width ?? null,
     repeat: repeatOf(card, swatch),
     repeatUnknown: repeatIsUnknown(card, swatch),
+    bandsUnknown: bandsAreUnknown(card, swatch),
     mayTurn: mayTurn(card, swatch, type, nap),
     nap,
     roll: fields.roll ?? null,
@@ -42,16 +44,16 @@ export function repeatIsUnknown(card: ClothRecord, swatch: Swatch | null): boole
   return fields.matched !== false && repeatOf(card, swatch) === null;
 }
 
+/** True of a stripe whose bands have to meet at joins, and nobody has said how they come again across it. */
+function bandsAreUnknown(card: ClothRecord, swatch: Swatch | null): boolean {
+  const { kind, matched } = card.fields;
+  return (
+    (kind ?? swatch?.kind) === "stripe" && matched !== false && repeatOf(card, swatch) === null
+  );
+}
+
 function repeatOf(card: ClothRecord, swatch: Swatch | null): ClothFacts["repeat"] {
-  const declared = card.fields.repeat;
-  if (declared) {
-    return {
-      up: declared.up,
-      across: declared.across ?? null,
-      match: declared.match ?? "straight",
-      fromSelvedge: declared["from-selvedge"] ?? null,
-    };
-  }
+  if (card.fields.repeat) return declaredRepeat(card, card.fields.kind ?? swatch?.kind ?? null);
   // A cloth that the card calls plain has no repeat, whatever its weave shows.
   const kind = card.fields.kind;
   if (kind === "plain" || kind === "textured-plain" || !swatch?.repeat) return null;

@@ -36,19 +36,20 @@ function repeats(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
     one !== null &&
     other !== null &&
     Math.abs(one - other) > Math.max(REPEAT_LEAST_MM, one * REPEAT_SHARE);
-  const up = declared.up.toMm();
+  const up = declared.up?.toMm() ?? null;
   const across = declared.across?.toMm() ?? null;
   const match = declared.match ?? null;
   const differs =
     apart(up, seen.verticalMm) ||
     apart(across, seen.horizontalMm) ||
     (match !== null && match !== "free" && seen.match !== "other" && match !== seen.match);
-  if (!differs) return [];
+  const like = declared.up ?? declared.across;
+  if (!differs || !like) return [];
   return [
     {
       what: "repeat",
-      declared: repeatWords(up, across, match, declared.up),
-      measured: repeatWords(seen.verticalMm, seen.horizontalMm, seen.match, declared.up),
+      declared: repeatWords(up, across, match, like),
+      measured: repeatWords(seen.verticalMm, seen.horizontalMm, seen.match, like),
     },
   ];
 }

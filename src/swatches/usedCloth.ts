@@ -2,6 +2,7 @@ import type { ClothMeasure } from "../cloth/clothMeasure.ts";
 import { mix } from "../colour/mix.ts";
 import type { ClothRecord, ObjectRecord } from "../records/records.ts";
 import { declaredColours } from "./declaredColours.ts";
+import { declaredRepeat } from "./declaredRepeat.ts";
 import { disagreements } from "./disagreements.ts";
 import { periodOf } from "./period.ts";
 import type { Origin, Swatch, SwatchPhoto } from "./swatch.ts";
@@ -99,18 +100,20 @@ function repeatOf(
   card: ClothRecord,
   measure: ClothMeasure | null,
 ): Pick<Swatch, "repeat" | "repeatFrom"> {
-  const declared = card.fields.repeat;
+  const kind = card.fields.kind ?? measure?.pattern.kind ?? null;
+  const declared = declaredRepeat(card, kind);
   if (declared) {
     return {
       repeat: {
         upMm: declared.up.toMm(),
         acrossMm: declared.across?.toMm() ?? null,
-        match: declared.match ?? "straight",
-        fromSelvedgeMm: declared["from-selvedge"]?.toMm() ?? null,
+        match: declared.match,
+        fromSelvedgeMm: declared.fromSelvedge?.toMm() ?? null,
       },
       repeatFrom: "declared",
     };
   }
+  if (card.fields.repeat) return { repeat: null, repeatFrom: "unknown" };
   const seen = measure?.pattern.repeat ?? null;
   if (!seen?.sure || seen.verticalMm === null || seen.match === "other") {
     return { repeat: null, repeatFrom: "unknown" };

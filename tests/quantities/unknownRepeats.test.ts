@@ -36,6 +36,7 @@ function of(card: string) {
     found,
     why: found.cloths[0]?.plan.notForCutting,
     said: found.diagnostics.filter((each) => each.code === "repeat-unknown"),
+    cards: found.diagnostics.filter((each) => each.file === "cloths/fern.md"),
   };
 }
 
@@ -59,4 +60,31 @@ test.each([
   expect(said).toEqual([]);
   expect(why).toEqual([]);
   expect(found.cloths[0]?.plan.forCutting).toBe(true);
+});
+
+test("a stripe along the cloth has a repeat across alone: planned as one that nothing matches along", () => {
+  const { found: across, cards } = of(
+    "kind: stripe\nrepeat: { across: 20 cm, from-selvedge: 10 cm }",
+  );
+  const known = of(
+    "kind: stripe\nrepeat: { up: 1 cm, across: 20 cm, match: free, from-selvedge: 10 cm }",
+  ).found;
+  expect(cards).toEqual([]);
+  const placed = (found: typeof across) => found.cloths[0]?.plan.pieces;
+  expect(placed(across)).toEqual(placed(known));
+  expect(across.cloths[0]?.buy.text).toBe(known.cloths[0]?.buy.text);
+  const text = quantitiesText(across, "centimetres", "en-GB");
+  expect(text).toMatch(/repeat 20\s?cm across, nothing to match along it/);
+});
+
+test("of a stripe without a repeat it is told that its bands cannot be set out; of another kind a repeat across alone is too little", () => {
+  expect(of("kind: stripe").cards).toMatchObject([
+    { code: "stripe-repeat-unknown", severity: "warning", line: 2 },
+  ]);
+  expect(of("kind: stripe\nmatched: no").cards).toEqual([]);
+  const print = of("kind: large-print\nrepeat: { across: 20 cm }");
+  expect(print.said[0]?.message).toBe(
+    "Fern is patterned, and its repeat along the length is not known.",
+  );
+  expect(print.why).toEqual(["How its pattern repeats is not known."]);
 });

@@ -314,7 +314,18 @@ export const FAULTS: readonly {
       `25 1/4"`,
     ),
     says: [
-      'cloths/fern-trellis.md:5:9 error keys-wanted: Keys are wanted here, not words alone. -> Write it as { up: 25 1/4" }.',
+      'cloths/fern-trellis.md:5:9 error keys-wanted: Keys are wanted here, not words alone. -> Write it as { up: 25 1/4", across: 13 1/2" }.',
+    ],
+  },
+  {
+    name: "a repeat without a length",
+    files: changed(
+      "cloths/fern-trellis.md",
+      `{ up: 25 1/4", across: 13 1/2", match: half-drop }`,
+      `{ match: half-drop }`,
+    ),
+    says: [
+      'cloths/fern-trellis.md:5:1 error repeat-without-length: This repeat has no length. -> Add up: for the repeat along the length, or across: alone for a stripe, for example across: 2 1/2".',
     ],
   },
   {

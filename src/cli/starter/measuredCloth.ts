@@ -59,6 +59,11 @@ export async function measuredCloth(
     notes.push(
       "please look: the repeat above was measured in the photograph and may be off by a part in a hundred; write the supplier's in its place before you order",
     );
+  } else if (kind === "stripe" && repeat?.sure && repeat.horizontalMm !== null) {
+    filling.repeat = { across: say(repeat.horizontalMm) };
+    notes.push(
+      "please look: the repeat across was measured in the photograph and may be off by a part in a hundred; write the supplier's in its place before you order",
+    );
   } else if (repeat !== null) {
     const ways = [repeat.verticalMm, repeat.horizontalMm].map((mm) =>
       mm === null ? "none" : say(mm),

@@ -1,5 +1,6 @@
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
+import { repeatWords } from "../common/repeatWords.ts";
 import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
 import type { BlindMade } from "./pieces.ts";
 import type { BlindPlan } from "./plan.ts";
@@ -25,8 +26,7 @@ export function blindSheet(
       heading: "Cloth",
       lines: list([
         `${cloth.name}, ${p(plan.usableWidth)} between the selvedges.`,
-        repeat &&
-          `Repeat ${p(repeat.up)}${repeat.across ? ` up, ${p(repeat.across)} across` : ""}, ${repeat.match === "free" ? "free match" : repeat.match}.`,
+        repeat && `${repeatWords(repeat, p)}.`,
         cloth.nap && "It has a pile: all pieces the same way up.",
       ]),
     },

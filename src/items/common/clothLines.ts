@@ -1,5 +1,6 @@
 import { printLength } from "../../units/printLength.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
+import { repeatWords } from "./repeatWords.ts";
 
 /** What a maker must know of a cloth, in short lines: name, usable width, repeat and match, pile. Nothing of its price or supplier. */
 export function clothLines(id: string, context: DrawingContext): string[] {
@@ -10,10 +11,7 @@ export function clothLines(id: string, context: DrawingContext): string[] {
     `${cloth.name}${cloth.usableWidth ? `, ${p(cloth.usableWidth)} between selvedges` : ""}.`,
   ];
   if (cloth.repeat) {
-    const across = cloth.repeat.across ? ` up, ${p(cloth.repeat.across)} across` : "";
-    lines.push(
-      `Repeat ${p(cloth.repeat.up)}${across}, ${cloth.repeat.match === "free" ? "no match" : `${cloth.repeat.match} match`}.`,
-    );
+    lines.push(`${repeatWords(cloth.repeat, p)}.`);
   } else {
     lines.push(cloth.repeatUnknown ? "Repeat not known: ask before cutting." : "No repeat.");
   }

@@ -1,6 +1,7 @@
 import type Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
+import { repeatWords } from "../common/repeatWords.ts";
 import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
 import type { CurtainsMade } from "./pieces.ts";
 import type { CurtainsPlan } from "./plan.ts";
@@ -60,8 +61,7 @@ function clothLines(plan: CurtainsPlan, p: (length: Length) => string): string[]
   const repeat = cloth.repeat;
   return list([
     `${cloth.name}, ${p(plan.usableWidth)} between the selvedges.`,
-    repeat &&
-      `Repeat ${p(repeat.up)}${repeat.across ? ` up, ${p(repeat.across)} across` : ""}, ${repeat.match === "free" ? "free match" : repeat.match}.`,
+    repeat && `${repeatWords(repeat, p)}.`,
     plan.railroaded && "Run sideways: the selvedge is the top.",
     cloth.nap && "It has a pile: all widths the same way up.",
   ]);

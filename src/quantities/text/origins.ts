@@ -56,12 +56,12 @@ export function clothOrigins(
   const declared = card?.fields.repeat !== undefined;
   const seen = repeat
     ? [
-        `repeat ${p(repeat.up)} up`,
-        repeat.across ? `${p(repeat.across)} across` : null,
-        repeat.match === "free" ? "no match" : repeat.match,
+        repeat.match === "free" && repeat.across ? "repeat" : `repeat ${p(repeat.up)} up,`,
+        repeat.across ? `${p(repeat.across)} across,` : null,
+        repeat.match === "free" ? "nothing to match along it" : repeat.match,
       ]
         .filter((word) => word !== null)
-        .join(", ")
+        .join(" ")
     : facts.repeatUnknown
       ? "repeat not known, reckoned as none: too little where it has to be matched"
       : "no repeat";

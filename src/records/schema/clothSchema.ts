@@ -57,19 +57,37 @@ export const clothSchema = z.strictObject({
     .meta({ description: "usable width, between the selvedges" }),
   repeat: z
     .strictObject({
-      up: positiveLengthField().meta({
-        description: "the repeat along the length",
-        examples: [`25 1/4"`],
-      }),
+      up: positiveLengthField()
+        .optional()
+        .meta({
+          description:
+            "the repeat along the length; left out of a stripe that runs along the cloth, which has one across alone",
+          examples: [`25 1/4"`],
+        }),
       across: positiveLengthField()
         .optional()
-        .meta({ description: "the repeat across the width", examples: [`13 1/2"`] }),
+        .meta({
+          description:
+            "the repeat across the width; of a half-drop to the next column, which hangs half a repeat lower",
+          examples: [`13 1/2"`],
+        }),
       match: wordField(["straight", "half-drop", "free"])
         .optional()
         .meta({ description: "how one width joins the next; straight where nothing is said" }),
       "from-selvedge": lengthField()
         .optional()
         .meta({ description: "from the left selvedge to the middle of the first motif" }),
+    })
+    .superRefine(({ up, across }, context) => {
+      if (up || across) return;
+      const message = "This repeat has no length.";
+      const hint =
+        'Add up: for the repeat along the length, or across: alone for a stripe, for example across: 2 1/2".';
+      context.addIssue({
+        code: "custom",
+        message,
+        params: { code: "repeat-without-length", message, hint },
+      });
     })
     .optional()
     .meta({ description: "the pattern's repeat, as the supplier states it" }),
