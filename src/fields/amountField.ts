@@ -29,13 +29,15 @@ export const RATE_UNITS = [
 export type RateUnit = (typeof RATE_UNITS)[number];
 
 const AMOUNT =
-  /^(?:([$€£¥]|[A-Z]{3})\s*)?(\d{1,3}(?:,\d{3})+|\d+)(?:\.(\d{1,3}))?(?:\s*([$€£¥]|[A-Z]{3}))?$/;
+  /^(?:([$€£¥]|[A-Z]{3})\s*)?(?:(\d{1,3}(?:,\d{3})+|\d+)(?:\.(\d{1,3}))?|(\d+),(\d{2}))(?:\s*([$€£¥]|[A-Z]{3}))?$/;
 
 function readAmount(text: string): Amount | null {
   const found = AMOUNT.exec(text.trim());
   if (!found) return null;
-  const decimal = `${(found[2] as string).replace(/,/g, "")}${found[3] ? `.${found[3]}` : ""}`;
-  return { decimal, mark: found[1] ?? found[4] ?? null };
+  // Two figures after a comma are cents: a thousands comma has three behind it.
+  const whole = (found[2] ?? found[4] ?? "").replace(/,/g, "");
+  const cents = found[3] ?? found[5];
+  return { decimal: `${whole}${cents ? `.${cents}` : ""}`, mark: found[1] ?? found[6] ?? null };
 }
 
 /** A sum out of an amount or a rate that was already found readable, or null. */
@@ -48,7 +50,7 @@ const EXPLAIN = {
   hint: "Write it with a point before the cents.",
 };
 
-/** A sum of money of zero or more: `1200`, `1,200.50`, `$ 1,200`. */
+/** A sum of money of zero or more: `1200`, `1,200.50`, `46,50`, `$ 1,200`. */
 export function amountField() {
   return z
     .string()
@@ -62,10 +64,14 @@ export function amountField() {
           expected: "a sum of zero or more",
           hint: "Take the minus sign away.",
         });
+      const isShare = /^[\d.,\s]+%$/.test(text);
       return refuse(context, text, {
         code: "amount-unreadable",
-        message: `“${text}” cannot be read as a sum of money.`,
-        ...EXPLAIN,
+        message: `“${text}” ${isShare ? "is a share, and a sum of money is wanted here" : "cannot be read as a sum of money"}.`,
+        expected: EXPLAIN.expected,
+        hint: isShare
+          ? `Write the sum. A fee may also be { share: ${text.trim()} }.`
+          : EXPLAIN.hint,
       });
     })
     .meta({ money: true, examples: ["1,200.50"] });

@@ -3,6 +3,11 @@ import type { Length } from "../units/length.ts";
 import { type LengthFault, normaliseLengthText, parseLength } from "../units/parseLength.ts";
 import { type Fault, refuse } from "./fault.ts";
 
+/** True of figures such as 3.6 or 2,45, which are metres or feet more often than inches or centimetres. */
+function smallDecimal(figures: string): boolean {
+  return /^\d[.,]\d+$/.test(figures);
+}
+
 function explain(fault: LengthFault, text: string, near: string): Fault {
   switch (fault) {
     case "empty":
@@ -17,7 +22,9 @@ function explain(fault: LengthFault, text: string, near: string): Fault {
         code: "length-without-unit",
         message: `“${text}” has no unit.`,
         expected: "a length with its unit",
-        hint: `Write ${near}" for inches or ${near} cm for centimetres.`,
+        hint: smallDecimal(near)
+          ? `Write ${near} m for metres, or ${near}", ${near} ft or ${near} cm, as it was measured.`
+          : `Write ${near}" for inches or ${near} cm for centimetres.`,
       };
     case "unknown-unit":
       return {

@@ -37,6 +37,29 @@ export function yesNoField() {
     .meta({ examples: ["yes", "no"] });
 }
 
+const MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+
+/** The days that a date in another form may mean, as dates of ISO 8601: none, one, or two where day and month can change places. */
+function daysMeant(text: string): string[] {
+  const iso = (year: number, month: number, day: number): string[] => {
+    const date = new Date(Date.UTC(year, month - 1, day));
+    const real = date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
+    return real && year >= 1000 ? [date.toISOString().slice(0, 10)] : [];
+  };
+  const numbers = /^(\d{1,4})[-/. ](\d{1,2})[-/. ](\d{1,4})$/.exec(text.trim());
+  if (numbers) {
+    const [a, b, c] = numbers.slice(1).map(Number) as [number, number, number];
+    if ((numbers[1] as string).length === 4) return iso(a, b, c);
+    const year = (numbers[3] as string).length === 2 ? 2000 + c : c;
+    return [...new Set([...iso(year, b, a), ...iso(year, a, b)])];
+  }
+  const month = MONTHS.findIndex((name) => new RegExp(`\\b${name}`, "i").test(text)) + 1;
+  const [day, year] = [/\b(\d{1,2})(?:st|nd|rd|th)?\b/i, /\b(\d{4})\b/].map((each) =>
+    Number(each.exec(text)?.[1] ?? Number.NaN),
+  ) as [number, number];
+  return month > 0 && day > 0 && year > 0 ? iso(year, month, day) : [];
+}
+
 /** A date of ISO 8601, `2026-03-04`; kept as text. */
 export function dateField() {
   return z
@@ -46,12 +69,18 @@ export function dateField() {
       const [, year, month, day] = (found ?? []).map(Number) as [number, number, number, number];
       const date = found ? new Date(Date.UTC(year, month - 1, day)) : null;
       if (date && date.getUTCMonth() === month - 1 && date.getUTCDate() === day) return text.trim();
-      const slashed = /^(\d{1,2})[/.](\d{1,2})[/.](\d{2,4})$/.test(text.trim());
+      const meant = daysMeant(text);
       return refuse(context, text, {
         code: "date-unreadable",
-        message: slashed ? `“${text}” can mean two different days.` : `“${text}” is not a date.`,
+        message:
+          meant.length > 1
+            ? `“${text}” can mean two different days.`
+            : `“${text}” is not a date${meant.length === 1 ? " as it is written here" : ""}.`,
         expected: "year-month-day",
-        hint: "Write the year first: 2026-03-04 is the fourth of March 2026.",
+        hint:
+          meant.length === 1
+            ? `Write the year first: ${meant[0]}.`
+            : "Write the year first: 2026-03-04 is the fourth of March 2026.",
       });
     })
     .meta({ examples: ["2026-03-04"] });
@@ -120,11 +149,17 @@ export function colourField() {
       const clean = text.trim().toLowerCase();
       if (/^#[0-9a-f]{6}$/.test(clean)) return clean;
       if (/^#[0-9a-f]{3}$/.test(clean)) return `#${[...clean.slice(1)].map((c) => c + c).join("")}`;
+      // A word processor's quotation marks are letters to YAML, and so part of the text.
+      const within = /^[“”„‟‘’«»]+(.*?)[“”„‟‘’«»]+$/.exec(clean)?.[1];
       return refuse(context, text, {
         code: "colour-unreadable",
-        message: `“${text}” is not a colour.`,
+        message: within
+          ? `${text.trim()} stands in curved quotation marks, which are read as part of it.`
+          : `“${text}” is not a colour.`,
         expected: `# and six figures or letters a to f, in quotes`,
-        hint: `Write for example "#efe3c8", with the quotes.`,
+        hint: within
+          ? `Type straight ones: "${within}".`
+          : `Write for example "#efe3c8", with the quotes.`,
       });
     })
     .meta({ examples: ["#efe3c8"] });

@@ -1,4 +1,4 @@
-import type Fraction from "fraction.js";
+import Fraction from "fraction.js";
 import { type Diagnostic, diagnostic, type Place } from "../diagnostics/diagnostic.ts";
 import type { Amount } from "../fields/amountField.ts";
 import {
@@ -32,9 +32,20 @@ function isAmount(part: Fraction | Amount): part is Amount {
   return typeof (part as Amount).decimal === "string";
 }
 
+/** True where there are shares only, and together they are one. */
+function sharesMakeTheWhole(asked: readonly InstalmentAsked[]): boolean {
+  let sum = new Fraction(0);
+  for (const { part } of asked) {
+    if (part === "rest" || isAmount(part)) return false;
+    sum = sum.add(part);
+  }
+  return sum.equals(1);
+}
+
 /**
  * Splits the total into instalments that add up to the last minor unit: shares are rounded to the nearest, and `rest` takes what is
- * left. Without a `rest` the parts must make the total exactly, else an error says by how much they miss it.
+ * left, as the last share does where shares alone make the whole. Else, without a `rest`, the parts must make the total exactly, or an
+ * error says by how much they miss it.
  */
 export function instalments(
   asked: readonly InstalmentAsked[],
@@ -43,8 +54,10 @@ export function instalments(
 ): { value: readonly Instalment[]; diagnostics: readonly Diagnostic[] } {
   const found: Diagnostic[] = [];
   const { currency } = total;
-  const sums = asked.map((a) =>
-    a.part === "rest"
+  // Shares that make the whole make it to the last minor unit too: the last of them takes what rounding leaves.
+  const whole = sharesMakeTheWhole(asked);
+  const sums = asked.map((a, at) =>
+    a.part === "rest" || (whole && at === asked.length - 1)
       ? null
       : isAmount(a.part)
         ? toMoney(a.part, currency, a.place, found)

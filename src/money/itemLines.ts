@@ -50,6 +50,12 @@ export function rateFor(studio: StudioRecord, maker: string | null, kind: string
   return (maker ? studio.fields.makers?.[maker]?.rates?.[kind] : undefined) ?? null;
 }
 
+/** The first unit that the making of an item can be counted by; an item itself always can. */
+function byWhat({ makingCounts }: PricedItem): string {
+  const units = Object.entries(COUNT_OF).filter(([, count]) => makingCounts[count] !== undefined);
+  return (units.find(([unit]) => unit === "item") ?? units[0])?.[0] ?? "item";
+}
+
 function making(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
   const { currency, found, studio } = ctx;
   const fields = item.fields as ItemPrices;
@@ -87,13 +93,15 @@ function making(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
     diagnostic(
       item.place([]),
       "making-without-rate",
-      `There is no making charge for ${item.title}.`,
+      rate
+        ? `The making of ${item.title} cannot be counted by the ${rate.per}, as its maker's rate has it.`
+        : `There is no making charge for ${item.title}.`,
       {
         severity: "warning",
         expected: rate
           ? `a rate that can be counted, not one per ${rate.per}`
           : `a rate for ${priced.kind} at its maker`,
-        hint: `Add \`rates: { ${priced.kind}: … per item }\` to its maker in studio.md, or \`making: …\` to the item. Until then the line stands as “price to come”.`,
+        hint: `${rate ? "Write" : "Add"} \`rates: { ${priced.kind}: … per ${rate ? byWhat(priced) : "item"} }\` ${rate ? "at" : "to"} its maker in studio.md, or \`making: …\` to the item. Until then the line stands as “price to come”.`,
       },
     ),
   );

@@ -46,7 +46,7 @@ note and is not read. Every value is read as it is typed.
 
 - **Lengths** have a unit: \`84 1/2"\`, \`84½ in\`, \`7' 2"\`, \`7 ft 2 in\`, \`2.14 m\`, \`2,14 m\`, \`214 cm\`, \`3 1/4 yd\`. Sizes stand with \`x\`,
   \`×\` or \`by\` between.
-- **Sums** are decimal: \`1200\`, \`1,200.50\`, \`$ 1,200\`. Rates say what they are for: \`48 per width\`.
+- **Sums** are decimal: \`1200\`, \`1,200.50\`, \`46,50\`, \`$ 1,200\`. Rates say what they are for: \`48 per width\`.
 - **Dates** begin with the year: \`2026-03-04\`.
 - **Colours** stand in quotes, since \`#\` begins a note: \`"#efe3c8"\`.
 - Between \`{ }\` and \`[ ]\` a comma parts two entries, so a number with a comma stands in quotes there.

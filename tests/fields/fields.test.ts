@@ -76,8 +76,10 @@ test.each<[string, z.ZodType, string, unknown]>([
   ["a sum", amountField(), "1,200.50", { decimal: "1200.50", mark: null }],
   ["a sum", amountField(), "$ 1,200", { decimal: "1200", mark: "$" }],
   ["a sum", amountField(), "1200 EUR", { decimal: "1200", mark: "EUR" }],
+  ["a sum", amountField(), "46,50", { decimal: "46.50", mark: null }],
+  ["a sum", amountField(), "€ 1200,50", { decimal: "1200.50", mark: "€" }],
   ["a sum", amountField(), "1.200,50", "! amount-unreadable"],
-  ["a sum", amountField(), "12,00", "! amount-unreadable"],
+  ["a sum", amountField(), "1,2000", "! amount-unreadable"],
   ["a sum", amountField(), "-3", "! amount-negative"],
   ["a rate", rateField(), "48 per width", { decimal: "48", mark: null, per: "width" }],
   [

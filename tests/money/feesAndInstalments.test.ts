@@ -35,6 +35,15 @@ test("instalments of a project make up what the client pays, tax and all", () =>
   ).toEqual(money.totals.total);
 });
 
+test("shares that make the whole make it to the last cent: the last takes what rounding leaves", () => {
+  // 61.50 in thirds of which none is a whole cent: 33 % is 20.295 twice, up to 20.30; 34 % would be 20.91, and 20.90 is left.
+  const money = project(
+    "instalments:\n  - { deposit: 33 %, due: approval }\n  - { interim: 33 %, due: order }\n  - { balance: 34 %, due: fitting }",
+  );
+  expect(money.diagnostics).toEqual([]);
+  expect(money.instalments.map((i) => i.amount.minor)).toEqual([2030n, 2030n, 2090n]);
+});
+
 test.each([
   [
     "[{ deposit: 900, due: approval }, { balance: rest, due: fitting }]",

@@ -48,6 +48,15 @@ test("what has no price yet stands open and is said; the rest goes on", () => {
   expect(unpaid.diagnostics.map((d) => [d.code, d.line])).toEqual([["making-without-rate", 5]]);
 });
 
+test("a rate by what the making cannot be counted by is said as that, with one that it can", () => {
+  const { diagnostics } = priced(
+    small({ studio: STUDIO.replace("cushion: 30 per item", "cushion: 30 per metre") }),
+  );
+  expect(diagnostics.map((d) => d.code)).toEqual(["making-without-rate"]);
+  expect(diagnostics[0]?.message).toMatch(/cannot be counted by the metre/);
+  expect(diagnostics[0]?.hint).toContain("cushion: … per item");
+});
+
 test("an agreed making charge stands before the rate", () => {
   const money = priced(
     small({ rooms: { den: ROOM.replace("maker: bench", "maker: bench\n    making: 12") } }),

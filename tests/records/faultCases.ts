@@ -397,6 +397,46 @@ export const FAULTS: readonly {
     ],
   },
   {
+    name: "a date that can mean one day alone",
+    files: changed(
+      "projects/quay/project.md",
+      `status: proposed`,
+      `status: proposed\nfitting: 30/04/2027`,
+    ),
+    says: [
+      "projects/quay/project.md:5:10 error date-unreadable: “30/04/2027” is not a date as it is written here. -> Write the year first: 2027-04-30.",
+    ],
+  },
+  {
+    name: "a date in words",
+    files: changed(
+      "projects/quay/project.md",
+      `status: proposed`,
+      `status: proposed\nfitting: 26th November 2026`,
+    ),
+    says: [
+      "projects/quay/project.md:5:10 error date-unreadable: “26th November 2026” is not a date as it is written here. -> Write the year first: 2026-11-26.",
+    ],
+  },
+  {
+    name: "a fee that is a share, written as a sum",
+    files: changed(
+      "projects/quay/project.md",
+      `status: proposed`,
+      `status: proposed\nfees: { design: 10 % }`,
+    ),
+    says: [
+      "projects/quay/project.md:5:17 error amount-unreadable: “10 %” is a share, and a sum of money is wanted here. -> Write the sum. A fee may also be { share: 10 % }.",
+    ],
+  },
+  {
+    name: "metres without their unit",
+    files: changed(ROOM, `size: 20" x 20"`, `size: 3.6 x 3.2 m`),
+    says: [
+      'projects/quay/dining-room.md:24:11 error length-without-unit: “3.6” has no unit (measure 1 of “3.6 x 3.2 m”). -> Write 3.6 m for metres, or 3.6", 3.6 ft or 3.6 cm, as it was measured.',
+    ],
+  },
+  {
     name: "a day that is not in the calendar",
     files: changed(
       "projects/quay/project.md",
