@@ -92,6 +92,8 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
   const print = (sum: Money): string =>
     printMoney(sum, language, !cents).replace(symbol, "").trim();
   const whole = (sum: Money): string => printMoney(sum, language, true);
+  // Sums that stand side by side have cents, all or none.
+  const alike = (sum: Money): string => printMoney(sum, language, !cents);
   const phases = [
     ...new Set(clientLines.filter((l) => l.item !== null).map((l) => l.phase ?? 1)),
   ].sort((a, b) => a - b);
@@ -134,7 +136,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
         name: g.name,
         sum: soFar(
           g.lines,
-          whole(
+          alike(
             sumMoney(
               g.parts.map((p) => p.sum),
               m.currency,
@@ -147,7 +149,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
         ? [
             {
               name: "Fees and fitting",
-              sum: whole(
+              sum: alike(
                 sumMoney(
                   feeParts.map((p) => p.sum),
                   m.currency,
@@ -161,7 +163,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     reserve: reserve
       ? {
           sum: reserve.client,
-          words: `kept in reserve, ${whole(reserve.client)}`,
+          words: `kept in reserve, ${alike(reserve.client)}`,
         }
       : null,
     limit: m.totals.budget
@@ -223,18 +225,18 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     instalments: m.instalments.map((i) => ({
       name: capital(i.name),
       due: DUE_WORDS[i.due] ?? i.due,
-      sum: whole(i.amount),
+      sum: print(i.amount),
     })),
     rooms: m.rooms.map((r) => ({
       name: data.rooms.find((d) => d.record.id === r.room)?.record.fields.room ?? r.room,
-      sum: whole(r.totals.total),
-      budget: r.totals.budget ? whole(r.totals.budget) : "none set",
+      sum: print(r.totals.total),
+      budget: r.totals.budget ? print(r.totals.budget) : "none set",
       words:
         r.totals.remaining === null
           ? ""
           : r.totals.remaining.minor >= 0n
-            ? `${whole(r.totals.remaining)} in hand`
-            : `${whole(subtractMoney(money(0, m.currency), r.totals.remaining))} over`,
+            ? print(r.totals.remaining)
+            : `over by ${print(subtractMoney(money(0, m.currency), r.totals.remaining))}`,
     })),
     footnote: data.project.fields["prices-hold"]
       ? `Cloth lengths include matching the pattern. Each line holds its cloth, making and tax.`

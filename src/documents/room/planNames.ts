@@ -41,6 +41,8 @@ const EM_MM = 3.5;
 const LINE_MM = 4.1;
 /** Clear paper about the letters. */
 const PAD_MM = 0.9;
+/** From a wall: half of its line, which a name's ground would cut. */
+const OFF_WALL_MM = 0.5;
 /** Places tried along each side of a piece or of the paper beside it. */
 const STEPS = 8;
 
@@ -152,8 +154,8 @@ function beside(piece: PlanPiece, { width, height }: Size, floor: Box): Box[] {
   // A name beside a piece that stands in a corner is moved along until it lies on the floor.
   const inside = (value: number, low: number, high: number) => Math.max(low, Math.min(value, high));
   const at = (x: number, y: number): Box => {
-    const left = inside(x, floor.left, floor.right - width);
-    const top = inside(y, floor.top, floor.foot - height);
+    const left = inside(x, floor.left + OFF_WALL_MM, floor.right - OFF_WALL_MM - width);
+    const top = inside(y, floor.top + OFF_WALL_MM, floor.foot - OFF_WALL_MM - height);
     return { left, top, right: left + width, foot: top + height };
   };
   return [

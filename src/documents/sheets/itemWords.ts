@@ -67,7 +67,9 @@ export function sheetItem(
   const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
   const fields = item.record.fields as never;
   const made = item.made as never;
-  const cautions = cautionsOf([item], language).map((c) => c.word.replace(/\.$/, "").toLowerCase());
+  const cautions = cautionsOf([item], language).map((c) =>
+    c.word.replace(/[.:]$/, "").toLowerCase(),
+  );
   return {
     item,
     heading: headingOf(data, item, language),

@@ -5,6 +5,7 @@ import { sheetPath } from "../paths.ts";
 import type { ItemData, ProjectData, RoomData } from "../projectData.ts";
 import { cautionsOf } from "../words/cautions.ts";
 import { dateInWords } from "../words/dates.ts";
+import { inVocabulary } from "../words/inVocabulary.ts";
 import { runningWords } from "../words/pageStyle.ts";
 import { type Language, listed } from "../words/phrases.ts";
 import { clothBlock, openReasons, releasedWords } from "./clothBlock.ts";
@@ -94,7 +95,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
       })),
     ).map(({ titles, rows }) => ({
       title: titles.length > 3 && titles.length === items.length ? "Every item" : listed(titles),
-      rows,
+      rows: rows.map(({ what, value }) => ({ what: inVocabulary(what, language), value })),
     })),
     cautions: cautionsOf(items, language),
     ways: [],

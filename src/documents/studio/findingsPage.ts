@@ -8,8 +8,10 @@ import type { Page } from "../page.ts";
 import { findingsPath, ordersPath, STUDIO_INDEX } from "../paths.ts";
 import type { ItemData, ProjectData, RoomData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
+import { inVocabulary } from "../words/inVocabulary.ts";
 import { marked } from "../words/marks.ts";
 import { runningWords } from "../words/pageStyle.ts";
+import type { Language } from "../words/phrases.ts";
 import { countWords, openOf, row, works } from "./findingRows.ts";
 import { originNotes } from "./originNotes.ts";
 import { boltWords, comparedRows, seenTables } from "./seenTables.ts";
@@ -39,9 +41,17 @@ function questionRows(data: ProjectData) {
       .filter((item) => item.made.questions.length > 0)
       .map((item) => ({
         item: `${item.record.title}, ${room.record.fields.room.toLowerCase()}`,
-        questions: item.made.questions.map(marked),
+        questions: item.made.questions.map((q) =>
+          marked(inVocabulary(q, data.studio.fields.language as Language)),
+        ),
       })),
   );
+}
+
+/** What an item is called: a thing by the name on its card. */
+function nameOf(data: ProjectData, { record }: ItemData): string {
+  const { object } = record.fields as { readonly object?: string };
+  return data.objects.get(object ?? "")?.name ?? record.title;
 }
 
 /** Where the allowances of an item's working come from. */
@@ -84,7 +94,7 @@ export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[])
       works: works(room.scheme.findings, studio.fields.language),
       seen: seenTables(room, studio.fields.language, studio.fields.units),
       items: room.items.map((item) => ({
-        title: `${capital(item.kind.words[studio.fields.language as "en-US"].one)}: ${item.record.title}`,
+        title: `${capital(item.kind.words[studio.fields.language as "en-US"].one)}: ${nameOf(data, item)}`,
         working: item.made.working.map((w) => ({
           what: w.what,
           sum: marked(w.sum),

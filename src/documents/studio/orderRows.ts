@@ -114,7 +114,9 @@ function materialRow(data: ProjectData, m: OfCard): OwnRow {
     wait: waitOf(data, m),
     buy: marked(rolls ? m.text : clothText(long, data.studio.fields.units)),
     // A trim goes to its item's maker, who sews on so much of it there.
-    maker: rolls ? "" : [maker, titleOf(data, m.room, m.item)].filter((w) => w !== "").join(", "),
+    maker: rolls
+      ? maker
+      : [maker, titleOf(data, m.room, m.item)].filter((w) => w !== "").join(", "),
     lot: rolls ? "to be one batch" : "to be one lot",
     handbook: marked(""),
   };

@@ -4,8 +4,10 @@ import type { Page } from "../page.ts";
 import { findingsPath, ordersPath, STUDIO_INDEX } from "../paths.ts";
 import type { ProjectData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
+import { inVocabulary } from "../words/inVocabulary.ts";
 import { marked } from "../words/marks.ts";
 import { runningWords } from "../words/pageStyle.ts";
+import type { Language } from "../words/phrases.ts";
 import { isOfCard, orderRows, titleOf, waitOf } from "./orderRows.ts";
 
 /** Hardware and objects that are bought ready: one row for each, with its supplier and what the studio pays. */
@@ -42,6 +44,12 @@ function piecesOf(data: ProjectData) {
   });
 }
 
+/** Rows in the order in which their cloths first stand, those of one cloth after each other. */
+function byCloth<R extends { readonly name: string }>(rows: readonly R[]): R[] {
+  const names = [...new Set(rows.map((r) => r.name))];
+  return names.flatMap((name) => rows.filter((r) => r.name === name));
+}
+
 /** The order list of a project, by supplier: for the studio alone, with trade prices and the suppliers' own numbers. */
 export function ordersPage(data: ProjectData): Page {
   const { project, studio } = data;
@@ -67,11 +75,11 @@ export function ordersPage(data: ProjectData): Page {
         account: card?.account ?? "",
         email: card?.email ?? "",
         phone: card?.phone ?? "",
-        rows: all.filter((r) => r.supplier === key),
+        rows: byCloth(all.filter((r) => r.supplier === key)),
       };
     }),
     materials: others.map((m) => ({
-      what: marked(m.what),
+      what: marked(inVocabulary(m.what, language as Language)),
       // Of what is counted the number alone: its name stands beside it.
       text: marked(m.unit === "piece" ? `${m.amount.valueOf()}` : m.text),
       item: titleOf(data, m.room, m.item),

@@ -41,6 +41,7 @@ export function seenTables(room: RoomData, language: string, units: UnitSystem) 
       room.scheme.knownShare > 0.995
         ? ""
         : say`Of ${percent(room.scheme.knownShare)} of what is seen the colour is known; the rest, a floor without its colour or an unpainted wall, is left out.`,
+    read: room.scheme.views.some((v) => v.plainFromDoor || v.plainFromSeat || v.plainInHand),
     views: room.scheme.views.map((v) => ({
       name: v.name,
       door: distance(v.doorM, units),
@@ -69,7 +70,8 @@ function calledIn(data: ProjectData, roomId: string, itemId: string | null, titl
 /** What the options and comparisons of a project come to, at trade and client prices, and what each changes in its room. */
 export function comparedRows(data: ProjectData) {
   const { language } = data.studio.fields;
-  const print = (sum: Parameters<typeof printMoney>[0]): string => printMoney(sum, language);
+  const print = (sum: Parameters<typeof printMoney>[0]): string =>
+    printMoney(sum, language).replace("-", "\u2212");
   const options = data.choices.flatMap((choice) =>
     choice.options.map((option) => ({
       what: calledIn(data, choice.room, choice.item, option.title),

@@ -15,11 +15,13 @@ export function cautionsOf(items: readonly ItemData[], language: string): Printe
     const first = concerned[0];
     const caution = first ? cautionFor(code, first.kind.kind) : null;
     if (!caution) return [];
+    const text = spelled(caution.text.replace(DEFERENCE, "").trim(), language);
+    // A text that begins with its own word is run on from it.
+    const word = caution.word.replace(/\.$/, ":");
     return [
-      {
-        word: caution.word,
-        text: spelled(caution.text.replace(DEFERENCE, "").trim(), language),
-      },
+      text.startsWith(`${word} `)
+        ? { word, text: text.slice(word.length + 1) }
+        : { word: caution.word, text },
     ];
   });
   const last = out.at(-1);

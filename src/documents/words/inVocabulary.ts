@@ -4,6 +4,7 @@ import type { Language } from "./phrases.ts";
 /** Words that an item's own arithmetic writes in one vocabulary, in British and in American use. */
 const PAIRS: readonly (readonly [gb: string, us: string])[] = [
   ["fibre", "fiber"],
+  ["neighbouring", "neighboring"],
   ["moulding", "molding"],
   ["mouldings", "moldings"],
   ["mitre", "miter"],

@@ -47,7 +47,7 @@ const COMMON: Readonly<
   },
   "heavy-hanging": {
     word: "Heavy piece.",
-    text: "A competent fixer looks at the wall, chooses the fixings and rates them. The weight stands on this sheet as it was given; nothing here is advice on a fixing or its load.",
+    text: "A competent fixer looks at the wall, chooses the fixings and rates them. A weight that is stated is the one that was given; nothing here is advice on a fixing or its load.",
     source:
       "county arts guidance on care and display of art; weight rule common practice, no source",
   },

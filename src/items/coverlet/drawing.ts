@@ -2,7 +2,7 @@ import { rect, roundedRect } from "../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { face, stroke } from "../common/clothFace.ts";
+import { stroke } from "../common/clothFace.ts";
 import { joinsOf } from "../common/flat/flatPanel.ts";
 import { flatView } from "../common/flat/flatView.ts";
 import { drapedFront } from "../common/skirt/drapedFront.ts";
@@ -46,7 +46,7 @@ function plan(fields: CoverletFields, made: CoverletMade): Drawing | null {
   const pillow = Math.min(480, l * 0.24);
   const fill = { surface: "face", x: w / 2 + 14, y: l / 2 };
   const shapes: Shape[] = [
-    ...face(roundedRect(0, 0, w + 28, l + 14, 30), fill, { light: 0.06, dark: 0.1 }, "outline"),
+    { shape: "path", d: roundedRect(0, 0, w + 28, l + 14, 30), fill, pen: "outline" },
     ...(of.tuck.isZero()
       ? []
       : [

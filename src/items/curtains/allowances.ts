@@ -54,7 +54,7 @@ export const curtainsAllowances = {
   "returns-in-fullness": {
     is: "count",
     description:
-      "1: returns are gathered as the rest is; 0: they are added flat, after the fullness",
+      "how the returns are counted; 1: gathered as the rest is; 0: added flat, after the fullness",
     usual: { inches: "1", centimetres: "1" },
     source: PRACTICE,
   },

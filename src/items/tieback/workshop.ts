@@ -51,20 +51,22 @@ export function tiebackWorkshop(
   if (plan.upperRadiusMm !== null)
     notes.push({
       shape: "note",
-      x: wide * 0.6,
-      y: sag * 0.96,
+      x: wide * 0.58,
+      y: sag * 0.974,
+      // High enough that the curve, which rises to the right, stays below its last figure.
       dxPaper: 3,
-      dyPaper: -4,
+      dyPaper: -9,
       text: `radius ${mm(plan.upperRadiusMm)}`,
       end: "arrow",
     });
   if (plan.lowerRadiusMm !== null)
     notes.push({
       shape: "note",
-      x: wide * 0.74,
-      y: end + (high - end) * 0.77,
-      dxPaper: 7,
-      dyPaper: 8,
+      x: wide * 0.62,
+      y: end + (high - end) * 0.942,
+      // Below the curve, and ending before the lines of the width at its right end.
+      dxPaper: 1.5,
+      dyPaper: 6.5,
       text: `radius ${mm(plan.lowerRadiusMm)}`,
       end: "arrow",
     });

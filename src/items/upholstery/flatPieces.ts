@@ -68,6 +68,8 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
   const shapes: Shape[] = [
     { shape: "path", d: rect(x, y, w, h), fill: { tone: "paper" }, pen: "outline" },
   ];
+  // The cut length stands inside the first part's join where that is close to the edge.
+  let lengthIn = 4;
   if (piece.parts) {
     let at = x;
     // Each seam takes a turning from both sides: drawn where it will be seen.
@@ -76,6 +78,7 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
     for (const [n, part] of piece.parts.slice(0, -1).entries()) {
       at += part.width.toMm() - turning * (n === 0 ? 1 : 2);
       shapes.push(stroke(line(at, y, at, y + h), "seam"));
+      if (n === 0 && (at - x) / scale < 5) lengthIn = (at - x) / scale + 4;
     }
   }
   const column = piece.inColumn || piece.centred;
@@ -86,6 +89,7 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
     // Through the piece where its sizes stand at its edges, else only at head and foot: words stay clear of it.
     const out = 1.5 * scale;
     if (edges) shapes.push(stroke(line(cx, y - out, cx, y + h + out), "centre"));
+    else if (low) shapes.push(stroke(line(cx, y - out, cx, y + h), "centre"));
     else
       shapes.push(
         stroke(line(cx, y - out, cx, y + out), "centre"),
@@ -94,7 +98,7 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
   }
   if (piece.centred && edges) shapes.push({ shape: "sign", sign: "lozenge", x: cx, y: cy });
   const many = piece.count > 1 ? ` × ${piece.count}` : "";
-  const oneLine = `${piece.letter}${many} ${printSize(piece.cut, context.units)}`;
+  const oneLine = `${piece.letter}${many}${many === "" ? "" : ","} ${printSize(piece.cut, context.units)}`;
   if (edges) {
     const small = pw < 21 || ph < 19;
     shapes.push(
@@ -114,7 +118,7 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
         text: p(piece.cut[1]),
         anchor: "middle",
         turnDeg: -90,
-        dxPaper: 4,
+        dxPaper: lengthIn,
       },
       {
         shape: "words",
@@ -146,6 +150,17 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
       anchor: piece.centred ? "end" : "middle",
       dxPaper: piece.centred ? -3 : 0,
       dyPaper: low ? 3.6 : 1.2,
+    });
+  } else if (!column && pw >= 5 && ph >= textWidthMm(oneLine) + 3) {
+    // A narrow piece is named along its length.
+    shapes.push({
+      shape: "words",
+      x: cx,
+      y: cy,
+      text: oneLine,
+      anchor: "middle",
+      turnDeg: -90,
+      dxPaper: 1.2,
     });
   } else {
     shapes.push({

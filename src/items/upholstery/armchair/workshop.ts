@@ -38,8 +38,8 @@ function frontSpots(c: ChairShape): Partial<Record<PieceName, Spot>> {
     const { pad, panelFoot } = openParts(c);
     return {
       "inside-back": { x: mid, y: panelFoot * 0.52, off: true, motif: true },
-      seat: { x: mid - c.width * 0.14, y: c.seatTop + 8, lead: [-4, -4.4] },
-      "cushion-top": { x: mid - c.width * 0.14, y: c.seatTop + 8, lead: [-4, -4.4] },
+      seat: { x: mid - c.width * 0.14, y: c.seatTop + 8, lead: [-3, -2.8] },
+      "cushion-top": { x: mid - c.width * 0.14, y: c.seatTop + 8, lead: [-3, -2.8] },
       boxing: { x: mid, y: c.seatTop + pad / 2, off: true },
       "seat-front": { x: mid, y: c.seatTop + pad / 2, off: true },
       "front-border": { x: mid, y: c.seatTop + pad / 2, off: true },
@@ -48,8 +48,8 @@ function frontSpots(c: ChairShape): Partial<Record<PieceName, Spot>> {
   const right = c.width - c.roll;
   return {
     "inside-back": { x: mid, y: c.seatTop * 0.45, off: true, motif: true },
-    "cushion-top": { x: mid + c.width * 0.16, y: c.seatTop + 10, lead: [6, -9] },
-    seat: { x: mid - c.width * 0.16, y: c.seatTop + 10, lead: [-6, -9], motif: true },
+    "cushion-top": { x: mid + c.width * 0.16, y: c.seatTop + 10, lead: [1.5, -5] },
+    seat: { x: mid - c.width * 0.16, y: c.seatTop + 10, lead: [-1.5, -5], motif: true },
     boxing: { x: mid, y: (c.seatTop + c.seatFoot) / 2, off: true },
     "seat-front": { x: mid, y: (c.seatFoot + c.legTop) / 2 - 8, off: true, motif: true },
     "front-border": { x: mid, y: (c.seatFoot + c.legTop) / 2 + 12, off: true },

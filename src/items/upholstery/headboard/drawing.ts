@@ -142,7 +142,8 @@ function workshop(
       x === main
         ? { x: mid, y: middle }
         : x.piece === "border-top"
-          ? { x: s.width * 0.3, y: s.rise * 0.4 + s.inset / 2 }
+          ? // Half way between the two arches, each of which is there about a fifth of its rise below its head.
+            { x: s.width * 0.3, y: s.rise * 0.185 + s.inset / 2 }
           : { x: s.width - s.inset / 2, y: s.height * 0.7 };
     return [
       {
