@@ -64,7 +64,7 @@ export function furnishRoom(
     const fields = record.fields as never;
     const made = kind.make(fields, context);
     const placement = placements.get(record.id);
-    if (placement) placements.set(record.id, hungBox(placement, made));
+    if (placement) placements.set(record.id, hungBox(record, placement, made, plan.walls));
     return [
       {
         record,

@@ -4,7 +4,7 @@ import type { CommonFields } from "./commonFields.ts";
 import type { WallBox } from "./placements.ts";
 
 /** How far a curtain stands before its wall: for what hides what, not for cutting. */
-const CURTAIN_FRONT = Length.mm(100);
+export const CURTAIN_FRONT = Length.mm(100);
 
 /** Where a curtain "below the sill" ends: about 15 cm below it (common practice, no source). */
 const BELOW_SILL = Length.mm(150);

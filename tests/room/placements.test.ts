@@ -169,3 +169,22 @@ test("a coverlet that is called as its bed lies on the bed; two others of one ti
   const third = `  - { seat-pad: Stool, cloth: fern, size: 40 cm x 40 cm }`;
   expect(() => room(`${stool}${pad}${third}`)).toThrow(/Several items are called “stool”/);
 });
+
+test("what hangs on a wall without a window takes the place that it is worked out to, so that it is drawn and hides what is behind it", () => {
+  const canopy = place(
+    `  - curtains: Bed\n    at: { wall: north, from-left: 90 cm }\n    cloth: fern\n    pole: 80 cm\n    pole-height: 210 cm\n    drop: 190 cm\n    heading: pencil-pleat\n`,
+    "curtains-bed",
+  );
+  expect(canopy?.how).toBe("wall");
+  const box = canopy?.wallBox;
+  // With rings the heading hangs 4 cm below the pole's middle: 206 cm; the hem 190 cm lower.
+  expect([box?.wall, box?.left.toMm(), box?.width.toMm()]).toEqual(["north", 900, 800]);
+  expect([box?.foot.toMm(), box?.height.toMm()]).toEqual([160, 1900]);
+  const valance = place(
+    `  - valance: Bed\n    at: { wall: north, height: 2 m }\n    cloth: fern\n    board: 80 cm\n    depth: 25 cm\n    heading: gathered\n`,
+    "valance-bed",
+  );
+  // Without from-left it hangs at the middle of the wall of 5 m.
+  expect(valance?.wallBox?.left.toMm()).toBe(2100);
+  expect([valance?.wallBox?.foot.toMm(), valance?.wallBox?.height.toMm()]).toEqual([2000, 250]);
+});

@@ -56,6 +56,9 @@ export function isShown(room: RoomData, wall: Wall, items: readonly StandingItem
 /** Of the height that a drawing leaves, so much stands above it. */
 const SINK = { above: 0.62, beside: 0.5 } as const;
 
+/** Layers that no drawing shows. */
+const UNSEEN: ReadonlySet<string> = new Set(["lining", "interlining", "wadding", "platform"]);
+
 /** The cloths and papers that are seen on a sheet's drawings. */
 function clothsOn(data: ProjectData, room: RoomData, views: readonly View[]): Swatch[] {
   const covers = room.plan.covers.filter((c) =>
@@ -67,7 +70,7 @@ function clothsOn(data: ProjectData, room: RoomData, views: readonly View[]): Sw
   ];
   return items
     .flatMap((item) => item.kind.cloths(item.record.fields as never))
-    .filter((use) => use.surface !== "lining" && use.surface !== "interlining")
+    .filter((use) => !UNSEEN.has(use.surface))
     .flatMap((use) => data.swatches.get(use.cloth) ?? []);
 }
 
