@@ -32,7 +32,8 @@ export const bedSkirtSchema = z.strictObject({
     description: "yes: a piece for each side, open at the corners, for a bed with posts",
   }),
   railroad: yesNoField().optional().meta({
-    description: "yes: the cloth runs sideways, without joins; so for plain cloth that may turn",
+    description:
+      "yes: the cloth runs sideways, without joins; where nothing is said so for plain cloth that may turn, unless it took over a quarter more than widths",
   }),
   platform: refField("a lining").optional().meta({
     description: "the plain cloth under the mattress that carries it",

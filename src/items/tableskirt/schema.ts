@@ -33,7 +33,8 @@ export const tableSkirtSchema = z.strictObject({
       "cloth of a fitted top that carries it; it is clipped to the edge where nothing is said",
   }),
   railroad: yesNoField().optional().meta({
-    description: "yes: the cloth runs sideways, without joins; so for plain cloth that may turn",
+    description:
+      "yes: the cloth runs sideways, without joins; where nothing is said so for plain cloth that may turn, unless it took over a quarter more than widths",
   }),
 });
 
