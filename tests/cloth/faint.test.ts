@@ -1,7 +1,11 @@
 import { expect, test } from "vitest";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
-import { type Design, photograph, plain, seeded, sprigs } from "./made.ts";
+import { type Design, discs, photograph, plain, seeded, sprigs } from "./made.ts";
 import { measured, PLACE, pattern, SHOT, type SPRIG } from "./shown.ts";
+
+/** Repeat of a creased photograph. */
+const repeatOf = (pixels: ReturnType<typeof creased>) =>
+  measureCloth(pixels, SHOT.widthMm, { place: PLACE }).value?.pattern.repeat;
 
 test("a pattern so faint that its colours cannot be parted has its repeat; a plain has none", () => {
   const faint: typeof SPRIG = ["#e6dcc6", "#dcd2bc", "#e1d7c1", "#dad0ba"];
@@ -50,11 +54,23 @@ function creased(design: Design, seed: number, coarse = 2.5) {
 test("folds and coarse colour do not hide a faint pattern, nor folds make one of a plain", () => {
   const faint: typeof SPRIG = ["#e6dcc6", "#dcd2bc", "#e1d7c1", "#dad0ba"];
   const design = sprigs(faint, { across: 40, up: 52, size: 1.2 });
-  const look = (pixels: ReturnType<typeof creased>) =>
-    measureCloth(pixels, SHOT.widthMm, { place: PLACE }).value?.pattern.repeat;
-  const found = look(creased(design, 1));
+  const found = repeatOf(creased(design, 1));
   expect(Math.abs((found?.horizontalMm ?? 0) / 40 - 1)).toBeLessThan(0.01);
   expect(Math.abs((found?.verticalMm ?? 0) / 52 - 1)).toBeLessThan(0.01);
   expect(found?.match).toBe("half-drop");
-  expect(look(creased(plain(faint[0]), 1, 0))).toBeNull();
+  expect(repeatOf(creased(plain(faint[0]), 1, 0))).toBeNull();
+});
+
+test("faint motifs of one shape and lightness that take turns in two hues repeat over both", () => {
+  const ground = discs("#e6dcc6", "#000000", { across: 24, up: 32, diameter: 14 });
+  const turnAbout =
+    (inks: readonly [string, string]): Design =>
+    (x, y) =>
+      ground(x, y) === "#e6dcc6" ? "#e6dcc6" : (inks[Math.abs(Math.round(x / 24)) % 2] as string);
+  // Both as light as each other to a hundredth of Oklab's lightness.
+  const found = repeatOf(creased(turnAbout(["#dccbb9", "#c9d1bb"]), 1, 1));
+  expect(Math.abs((found?.horizontalMm ?? 0) / 48 - 1)).toBeLessThan(0.01);
+  expect(Math.abs((found?.verticalMm ?? 0) / 32 - 1)).toBeLessThan(0.01);
+  const alike = repeatOf(creased(turnAbout(["#dccbb9", "#dccbb9"]), 1, 1));
+  expect(Math.abs((alike?.horizontalMm ?? 0) / 24 - 1)).toBeLessThan(0.01);
 });

@@ -136,10 +136,11 @@ test("a lattice of discs whose every second is another shade is not even; of dis
   const uneven = (design: Design) => {
     const { correlation, relief } = seenPattern(fieldOf(photograph(design, { ...SHOT, noise: 3 })));
     const px = (20 * relief.width) / 300;
-    return unevenness(correlation, [
+    const basis = [
       [px, 0],
       [0, px],
-    ]);
+    ] as const;
+    return unevenness(correlation, basis)?.errors ?? 0;
   };
   expect(uneven(coloured(() => "#3b4a52"))).toBeLessThan(3);
   expect(uneven(coloured((i, j) => ((i + j) % 2 === 0 ? "#3b4a52" : "#4c5b5a")))).toBeGreaterThan(

@@ -1,8 +1,8 @@
 import type { Correlation } from "./autocorrelation.ts";
-import { area, type Basis, finerBasis, type Lattice, reduce } from "./lattice.ts";
-import { PARTS } from "./latticeIndex.ts";
-import { errorOf, type Level, levelOf, levelOfPoints, noLower } from "./latticeLevel.ts";
-import { latticePoints, shiftsWithin } from "./latticePoints.ts";
+import { joinedParts, type Ranked, restOf } from "./joinedParts.ts";
+import { area, type Basis, type Lattice, reduce } from "./lattice.ts";
+import { errorOf, levelOf, noLower } from "./latticeLevel.ts";
+import { shiftsWithin } from "./latticePoints.ts";
 import { highestNear, highPeaks, type Peak } from "./peaks.ts";
 import { restLattice } from "./restLattice.ts";
 
@@ -11,8 +11,6 @@ const QUICK = 0.5;
 const MOST_RESTED = 24;
 /** Cells that differ by less than this part are of one size. */
 const ONE_SIZE = 0.06;
-/** How far, in parts of a lattice's vectors, a point may lie from one of its own and be one. */
-const OFF = 0.2;
 /** A cell is a part of another where that holds it more than so often; one that is only a little smaller is another answer. */
 const MORE = 1.5;
 
@@ -45,11 +43,6 @@ export function findLattice(correlation: Correlation): Lattice | null {
     .reduce((a, b) => (area(b.basis) < area(a.basis) * (1 - ONE_SIZE) ? b : a), highest);
   const { basis, level } = joinedParts(correlation, smallest);
   return { basis, score: 0.5 * level.mean + 0.5 * level.low, points: level.count };
-}
-
-interface Ranked {
-  readonly basis: Basis;
-  readonly level: Level;
 }
 
 /** Reduced bases of pairs of high peaks, the best by a quick look at their points, no two alike. */
@@ -99,37 +92,4 @@ function quickScore(correlation: Correlation, basis: Basis): Lattice | null {
   const mean = heights.reduce((sum, h) => sum + h, 0) / heights.length;
   const low = heights[Math.floor(heights.length / 5)] as number;
   return { basis, score: 0.5 * mean + 0.5 * low, points: points.length };
-}
-
-/** The level of those points of a lattice that are not points of a coarser one; null where it is no finer one of that. */
-function restOf(correlation: Correlation, fine: Basis, { basis }: Ranked): Level | null {
-  const [[ax, ay], [bx, by]] = basis;
-  const [[fx, fy], [gx, gy]] = fine;
-  const det = ax * by - ay * bx;
-  const rest = latticePoints(correlation, fine).filter(({ i, j }) => {
-    const [x, y] = [i * fx + j * gx, i * fy + j * gy];
-    const [u, v] = [(x * by - y * bx) / det, (y * ax - x * ay) / det];
-    return Math.abs(u - Math.round(u)) > OFF || Math.abs(v - Math.round(v)) > OFF;
-  });
-  return rest.length > 0 ? levelOfPoints(rest) : null;
-}
-
-/** The smaller cell where the places half or a third of the way to the next points are as high as the points themselves. */
-function joinedParts(correlation: Correlation, start: Ranked): Ranked {
-  let now = start;
-  for (let round = 0; round < 4; round++) {
-    let better: Ranked | null = null;
-    for (const part of PARTS) {
-      const finer = reduce(finerBasis(now.basis, part));
-      if (!finer) continue;
-      const rest = restOf(correlation, finer, now);
-      if (!rest || !noLower(rest, now.level, part.p)) continue;
-      const basis = restLattice(correlation, finer);
-      const level = levelOf(correlation, basis);
-      if (level && (!better || level.mean > better.level.mean)) better = { basis, level };
-    }
-    if (!better) return now;
-    now = better;
-  }
-  return now;
 }

@@ -1,7 +1,12 @@
 import type { ScaledField } from "../pixels/field.ts";
+import { reliefOf } from "../pixels/reliefOf.ts";
+import { softened } from "../pixels/softened.ts";
 import { alongOverAcross } from "./alongAcross.ts";
+import { autocorrelation } from "./autocorrelation.ts";
+import { comparedByHues } from "./comparedByHues.ts";
 import { findLattice } from "./findLattice.ts";
 import type { Lattice } from "./lattice.ts";
+import { levelled } from "./levelled.ts";
 import { looseness } from "./looseness.ts";
 import { refineLattice } from "./refineLattice.ts";
 import { type SeenPattern, seenPattern } from "./seenPattern.ts";
@@ -60,9 +65,18 @@ export function findRepeat(field: ScaledField, signs: ColourSigns): FoundRepeat 
   const [lightness, ...hues] = field.channels;
   const light: ScaledField = { ...field, channels: [lightness, none, none] };
   const found = repeatIn(field, seenPattern(light, NARROW), signs);
-  if (agreementOf(found) >= CLEAR) return better(found, whole());
-  if (found.stripes || found.lattice) return found;
-  return repeatIn(field, seenPattern({ ...field, channels: [none, ...hues] }), signs);
+  const inHues: ScaledField = { ...field, channels: [none, ...hues] };
+  if (agreementOf(found) >= CLEAR) return byHues(better(found, whole()), inHues);
+  if (found.stripes || found.lattice) return byHues(found, inHues);
+  return repeatIn(field, seenPattern(inHues), signs);
+}
+
+/** What was found by lightness, its cells compared by their hues, which have no shade that must be taken out narrowly. */
+function byHues(found: FoundRepeat, inHues: ScaledField): FoundRepeat {
+  const { lattice, tilt, correlation } = found;
+  if (!lattice) return found;
+  const hues = autocorrelation(levelled(softened(reliefOf(inHues)), tilt));
+  return { ...found, lattice: comparedByHues(lattice, correlation, hues) };
 }
 
 function agreementOf({ lattice }: FoundRepeat): number {
@@ -98,7 +112,7 @@ function repeatIn(
     return { ...seen, stripes: null, lattice: null };
   const refined = refineLattice(seen, lattice);
   const whole = wholeTurns(field, refined);
-  const uneven = unevenness(refined.seen.correlation, whole.basis);
+  const uneven = unevenness(refined.seen.correlation, whole.basis)?.errors ?? 0;
   const loose = looseness(refined.seen.correlation, whole.basis);
   return { ...refined.seen, stripes: null, lattice: { ...whole, uneven, loose } };
 }

@@ -60,3 +60,12 @@ export function finerBasis([a, b]: Basis, { p, u, v }: Part): Basis {
   if (u === 0) return [a, [b[0] / p, b[1] / p]];
   return [[(a[0] + v * b[0]) / p, (a[1] + v * b[1]) / p], b];
 }
+
+/** A basis of that part of a lattice which a condition leaves: every second or third of its points. */
+export function coarserBasis([a, b]: Basis, { p, u, v }: Part): Basis {
+  if (u === 0) return [a, [p * b[0], p * b[1]]];
+  return [
+    [p * a[0], p * a[1]],
+    [b[0] - v * a[0], b[1] - v * a[1]],
+  ];
+}

@@ -171,5 +171,7 @@ export function sizeOf({ kind, mmPerPx }: Subject, i: number): number | null {
 
 /** What a decorator would call what was photographed. */
 export function kindOf({ subject: { kind }, mmOfCell }: Pick<Trial, "subject" | "mmOfCell">) {
-  return kind === "print" ? (mmOfCell >= LARGE_MM ? "large-print" : "small-print") : kind;
+  // A cell that was made so large is so but for rounding.
+  const isLarge = mmOfCell > 0.999 * LARGE_MM;
+  return kind === "print" ? (isLarge ? "large-print" : "small-print") : kind;
 }
