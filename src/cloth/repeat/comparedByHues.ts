@@ -4,7 +4,11 @@ import { levelOf } from "./latticeLevel.ts";
 import { restLattice } from "./restLattice.ts";
 import { unevenness } from "./unevenness.ts";
 
-/** Standard errors by which some of a lattice's points stand above the rest in the hues, from which they are other cells; and from which that is sure. */
+/**
+ * Standard errors by which some of a lattice's points stand above the rest in the hues, from which they may be other cells, from which
+ * they are, and from which that is sure. Of cells that were alike one in fifty stood above three.
+ */
+const DOUBT = 3;
 const OTHER = 4;
 const SURELY_OTHER = 7;
 
@@ -14,7 +18,8 @@ const SURELY_OTHER = 7;
  */
 export function comparedByHues(lattice: Lattice, light: Correlation, hues: Correlation): Lattice {
   const uneven = unevenness(hues, lattice.basis);
-  if (!uneven || uneven.errors < OTHER) return lattice;
+  if (!uneven || uneven.errors < DOUBT) return lattice;
+  if (uneven.errors < OTHER) return { ...lattice, doubtful: true };
   const coarser = reduce(coarserBasis(lattice.basis, uneven.part));
   const basis = coarser && restLattice(light, coarser);
   const level = basis && levelOf(light, basis);
