@@ -137,6 +137,27 @@ test("what lies near a limit is a guess, what lies far from it is sure", () => {
   expect(judged({ cellMm: null }).sure).toBe(false);
 });
 
+test("a stripe with figures is a guess, whichever it is called", () => {
+  // Bands across the picture, and between them a small disc in each cell: by its rulers a geometric, by its run a stripe.
+  const figured = crossingOf(
+    field(240, 200, (x, y) => {
+      if (x % 40 < 12) return 1;
+      return Math.hypot((x % 40) - 26, (y % 40) - 20) < 6 ? 0.6 : 0;
+    }),
+    [0, 40],
+    [40, 0],
+  );
+  expect(figured.balance).toBeLessThan(0.15);
+  expect(judged({ crossing: figured, forGeometric: 4 }).sure).toBe(false);
+  // The same bands both ways are a check, and sure.
+  const both = crossingOf(
+    field(240, 200, (x, y) => (x % 40 < 12 ? 1 : 0) + (y % 40 < 12 ? 1 : 0)),
+    [0, 40],
+    [40, 0],
+  );
+  expect(judged({ crossing: both, forGeometric: 4 })).toEqual({ kind: "check", sure: true });
+});
+
 test("bands of which one hides the other are a check; flecks that do not repeat are a surface", () => {
   // Lines a fifth as wide as their distance, opaque: four fifths of the variance are a sum, the rest a product.
   const lines = crossingOf(

@@ -50,6 +50,9 @@ const LIMITS = {
   /** Of opaque bands the sum is less, and the product of both makes up for the rest: where warp lies over weft one hides the other. */
   opaqueSum: 0.82,
   woven: 0.975,
+  /** What is a sum of bands by this and more, nearly all of them one way, is a stripe with figures on it or between its bands. */
+  banded: 0.7,
+  oneWay: 0.15,
   /** What does not repeat and is made of motifs smaller than this, in millimetres, are the flecks of a yarn. */
   fleckMm: 6,
   /** Motifs in a cell from which a pattern of spots of nearly one size is a marking, and how nearly. */
@@ -81,7 +84,7 @@ export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
   const squares = crossing.product > LIMITS.product;
   const opaque = crossing.sum > LIMITS.opaqueSum && crossing.sum + crossing.product > LIMITS.woven;
   if (((crossing.sum > LIMITS.sum || opaque) && crossing.balance > LIMITS.balance) || squares)
-    return { kind: "check", sure: cellMm !== null && (squares || opaque || crossing.sum > 0.9) };
+    return { kind: "check", sure: isSureCheck(signs, squares || opaque) };
   if (cellMm === null) {
     if (signs.freeMm.length > LIMITS.few && (signs.motifMm ?? 0) < LIMITS.fleckMm)
       return { kind: "textured-plain", sure: false };
@@ -89,11 +92,18 @@ export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
     const large = few && (signs.motifMm ?? 0) >= limits.motifMm;
     return { kind: large ? "large-print" : "irregular", sure: false };
   }
-  const sure = Math.abs(signs.forGeometric) > DOUBT;
+  // A stripe with figures is called by its bands or by its figures.
+  const figured = crossing.sum > LIMITS.banded && crossing.balance < LIMITS.oneWay;
+  const sure = !figured && Math.abs(signs.forGeometric) > DOUBT;
   if (signs.forGeometric > 0) return { kind: "geometric", sure };
   if (signs.motifsPerCell >= LIMITS.scattered && alike(signs.freeMm))
     return { kind: "irregular", sure: false };
   return printOf(signs, cellMm, limits, sure);
+}
+
+/** A check of which nearly all bands run one way may be a stripe with figures. */
+function isSureCheck({ cellMm, crossing }: KindSigns, clear: boolean): boolean {
+  return cellMm !== null && crossing.balance > LIMITS.oneWay && (clear || crossing.sum > 0.9);
 }
 
 /** Plain or textured plain, or null where there is a pattern. */
