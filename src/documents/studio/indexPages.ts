@@ -4,13 +4,16 @@ import type { Page } from "../page.ts";
 import {
   boardPath,
   clientIndexPath,
+  clientTree,
   findingsPath,
   mailPath,
   ordersPath,
   proposalPath,
   STUDIO_INDEX,
 } from "../paths.ts";
+import { pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
+import { coverOf } from "../proposal/cover.ts";
 import { wayTo } from "../ways.ts";
 
 /** The studio's index: every project with its documents in all three trees. Nothing is hidden here. */
@@ -29,7 +32,7 @@ export function studioIndex(
     projects: all.map((data) => ({
       name: data.project.fields.project,
       client: data.project.fields.client.name,
-      status: data.project.fields.status,
+      status: capital(data.project.fields.status),
       total: printMoney(data.money.totals.total, language, true),
       trade: printMoney(data.money.totals.trade, language, true),
       groups: [
@@ -85,14 +88,14 @@ export function studioIndex(
   };
 }
 
-/** What a client finds first in the folder that is handed over. */
+/** What a client finds first in the folder that is handed over: the proposal's cover, with the way to each document. */
 export function clientIndex(data: ProjectData): Page {
   const { project, studio } = data;
   const path = clientIndexPath(project.id);
+  const book = pictureBook(clientTree(project.id), "");
   const model = {
     kind: "client-index",
-    project: project.fields.project,
-    studio: studio.fields.studio,
+    cover: coverOf(data, book),
     links: [
       { href: wayTo(path, proposalPath(project.id)), text: "The proposal" },
       {
@@ -112,9 +115,9 @@ export function clientIndex(data: ProjectData): Page {
     path,
     title: project.fields.project,
     language: studio.fields.language,
-    paper: studio.fields.paper === "a3" ? "a4" : "letter",
+    paper: studio.fields.paper,
     pdf: false,
     model,
-    pictures: [],
+    pictures: book.pictures,
   };
 }
