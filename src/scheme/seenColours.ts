@@ -118,6 +118,8 @@ export interface Carried {
     readonly share: number;
   }[];
   readonly zones: readonly HeightZone[];
+  /** Titles of what shows too little of it to carry it. */
+  readonly touches: readonly string[];
 }
 
 /** A surface carries a colour when at least this share of it is that colour; common practice, no source. */
@@ -159,6 +161,7 @@ export function carriedColours(input: SchemeInput, palette: readonly PaletteColo
         share: 1,
       }));
     const items = [...[...shares.values()].filter((s) => s.share >= CARRIES), ...accessories];
-    return { colour, items, zones: [...new Set(items.map((i) => i.zone))] };
+    const touches = [...shares.values()].filter((s) => s.share < CARRIES).map((s) => s.title);
+    return { colour, items, zones: [...new Set(items.map((i) => i.zone))], touches };
   });
 }

@@ -49,4 +49,7 @@ test("one place more is named, as the words for it are no longer; a colour of no
     "Number 1, number 2, number 3 and number 4",
   );
   expect(colourWords(data, [], 3)).toBe("Nowhere yet");
+  expect(colourWords(data, [], 3, ["Bay", "Bay", "Bed quilt"])).toBe(
+    "Small touches: bay and bed quilt",
+  );
 });

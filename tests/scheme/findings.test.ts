@@ -91,6 +91,19 @@ test("a colour that is carried, and one that is seen once; accessories count by 
   expect(carried.findings.filter((f) => f.code === "colour-once")).toEqual([]);
 });
 
+test("a colour that is there in small touches is not said to be nowhere", () => {
+  const scheme = schemeOf(
+    with_(
+      { sprig: { ...small, colours: { [CREAM]: 0.98, "#3b5aa0": 0.02 } } },
+      {
+        room: `colours:\n  - { colour: "${GREEN}", name: Bottle }\n  - { colour: "#3b5aa0", name: Ink }`,
+      },
+    ),
+  );
+  const said = scheme.findings.find((f) => f.code === "colour-once" && f.of[0] === "#3b5aa0");
+  expect(said?.message).toMatch(/^Ink is seen in small touches only, on Sprig pair\. To carry it/);
+});
+
 test("a colour from outside is named, and as a complement where it is one", () => {
   const odd = schemeOf(
     with_(

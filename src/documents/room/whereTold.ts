@@ -34,14 +34,18 @@ export function colourWords(
   room: RoomData,
   items: readonly { readonly id: string; readonly title: string }[],
   most: number,
+  touches: readonly string[] = [],
 ): string {
+  const small = (title: string): string => title.charAt(0).toLowerCase() + title.slice(1);
   const titles = items.map((i) => {
     const own = room.items.find((item) => item.record.id === i.id);
-    const title = own && own.kind.kind !== "object" ? own.record.title : i.title;
-    return title.charAt(0).toLowerCase() + title.slice(1);
+    return small(own && own.kind.kind !== "object" ? own.record.title : i.title);
   });
   const each = [...new Set(titles)];
-  if (each.length === 0) return "Nowhere yet";
+  // It is there for the eye that looks for it, and not enough to be called a place.
+  const touched = [...new Set(touches.map(small))].slice(0, Math.max(1, most));
+  if (each.length === 0)
+    return touched.length > 0 ? `Small touches: ${listed(touched)}` : "Nowhere yet";
   // One that is left out takes as much room as `1 more`.
   const told = each.length > most + 1 ? each.slice(0, most) : each;
   const more = each.length - told.length;
@@ -63,7 +67,7 @@ function rowsOf(
     })),
     ...carried.map((c) => ({
       name: capital(c.colour.name),
-      where: colourWords(room, c.items, ofColour),
+      where: colourWords(room, c.items, ofColour, c.touches),
       role: null,
     })),
   ];

@@ -68,7 +68,9 @@ function carried(input: FindingInput): Finding[] {
         : "";
     const where =
       c.items.length === 0
-        ? say`nowhere yet`
+        ? c.touches.length > 0
+          ? say`in small touches only, on ${listed([...new Set(c.touches)])}`
+          : say`nowhere yet`
         : c.items.length === 1
           ? say`once, on ${places[0] ?? ""}`
           : say`in ${c.items.length} places, ${listed([...new Set(places)])}${oneHeight}`;
