@@ -4,7 +4,10 @@ import nbs from "./nbsNames.json" with { type: "json" };
 
 /** A plain-English colour name. */
 export interface ColourName {
-  /** As printed: the full name, or the broader one where two full names are equally near. Source's spelling (gray). */
+  /**
+   * As printed: the full name, or the broader one where two full names are equally near; of what is nearly gray the gray, whatever its
+   * broader name. Source's spelling (gray).
+   */
   readonly name: string;
   /** The full name of the nearest category, sure or not: of two that are as near, one. */
   readonly nearest: string;
@@ -30,6 +33,21 @@ const ENTRIES = nbs.names as unknown as readonly Entry[];
 /** More than CIEDE2000's weight of lightness, S_L = 1 + 0.015 (L - 50)^2 / sqrt(20 + (L - 50)^2), can be for L from 0 to 100. */
 const MOST_SL = 1.76;
 
+/**
+ * Chroma (CIELAB) under which nobody calls a colour blue or green, though the dictionary's broader name of a bluish gray is blue: that of
+ * its darker grays and bluish whites at most.
+ */
+const NEARLY_GREY = 4.5;
+const NEUTRAL = /(gray|white|black)$/;
+
+/** The nearest gray, white or black, without `dark`, `light` or `medium`, which two names as near would differ in. */
+function greyName(lab: LabD65): string {
+  const away = ([, , , , l, a, b]: Entry): number => differenceOfLab(lab, [l, a, b]);
+  const greys = ENTRIES.filter(([, full]) => NEUTRAL.test(full));
+  const nearest = greys.reduce((best, each) => (away(each) < away(best) ? each : best));
+  return nearest[1].replace(/^(dark|light|medium) /, "");
+}
+
 /** Name of a hex colour in the NBS dictionary (Special Publication 440): the nearest centroid by CIEDE2000. */
 export function colourName(hex: string): ColourName {
   const lab = labD65Of(hex);
@@ -48,8 +66,9 @@ export function colourName(hex: string): ColourName {
   }
   const sure = second - nearest >= COIN_TOSS;
   const [number, full, broad, broadest] = best;
+  const isGrey = Math.hypot(lab[1], lab[2]) < NEARLY_GREY && !(sure && NEUTRAL.test(full));
   return {
-    name: sure ? full : broad,
+    name: isGrey ? greyName(lab) : sure ? full : broad,
     nearest: full,
     broad,
     broadest,

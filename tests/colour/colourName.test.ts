@@ -33,12 +33,21 @@ test("where two names are as near, the broader one is given", () => {
     const found = colourName(hex);
     if (found.sure) expect(found.name).not.toBe("");
     else {
-      expect(found.name).toBe(found.broad);
+      if (!/(gray|white|black)$/.test(found.name)) expect(found.name).toBe(found.broad);
       tosses++;
     }
   }
   expect(tosses).toBeGreaterThan(0);
   expect(tosses).toBeLessThan(4096 / 2);
+});
+
+// Common practice, no source: a slate floor is not called blue. The hues of the dictionary's grays themselves stay said.
+test.each([
+  ["#585d5f", "bluish gray"],
+  ["#60656a", "bluish gray"],
+  ["#6b6f70", "bluish gray"],
+])("what is nearly gray is called so: %s is %s", (hex, name) => {
+  expect(colourName(hex).name).toBe(name);
 });
 
 test("grey is spelled as the studio spells", () => {
