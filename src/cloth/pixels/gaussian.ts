@@ -20,6 +20,7 @@ export function gaussian(
   return out;
 }
 
+/** Parted where the window leaves the row, so that most places are reached without asking whether it does. */
 function alongRow(
   from: Float32Array,
   to: Float32Array,
@@ -28,20 +29,29 @@ function alongRow(
   radius: number,
 ): void {
   let sum = 0;
-  let n = 0;
   const first = Math.min(count, radius);
   for (let i = 0; i < first; i++) sum += from[start + i] as number;
-  n = first;
-  for (let i = 0; i < count; i++) {
-    if (i + radius < count) {
-      sum += from[start + i + radius] as number;
+  let n = first;
+  const end = start + count;
+  // Until the window lies in the row on its left.
+  const grown = Math.min(count, radius + 1);
+  for (let p = start; p < start + grown; p++) {
+    if (p + radius < end) {
+      sum += from[p + radius] as number;
       n++;
     }
-    if (i > radius) {
-      sum -= from[start + i - radius - 1] as number;
-      n--;
-    }
-    to[start + i] = sum / n;
+    to[p] = sum / n;
+  }
+  const whole = Math.max(grown, count - radius);
+  for (let p = start + grown; p < start + whole; p++) {
+    sum += from[p + radius] as number;
+    sum -= from[p - radius - 1] as number;
+    to[p] = sum / n;
+  }
+  for (let p = start + whole; p < end; p++) {
+    sum -= from[p - radius - 1] as number;
+    n--;
+    to[p] = sum / n;
   }
 }
 
@@ -59,16 +69,28 @@ function downColumns(
   for (let y = 0, p = 0; y < n; y++)
     for (let x = 0; x < width; x++, p++) sums[x] = (sums[x] as number) + (from[p] as number);
   for (let y = 0; y < height; y++) {
-    if (y + radius < height) {
-      for (let x = 0, p = (y + radius) * width; x < width; x++, p++)
-        sums[x] = (sums[x] as number) + (from[p] as number);
-      n++;
+    const enters = y + radius < height;
+    const leaves = y > radius;
+    if (enters) n++;
+    if (leaves) n--;
+    const p = y * width;
+    const entering = p + radius * width;
+    const leaving = p - (radius + 1) * width;
+    if (enters && leaves) {
+      for (let x = 0; x < width; x++) {
+        const sum =
+          (sums[x] as number) + (from[entering + x] as number) - (from[leaving + x] as number);
+        sums[x] = sum;
+        to[p + x] = sum / n;
+      }
+      continue;
     }
-    if (y > radius) {
-      for (let x = 0, p = (y - radius - 1) * width; x < width; x++, p++)
-        sums[x] = (sums[x] as number) - (from[p] as number);
-      n--;
+    for (let x = 0; x < width; x++) {
+      let sum = sums[x] as number;
+      if (enters) sum += from[entering + x] as number;
+      if (leaves) sum -= from[leaving + x] as number;
+      sums[x] = sum;
+      to[p + x] = sum / n;
     }
-    for (let x = 0, p = y * width; x < width; x++, p++) to[p] = (sums[x] as number) / n;
   }
 }

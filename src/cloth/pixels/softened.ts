@@ -8,31 +8,39 @@ export function softened(relief: Relief): Relief {
   const { width, height } = relief;
   const soft = (channel: Float32Array) => {
     let now = channel;
-    for (let t = 0; t < TIMES; t++)
-      now = pass(pass(now, width, height, 1, width), height, width, width, 1);
+    for (let t = 0; t < TIMES; t++) now = down(along(now, width, height), width, height);
     return now;
   };
   const [l, g, b] = relief.channels;
   return { ...relief, channels: [soft(l), soft(g), soft(b)] };
 }
 
-/** One pass along lines of `count` places, `step` apart; the rim stands for what lies beyond it. */
-function pass(
-  from: Float32Array,
-  count: number,
-  lines: number,
-  step: number,
-  between: number,
-): Float32Array {
+/** One pass along the rows; the rim stands for what lies beyond it. */
+function along(from: Float32Array, width: number, height: number): Float32Array {
   const to = new Float32Array(from.length);
-  for (let line = 0; line < lines; line++) {
-    const start = line * between;
-    for (let i = 0; i < count; i++) {
-      const p = start + i * step;
-      const before = from[i > 0 ? p - step : p] as number;
-      const after = from[i < count - 1 ? p + step : p] as number;
-      to[p] = (before + 2 * (from[p] as number) + after) / 4;
+  for (let y = 0, p = 0; y < height; y++) {
+    let before = from[p] as number;
+    let here = before;
+    for (let x = 1; x < width; x++, p++) {
+      const after = from[p + 1] as number;
+      to[p] = (before + 2 * here + after) / 4;
+      before = here;
+      here = after;
     }
+    to[p++] = (before + 2 * here + here) / 4;
+  }
+  return to;
+}
+
+/** One pass down the columns, row by row. */
+function down(from: Float32Array, width: number, height: number): Float32Array {
+  const to = new Float32Array(from.length);
+  for (let y = 0, p = 0; y < height; y++) {
+    const above = y > 0 ? width : 0;
+    const below = y < height - 1 ? width : 0;
+    for (let x = 0; x < width; x++, p++)
+      to[p] =
+        ((from[p - above] as number) + 2 * (from[p] as number) + (from[p + below] as number)) / 4;
   }
   return to;
 }

@@ -2,6 +2,7 @@ import type { Relief } from "../pixels/reliefOf.ts";
 import { type Hilltop, hilltop } from "./hilltop.ts";
 import type { Shift } from "./lattice.ts";
 import { seenShift, type Tilt } from "./tilt.ts";
+import { addProducts } from "./windowProducts.ts";
 
 /** One window of the picture that was found again one shift further on. */
 export interface WindowMatch {
@@ -41,6 +42,8 @@ export function windowMatches(
   const [cx, cy] = [(width - 1) / 2, (height - 1) / 2];
   const matches: WindowMatch[] = [];
   const energies = energiesOf(relief);
+  // A channel that was left out adds nothing.
+  const drawn = { ...relief, channels: relief.channels.filter((c) => c.some((v) => v !== 0)) };
   for (const [shift, v] of shifts.entries()) {
     const most = Math.min(0.5 * Math.hypot(...v), MOST_HALF * Math.min(width, height));
     const half = Math.round(Math.max(LEAST_HALF, most));
@@ -56,7 +59,7 @@ export function windowMatches(
       const [sx, sy] = seenShift(v, tilt, mx, my).map(Math.round) as [number, number];
       const [x, y] = [Math.round(mx + cx - sx / 2), Math.round(my + cy - sy / 2)];
       if (!isInside(x, y) || !isInside(x + sx, y + sy)) continue;
-      const found = look(relief, energies, x, y, [sx, sy], half, reachPx);
+      const found = look(drawn, energies, x, y, [sx, sy], half, reachPx);
       if (!found) continue;
       const seen: Shift = [sx + found.dx, sy + found.dy];
       matches.push({
@@ -99,9 +102,15 @@ function energiesOf({ width, height, channels: [l, a, b] }: Relief): Energies {
   return [over(1), over(2)];
 }
 
+/** The channels of a relief on which something is drawn. */
+interface Drawn {
+  readonly width: number;
+  readonly channels: readonly Float32Array[];
+}
+
 /** Where the window about a place is found again near a shift, from that shift; null where it is not, or in no one place. */
 function look(
-  { width, channels }: Relief,
+  { width, channels }: Drawn,
   energies: Energies,
   x: number,
   y: number,
@@ -132,67 +141,12 @@ function look(
   const first = top * width + left;
   for (let dy = -reachPx, at = 0; dy <= reachPx; dy++, at += side) {
     const start = (top + sy + dy) * width + left + sx - reachPx;
-    for (const channel of channels) {
-      let dx = 0;
-      for (; dx + 3 <= side; dx += 3)
-        addThree(scores, at + dx, channel, first, start + dx, width, step, count);
-      for (; dx < side; dx++)
-        addOne(scores, at + dx, channel, first, start + dx, width, step, count);
-    }
+    for (const channel of channels)
+      addProducts(scores, at, side, channel, { first, second: start, width, step, count });
     for (let dx = 0; dx < side; dx++) {
       const other = energyAt(left + sx + dx - reachPx, top + sy + dy);
       scores[at + dx] = (scores[at + dx] as number) / Math.sqrt(own * other);
     }
   }
   return hilltop(scores, side, FOUND);
-}
-
-/** Adds the sum of the products of two square windows of a channel, given by the numbers of their first places, to a score. */
-function addOne(
-  scores: Float64Array,
-  at: number,
-  channel: Float32Array,
-  one: number,
-  two: number,
-  width: number,
-  step: number,
-  count: number,
-): void {
-  let product = 0;
-  const down = step * width;
-  const length = count * step;
-  for (let v = 0, p = one, q = two; v < count; v++, p += down, q += down) {
-    for (let u = 0; u < length; u += step)
-      product += (channel[p + u] as number) * (channel[q + u] as number);
-  }
-  scores[at] = (scores[at] as number) + product;
-}
-
-/** The same of one window with three others, each one place further, at once: most of the time of finding a tilt is spent here. */
-function addThree(
-  scores: Float64Array,
-  at: number,
-  channel: Float32Array,
-  one: number,
-  two: number,
-  width: number,
-  step: number,
-  count: number,
-): void {
-  let first = 0;
-  let second = 0;
-  let third = 0;
-  const down = step * width;
-  const length = count * step;
-  for (let v = 0, p = one, q = two; v < count; v++, p += down, q += down) {
-    for (let u = 0; u < length; u += step) {
-      const own = channel[p + u] as number;
-      first += own * (channel[q + u] as number);
-      second += own * (channel[q + u + 1] as number);
-      third += own * (channel[q + u + 2] as number);
-    }
-  }
-  scores[at] = (scores[at] as number) + first;
-  scores[at + 1] = (scores[at + 1] as number) + second;
-  scores[at + 2] = (scores[at + 2] as number) + third;
 }
