@@ -1,5 +1,6 @@
 import { roundedRect } from "../../drawing/paths.ts";
 import type { DrawingContext } from "../../items/itemDrawing.ts";
+import { chairSeatMm } from "../../items/object/look/wood.ts";
 import type { ItemData } from "../projectData.ts";
 import { elevationOf, factsOf, named } from "./itemView.ts";
 import type { StandingItem } from "./standingItem.ts";
@@ -10,12 +11,24 @@ export const LIES_ON_SEAT: ReadonlySet<string> = new Set(["seat-pad", "drop-in-s
 /** How far above a measured seat its cushions are drawn, since they stand behind its front edge. */
 const OWN_SEAT_ABOVE = 60;
 
-/** Height of the seat of what cushions lie on, from the floor. */
+/** Height of the seat of what cushions lie on, from the floor: where those that stand on it are drawn. */
 export function seatHeight(host: StandingItem): number {
+  return measuredSeat(host) === null ? drawnSeat(host) : drawnSeat(host) + OWN_SEAT_ABOVE;
+}
+
+/** A seat that was measured on the item, in mm from the floor. */
+function measuredSeat(host: StandingItem): number | null {
+  if (factsOf(host.item)?.mattress) return null;
   const own = (host.item.record.fields as { "seat-height"?: { toMm(): number } })["seat-height"];
-  const mattress = factsOf(host.item)?.mattress;
-  if (mattress) return mattress[2].toMm();
-  return own ? own.toMm() + OWN_SEAT_ABOVE : Math.min(460, host.height * 0.5);
+  return own ? own.toMm() : null;
+}
+
+/** The surface of the seat as it is drawn: what lies on it lies there. */
+function drawnSeat(host: StandingItem): number {
+  const facts = factsOf(host.item);
+  if (facts?.mattress) return facts.mattress[2].toMm();
+  if (facts?.shape === "chair") return chairSeatMm(host.height);
+  return measuredSeat(host) ?? Math.min(460, host.height * 0.5);
 }
 
 /** How long and flat a cushion must be to lie on a seat as its pad rather than stand on it. */
@@ -55,7 +68,7 @@ export function cushionsOn(
     if (drawn) {
       const x = host.x + (host.width - drawn.widthMm) / 2;
       // It lies on the seat itself; what stands on it stands on its top.
-      const y = wallHeight - seat + OWN_SEAT_ABOVE - drawn.heightMm;
+      const y = wallHeight - drawnSeat(host) - drawn.heightMm;
       return {
         item,
         x,

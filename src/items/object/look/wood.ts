@@ -83,6 +83,14 @@ export function drawChest(look: Look): Shape[] {
   ];
 }
 
+/** A chair's seat is upholstered so high above half its height. */
+const CHAIR_PAD = 26;
+
+/** Where the seat of a drawn chair is, from the floor, in mm. */
+export function chairSeatMm(height: number): number {
+  return height * 0.5 + CHAIR_PAD;
+}
+
 /** A dining chair: two posts, rails and slats, a seat, front legs. */
 export function drawChair(look: Look): Shape[] {
   const { width: w, height: h } = look;
@@ -95,7 +103,7 @@ export function drawChair(look: Look): Shape[] {
     const d = `M${f(post * 0.8)} ${f(y + 8)}Q${f(w / 2)} ${f(y - (at === 0 ? 16 : 4))} ${f(w - post * 0.8)} ${f(y + 8)}V${f(y + high + 8)}Q${f(w / 2)} ${f(y + high - 2)} ${f(post * 0.8)} ${f(y + high + 8)}Z`;
     rails.push(...part(d, colour(look, 0, "wood"), "edge"));
   }
-  const pad = roundedRect(-6, seat - 26, w + 12, 52, 20);
+  const pad = roundedRect(-6, seat - CHAIR_PAD, w + 12, 52, 20);
   return [
     floorShadow(0, h - 1, w),
     ...leg(look, w * 0.2, seat, h - 14, post * 0.7),
