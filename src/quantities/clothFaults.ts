@@ -1,6 +1,7 @@
 import type { Grains } from "../cutplan/piece.ts";
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothFacts } from "../items/itemKind.ts";
+import { isClientsOwn } from "../records/clientsOwn.ts";
 import type { ClothRecord, Records } from "../records/records.ts";
 import type { Length } from "../units/length.ts";
 import { printLength, type UnitSystem } from "../units/printLength.ts";
@@ -109,6 +110,27 @@ export function withoutWidth(
         severity: "warning",
         actual: group.cloth,
         hint: `Add the usable width, between the selvedges, to ${card?.path ?? `cloths/${group.cloth}.md`}, for example width: 54" or 137 cm.`,
+      },
+    ),
+  ];
+}
+
+/**
+ * An error where one maker cuts a cloth partly from the client's own and partly from what is bought: these are two pieces of cloth, and
+ * planned as one the pieces would lie across both and all of it be bought.
+ */
+export function ownedInPart({ cloth, users }: ClothGroup, name: string): Diagnostic[] {
+  const own = users.find(({ item }) => isClientsOwn(item.record, cloth));
+  const bought = users.find(({ item }) => !isClientsOwn(item.record, cloth));
+  if (!own || !bought) return [];
+  return [
+    diagnostic(
+      own.item.record.place(["owner"]),
+      "owned-in-part",
+      `${name} is the client's own for ${own.item.record.title} and bought for ${bought.item.record.title}, on one card.`,
+      {
+        expected: "a card for each",
+        hint: `Write a second card for the client's own cloth, with its own width and repeat, and name that one here. If only the piece is the client's, take owner out: existing: yes says so.`,
       },
     ),
   ];

@@ -9,7 +9,13 @@ import { printLength, type UnitSystem } from "../units/printLength.ts";
 import { planOnArrival } from "./arrival/planOnArrival.ts";
 import { releaseOf } from "./arrival/release.ts";
 import { type Buy, buyOf } from "./buy.ts";
-import { problems, repeatLongerThanBolt, soldByWhat, withoutWidth } from "./clothFaults.ts";
+import {
+  ownedInPart,
+  problems,
+  repeatLongerThanBolt,
+  soldByWhat,
+  withoutWidth,
+} from "./clothFaults.ts";
 import type { ClothGroup } from "./clothGroups.ts";
 import { type PlannedCloth, plannedCloth } from "./cutPieces.ts";
 import { clothDefaults, itemDefaults } from "./defaultsUsed.ts";
@@ -112,6 +118,7 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
   return {
     quantity,
     diagnostics: [
+      ...ownedInPart(group, facts.name),
       ...repeatOverBolt,
       ...soldByWhat(card, vertical > 0),
       ...problems(group, ordered, facts, units, maxLength),

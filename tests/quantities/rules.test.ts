@@ -183,6 +183,19 @@ test("the client's own cloth is planned and marked", () => {
   );
 });
 
+test("one card that is partly the client's own and partly bought is refused: it would be planned and bought as one", () => {
+  const of = (second: string) =>
+    quantitiesOf({
+      studio: `${STUDIO_CM}\nmakers: { anna: { name: Anna, makes: [cushion] }, berta: { name: Berta, makes: [cushion] } }`,
+      cloths: CLOTHS,
+      rooms: { a: room(`${CUSHION("One")}    owner: client\n${CUSHION("Two")}${second}`) },
+    }).diagnostics.filter((d) => d.code === "owned-in-part");
+  expect(of("")).toMatchObject([{ severity: "error", keyPath: "items[0].owner" }]);
+  expect(of("    owner: client\n")).toEqual([]);
+  // Another maker cuts from another piece.
+  expect(of("    maker: berta\n")).toEqual([]);
+});
+
 test("the JSON of a small project", async () => {
   const q = quantitiesOf({
     studio: `${STUDIO_CM}\nmakers: { anna: { name: Anna, makes: [cushion] } }`,
