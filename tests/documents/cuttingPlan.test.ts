@@ -210,3 +210,32 @@ test("numbers of strips too thin for them stand beside them, each with its own l
   expect(stripLabel("9", strips[1] as LabelBox, [], [...strips, ...full], cloth)).toBeNull();
   expect(stripLabel("1", whole, [], [whole], cloth)).toBeNull();
 });
+
+// Common practice, no source: a stripe is set out by the middle of its repeat across; along it nothing comes again.
+test("a stripe has lines along it where another pattern has lozenges, through the middles of its pieces", () => {
+  const plan = (repeat: string, kind: string) =>
+    quantitiesOf({
+      project: PROJECT,
+      cloths: { fern: `cloth: Fern\nwidth: 137 cm\nkind: ${kind}\nrepeat: { ${repeat} }` },
+      rooms: { a: `room: A\nitems:\n${cushions(2, 50)}` },
+    }).cloths[0] as ClothQuantity;
+  const drawn = (cloth: ClothQuantity) =>
+    boltRows(cloth, cutNumbers(cloth), "centimetres", "t")
+      .map((each) => each.html)
+      .join("");
+  const striped = plan("across: 22 cm", "stripe");
+  const scale = scaleOf(striped);
+  expect(drawn(striped)).not.toContain("l1.5 -1.1");
+  const [, lines] = drawn(striped).match(/d="([^"]+)" stroke="#000" stroke-width=".18"/) ?? [];
+  const at = [...(lines ?? "").matchAll(/M0 ([\d.]+)H/g)].map(([, y]) => Number(y));
+  expect(at.length).toBeGreaterThanOrEqual(6);
+  const centred = striped.plan.pieces.filter((p) => p.register?.x);
+  expect(centred.length).toBeGreaterThan(0);
+  for (const p of centred) {
+    const middle = 5.4 + (p.x.toMm() + p.width.toMm() / 2) / scale;
+    expect(Math.min(...at.map((y) => Math.abs(y - middle)))).toBeLessThan(0.02);
+  }
+  const print = drawn(plan("up: 30 cm, across: 22 cm", "large-print"));
+  expect(print).toContain("l1.5 -1.1");
+  expect(print).not.toContain('stroke-width=".18"');
+});

@@ -71,8 +71,7 @@ export function plainFrom(swatch: Swatch, units: UnitSystem): string {
   if (isPlain(swatch)) return "a plain at any distance";
   const m = swatch.readsPlainFromM;
   const far = m === null || m > FAR_M;
-  const shown = distance(far ? FAR_M : m, units);
-  return far ? `a pattern beyond ${shown}` : `a plain from ${shown}`;
+  return far ? "a pattern across any room" : `a plain from ${distance(m, units)}`;
 }
 
 /** Further than this nobody looks at a cloth in a room. */

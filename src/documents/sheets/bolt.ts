@@ -6,7 +6,7 @@ import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import { escapeHtml, type Markup } from "../words/marks.ts";
 import { svgNumber } from "../words/svgNumber.ts";
 import { label, labelBox, pieceLabel } from "./boltLabels.ts";
-import { lozenges, motifBoxes } from "./boltMotifs.ts";
+import { lozenges, middleLines, motifBoxes } from "./boltMotifs.ts";
 import { ROW_MM, type Row, rowsOf, scaleOf } from "./boltScale.ts";
 import { clearShift, type LabelBox, meets } from "./labelPlaces.ts";
 import { type OffCut, offCutsOf } from "./offCuts.ts";
@@ -149,6 +149,7 @@ function rowDrawing(sheet: Sheet, row: Row, y0: number, id: string): string {
     ground +
     flawShapes(sheet, row, y0, id) +
     shapes +
+    middleLines(cloth, scale, long, y0) +
     lozenges(shown) +
     left +
     labels +
@@ -288,5 +289,5 @@ function startWords({ cloth }: Sheet, row: Row, long: number, y0: number): strin
   const end = textWidthMm(words, 3.2) + 0.5;
   const selvedge = "left selvedge";
   const right = Math.max(long, end + 12 + textWidthMm(selvedge, 3.2));
-  return `<text x="0" y="${r(y0 - 1.6)}" font-size="3.2">${escapeHtml(words)}</text><path d="M${r(end)} ${r(y0 - 2.7)}h5" stroke="#000" stroke-width=".25"/><path d="M${r(end + 7.4)} ${r(y0 - 2.7)}l-2.6 -.7v1.4z"/><text x="${r(right)}" y="${r(y0 - 1.6)}" text-anchor="end" font-size="3.2">${selvedge}</text>`;
+  return `<text x="0" y="${r(y0 - 2.5)}" font-size="3.2">${escapeHtml(words)}</text><path d="M${r(end)} ${r(y0 - 3.6)}h5" stroke="#000" stroke-width=".25"/><path d="M${r(end + 7.4)} ${r(y0 - 3.6)}l-2.6 -.7v1.4z"/><text x="${r(right)}" y="${r(y0 - 2.5)}" text-anchor="end" font-size="3.2">${selvedge}</text>`;
 }

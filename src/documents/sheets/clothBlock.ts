@@ -8,6 +8,7 @@ import { dateInWords } from "../words/dates.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import type { Language } from "../words/phrases.ts";
 import { boltHeight, boltRows, boltScale, boltWidth, offCutWords } from "./bolt.ts";
+import { printedThrough } from "./boltMotifs.ts";
 import { type ClothRow, clothHeight, listColumns, widthBeside, wrapped } from "./clothHeight.ts";
 import { cutGroups, cutNumbers } from "./cutNumbers.ts";
 
@@ -127,13 +128,29 @@ function plainRow({ piece, item, size, at, left }: ReturnType<typeof cutRows>[nu
   return { piece, item, size: plain(size), at: plain(at), left: plain(left) };
 }
 
+/** What is said of the signs of a pattern on its plan. */
+const SIGNS = {
+  lozenges: " Lozenge: middle of the main motif.",
+  lines: " Long and short dashes: middle of each repeat.",
+  none: "",
+} as const;
+
+/** How the pattern comes again on the length: where nothing meets along it, across alone. */
+function repeatOn({ plan, facts }: ClothQuantity, units: UnitSystem): string {
+  const { pattern } = plan;
+  if (!pattern) return "";
+  if (facts.repeat?.match === "free" && pattern.horizontal)
+    return `Repeat ${printLength(pattern.horizontal, units)} across, nothing to match along it.`;
+  return `Repeat ${printLength(pattern.vertical, units)}${pattern.match === "half-drop" ? ", half-drop" : ""}.`;
+}
+
 /** One cloth's block on a sheet: its cutting plan, what is used of it, and the list of cuts. */
 export function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: string) {
   const units = data.studio.fields.units;
   const rooms = new Set(cloth.plan.pieces.map((p) => p.room));
   const pattern = cloth.plan.pattern;
   const repeat = pattern
-    ? `Repeat ${printLength(pattern.vertical, units)}${pattern.match === "half-drop" ? ", half-drop" : ""}.`
+    ? repeatOn(cloth, units)
     : cloth.facts.repeatUnknown
       ? "Repeat not known."
       : "No repeat.";
@@ -145,7 +162,7 @@ export function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: stri
   const estimates = cloth.estimates.map((e) => e.text);
   const parts = boltRows(cloth, cutNumbers(cloth), units, prefix);
   const long = boltWidth(cloth);
-  const motifs = pattern?.horizontal ? " Lozenge: middle of the main motif." : "";
+  const motifs = SIGNS[printedThrough(cloth, boltScale(cloth)) ?? "none"];
   const over = `${printLength(cloth.usableWidth, units)} between the selvedges. ${repeat} Drawn one to ${boltScale(cloth)}, face up; arrows point up the pattern, hatching is waste.${motifs} Distances run from the start and from the left selvedge.`;
   const offCuts = offCutSentence(offCutWords(cloth, units));
   const used = `${printLength(cloth.plan.length, units)} used${cloth.plan.lengths.length > 1 ? ` in ${cloth.plan.lengths.length} lengths` : ""}${suppliedWords(cloth, units)}. No plan can need less than ${printLength(cloth.plan.lowerBound, units)}.`;

@@ -119,6 +119,10 @@ function itemModel(
     groups: sheet.groups.map((g) => ({ heading: g.heading, lines: g.lines.map(marked) })),
     signs: sheet.signs.join(" "),
     checks: sheet.checks.map(checkRow),
+    // Nobody cuts paint, or a picture that is hung.
+    askBefore: ["paint", "object"].includes(item.kind.kind)
+      ? "Ask before you begin"
+      : "Ask before cutting",
     questions: questions.map(marked),
     cautions,
     rate,
