@@ -1,9 +1,11 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import { textWidthMm } from "../../src/drawing/words.ts";
 import { tiebackDrawing } from "../../src/items/tieback/drawing.ts";
 import { tiebackKind } from "../../src/items/tieback/kind.ts";
 import type { TiebackMade } from "../../src/items/tieback/pieces.ts";
 import type { TiebackFields } from "../../src/items/tieback/schema.ts";
+import { tiebackWorkshop } from "../../src/items/tieback/workshop.ts";
 import {
   type ContextAsk,
   clothFacts,
@@ -157,3 +159,38 @@ test("a tie-back at a window is told that it holds no curtains; on its curtains 
   expect(at(window)).toEqual(["warning tieback-without-curtains"]);
   expect(at(null)).toEqual([]);
 });
+
+// Print design 10: a note never covers an outline. Arcs through the same three points, worked out here once more.
+test.each([
+  { length: `24"`, depth: `5"`, "end-depth": `2"`, sag: `3"` },
+  { length: `26"`, depth: `5"`, "end-depth": `2"`, sag: `4"` },
+])(
+  "the radii stand clear of both edges and end before the lines of the width ($length, sag $sag)",
+  (size) => {
+    const { fields, made, context } = make({ ...size, count: "2" });
+    const plan = made.plan;
+    if (!plan?.upperRadiusMm || !plan.lowerRadiusMm) throw new Error("no arcs");
+    const [group] = tiebackWorkshop(fields, made, context as never)[0]?.shapes ?? [];
+    const notes = group?.shape === "group" ? group.children.filter((c) => c.shape === "note") : [];
+    expect(notes).toHaveLength(2);
+    const wide = plan.length.toMm();
+    const arc = (lowest: number, radius: number) => (x: number) =>
+      lowest - radius + Math.sqrt(radius ** 2 - (x - wide / 2) ** 2);
+    const upper = arc(plan.sag.toMm(), plan.upperRadiusMm);
+    const lower = arc(plan.height.toMm(), plan.lowerRadiusMm);
+    for (const scale of [6, 8, 10]) {
+      for (const [at, note] of notes.entries()) {
+        if (note.shape !== "note") continue;
+        const from = note.x / scale + note.dxPaper;
+        const base = note.y / scale + note.dyPaper;
+        const to = from + textWidthMm(note.text) * 0.9;
+        for (let x = from; x <= Math.min(to, wide / scale); x += 0.5) {
+          if (at === 0) expect(base).toBeLessThan(upper(x * scale) / scale - 0.3);
+          else
+            expect(base - 2.5).toBeGreaterThan((lower(x * scale) + plan.seam.toMm()) / scale + 0.3);
+        }
+        if (at === 1) expect(to).toBeLessThan(wide / scale);
+      }
+    }
+  },
+);
