@@ -2,6 +2,7 @@ import { leastSquares } from "../pixels/leastSquares.ts";
 import type { Relief } from "../pixels/reliefOf.ts";
 import type { Shift } from "./lattice.ts";
 import { SQUARE, type Tilt } from "./tilt.ts";
+import { type WindowLooks, windowLooks } from "./windowLooks.ts";
 import { type WindowMatch, windowMatches } from "./windowMatch.ts";
 
 /** Fewest windows that a tilt is fitted to, and of one shift. */
@@ -22,14 +23,15 @@ const UNIT = 1000;
  */
 export function fitTilt(relief: Relief, shifts: readonly Shift[]): Tilt {
   const halves = shifts.map(([x, y]): Shift => [x / 2, y / 2]);
-  const [gx, gy] = closer(halved(relief), halves, SQUARE, 4);
+  const [gx, gy] = closer(windowLooks(halved(relief), 4), halves, SQUARE);
   let tilt: Tilt = [gx / 2, gy / 2];
-  for (let round = 0; round < 2; round++) tilt = closer(relief, shifts, tilt, 2);
+  const looks = windowLooks(relief, 2);
+  for (let round = 0; round < 2; round++) tilt = closer(looks, shifts, tilt);
   return tilt;
 }
 
-function closer(relief: Relief, shifts: readonly Shift[], from: Tilt, reachPx: number): Tilt {
-  const all = windowMatches(relief, shifts, from, reachPx);
+function closer(looks: WindowLooks, shifts: readonly Shift[], from: Tilt): Tilt {
+  const all = windowMatches(looks, shifts, from);
   const used = shifts
     .map((_, k) => k)
     .filter((k) => all.filter(({ shift }) => shift === k).length >= FEWEST_OF_ONE);
@@ -37,7 +39,7 @@ function closer(relief: Relief, shifts: readonly Shift[], from: Tilt, reachPx: n
   const parts = shifts.map((_, k) => used.map((u) => (u === k ? 1 : 0)));
   const matches = all.filter(({ shift }) => used.includes(shift));
   const found = solveTilt(matches, shifts, parts)?.tilt;
-  const rim = found ? Math.hypot(...found) * Math.max(relief.width, relief.height) : 0;
+  const rim = found ? Math.hypot(...found) * Math.max(looks.width, looks.height) : 0;
   return found && rim <= MOST ? found : from;
 }
 

@@ -7,6 +7,7 @@ import { levelled } from "./levelled.ts";
 import { restLattice } from "./restLattice.ts";
 import type { SeenPattern } from "./seenPattern.ts";
 import { SQUARE, type Tilt } from "./tilt.ts";
+import { windowLooks } from "./windowLooks.ts";
 import { windowMatches } from "./windowMatch.ts";
 
 /** Shifts of the lattice that windows are looked for at, the nearest. */
@@ -62,7 +63,7 @@ function closer({ seen, lattice }: SeenLattice): SeenLattice | null {
 function tiltLeft({ relief, correlation, tilt }: SeenPattern, { basis }: Lattice): Tilt | null {
   const points = shiftsWithin(correlation, basis).slice(0, SHIFTS);
   const shifts = points.map(({ x, y }): Shift => [x, y]);
-  const matches = windowMatches(relief, shifts, SQUARE, REACH);
+  const matches = windowMatches(windowLooks(relief, REACH), shifts, SQUARE);
   const left = solveTilt(
     matches,
     shifts,
