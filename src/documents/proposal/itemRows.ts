@@ -65,8 +65,14 @@ export function itemRows(
           .map((l) => l.label),
       ),
     ];
+    // Of paint its colour by name, where it has one.
+    const { name } = (item?.record.fields ?? {}) as { readonly name?: string };
     const within =
-      cloths.length > 0 ? listed(cloths) : own.some((l) => l.what === "paint") ? "paint" : "";
+      cloths.length > 0
+        ? listed(cloths)
+        : own.some((l) => l.what === "paint")
+          ? (name ?? "paint")
+          : "";
     const title = item
       ? item.kind.kind === "object"
         ? (data.objects.get(item.record.title)?.name ?? item.record.title)
