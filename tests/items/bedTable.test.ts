@@ -1,18 +1,23 @@
 import { expect, test } from "vitest";
 import { runsOf } from "../../src/items/bedskirt/runs.ts";
 import type { ObjectFacts } from "../../src/items/itemKind.ts";
+import { runnerAllowances } from "../../src/items/runner/allowances.ts";
+import { runnerDrawing } from "../../src/items/runner/drawing.ts";
+import { runnerSchema } from "../../src/items/runner/schema.ts";
 import type { Length } from "../../src/units/length.ts";
 import {
+  ask,
   bedSkirt,
   cloth,
   codes,
   coverlet,
   figure,
+  runner,
   tablecloth,
   tableSkirt,
   throwOver,
 } from "./bedTableMade.ts";
-import { clothFacts, inUnit, length } from "./tradeContext.ts";
+import { clothFacts, contextFor, fieldsOf, inUnit, length } from "./tradeContext.ts";
 
 test("the runs of a bed skirt go on round its corners, or stop at each where it is split", () => {
   const bed = { width: length('60"'), length: length('80"'), height: length('25"') };
@@ -166,4 +171,16 @@ test("plain cloth runs sideways for a skirt where strips fill its width, and not
   );
   expect(deep.diagnostics).toEqual([]);
   expect(deep.cuts.length).toBeGreaterThan(0);
+});
+
+test("on a shallow runner the table's words stand clear of its edge", () => {
+  const raw = { table: '60" x 18" x 34"', drop: '10"', depth: '14"' };
+  const fields = fieldsOf(runnerSchema, { runner: "Bed", cloth: "print", ...raw });
+  const context = contextFor(runnerAllowances, ask({}));
+  const made = runner(raw);
+  const [drawn] = runnerDrawing.workshop(fields, made, { ...context, language: "en-US" } as never);
+  const words = drawn?.shapes.find((s) => s.shape === "words") as { y: number };
+  // The table's edge lies on the finished edge, one hem of 1 in inside the cut; words at 1 to 36 are over 3 mm high.
+  expect(words.y - 25.4).toBeGreaterThan(3 * 36);
+  expect(words.y - 25.4).toBeLessThan(7 * 25.4);
 });

@@ -28,6 +28,9 @@ export interface FlatView {
   readonly description: string;
 }
 
+/** Words in a drawing at its usual scales need so much of the piece below an edge, in mm of the piece. */
+const WORDS_BELOW_EDGE = 150;
+
 /** A flat cover laid out, head at the top: finished line, edge as cut, joins, what lies under it, and its motif. */
 export function flatView(ask: FlatView, context: DrawingContext): Drawing {
   const { cover, finished, under, round } = ask;
@@ -54,7 +57,8 @@ export function flatView(ask: FlatView, context: DrawingContext): Drawing {
     shapes.push(stroke(below, "edge"), {
       shape: "words",
       x: x + uw / 2,
-      y: y + uh * (round ? 0.22 : 0.12),
+      // Of a shallow one the words stand lower, or its edge would run through them.
+      y: y + (round ? uh * 0.22 : Math.max(uh * 0.12, Math.min(uh * 0.36, WORDS_BELOW_EDGE))),
       anchor: "middle",
       text: under.word,
     });
