@@ -5,12 +5,11 @@ import { restLattice } from "./restLattice.ts";
 import { unevenness } from "./unevenness.ts";
 
 /**
- * Standard errors by which some of a lattice's points stand above the rest in the hues, from which they may be other cells, from which
- * they are, and from which that is sure. Of cells that were alike one in fifty stood above three.
+ * Standard errors by which some of a lattice's points stand above the rest in the hues, from which they may be other cells, and from
+ * which they are. Of cells that were alike one in fifty stood above three, hardly any above five.
  */
 const DOUBT = 3;
-const OTHER = 4;
-const SURELY_OTHER = 7;
+const OTHER = 6;
 
 /**
  * A lattice that was found in lightness (`light`), its cells compared by their hues: motifs of one shape that take turns in two
@@ -21,7 +20,9 @@ export function comparedByHues(lattice: Lattice, light: Correlation, hues: Corre
   if (!uneven || uneven.errors < DOUBT) return lattice;
   if (uneven.errors < OTHER) return { ...lattice, doubtful: true };
   const coarser = reduce(coarserBasis(lattice.basis, uneven.part));
-  const basis = coarser && restLattice(light, coarser);
+  // What comes again only beyond the picture is not borne out: the hues may fall off towards its rim.
+  const isSeen = coarser?.every(([x, y]) => Math.abs(x) < hues.reachX && Math.abs(y) < hues.reachY);
+  const basis = coarser && isSeen ? restLattice(light, coarser) : null;
   const level = basis && levelOf(light, basis);
   if (!basis || !level) return { ...lattice, doubtful: true };
   const again = unevenness(hues, basis)?.errors ?? 0;
@@ -30,6 +31,6 @@ export function comparedByHues(lattice: Lattice, light: Correlation, hues: Corre
     basis,
     score: 0.5 * level.mean + 0.5 * level.low,
     points: level.count,
-    doubtful: lattice.doubtful === true || uneven.errors < SURELY_OTHER || again >= OTHER,
+    doubtful: lattice.doubtful === true || again >= DOUBT,
   };
 }

@@ -4,8 +4,10 @@ import { softened } from "../pixels/softened.ts";
 import { alongOverAcross } from "./alongAcross.ts";
 import { autocorrelation } from "./autocorrelation.ts";
 import { comparedByHues } from "./comparedByHues.ts";
+import { type Figures, figuresOf } from "./figures.ts";
 import { findLattice } from "./findLattice.ts";
 import type { Lattice } from "./lattice.ts";
+import { levelOf } from "./latticeLevel.ts";
 import { levelled } from "./levelled.ts";
 import { looseness } from "./looseness.ts";
 import { refineLattice } from "./refineLattice.ts";
@@ -40,6 +42,12 @@ const MOST_POINTS = 60;
 const NARROW = 0.015;
 /** Agreement with itself from which a pattern is clear. */
 const CLEAR = 0.6;
+
+/** Rise of what is drawn on the bands, they themselves taken out, from which stripes have figures, and from which they may have some. */
+const DRAWN = 0.55;
+const PERHAPS_DRAWN = 0.25;
+/** Part of that rise at which the figures agree at a lattice's points. */
+const AGREED = 0.5;
 
 /** What the colours of a picture say of its pattern. */
 export interface ColourSigns {
@@ -100,21 +108,32 @@ function repeatIn(
     ridge !== null &&
     ridge.along >= (isFigured(ridge) ? LEVEL : STEADY) * (lattice?.score ?? 0) &&
     alongOverAcross(relief, ridge.directionDeg) < CROSSED;
-  if (isStriped) {
+  const figures = isStriped ? figuresOf(relief, ridge.directionDeg) : null;
+  const drawn = figures && figures.rise >= DRAWN ? latticeOfFigures(lattice, figures) : null;
+  if (isStriped && !drawn) {
     const plain = !parted && Math.min(ridge.along, ridge.confidence) < TONED;
-    return {
-      ...seen,
-      stripes: plain ? null : wholeStripes(field, seen.tilt, ridge),
-      lattice: null,
-    };
+    const stripes = wholeStripes(field, seen.tilt, ridge);
+    const doubtful = stripes.doubtful === true || (figures?.rise ?? 0) >= PERHAPS_DRAWN;
+    return { ...seen, stripes: plain ? null : { ...stripes, doubtful }, lattice: null };
   }
-  if (!lattice || !(parted || isPattern(lattice, isToned())))
+  const found = drawn ?? lattice;
+  if (!found || !(parted || isPattern(found, isToned())))
     return { ...seen, stripes: null, lattice: null };
-  const refined = refineLattice(seen, lattice);
+  const refined = refineLattice(seen, found);
   const whole = wholeTurns(field, refined);
-  const uneven = unevenness(refined.seen.correlation, whole.basis)?.errors ?? 0;
-  const loose = looseness(refined.seen.correlation, whole.basis);
+  // Bands hide how long a repeat along them is: what is drawn on them tells.
+  const telling = drawn && figures ? figures.correlation : refined.seen.correlation;
+  const uneven = unevenness(telling, whole.basis)?.errors ?? 0;
+  const loose = looseness(telling, whole.basis);
   return { ...refined.seen, stripes: null, lattice: { ...whole, uneven, loose } };
+}
+
+/** The lattice of figures on bands: that of the whole where the figures agree at its points, else their own; null where neither holds. */
+function latticeOfFigures(whole: Lattice | null, { correlation, rise }: Figures): Lattice | null {
+  const level = whole && levelOf(correlation, whole.basis);
+  if (level && level.mean >= AGREED * rise) return whole;
+  const own = findLattice(correlation);
+  return own && own.points >= FEWEST_POINTS ? own : null;
 }
 
 /** True where a lattice is a pattern tone on tone, and no weave. */
