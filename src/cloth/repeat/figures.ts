@@ -9,6 +9,8 @@ export interface Figures {
    * and an edge out of place is left, it was four tenths at most; of stripes with figures it was hardly ever less.
    */
   readonly rise: number;
+  /** Their part of all that wavers, 0 to 1: of yarns that are a little unlike it is some hundredths. */
+  readonly part: number;
 }
 
 /** Pixels along the run within which the grain agrees with itself. */
@@ -20,8 +22,10 @@ const BESIDE_PX = 3;
 export function figuresOf(relief: Relief, directionDeg: number): Figures {
   const turn = (directionDeg * Math.PI) / 180;
   const run = [Math.cos(turn), -Math.sin(turn)] as const;
-  const correlation = autocorrelation(withoutBands(relief, run));
-  return { correlation, rise: riseAlong(correlation, run) };
+  const figures = withoutBands(relief, run);
+  const correlation = autocorrelation(figures);
+  const part = energyOf(figures) / Math.max(1e-12, energyOf(relief));
+  return { correlation, rise: riseAlong(correlation, run), part };
 }
 
 /** A relief less its mean along each line of the run. */
@@ -52,6 +56,13 @@ function withoutBands(relief: Relief, [ux, uy]: readonly [number, number]): Reli
   };
   const [l, a, b] = relief.channels;
   return { ...relief, channels: [rest(l), rest(a), rest(b)] };
+}
+
+function energyOf({ channels }: Relief): number {
+  let sum = 0;
+  for (const channel of channels)
+    for (let p = 0; p < channel.length; p++) sum += (channel[p] as number) ** 2;
+  return sum;
 }
 
 /** Each pixel, the line across the run that it lies on or behind, and how far behind. */

@@ -46,6 +46,8 @@ const CLEAR = 0.6;
 /** Rise of what is drawn on the bands, they themselves taken out, from which stripes have figures, and from which they may have some. */
 const DRAWN = 0.55;
 const PERHAPS_DRAWN = 0.25;
+/** Part of all that wavers which figures are at least: less is the yarns' own. */
+const LEAST_DRAWN = 0.06;
 /** Part of that rise at which the figures agree at a lattice's points. */
 const AGREED = 0.5;
 
@@ -109,7 +111,8 @@ function repeatIn(
     ridge.along >= (isFigured(ridge) ? LEVEL : STEADY) * (lattice?.score ?? 0) &&
     alongOverAcross(relief, ridge.directionDeg) < CROSSED;
   const figures = isStriped ? figuresOf(relief, ridge.directionDeg) : null;
-  const drawn = figures && figures.rise >= DRAWN ? latticeOfFigures(lattice, figures) : null;
+  const isDrawn = figures !== null && figures.rise >= DRAWN && figures.part >= LEAST_DRAWN;
+  const drawn = isDrawn ? latticeOfFigures(lattice, figures) : null;
   if (isStriped && !drawn) {
     const plain = !parted && Math.min(ridge.along, ridge.confidence) < TONED;
     const stripes = wholeStripes(field, seen.tilt, ridge);
