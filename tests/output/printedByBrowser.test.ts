@@ -1,3 +1,4 @@
+import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { PDFDocument, PDFName, PDFRawStream } from "@cantoo/pdf-lib";
@@ -46,16 +47,16 @@ async function sheetsOf(bytes: Uint8Array): Promise<Sheet[]> {
   return sheets;
 }
 
-/** How many pictures a PDF holds. */
+/** How many pictures a PDF holds; one that a browser put in twice, as it does where it had to decode it again, counts once. */
 async function picturesIn(bytes: Uint8Array): Promise<number> {
   const pdf = await PDFDocument.load(bytes);
-  return pdf.context
-    .enumerateIndirectObjects()
-    .filter(
-      ([, object]) =>
-        object instanceof PDFRawStream &&
-        object.dict.get(PDFName.of("Subtype")) === PDFName.of("Image"),
-    ).length;
+  const seen = new Set<string>();
+  for (const [, object] of pdf.context.enumerateIndirectObjects()) {
+    if (!(object instanceof PDFRawStream)) continue;
+    if (object.dict.get(PDFName.of("Subtype")) !== PDFName.of("Image")) continue;
+    seen.add(createHash("sha256").update(object.contents).digest("hex"));
+  }
+  return seen.size;
 }
 
 /** The browser rounds a sheet up to whole pixels of 1/96 in; the press then sets the exact size. */
