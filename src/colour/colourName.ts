@@ -5,8 +5,8 @@ import nbs from "./nbsNames.json" with { type: "json" };
 /** A plain-English colour name. */
 export interface ColourName {
   /**
-   * As printed: the full name, or the broader one where two full names are equally near; of what is nearly gray the gray, whatever its
-   * broader name. Source's spelling (gray).
+   * As printed: the full name, or the broader one where two full names are equally near; of what is nearly gray the gray then, whatever
+   * its broader name. Source's spelling (gray).
    */
   readonly name: string;
   /** The full name of the nearest category, sure or not: of two that are as near, one. */
@@ -66,9 +66,9 @@ export function colourName(hex: string): ColourName {
   }
   const sure = second - nearest >= COIN_TOSS;
   const [number, full, broad, broadest] = best;
-  const isGrey = Math.hypot(lab[1], lab[2]) < NEARLY_GREY && !(sure && NEUTRAL.test(full));
+  const isGrey = Math.hypot(lab[1], lab[2]) < NEARLY_GREY;
   return {
-    name: isGrey ? greyName(lab) : sure ? full : broad,
+    name: sure ? full : isGrey ? greyName(lab) : broad,
     nearest: full,
     broad,
     broadest,

@@ -18,6 +18,17 @@ interface Orders {
   }[];
 }
 
+/** A room's file as far as its curtains' heading. */
+const BAY = `room: Den
+cloths: [linen]
+items:
+  - curtains: Bay
+    cloth: linen
+    pole: 96"
+    drop: 90"
+    heading: pencil-pleat
+`;
+
 const files = (project: string) => ({
   "studio.md": `studio: Alder Lane Rooms
 language: en-US
@@ -32,15 +43,7 @@ suppliers: { mill: { name: The mill }, forge: { name: The forge } }`,
   "cloths/linen.md": `cloth: Linen\nwidth: 54"\nkind: plain\ncolours: [{ colour: "#8a7a66" }]\nsupplier: mill\nprice: { trade: 40, per: yard, bolt: { length: 20 yd, trade: 30 } }`,
   "objects/lamp.md": `object: Brass lamp\nshape: lamp\nsize: 12" x 12" x 24"\nsupplier: forge\nprice: { trade: 90 }`,
   "projects/quay/project.md": `project: Quay\nclient: { name: Nobody }\nstatus: proposed\ndated: 2026-11-20\n${project}`,
-  "projects/quay/den.md": `room: Den
-cloths: [linen]
-items:
-  - curtains: Bay
-    cloth: linen
-    pole: 96"
-    drop: 90"
-    heading: pencil-pleat
-    maker: bench
+  "projects/quay/den.md": `${BAY}    maker: bench
     hardware: [{ what: iron pole, supplier: forge, trade: 60, count: 2 }]
   - cushion: Seat
     cloth: linen
@@ -92,15 +95,7 @@ const TRIMMED = (project: string, more = "") => ({
   ...files(project),
   "cloths/braid.md": `cloth: Rush braid\ntype: trim\nwidth: 1"\ncolours: [{ colour: "#8a7a66" }]\nsupplier: forge\nprice: { trade: 8, per: yard }`,
   "cloths/sateen.md": `cloth: Sateen\ntype: lining\nwidth: 54"\ncolours: [{ colour: "#f0eadc" }]\nsupplier: mill\nprice: { trade: 5, per: yard }`,
-  "projects/quay/den.md": `room: Den
-cloths: [linen]
-items:
-  - curtains: Bay
-    cloth: linen
-    pole: 96"
-    drop: 90"
-    heading: pencil-pleat
-    lining: sateen
+  "projects/quay/den.md": `${BAY}    lining: sateen
     edge: { trim: braid, where: leading }
     maker: bench
 ${more}`,

@@ -12,12 +12,21 @@ export interface BandLine {
 /** Part of the picture's lesser side that a line along the run must hold. */
 const HELD = 0.5;
 
+/** Means of a field along the run of its bands, at places one pixel apart across it. */
+export interface BandMeans {
+  readonly channels: readonly Float64Array[];
+  /** Pixels that each mean is of. */
+  readonly weights: Float64Array;
+  /** Number of the place at the picture's middle. */
+  readonly reach: number;
+}
+
 /** Averages a field along its bands; `across` is square to their run on the cloth, of any length, and the tilt is taken out. */
-export function bandLine(
+export function bandMeans(
   { width, height, channels }: Field,
   [gx, gy]: Tilt,
   across: Shift,
-): BandLine {
+): BandMeans {
   const size = Math.hypot(...across);
   const [ax, ay] = [across[0] / size, across[1] / size];
   const [cx, cy] = [(width - 1) / 2, (height - 1) / 2];
@@ -43,18 +52,20 @@ export function bandLine(
       }
     }
   }
-  const least = HELD * Math.min(width, height);
+  const means = sums.map((sum) => sum.map((value, k) => value / Math.max(1, weights[k] as number)));
+  return { channels: means, weights, reach };
+}
+
+/** The means of a field along its bands, where a line along the run is long enough. */
+export function bandLine(field: Field, tilt: Tilt, across: Shift): BandLine {
+  const { channels, weights } = bandMeans(field, tilt, across);
+  const least = HELD * Math.min(field.width, field.height);
   const first = weights.findIndex((w) => w >= least);
-  let last = count - 1;
+  let last = weights.length - 1;
   while (last > first && (weights[last] as number) < least) last--;
   const length = first < 0 ? 0 : last - first + 1;
   return {
     length,
-    channels: sums.map((sum) =>
-      Float64Array.from(
-        { length },
-        (_, k) => (sum[first + k] as number) / Math.max(1, weights[first + k] as number),
-      ),
-    ),
+    channels: channels.map((means) => means.slice(Math.max(0, first), Math.max(0, first) + length)),
   };
 }

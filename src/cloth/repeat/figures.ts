@@ -1,5 +1,8 @@
 import type { Relief } from "../pixels/reliefOf.ts";
 import { autocorrelation, between, type Correlation } from "./autocorrelation.ts";
+import { bandMeans } from "./bandLine.ts";
+import type { Shift } from "./lattice.ts";
+import { SQUARE } from "./tilt.ts";
 
 /** What is drawn on bands or between them: how it agrees with itself, the bands taken out. */
 export interface Figures {
@@ -21,7 +24,7 @@ const BESIDE_PX = 3;
 /** The figures of a relief whose bands run in a direction, in degrees anticlockwise from horizontal. */
 export function figuresOf(relief: Relief, directionDeg: number): Figures {
   const turn = (directionDeg * Math.PI) / 180;
-  const run = [Math.cos(turn), -Math.sin(turn)] as const;
+  const run: Shift = [Math.cos(turn), -Math.sin(turn)];
   const figures = withoutBands(relief, run);
   const correlation = autocorrelation(figures);
   const part = energyOf(figures) / Math.max(1e-12, energyOf(relief));
@@ -29,33 +32,24 @@ export function figuresOf(relief: Relief, directionDeg: number): Figures {
 }
 
 /** A relief less its mean along each line of the run. */
-function withoutBands(relief: Relief, [ux, uy]: readonly [number, number]): Relief {
+function withoutBands(relief: Relief, [ux, uy]: Shift): Relief {
   const { width, height } = relief;
-  const reach = Math.ceil(Math.hypot(width, height) / 2) + 1;
-  const placeOf = (x: number, y: number) =>
-    (y - (height - 1) / 2) * ux - (x - (width - 1) / 2) * uy + reach;
-  const weights = new Float64Array(2 * reach + 2);
-  eachPlace(width, height, placeOf, (_, low, part) => {
-    weights[low] = (weights[low] as number) + 1 - part;
-    weights[low + 1] = (weights[low + 1] as number) + part;
-  });
-  const rest = (channel: Float32Array) => {
-    const sums = new Float64Array(weights.length);
-    eachPlace(width, height, placeOf, (p, low, part) => {
-      const value = channel[p] as number;
-      sums[low] = (sums[low] as number) + (1 - part) * value;
-      sums[low + 1] = (sums[low + 1] as number) + part * value;
-    });
-    const means = sums.map((sum, k) => sum / Math.max(1e-9, weights[k] as number));
+  const { channels, reach } = bandMeans(relief, SQUARE, [-uy, ux]);
+  const rest = (channel: Float32Array, means: Float64Array) => {
     const out = new Float32Array(channel.length);
-    eachPlace(width, height, placeOf, (p, low, part) => {
-      const mean = (1 - part) * (means[low] as number) + part * (means[low + 1] as number);
-      out[p] = (channel[p] as number) - mean;
-    });
+    for (let y = 0, p = 0; y < height; y++) {
+      for (let x = 0; x < width; x++, p++) {
+        const place = (y - (height - 1) / 2) * ux - (x - (width - 1) / 2) * uy + reach;
+        const low = Math.floor(place);
+        const part = place - low;
+        const mean = (1 - part) * (means[low] as number) + part * (means[low + 1] as number);
+        out[p] = (channel[p] as number) - mean;
+      }
+    }
     return out;
   };
-  const [l, a, b] = relief.channels;
-  return { ...relief, channels: [rest(l), rest(a), rest(b)] };
+  const [l, a, b] = relief.channels.map((channel, c) => rest(channel, channels[c] as Float64Array));
+  return { ...relief, channels: [l, a, b] as [Float32Array, Float32Array, Float32Array] };
 }
 
 function energyOf({ channels }: Relief): number {
@@ -65,23 +59,7 @@ function energyOf({ channels }: Relief): number {
   return sum;
 }
 
-/** Each pixel, the line across the run that it lies on or behind, and how far behind. */
-function eachPlace(
-  width: number,
-  height: number,
-  placeOf: (x: number, y: number) => number,
-  take: (p: number, low: number, part: number) => void,
-): void {
-  for (let y = 0, p = 0; y < height; y++) {
-    for (let x = 0; x < width; x++, p++) {
-      const place = placeOf(x, y);
-      const low = Math.floor(place);
-      take(p, low, place - low);
-    }
-  }
-}
-
-function riseAlong(correlation: Correlation, [ux, uy]: readonly [number, number]): number {
+function riseAlong(correlation: Correlation, [ux, uy]: Shift): number {
   const { reachX, reachY } = correlation;
   let least = Number.POSITIVE_INFINITY;
   let rise = 0;

@@ -2,14 +2,14 @@ import { once } from "../once.ts";
 import type { Relief } from "../pixels/reliefOf.ts";
 import { type Hilltop, hilltop } from "./hilltop.ts";
 import type { Shift } from "./lattice.ts";
-import { addProducts } from "./windowProducts.ts";
+import { windowProducts } from "./windowProducts.ts";
 
 /** Agreement from which a window counts as found. */
 const FOUND = 0.5;
 /** Of a window with a longer half side every other pixel is enough. */
 const LARGE_HALF = 12;
 
-/** Looking for windows of a relief elsewhere in it, each within so many pixels of where it is thought to be. */
+/** Looking for windows of a relief elsewhere in it, each within so many pixels, two or more, of where it is thought to be. */
 export interface WindowLooks {
   readonly width: number;
   readonly height: number;
@@ -80,6 +80,7 @@ function look(
 ): Hilltop | null {
   const side = 2 * reachPx + 1;
   const scores = new Float64Array(side * side);
+  const products = new Float64Array(side);
   const [left, top] = [x - half, y - half];
   const count = Math.floor((2 * half) / step) + 1;
   const across = width + step;
@@ -99,8 +100,11 @@ function look(
   const first = top * width + left;
   for (let dy = -reachPx, at = 0; dy <= reachPx; dy++, at += side) {
     const start = (top + sy + dy) * width + left + sx - reachPx;
-    for (const channel of channels)
-      addProducts(scores, at, side, channel, { first, second: start, width, step, count });
+    for (const channel of channels) {
+      windowProducts(products, channel, { first, second: start, width, step, count });
+      for (let dx = 0; dx < side; dx++)
+        scores[at + dx] = (scores[at + dx] as number) + (products[dx] as number);
+    }
     for (let dx = 0; dx < side; dx++) {
       const other = energyAt(left + sx + dx - reachPx, top + sy + dy);
       scores[at + dx] = (scores[at + dx] as number) / Math.sqrt(own * other);

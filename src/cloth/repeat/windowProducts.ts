@@ -8,106 +8,28 @@ export interface Windows {
   readonly count: number;
 }
 
+/** Windows that are multiplied at once. */
+const TOGETHER = 5;
+
 /**
- * Adds the sums of the products of one window with `many` others, each one place further than the last, to as many scores from `at`
- * on. Some at once, so that the first window is read once for them: most of the time of finding a tilt is spent here.
+ * The sums of the products of one window with as many others as `products` has places, five or more, each one place further than the
+ * last. Five at once, so that the first window is read once for them: most of the time of finding a tilt is spent here. The last five
+ * may begin before the others end; what is reckoned twice is the same.
  */
-export function addProducts(
-  scores: Float64Array,
-  at: number,
-  many: number,
+export function windowProducts(
+  products: Float64Array,
   channel: Float32Array,
-  windows: Windows,
+  { first, second, width, step, count }: Windows,
 ): void {
-  for (let done = 0; done < many; ) {
-    const left = many - done;
-    const together = left >= 5 ? 5 : left === 4 ? 4 : left >= 2 ? 2 : 1;
-    const { first, second, width, step, count } = windows;
-    const add =
-      together === 5 ? addFive : together === 4 ? addFour : together === 2 ? addTwo : addOne;
-    add(scores, at + done, channel, first, second + done, width, step, count);
-    done += together;
+  const last = products.length - TOGETHER;
+  for (let at = 0; ; at = Math.min(at + TOGETHER, last)) {
+    fiveProducts(products, at, channel, first, second + at, width, step, count);
+    if (at === last) return;
   }
 }
 
-function addOne(
-  scores: Float64Array,
-  at: number,
-  channel: Float32Array,
-  one: number,
-  two: number,
-  width: number,
-  step: number,
-  count: number,
-): void {
-  let a = 0;
-  const down = step * width;
-  const length = count * step;
-  for (let v = 0, p = one, q = two; v < count; v++, p += down, q += down) {
-    for (let u = 0; u < length; u += step)
-      a += (channel[p + u] as number) * (channel[q + u] as number);
-  }
-  scores[at] = (scores[at] as number) + a;
-}
-
-function addTwo(
-  scores: Float64Array,
-  at: number,
-  channel: Float32Array,
-  one: number,
-  two: number,
-  width: number,
-  step: number,
-  count: number,
-): void {
-  let a = 0;
-  let b = 0;
-  const down = step * width;
-  const length = count * step;
-  for (let v = 0, p = one, q = two; v < count; v++, p += down, q += down) {
-    for (let u = 0; u < length; u += step) {
-      const own = channel[p + u] as number;
-      a += own * (channel[q + u] as number);
-      b += own * (channel[q + u + 1] as number);
-    }
-  }
-  scores[at] = (scores[at] as number) + a;
-  scores[at + 1] = (scores[at + 1] as number) + b;
-}
-
-function addFour(
-  scores: Float64Array,
-  at: number,
-  channel: Float32Array,
-  one: number,
-  two: number,
-  width: number,
-  step: number,
-  count: number,
-): void {
-  let a = 0;
-  let b = 0;
-  let c = 0;
-  let d = 0;
-  const down = step * width;
-  const length = count * step;
-  for (let v = 0, p = one, q = two; v < count; v++, p += down, q += down) {
-    for (let u = 0; u < length; u += step) {
-      const own = channel[p + u] as number;
-      a += own * (channel[q + u] as number);
-      b += own * (channel[q + u + 1] as number);
-      c += own * (channel[q + u + 2] as number);
-      d += own * (channel[q + u + 3] as number);
-    }
-  }
-  scores[at] = (scores[at] as number) + a;
-  scores[at + 1] = (scores[at + 1] as number) + b;
-  scores[at + 2] = (scores[at + 2] as number) + c;
-  scores[at + 3] = (scores[at + 3] as number) + d;
-}
-
-function addFive(
-  scores: Float64Array,
+function fiveProducts(
+  products: Float64Array,
   at: number,
   channel: Float32Array,
   one: number,
@@ -133,9 +55,9 @@ function addFive(
       e += own * (channel[q + u + 4] as number);
     }
   }
-  scores[at] = (scores[at] as number) + a;
-  scores[at + 1] = (scores[at + 1] as number) + b;
-  scores[at + 2] = (scores[at + 2] as number) + c;
-  scores[at + 3] = (scores[at + 3] as number) + d;
-  scores[at + 4] = (scores[at + 4] as number) + e;
+  products[at] = a;
+  products[at + 1] = b;
+  products[at + 2] = c;
+  products[at + 3] = d;
+  products[at + 4] = e;
 }

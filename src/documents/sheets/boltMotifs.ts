@@ -71,8 +71,12 @@ export function motifBoxes(cloth: ClothQuantity, scale: number, row: Row, y0: nu
 
 /** The lozenges of these motifs. */
 export function lozenges(motifs: readonly LabelBox[]): string {
+  const { along, across } = LOZENGE;
   const d = motifs
-    .map(({ x, y }) => `M${r(x)} ${r(y + LOZENGE.across)}l1.5 -1.1l1.5 1.1l-1.5 1.1z`)
+    .map(
+      ({ x, y }) =>
+        `M${r(x)} ${r(y + across)}l${along} -${across}l${along} ${across}l-${along} ${across}z`,
+    )
     .join("");
   return d === "" ? "" : `<path d="${d}" fill="#fff" stroke="#000" stroke-width=".2"/>`;
 }

@@ -1,3 +1,4 @@
+import { repeatWords } from "../../items/common/repeatWords.ts";
 import type { ClothQuantity } from "../../quantities/quantityTypes.ts";
 import { lotOfLength, lotWords } from "../../quantities/text/lotWords.ts";
 import { capital } from "../../units/capital.ts";
@@ -140,7 +141,7 @@ function repeatOn({ plan, facts }: ClothQuantity, units: UnitSystem): string {
   const { pattern } = plan;
   if (!pattern) return "";
   if (facts.repeat?.match === "free" && pattern.horizontal)
-    return `Repeat ${printLength(pattern.horizontal, units)} across, nothing to match along it.`;
+    return `${repeatWords(facts.repeat, (length) => printLength(length, units))}.`;
   return `Repeat ${printLength(pattern.vertical, units)}${pattern.match === "half-drop" ? ", half-drop" : ""}.`;
 }
 
