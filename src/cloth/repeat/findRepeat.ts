@@ -12,7 +12,7 @@ import { levelled } from "./levelled.ts";
 import { looseness } from "./looseness.ts";
 import { refineLattice } from "./refineLattice.ts";
 import { type SeenPattern, seenPattern } from "./seenPattern.ts";
-import { findStripes, isFigured, type Stripes, wholeStripes } from "./stripes.ts";
+import { findStripes, type Stripes, wholeStripes } from "./stripes.ts";
 import { unevenness } from "./unevenness.ts";
 import { wholeTurns } from "./wholeTurns.ts";
 
@@ -26,8 +26,6 @@ export interface FoundRepeat extends SeenPattern {
 const CROSSED = 0.12;
 /** Stripes agree with themselves all along their run nearly as well as at the points of any lattice; a trellis does not. */
 const STEADY = 0.72;
-/** Where something is drawn on the bands that repeats along them, a lattice counts that agrees but a little better. */
-const LEVEL = 0.92;
 /** Agreement with itself from which colours too near to be parted make a pattern all the same, tone on tone. */
 const TONED = 0.45;
 /**
@@ -108,7 +106,7 @@ function repeatIn(
   const ridge = parted || isToned() ? findStripes(correlation) : null;
   const isStriped =
     ridge !== null &&
-    ridge.along >= (isFigured(ridge) ? LEVEL : STEADY) * (lattice?.score ?? 0) &&
+    ridge.along >= STEADY * (lattice?.score ?? 0) &&
     alongOverAcross(relief, ridge.directionDeg) < CROSSED;
   const figures = isStriped ? figuresOf(relief, ridge.directionDeg) : null;
   const isDrawn = figures !== null && figures.rise >= DRAWN && figures.part >= LEAST_DRAWN;

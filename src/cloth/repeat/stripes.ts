@@ -16,8 +16,6 @@ export interface Stripes {
   readonly along: number;
   /** Correlation one period across, 0 to 1. */
   readonly confidence: number;
-  /** How far the correlation along the run rises again after it has fallen, 0 to 1: something is drawn on the bands that repeats along them. */
-  readonly rise: number;
   /** Its bands may take turns with others that are nearly like them, or what is drawn on them repeats along them. */
   readonly doubtful?: boolean;
 }
@@ -25,14 +23,6 @@ export interface Stripes {
 /** Along a run the correlation must stay at this part of the best that any shift has, and above the second figure. */
 const STEADY = 0.72;
 const LEAST = 0.2;
-
-/** From so far a rise it is no wavering: on photographs of known stripes it is four hundredths at most, of bands with figures ten and more. */
-const FIGURED = 0.08;
-
-/** True where what is drawn on the bands repeats along them, as sprigs between stripes do. */
-export function isFigured({ rise }: Stripes): boolean {
-  return rise >= FIGURED;
-}
 
 /** Finds the ridge that stripes leave in the correlation, or null where there is none. */
 export function findStripes(correlation: Correlation): Stripes | null {
@@ -57,7 +47,6 @@ export function findStripes(correlation: Correlation): Stripes | null {
     directionDeg: ((angle % 180) + 180) % 180,
     periodPx: period?.at ?? null,
     along: low,
-    rise: riseOf(runOf(correlation, angle, length)),
     confidence: period ? Math.min(1, period.height / low) : 0,
   };
 }
@@ -72,36 +61,16 @@ export function wholeStripes(field: Field, tilt: Tilt, stripes: Stripes): Stripe
   const { times, doubtful } = seen.doubtful
     ? turnsOf(levelBandLine(field, tilt, across, stripes.periodPx), stripes.periodPx)
     : seen;
-  return {
-    ...stripes,
-    periodPx: times * stripes.periodPx,
-    doubtful: doubtful || isFigured(stripes),
-  };
+  return { ...stripes, periodPx: times * stripes.periodPx, doubtful };
 }
 
-/** The correlation at shifts along a direction, from where the grain of the weave no longer agrees with itself. */
-function runOf(correlation: Correlation, angle: number, length: number): number[] {
+/** The tenth percentile of the correlation along a direction, from where the grain of the weave no longer agrees with itself. */
+function lowAlong(correlation: Correlation, angle: number, length: number): number {
   const [ux, uy] = unit(angle);
   const values: number[] = [];
   for (let r = 5; r <= length; r += 1.5) values.push(between(correlation, r * ux, r * uy));
-  return values;
-}
-
-/** The tenth percentile of the correlation along a direction. */
-function lowAlong(correlation: Correlation, angle: number, length: number): number {
-  const values = runOf(correlation, angle, length).sort((a, b) => a - b);
+  values.sort((a, b) => a - b);
   return values[Math.floor(values.length / 10)] ?? 0;
-}
-
-/** How far a run of values rises at most above the least before it. */
-function riseOf(values: readonly number[]): number {
-  let least = Number.POSITIVE_INFINITY;
-  let rise = 0;
-  for (const value of values) {
-    least = Math.min(least, value);
-    rise = Math.max(rise, value - least);
-  }
-  return rise;
 }
 
 /** Mean correlation at each distance square to a direction, averaged along it, by half pixels. */
