@@ -5,8 +5,8 @@ import nbs from "./nbsNames.json" with { type: "json" };
 /** A plain-English colour name. */
 export interface ColourName {
   /**
-   * As printed: the full name, or the broader one where two full names are equally near; of what is nearly gray the gray then, whatever
-   * its broader name. Source's spelling (gray).
+   * As printed: the full name, or the broader one where two full names are equally near; of what is nearly gray the gray then, and of
+   * what is grayish or pale the nearest full name, since the broader one is that of a strong colour. Source's spelling (gray).
    */
   readonly name: string;
   /** The full name of the nearest category, sure or not: of two that are as near, one. */
@@ -39,6 +39,8 @@ const MOST_SL = 1.76;
  */
 const NEARLY_GREY = 4.5;
 const NEUTRAL = /(gray|white|black)$/;
+/** The broader name of a grayish red is red, that of a yellowish white yellow: what stands in a room as a neutral would be called strong. */
+const WEAK = /gray|white|black|pale/;
 
 /** The nearest gray, white or black, without `dark`, `light` or `medium`, which two names as near would differ in. */
 function greyName(lab: LabD65): string {
@@ -68,7 +70,7 @@ export function colourName(hex: string): ColourName {
   const [number, full, broad, broadest] = best;
   const isGrey = Math.hypot(lab[1], lab[2]) < NEARLY_GREY;
   return {
-    name: sure ? full : isGrey ? greyName(lab) : broad,
+    name: sure ? full : isGrey ? greyName(lab) : WEAK.test(full) ? full : broad,
     nearest: full,
     broad,
     broadest,

@@ -39,6 +39,7 @@ test("where two names are as near, the broader one is given", () => {
       // Of what is nearly gray the gray is said; culori reckons how much colour there is.
       const { a = 0, b = 0 } = lab65Of(hex) ?? {};
       if (Math.hypot(a, b) < 4.5) expect(found.name).toMatch(/(gray|white|black)$/);
+      else if (/gray|white|black|pale/.test(found.nearest)) expect(found.name).toBe(found.nearest);
       else expect(found.name).toBe(found.broad);
       tosses++;
     }
@@ -54,6 +55,25 @@ test.each([
   ["#6b6f70", "bluish gray"],
 ])("what is nearly gray is called so: %s is %s", (hex, name) => {
   expect(colourName(hex).name).toBe(name);
+});
+
+// Common practice, no source: a taupe is no brown, an ivory no yellow, a charcoal no red.
+test.each([
+  ["#8a8378", "light brownish gray"],
+  ["#f4f0e6", "yellowish white"],
+  ["#5b5153", "dark reddish gray"],
+  ["#aa9999", "grayish pink"],
+])("the broader name of a strong colour is not given to a weak one: %s is %s", (hex, name) => {
+  expect(colourName(hex).sure).toBe(false);
+  expect(colourName(hex).name).toBe(name);
+});
+
+test("what has little colour is never called by a colour alone", () => {
+  for (let v = 0; v < 4096; v++) {
+    const hex = `#${v.toString(16).padStart(3, "0")}`;
+    const { a = 0, b = 0 } = lab65Of(hex) ?? {};
+    if (Math.hypot(a, b) < 8) expect(colourName(hex).name).toMatch(/gray|white|black|pale/);
+  }
 });
 
 test("grey is spelled as the studio spells", () => {
