@@ -40,9 +40,14 @@ function readAmount(text: string): Amount | null {
   return { decimal: `${whole}${cents ? `.${cents}` : ""}`, mark: found[1] ?? found[6] ?? null };
 }
 
+/** A rate's sum and what it is counted by, as typed: `48 per width`, `32 each`. */
+function partsOfRate(text: string): readonly (string | undefined)[] {
+  return text.replace(/\s+each\s*$/i, "").split(/\s+(?:per|a|an|each)\s+/i);
+}
+
 /** A sum out of an amount or a rate that was already found readable, or null. */
 export function amountIn(text: string): Amount | null {
-  return readAmount(text) ?? readAmount(text.split(/\s+(?:per|a|an|each)\s+/i)[0] ?? "");
+  return readAmount(text) ?? readAmount(partsOfRate(text)[0] ?? "");
 }
 
 const EXPLAIN = {
@@ -77,12 +82,12 @@ export function amountField() {
     .meta({ money: true, examples: ["1,200.50"] });
 }
 
-/** A maker's rate: a sum, `per`, and what it is counted by. A bare sum is per item. */
+/** A maker's rate: a sum, `per`, and what it is counted by. A bare sum is per item, and so is `32 each`. */
 export function rateField() {
   return z
     .string()
     .transform((text, context): Rate => {
-      const [sum, per] = text.split(/\s+(?:per|a|an|each)\s+/i);
+      const [sum, per] = partsOfRate(text);
       const read = readAmount(sum ?? "");
       if (!read)
         return refuse(context, text, {

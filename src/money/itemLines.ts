@@ -94,8 +94,8 @@ function making(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
       item.place([]),
       "making-without-rate",
       rate
-        ? `The making of ${item.title} cannot be counted by the ${rate.per}, as its maker's rate has it.`
-        : `There is no making charge for ${item.title}.`,
+        ? `The making of ${priced.kind}: ${item.title} cannot be counted by the ${rate.per}, as its maker's rate has it.`
+        : `There is no making charge for ${priced.kind}: ${item.title}.`,
       {
         severity: "warning",
         expected: rate

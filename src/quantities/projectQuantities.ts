@@ -16,6 +16,7 @@ import type {
   ProjectQuantities,
   RoomMaterial,
 } from "./quantityTypes.ts";
+import { trimCards } from "./trimCards.ts";
 import { unknownRepeats } from "./unknownRepeats.ts";
 
 /**
@@ -82,6 +83,7 @@ export function projectQuantities(
     diagnostics: once([
       ...diagnostics,
       ...unknownRepeats(used, lookUps.cloth, records),
+      ...trimCards(rooms, lookUps.cloth),
       ...roomsInTwoLots(project, rooms, cloths),
       ...orderedTooLittle(project, { cloths, materials }, records, units),
     ]),

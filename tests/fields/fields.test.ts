@@ -90,6 +90,7 @@ test.each<[string, z.ZodType, string, unknown]>([
   ],
   ["a rate", rateField(), "60 an hour", { decimal: "60", mark: null, per: "hour" }],
   ["a rate", rateField(), "48", { decimal: "48", mark: null, per: "item" }],
+  ["a rate", rateField(), "32 each", { decimal: "32", mark: null, per: "item" }],
   ["a rate", rateField(), "48 per ell", "! rate-unit-unknown"],
   ["a rate", rateField(), "much", "! rate-unreadable"],
   ["a length", positiveLengthField(), '0"', "! length-zero"],

@@ -6,18 +6,19 @@ import {
   colourField,
   countField,
   listField,
-  refField,
   textField,
   wordField,
 } from "../../fields/plainFields.ts";
+import { wallsField } from "../../fields/wallsField.ts";
 import { coverageField, tinField } from "./fields.ts";
 
 /** Paint on walls, ceiling or woodwork; what is papered is left out. */
 export const paintSchema = z.strictObject({
   paint: textField().meta({ description: "its title" }),
   ...itemBase,
-  on: z.union([wordField(["walls", "ceiling", "woodwork"]), listField(refField("a wall"))]).meta({
-    description: "what is painted: all walls, the ceiling, the woodwork, or a list of walls",
+  on: wallsField(["walls", "ceiling", "woodwork"]).meta({
+    description:
+      "what is painted: all walls, the ceiling, the woodwork, one wall or a list of walls",
   }),
   colour: colourField().meta({ description: "the colour as a screen shows it; in quotes" }),
   name: textField().optional().meta({ description: "what you call the colour" }),

@@ -1,7 +1,8 @@
 import { z } from "zod";
 import { itemBase } from "../../fields/itemBase.ts";
 import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
-import { countField, listField, refField, textField, wordField } from "../../fields/plainFields.ts";
+import { countField, refField, textField, wordField } from "../../fields/plainFields.ts";
+import { wallsField } from "../../fields/wallsField.ts";
 
 /** Wallpaper hung in whole strips on walls or on one part of a wall. */
 export const wallpaperSchema = z.strictObject({
@@ -10,7 +11,7 @@ export const wallpaperSchema = z.strictObject({
   cloth: refField("a wallcovering").meta({ description: "the wallcovering's card" }),
   on: z
     .union([
-      wordField(["walls"]),
+      wallsField(["walls"]),
       z.strictObject({
         wall: refField("a wall").meta({ description: "the wall" }),
         "from-left": lengthField().optional().meta({
@@ -23,9 +24,8 @@ export const wallpaperSchema = z.strictObject({
           .optional()
           .meta({ description: "the wall's chimney breast alone: its face, or its sides too" }),
       }),
-      listField(refField("a wall")),
     ])
-    .meta({ description: "walls, a list of walls, or a part of one" }),
+    .meta({ description: "walls, one wall or a list of walls, or a part of one" }),
   height: positiveLengthField()
     .optional()
     .meta({ description: "height to paper; the room's height where nothing is said" }),

@@ -43,17 +43,28 @@ function entryOf(node: MapNode, table: ItemTable, synonyms: Synonyms): ItemEntry
   return undefined;
 }
 
+/** What the trade calls by a name of its own and is written as a form of another kind. */
+const FORMS: Readonly<Record<string, string>> = {
+  bolster: "A bolster is a cushion: write cushion and its title, and below it form: bolster.",
+  "box-cushion": "Write cushion and its title, and below it a thickness: that makes it a box.",
+  "bench-cushion": "Write seat-pad and its title, and below it a thickness.",
+  portiere: "A portière is a curtain at a door: write curtains and its title, and at: the door.",
+  bed: "A bed is a card in objects: write object and the card's name; its headboard, coverlet and bed-skirt are items of their own.",
+};
+
 function unknownKind(card: Card, path: Path, node: MapNode, table: ItemTable): Diagnostic {
   const first = node.entries[0]?.typed ?? "";
   const kinds = table.map((entry) => entry.kind);
   const words = table.flatMap((entry) => [entry.kind, ...entry.synonyms]);
   const near = nearest(first, words);
+  const form = FORMS[first.toLowerCase().replace(/s$/, "")];
   return complain(card, path, {
     code: "item-kind-unknown",
     message: `“${first}” is not a kind of item.`,
     actual: first,
     expected: kinds.join(", "),
-    hint: near ? `Did you mean ${near}?` : `Begin it with one of these: ${kinds.join(", ")}.`,
+    hint:
+      form ?? (near ? `Did you mean ${near}?` : `Begin it with one of these: ${kinds.join(", ")}.`),
   });
 }
 
