@@ -53,6 +53,7 @@ export const VOCABULARY: readonly (readonly string[])[] = [
   ["skirting", "baseboard"],
   ["breast", "chimney-breast"],
   ["loose-covers", "slipcovers"],
+  ["form", "shape"],
   ["zip", "zipper"],
   ["woodwork", "millwork"],
   ["half-drop", "drop-match", "half-drop-match"],

@@ -88,13 +88,14 @@ export function schemeInputOf(from: FromRoom): SchemeInput {
     ),
     items: room.items.map((item): ItemFacts => {
       const { id } = item.record;
-      const operation = (item.record.fields as { operation?: string }).operation;
+      const { operation, cover } = item.record.fields as { operation?: string; cover?: string };
       return {
         item: id,
         title: titleOf(id),
         kind: item.record.kind,
         atWindow: room.plan.placements.get(id)?.how === "window" || item.zone === "window",
         operation: operation ?? null,
+        isLoose: cover === "loose",
         phase: isThere(item, from) ? 0 : phaseOf(item.record, records.studio, item.kind.phase),
         views: views.get(id) ?? { doorM: null, seatM: null },
       };

@@ -53,6 +53,8 @@ export interface ItemFacts {
   readonly atWindow: boolean;
   /** How a blind is worked, or null. */
   readonly operation: string | null;
+  /** True of a loose cover. */
+  readonly isLoose: boolean;
   /** 0: it is there already. */
   readonly phase: number;
   readonly views: Views;

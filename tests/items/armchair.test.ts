@@ -201,6 +201,7 @@ test("a motif on a piece too wide for it, and a piece wider than the cloth, say 
     keyPath: "items[0].pieces.0.size",
   });
   expect(wide.diagnostics[0]?.expected).toContain("23″");
+  expect(wide.diagnostics[0]?.hint).not.toContain("from-selvedge");
   const boxing = make({ cloth: "fern", pieces: [{ piece: "boxing", size: '90" x 5"' }] });
   expect(boxing.diagnostics[0]).toMatchObject({ code: "piece-wider-than-cloth" });
   expect(boxing.diagnostics[0]?.hint).toContain("may-turn: yes");

@@ -171,6 +171,8 @@ test("a motif cannot be centred on a cushion wider than its room on the cloth: s
   expect(found).toMatchObject({ severity: "error", keyPath: "items[0].size" });
   expect(found?.expected).toContain("65.5");
   expect(found?.hint).toMatch(/65\.5.*as-it-falls/);
+  // The card does not say where the first motif stands: half the repeat is only taken, and may be wrong.
+  expect(found?.hint).toMatch(/34\.3\scm, half the repeat, from the left selvedge.*from-selvedge/);
   expect(
     make({ cloth: "fern", back: "slub", size: "65.5 cm x 50 cm" }, { units: "centimetres" })
       .diagnostics,

@@ -225,3 +225,19 @@ test("bedding and table linen ask for cloth that suits them; curtain cloth serve
   expect(unsuited("curtains", "lampshade")).toBe(false);
   expect(unsuited("upholstery", "lampshade")).toBe(true);
 });
+
+// Common practice, no source: what covers a chair covers a cushion too, and a loose cover asks for less than a fixed one.
+test("what is sold for upholstery suits cushions; what is sold for loose covers suits a loose cover alone", () => {
+  const unsuited = (suits: string, kind: string, isLoose = false) =>
+    codesOf(
+      schemeOf(
+        used(`fire: passes\nsuits: [${suits}]`, kind, { items: [{ item: "thing", isLoose }] }),
+      ),
+    ).includes("not-suited");
+  expect(unsuited("upholstery", "cushion")).toBe(false);
+  expect(unsuited("curtains", "cushion")).toBe(true);
+  expect(unsuited("loose-covers", "sofa", true)).toBe(false);
+  expect(unsuited("loose-covers", "sofa")).toBe(true);
+  expect(unsuited("upholstery", "sofa", true)).toBe(false);
+  expect(unsuited("cushions", "sofa", true)).toBe(true);
+});

@@ -149,6 +149,7 @@ export function schemeOf(made: MadeRoom): RoomScheme {
         ...own,
         atWindow: own.kind === "curtains" || own.kind === "blind",
         operation: null,
+        isLoose: false,
         phase: 1,
         views: { doorM: null, seatM: null },
         ...made.items?.find((i) => i.item === item),

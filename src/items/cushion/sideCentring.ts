@@ -5,6 +5,7 @@ import { printLength } from "../../units/printLength.ts";
 import { finestStep } from "../common/finestStep.ts";
 import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
 import { noMotifToCentre } from "../common/join/motifFaults.ts";
+import { motifPlaceWords } from "../common/motifPlaceWords.ts";
 import type { ItemContext } from "../itemKind.ts";
 
 export interface SideAsk {
@@ -78,7 +79,7 @@ export function sideCentring(ask: SideAsk): {
       : null,
     "choose a wider cloth",
   ].filter((way) => way !== null);
-  const hint = `${ways.join(", or ")}.`;
+  const hint = `${ways.join(", or ")}.${centred ? motifPlaceWords(cloth, units) : ""}`;
   const found = diagnostic(
     context.place(["size"]),
     centred ? "motif-does-not-fit" : "piece-wider-than-cloth",

@@ -1,6 +1,7 @@
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { motifPlaceWords } from "../common/motifPlaceWords.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 
 /** A paper where cloth is stretched. */
@@ -55,7 +56,7 @@ export function panelMotifDoesNotFit(
     {
       actual: p(width),
       expected: `${p(widest)} or less`,
-      hint: "Write more panels, motif: as-it-falls, or choose a wider cloth.",
+      hint: `Write more panels, motif: as-it-falls, or choose a wider cloth.${motifPlaceWords(facts, context.units)}`,
     },
   );
 }

@@ -2,6 +2,7 @@ import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
+import { motifPlaceWords } from "../common/motifPlaceWords.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import type { CoverPiece } from "./coverPiece.ts";
 import type { CoverJob, PieceEntry } from "./job.ts";
@@ -145,7 +146,7 @@ function tooWide(on: OnCloth, usable: Length): Diagnostic[] {
         code: "motif-does-not-fit",
         message: `${begin} on ${facts.name} the widest piece with a motif in its middle is ${p(widest)}.`,
         finished: piece.finished[0],
-        hint: `Write centred: no, ${join}, or choose a wider cloth.`,
+        hint: `Write centred: no, ${join}, or choose a wider cloth.${motifPlaceWords(facts, context.units)}`,
       }),
     ];
   }

@@ -7,7 +7,7 @@ import { finding } from "./make.ts";
 
 /**
  * The words under `suits` of which a kind of item asks one; the first is its own, the others are cloths that are usual for it too
- * (common practice, no source): a coverlet is often made of curtain cloth, a throw of what covers a chair.
+ * (common practice, no source): a coverlet is often made of curtain cloth, a throw or a cushion of what covers a chair.
  */
 const NEEDS: Readonly<Record<string, readonly [string, ...string[]]>> = {
   curtains: ["curtains"],
@@ -15,9 +15,9 @@ const NEEDS: Readonly<Record<string, readonly [string, ...string[]]>> = {
   valance: ["curtains"],
   tieback: ["curtains"],
   blind: ["blinds"],
-  cushion: ["cushions"],
+  cushion: ["cushions", "upholstery"],
   ...Object.fromEntries([...UPHOLSTERED].map((kind): [string, [string]] => [kind, ["upholstery"]])),
-  "seat-pad": ["cushions"],
+  "seat-pad": ["cushions", "upholstery"],
   wallpaper: ["walls"],
   coverlet: ["bedding", "curtains"],
   "bed-skirt": ["bedding", "curtains"],
@@ -27,6 +27,9 @@ const NEEDS: Readonly<Record<string, readonly [string, ...string[]]>> = {
   "table-skirt": ["table-linen", "curtains"],
   lampshade: ["lampshades", "curtains", "blinds"],
 };
+
+/** What a loose cover asks for: cloth sold for it, or any that stands up to a fixed one. */
+const LOOSE: readonly [string, ...string[]] = ["loose-covers", "upholstery"];
 
 /** Martindale cycles (ISO 12947) usual for upholstery in a home: the guideline for private spaces of the Association for Contract Textiles. */
 export const LEAST_MARTINDALE = 20_000;
@@ -58,7 +61,8 @@ export function fitnessFindings(input: FindingInput): Finding[] {
   const { say } = input;
   return wornUses(input).flatMap((use): Finding[] => {
     const card = input.cloths.get(use.cloth);
-    const needs = NEEDS[use.kind];
+    const isLoose = input.items.some((each) => each.item === use.item && each.isLoose);
+    const needs = isLoose ? LOOSE : NEEDS[use.kind];
     if (!card || !needs) return [];
     const [need] = needs;
     const out: Finding[] = [];
@@ -79,7 +83,7 @@ export function fitnessFindings(input: FindingInput): Finding[] {
         ),
       );
     }
-    if (need === "upholstery" && standsRubs(card.fields.rubs) === false) {
+    if ((need === "upholstery" || isLoose) && standsRubs(card.fields.rubs) === false) {
       const cycles = martindale(card.fields.rubs);
       const double = wyzenbeek(card.fields.rubs);
       const said =

@@ -15,6 +15,7 @@ import {
 } from "../join/joinPiece.ts";
 import { motifWhereQuestion, noMotifInMiddle, noMotifToCentre } from "../join/motifFaults.ts";
 import { handbookCut, selvedgeMatch } from "../join/selvedgeMatch.ts";
+import { motifPlaceWords } from "../motifPlaceWords.ts";
 import type { Notes } from "../notes.ts";
 
 /** A flat piece of cloth that may be wider than its cloth: a bed cover, a tablecloth, their linings. Sizes as cut, top up. */
@@ -178,7 +179,7 @@ function sayNoRoom(
   clothFault(ask.keyPath, cloth, context, notes, {
     code: "motif-does-not-fit",
     message: `${noMotifInMiddle(cloth, across, units)}; the widest that can is ${widest ? printLength(widest, units) : "not known"}.`,
-    hint: "Write motif: as-it-falls, make it narrower, or choose another cloth.",
+    hint: `Write motif: as-it-falls, make it narrower, or choose another cloth.${motifPlaceWords(cloth, units)}`,
   });
 }
 
