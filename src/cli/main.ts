@@ -7,16 +7,8 @@ import { paintFor } from "./paint.ts";
 import { progress } from "./progress.ts";
 import type { Surroundings } from "./surroundings.ts";
 import { parseTarget } from "./target.ts";
-import { build } from "./verbs/build.ts";
-import { check } from "./verbs/check.ts";
-import { fits } from "./verbs/fits.ts";
 import { remnantOf, scopeOf, type TypedRemnant, type TypedScope } from "./verbs/fitsOptions.ts";
-import { match } from "./verbs/match.ts";
-import { money } from "./verbs/money.ts";
-import { type Beginning, begin } from "./verbs/new.ts";
-import { preview } from "./verbs/preview.ts";
-import { quantities } from "./verbs/quantities.ts";
-import { swatch } from "./verbs/swatch.ts";
+import type { Beginning } from "./verbs/new.ts";
 import { swatchOptions, type TypedOptions } from "./verbs/swatchOptions.ts";
 import type { Wiring } from "./wiring.ts";
 
@@ -29,6 +21,7 @@ interface GlobalOptions {
 /**
  * Runs one command line (without node and script) and gives its exit status. With `--json` standard
  * output holds one JSON document and nothing else; everything meant for people goes to standard error.
+ * A verb is loaded when it is asked for: loading them all takes longer than most of them work.
  */
 export async function main(
   args: readonly string[],
@@ -96,8 +89,9 @@ function commandLine(
     .option("--no-pdf", "pages only")
     .option("--no-cache", "measure and print everything again")
     .action((options: { only?: string; pdf: boolean; cache: boolean }, command: Command) =>
-      run(command, (contentDir, globals) => {
+      run(command, async (contentDir, globals) => {
         const { env } = around;
+        const { build } = await import("./verbs/build.ts");
         const only = options.only === undefined ? null : parseTarget(options.only);
         const { pdf, cache: useCache } = options;
         return build(
@@ -108,16 +102,25 @@ function commandLine(
       }),
     );
   verb(program, "check", "what is wrong and what is worth a look; writes nothing").action(
-    (_options: object, command: Command) => run(command, (contentDir) => check(contentDir, wiring)),
+    (_options: object, command: Command) =>
+      run(command, async (contentDir) =>
+        (await import("./verbs/check.ts")).check(contentDir, wiring),
+      ),
   );
   for (const [name, report, description] of [
-    ["quantities", quantities, "what to buy, with the working and the cutting plan"],
-    ["money", money, "what it costs, line by line"],
+    [
+      "quantities",
+      async () => (await import("./verbs/quantities.ts")).quantities,
+      "what to buy, with the working and the cutting plan",
+    ],
+    ["money", async () => (await import("./verbs/money.ts")).money, "what it costs, line by line"],
   ] as const) {
     verb(program, name, description)
       .argument("<project[/room]>", "a project, or one of its rooms")
       .action((target: string, _options: object, command: Command) =>
-        run(command, (contentDir) => report(contentDir, parseTarget(target), wiring)),
+        run(command, async (contentDir) =>
+          (await report())(contentDir, parseTarget(target), wiring),
+        ),
       );
   }
   verb(program, "preview", "the pages in a browser, renewed with every change")
@@ -126,6 +129,7 @@ function commandLine(
       const globals = command.optsWithGlobals<GlobalOptions>();
       if (globals.json) throw new UsageError("preview has no --json.");
       recoverOutput(resolve(globals.out));
+      const { preview } = await import("./verbs/preview.ts");
       setExit(await preview(resolve(globals.content), options.port, wiring, around));
     });
 
@@ -137,9 +141,10 @@ function commandLine(
   )
     .option("--draw <out.png>", "the photograph with what was measured drawn over it")
     .action((photo: string, options: TypedOptions & { draw?: string }, command: Command) =>
-      run(command, (contentDir) =>
-        swatch(contentDir, photo, swatchOptions(options), drawTo(options.draw, photo)),
-      ),
+      run(command, async (contentDir) => {
+        const [how, draw] = [swatchOptions(options), drawTo(options.draw, photo)];
+        return (await import("./verbs/swatch.ts")).swatch(contentDir, photo, how, draw);
+      }),
     );
 
   photoOptions(
@@ -148,10 +153,10 @@ function commandLine(
       "the photograph",
     ),
   ).action((photo: string, options: TypedOptions, command: Command) =>
-    run(command, (contentDir) => {
+    run(command, async (contentDir) => {
       const isScaled = options.shows !== undefined || options.corners !== undefined;
       const read = swatchOptions(isScaled ? options : { ...options, shows: "1 m" });
-      return match(contentDir, photo, read, isScaled);
+      return (await import("./verbs/match.ts")).match(contentDir, photo, read, isScaled);
     }),
   );
   verb(program, "fits", "what a remnant of a cloth can make, with the plan that shows it")
@@ -168,7 +173,10 @@ function commandLine(
     .option("--project <project>", "what this project needs, and nothing else")
     .option("--common", "the studio's common items (common-items in studio.md), and nothing else")
     .action((cloth: string, options: TypedRemnant & TypedScope, command: Command) =>
-      run(command, (contentDir) => fits(contentDir, cloth, remnantOf(options), scopeOf(options))),
+      run(command, async (contentDir) => {
+        const [remnant, scope] = [remnantOf(options), scopeOf(options)];
+        return (await import("./verbs/fits.ts")).fits(contentDir, cloth, remnant, scope);
+      }),
     );
 
   const starting = quiet(
@@ -176,7 +184,9 @@ function commandLine(
     around,
   );
   const start = (command: Command, beginning: Beginning): Promise<void> =>
-    run(command, (contentDir) => begin(contentDir, beginning, wiring));
+    run(command, async (contentDir) =>
+      (await import("./verbs/new.ts")).begin(contentDir, beginning, wiring),
+    );
   verb(starting, "studio", "a new studio")
     .argument("<dir>", "its folder")
     .action((dir: string, _options: object, command: Command) =>

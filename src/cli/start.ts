@@ -1,17 +1,15 @@
 import { join } from "node:path";
 import { cacheSubfolder } from "../press/cacheFolder.ts";
 import { findBrowser } from "../press/findBrowser.ts";
-import { compute } from "../site/compute.ts";
-import { makePictures } from "../site/makePictures.ts";
 import { main } from "./main.ts";
-import { starter } from "./starter/starter.ts";
 import type { Wiring } from "./wiring.ts";
 
-/** The real parts behind the verbs. */
+/** The real parts behind the verbs, each loaded when it is first called. */
 const wiring: Wiring = {
-  compute,
-  makePictures,
-  starter,
+  compute: async (...asked) => (await import("../site/compute.ts")).compute(...asked),
+  makePictures: async (...asked) =>
+    (await import("../site/makePictures.ts")).makePictures(...asked),
+  starter: async (wanted) => (await import("./starter/starter.ts")).starter(wanted),
   findBrowser: () => findBrowser(),
   layoutsDir: join(import.meta.dirname, "..", "..", "layouts"),
   pdfCache: () => cacheSubfolder("pdf"),

@@ -1,4 +1,5 @@
 import { readContent } from "../cli/content/readContent.ts";
+import { once } from "../cloth/once.ts";
 import { type Diagnostic, diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
 import { allPages } from "../documents/pages.ts";
 import type { ProjectData } from "../documents/projectData.ts";
@@ -60,8 +61,9 @@ function distinct(all: readonly Diagnostic[]): Diagnostic[] {
 }
 
 /**
- * Reads, measures and computes a whole content folder. Bad content is diagnostics, never a throw; a project that an error stops gives
- * no pages, and so keeps the trees that it has.
+ * Reads and measures a whole content folder, and computes it or, with `only`, the one project that is named there or whose room is.
+ * Bad content is diagnostics, never a throw; a project that an error stops gives no pages, and so keeps the trees that it has. Pages are
+ * made when they are first asked for: reports need none.
  */
 export async function compute(
   contentDir: string,
@@ -93,6 +95,7 @@ export async function compute(
   const worked: { data: ProjectData; warnings: readonly Diagnostic[] }[] = [];
   const { studio } = records;
   const today = buildDay();
+  const [only] = options.only?.split("/") ?? [];
   for (const project of records.projects) {
     if (project.id === ASSETS) {
       diagnostics.push(
@@ -109,6 +112,7 @@ export async function compute(
       continue;
     }
     if (studio === null || project.broken) continue;
+    if (only !== undefined && project.id !== only) continue;
     progress(`Working out ${project.fields.project}`);
     const { data, diagnostics: own } = projectData(records, studio, project, swatches, today);
     diagnostics.push(...own);
@@ -123,13 +127,15 @@ export async function compute(
   const ids = [
     ...new Set([...records.projects.map((p) => p.id), ...records.stopped.map((s) => s.project)]),
   ].sort();
-  const pages = studio
-    ? allPages(worked, [...broken].sort(), {
-        name: studio.fields.studio,
-        language: studio.fields.language,
-        paper: studio.fields.paper,
-      })
-    : [];
+  const pages = once(() =>
+    studio
+      ? allPages(worked, [...broken].sort(), {
+          name: studio.fields.studio,
+          language: studio.fields.language,
+          paper: studio.fields.paper,
+        })
+      : [],
+  );
   const all = worked.map((w) => w.data);
   const find = (target: string): { data: ProjectData; room: string | null } | null => {
     const [project, room] = target.split("/");
@@ -137,7 +143,9 @@ export async function compute(
     return data ? { data, room: room ?? null } : null;
   };
   return {
-    pages,
+    get pages() {
+      return pages();
+    },
     files: [],
     diagnostics: distinct(diagnostics),
     projects: ids,

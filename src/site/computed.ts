@@ -58,7 +58,7 @@ export interface FindingLine {
 
 /** Limits what is computed, where the caller needs only a part. */
 export interface ComputeOptions {
-  /** `project` or `project/room`, or null for everything. It may be ignored. */
+  /** `project` or `project/room`: the other projects are read and not worked out; null for everything. */
   readonly only: string | null;
   /** False measures all photographs again. */
   readonly useCache: boolean;

@@ -5,14 +5,17 @@ import { compute } from "../../src/site/compute.ts";
 import type { Computed } from "../../src/site/computed.ts";
 
 /** Writes a studio's files into a folder of its own and lets the program read, work out and judge them, as a user's own. */
-export async function computedFolder(files: Readonly<Record<string, string>>): Promise<Computed> {
+export async function computedFolder(
+  files: Readonly<Record<string, string>>,
+  only: string | null = null,
+): Promise<Computed> {
   const dir = await mkdtemp(join(tmpdir(), "roomcloth-small-"));
   try {
     for (const [path, text] of Object.entries(files)) {
       await mkdir(dirname(join(dir, path)), { recursive: true });
       await writeFile(join(dir, path), `---\n${text.trim()}\n---\n`);
     }
-    return await compute(dir, { only: null, useCache: false });
+    return await compute(dir, { only, useCache: false });
   } finally {
     await rm(dir, { recursive: true, force: true });
   }

@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Page } from "../../documents/page.ts";
 import type { FoundBrowser } from "../../press/findBrowser.ts";
-import { type PrintJob, printPages } from "../../press/print.ts";
+import type { PrintJob } from "../../press/print.ts";
 import type { Computed } from "../../site/computed.ts";
 import type { Wiring } from "../wiring.ts";
 import type { BuildOptions } from "./buildOptions.ts";
@@ -42,6 +42,8 @@ export async function printBuilt(
       instant: fixed ?? computed.issueDates.get(page.project ?? "") ?? null,
     }),
   );
+  // The press loads a browser's driver and a PDF library, for which nothing else has to wait.
+  const { printPages } = await import("../../press/print.ts");
   const run = await printPages(jobs, {
     root: staging,
     browser,

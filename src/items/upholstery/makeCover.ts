@@ -129,7 +129,7 @@ function byRange(
   notes.working.push({
     what: "Cloth, an estimate",
     sum: `${ask.short}${job.count > 1 ? ` × ${job.count}` : ""}, from a range`,
-    result: `${all(estimate.low)} to ${all(estimate.high)}`,
+    result: [...new Set([all(estimate.low), all(estimate.high)])].join(" to "),
     rounded: null,
   });
   notes.questions.push(

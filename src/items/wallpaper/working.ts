@@ -24,7 +24,7 @@ function stripLines({ roll, trim }: Paper, hung: HungPaper, context: ItemContext
       rounded: null,
     },
     ...hung.stretches.map((s) => ({
-      what: `Strips, ${s.runs.map((r) => r.wall).join(", ")}`,
+      what: `Strips, ${[...new Set(s.runs.map((r) => r.wall))].join(", ")}`,
       sum: `${p(s.width)} ÷ ${p(roll.width)} roll width${s.saved ? `, less ${s.saved} inside large openings` : ""}`,
       result: String(s.strips),
       rounded: "up to whole strips",
