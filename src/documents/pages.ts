@@ -7,6 +7,7 @@ import { sheetPages } from "./sheets/sheet.ts";
 import { findingsPage } from "./studio/findingsPage.ts";
 import { clientIndex, studioIndex } from "./studio/indexPages.ts";
 import { ordersPage } from "./studio/orders.ts";
+import { schedulePage } from "./studio/schedule.ts";
 
 /** Every document of a project, in all three trees, but the studio's index. To add a document, add a line here. */
 export function pagesOfProject(data: ProjectData, warnings: readonly Diagnostic[]): Page[] {
@@ -16,6 +17,7 @@ export function pagesOfProject(data: ProjectData, warnings: readonly Diagnostic[
     ...data.rooms.map((room) => boardPage(data, room)),
     ...sheetPages(data),
     ordersPage(data),
+    schedulePage(data),
     findingsPage(data, warnings),
   ];
 }

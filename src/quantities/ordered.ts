@@ -19,7 +19,7 @@ export interface Needs {
 }
 
 /** A card's length that is bought by its name: by the yard or metre, or rolls at their length; nothing of a roll of unknown length. */
-function lengthOf(material: RoomMaterial, roll: Length | null): Length {
+export function materialLength(material: RoomMaterial, roll: Length | null): Length {
   if (material.unit === "metre") return Length.mm(material.amount.mul(1000));
   if (material.unit === "yard") return Length.yards(material.amount);
   return material.unit === "roll" && roll ? roll.times(material.amount) : Length.zero;
@@ -30,7 +30,7 @@ function needOf(card: string, needs: Needs, records: Records): Length {
   const roll = records.cloths.get(card)?.fields.roll?.length ?? null;
   return Length.sum([
     ...needs.cloths.filter((c) => c.cloth === card && !c.clientsOwn).map((c) => c.buy.length),
-    ...needs.materials.filter((m) => m.cloth === card).map((m) => lengthOf(m, roll)),
+    ...needs.materials.filter((m) => m.cloth === card).map((m) => materialLength(m, roll)),
   ]);
 }
 

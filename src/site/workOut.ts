@@ -10,6 +10,8 @@ import type { ProjectRecord, Records, StudioRecord } from "../records/records.ts
 import type { FurnishedRoom } from "../room/furnishRoom.ts";
 import { schemeInputOf } from "../scheme/fromRoom.ts";
 import { roomScheme } from "../scheme/roomScheme.ts";
+import { lateSteps } from "../sourcing/lateSteps.ts";
+import { scheduleOf } from "../sourcing/schedule.ts";
 import { clothFacts } from "../swatches/clothFacts.ts";
 import { choicesOf } from "./choices.ts";
 import type { Swatches } from "./readSwatches.ts";
@@ -126,6 +128,7 @@ export function projectData(
       ...choices.diagnostics,
       ...data.rooms.flatMap((room) => checkFixedPlaces(data, room)),
       ...checkLetters(data),
+      ...lateSteps(scheduleOf(data), data),
     ],
   };
 }

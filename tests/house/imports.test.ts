@@ -24,6 +24,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   scheme: [...BASE, ...RECORDS, "room", "swatches", "colour"],
   quantities: [...BASE, ...RECORDS, ...ROOM, "cutplan", "swatches"],
   money: [...BASE, ...RECORDS, "quantities", "items/itemKind.ts"],
+  sourcing: [...BASE, ...RECORDS, "quantities"],
   documents: [
     ...BASE,
     ...RECORDS,
@@ -34,6 +35,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     "scheme",
     "quantities",
     "money",
+    "sourcing",
   ],
 };
 /** The edges may import everything and touch files, clock, pictures and browser. */

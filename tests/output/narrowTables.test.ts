@@ -43,6 +43,7 @@ test.each([
   "studio/gannet-house/orders.html",
   "studio/ropewalk-house/orders.html",
   "studio/gannet-house/findings.html",
+  "studio/gannet-house/schedule.html",
   "studio/index.html",
   "makers/corran/gannet-house/dining-room.html",
   "makers/tidewell/ropewalk-house/guest-bedroom.html",

@@ -86,10 +86,10 @@ currency: USD
 paper: tabloid
 markup: { cloth: 2, making: 1.5 }
 makers:
-  bench: { name: Bench Street Workroom, makes: [curtains, cushion], rates: { curtains: ${RATES.bench.slice(1)} per width, cushion: 20 per item } }
+  bench: { name: Bench Street Workroom, makes: [curtains, cushion], lead: 4 weeks, rates: { curtains: ${RATES.bench.slice(1)} per width, cushion: 20 per item } }
   frame: { name: Frame and Daughter, makes: [armchair], rates: { armchair: ${REPLACED_RATE} per item } }
 suppliers:
-  hidden: { name: ${s.supplier}, disclose: no, account: ${s.account}, email: ${s.supplierMail}@mill.example }
+  hidden: { name: ${s.supplier}, disclose: no, account: ${s.account}, lead: 97 days, email: ${s.supplierMail}@mill.example }
   open: { name: ${DISCLOSED.name}, disclose: yes, account: ${DISCLOSED.account} }
   unsaid: { name: ${UNSAID} }
 private: ${s.studioPrivate}
@@ -120,7 +120,7 @@ private: ${s.studioPrivate}
     await mkdir(join(dir, "projects", id), { recursive: true });
     await writeFile(
       join(dir, "projects", id, "project.md"),
-      `---\nproject: House of ${id}\nclient: { name: ${client}, address: ${m.clientAddress}${id}, email: ${m.clientMail}${id}@post.example, phone: ${m.clientPhone} }\ndelivery: The workroom door\nstatus: proposed\ndated: 2026-11-20\nfees: { design: "${m.designFee}" }\nbudget: ${m.projectBudget}\nprivate: ${s.projectPrivate}\n---\n`,
+      `---\nproject: House of ${id}\nclient: { name: ${client}, address: ${m.clientAddress}${id}, email: ${m.clientMail}${id}@post.example, phone: ${m.clientPhone} }\ndelivery: The workroom door\nstatus: proposed\ndated: 2026-11-20\nfitting: 2027-09-13\nfees: { design: "${m.designFee}" }\nbudget: ${m.projectBudget}\nprivate: ${s.projectPrivate}\n---\n`,
     );
     await writeFile(
       join(dir, "projects", id, `${room}.md`),
@@ -305,6 +305,13 @@ test("pictures carry no place, no camera and no photographer, only the sRGB prof
     // The profile's description is UTF-16.
     expect(icc?.toString("latin1").replaceAll("\0", ""), name).toContain("sRGB");
   }
+});
+
+test("the schedule is the studio's alone, and names its suppliers there", async () => {
+  const pages = built.files.filter((name) => /\/schedule\./.test(name));
+  expect(pages.map((name) => name.split("/")[0])).toEqual(Array(4).fill("studio"));
+  const page = await said(join(built.out, "studio/quillon/schedule.html"));
+  expect(page).toContain(`Order from ${STUDIO_ONLY.supplier}`);
 });
 
 test("each does find what is theirs", async () => {

@@ -10,6 +10,7 @@ import {
   ordersPath,
   proposalPath,
   STUDIO_INDEX,
+  schedulePath,
 } from "../paths.ts";
 import { pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
@@ -65,6 +66,10 @@ export function studioIndex(
             {
               href: wayTo(STUDIO_INDEX, ordersPath(data.project.id)),
               text: "Order list",
+            },
+            {
+              href: wayTo(STUDIO_INDEX, schedulePath(data.project.id)),
+              text: "Schedule",
             },
           ],
         },

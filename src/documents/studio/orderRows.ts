@@ -1,8 +1,9 @@
 import { type ClothPrice, clothPrice, unitsBought } from "../../money/clothPrice.ts";
 import { orderedOf } from "../../quantities/ordered.ts";
-import type { ClothQuantity, RoomMaterial } from "../../quantities/quantityTypes.ts";
+import type { ClothQuantity } from "../../quantities/quantityTypes.ts";
 import { clothText } from "../../quantities/text/clothText.ts";
 import { clothWaitsFor, isUnchosen } from "../../quantities/unchosen.ts";
+import { isOfCard, type OfCard } from "../../sourcing/needs.ts";
 import { Length } from "../../units/length.ts";
 import { printMoney, timesMoney } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
@@ -32,13 +33,6 @@ export interface OrderRow {
 }
 
 type OwnRow = Omit<OrderRow, "ordered">;
-
-/** What is bought from a card by its name: papers and borders by the roll, trims by the length. */
-type OfCard = RoomMaterial & { readonly cloth: string };
-
-export function isOfCard(material: RoomMaterial): material is OfCard {
-  return material.cloth !== null && ["roll", "piece", "metre", "yard"].includes(material.unit);
-}
 
 export function titleOf(data: ProjectData, room: string, item: string): string {
   const own = data.rooms.find((r) => r.record.id === room)?.items;

@@ -1,14 +1,15 @@
+import { isOfCard } from "../../sourcing/needs.ts";
 import { printMoney } from "../../units/money.ts";
 import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
-import { findingsPath, ordersPath, STUDIO_INDEX } from "../paths.ts";
+import { findingsPath, ordersPath, STUDIO_INDEX, schedulePath } from "../paths.ts";
 import type { ProjectData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
 import { marked } from "../words/marks.ts";
 import { runningWords } from "../words/pageStyle.ts";
 import type { Language } from "../words/phrases.ts";
-import { isOfCard, orderRows, titleOf, waitOf } from "./orderRows.ts";
+import { orderRows, titleOf, waitOf } from "./orderRows.ts";
 
 /** Hardware and objects that are bought ready: one row for each, with its supplier and what the studio pays. */
 function piecesOf(data: ProjectData) {
@@ -94,6 +95,7 @@ export function ordersPage(data: ProjectData): Page {
     ways: [
       { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
       { href: wayTo(path, findingsPath(project.id)), text: "Findings" },
+      { href: wayTo(path, schedulePath(project.id)), text: "Schedule" },
     ],
   };
   return {

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { amountField } from "../../fields/amountField.ts";
+import { durationField } from "../../fields/durationField.ts";
 import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
 import {
   countField,
@@ -178,6 +179,13 @@ export const clothSchema = z.strictObject({
   reference: textField()
     .optional()
     .meta({ description: "the supplier's own number; the client never sees it" }),
+  lead: durationField()
+    .optional()
+    .meta({
+      description:
+        "how long this one takes from the order until it is there; without it as long as its supplier's `lead`",
+      examples: ["8 weeks"],
+    }),
   price: z
     .strictObject({
       trade: amountField()

@@ -12,7 +12,7 @@ import {
 import { commonItemsField } from "./commonItems.ts";
 import { freightField, markupField, taxField } from "./studioMoney.ts";
 import { makersField, suppliersField } from "./studioTrade.ts";
-import { largePrintField, paintField, phasesField } from "./studioUsage.ts";
+import { largePrintField, paintField, phasesField, scheduleField } from "./studioUsage.ts";
 
 /**
  * The studio's own card. `allowances` is composed from the kinds of item (records/ takes their table as a value), so its schema is
@@ -65,6 +65,7 @@ export function studioSchema<A extends z.ZodType>(
     paint: paintField(),
     makers: makersField(kinds, ofMaker),
     suppliers: suppliersField(),
+    schedule: scheduleField(),
     "large-print": largePrintField(),
     phases: phasesField(kinds),
     terms: listField(textField())

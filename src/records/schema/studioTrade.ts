@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { rateField } from "../../fields/amountField.ts";
+import { durationField } from "../../fields/durationField.ts";
 import {
-  countField,
   listField,
   nameField,
   percentField,
@@ -28,9 +28,13 @@ export function makersField<A extends z.ZodType>(kinds: readonly string[], ofMak
           .record(workField(kinds).meta({ examples: ["curtains"] }), rateField())
           .optional()
           .meta({ description: "what the maker is paid, by kind of item or work" }),
-        weeks: countField(0, 104)
+        lead: durationField()
           .optional()
-          .meta({ description: "how long the making takes, in weeks", examples: ["6"] }),
+          .meta({
+            description:
+              "how long the making takes, from the day all cloth is there; the schedule is reckoned with it",
+            examples: ["6 weeks"],
+          }),
         allowances: ofMaker
           .optional()
           .meta({ description: "this maker's own allowances; they win over the studio's" }),
@@ -62,9 +66,13 @@ export function suppliersField() {
             description: "freight as a share of the goods' trade price",
             examples: ["4 %"],
           }),
-        weeks: countField(0, 104)
+        lead: durationField()
           .optional()
-          .meta({ description: "how long a delivery takes, in weeks", examples: ["3"] }),
+          .meta({
+            description:
+              "how long it takes from the order until the cloth is there; a card's own `lead` wins",
+            examples: ["3 weeks"],
+          }),
       }),
     )
     .optional()

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { durationField } from "../../fields/durationField.ts";
 import { positiveLengthField } from "../../fields/lengthField.ts";
 import { paintPriceField } from "../../fields/paintPriceField.ts";
 import { countField, listField, textField } from "../../fields/plainFields.ts";
@@ -58,5 +59,37 @@ export function phasesField(kinds: readonly string[]) {
     .meta({
       description:
         "the phase in which each kind of item is bought, where it is not the usual one: 1 is cheap and easily changed",
+    });
+}
+
+/** Time that the studio keeps between the steps of a project. Nothing is kept where it is not said. */
+export function scheduleField() {
+  return z
+    .strictObject({
+      ready: durationField()
+        .optional()
+        .meta({
+          description: "what is made is ready so long before the fitting",
+          examples: ["2 working days"],
+        }),
+      checking: durationField()
+        .optional()
+        .meta({
+          description:
+            "cloth is with its maker so long before the making begins, to be measured, checked and released",
+          examples: ["3 working days"],
+        }),
+      ordering: durationField()
+        .optional()
+        .meta({
+          description:
+            "the client's approval is there so long before the first order, for deposit and paperwork",
+          examples: ["1 week"],
+        }),
+    })
+    .optional()
+    .meta({
+      description: "time that the studio keeps between the steps of a schedule",
+      examples: ["{ ready: 2 working days, checking: 3 working days, ordering: 1 week }"],
     });
 }

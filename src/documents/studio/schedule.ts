@@ -1,0 +1,124 @@
+import { scheduleOf } from "../../sourcing/schedule.ts";
+import type { Schedule } from "../../sourcing/scheduleTypes.ts";
+import { isFitted } from "../../sourcing/whatIsDone.ts";
+import { issueWords } from "../board/board.ts";
+import type { Page } from "../page.ts";
+import { findingsPath, ordersPath, STUDIO_INDEX, schedulePath } from "../paths.ts";
+import type { ProjectData } from "../projectData.ts";
+import { wayTo } from "../ways.ts";
+import { dateInWords, dayInWords, longDay } from "../words/dates.ts";
+import { runningWords } from "../words/pageStyle.ts";
+import { countWord, listed } from "../words/phrases.ts";
+import { byDayDone, nextOf, scheduleRows } from "./scheduleRows.ts";
+
+/** The schedule of a project, reckoned back from its fitting, what is late first: for the studio alone. */
+export function schedulePage(data: ProjectData): Page {
+  const { project, studio } = data;
+  const path = schedulePath(project.id);
+  const schedule = scheduleOf(data);
+  const late = schedule.steps.filter((s) => s.daysLate > 0);
+  const open = schedule.steps.filter((s) => s.daysLate === 0 && s.done === null);
+  const done = schedule.steps.filter((s) => s.done !== null);
+  const parts = [
+    { name: "Late", day: "By", rows: scheduleRows(data, late) },
+    { name: "To come", day: "By", rows: scheduleRows(data, open) },
+    { name: "Done", day: "On", rows: scheduleRows(data, byDayDone(done)) },
+  ];
+  const model = {
+    kind: "schedule",
+    style: runningWords(
+      project.fields.project,
+      `Schedule, ${issueWords(data)}`,
+      "For the studio alone",
+    ),
+    letter: studio.fields.paper === "a3" ? "a4-page" : "letter-page",
+    project: project.fields.project,
+    issue: issueWords(data),
+    fitted: fittedWords(data, schedule),
+    lead: leadWords(data, schedule),
+    parts: parts
+      .filter((p) => p.rows.length > 0)
+      .map((p) => ({ ...p, hasStates: p.rows.some((r) => r.state !== "") })),
+    missing: schedule.missing.map((m) => ({
+      of: m.of,
+      // Of many orders that wait for one supplier the list would be longer than it helps.
+      stops: listed(m.for),
+      where: [m.file, ...m.under].join(", "),
+      line: m.line,
+    })),
+    times: timesWords(data, schedule),
+    note: NOTE,
+    openEnded: openEndedWords(schedule),
+    ways: [
+      { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
+      { href: wayTo(path, ordersPath(project.id)), text: "Order list" },
+      { href: wayTo(path, findingsPath(project.id)), text: "Findings" },
+    ],
+  };
+  return {
+    reader: "studio",
+    project: project.id,
+    room: null,
+    path,
+    title: `${project.fields.project}: schedule`,
+    language: studio.fields.language,
+    paper: studio.fields.paper === "a3" ? "a4" : "letter",
+    pdf: true,
+    model,
+    pictures: [],
+  };
+}
+
+function fittedWords({ project, studio }: ProjectData, { fitting }: Schedule): string {
+  if (fitting === null) return "No day of fitting is named.";
+  const day = longDay(fitting, studio.fields.language);
+  return isFitted(project) ? `It was fitted on ${day}.` : `To be fitted on ${day}.`;
+}
+
+/** How things stand, in a sentence or two: what is late, and what is to be done next. */
+function leadWords(data: ProjectData, schedule: Schedule): string {
+  const { language } = data.studio.fields;
+  const asOf = dateInWords(schedule.asOf, language);
+  if (schedule.fitting === null || isFitted(data.project)) return "";
+  if (schedule.steps.length === 0) return "Nothing can be reckoned yet: see what is missing.";
+  const late = scheduleRows(
+    data,
+    schedule.steps.filter((s) => s.daysLate > 0),
+  ).length;
+  const said =
+    late === 0
+      ? `On ${asOf} nothing is late`
+      : `On ${asOf} ${late === 1 ? "one thing is" : `${countWord(late)} things are`} late`;
+  const next = nextOf(schedule);
+  const due = next ? dayInWords(next.on, language) : "";
+  const [row] = next
+    ? scheduleRows(
+        data,
+        schedule.steps.filter((s) => s === next),
+      )
+    : [];
+  const what = row ? row.what.charAt(0).toLowerCase() + row.what.slice(1) : "";
+  return `${said}.${row ? ` Next, by ${due}: ${what}.` : ""}`;
+}
+
+/** What it was reckoned with: makers, suppliers, and the time that the studio keeps between. */
+function timesWords({ studio }: ProjectData, { times }: Schedule): string[] {
+  const { ready, checking, ordering } = studio.fields.schedule ?? {};
+  return [
+    ...times.map(({ of, span }) => `${of} ${span.text}`),
+    ...(ready ? [`made things ready ${ready.text} before the fitting`] : []),
+    ...(checking ? [`cloth there ${checking.text} before the work, to be checked`] : []),
+    ...(ordering ? [`approval ${ordering.text} before the first order`] : []),
+  ];
+}
+
+/** What every reader of a schedule must know of its days. */
+const NOTE =
+  "Each day is the last on which it can be done. A day that falls on a Saturday or a Sunday is moved to the Friday before. Public holidays, and the weeks in which mills and workrooms are closed, are not known here: allow for them. What is bought ready, hardware and paint are not in the schedule.";
+
+/** Said where an order has no day: the earliest may be among those. */
+function openEndedWords({ isOpenEnded, steps }: Schedule): string {
+  return isOpenEnded && steps.length > 0
+    ? "Of some cloths the day of the order is not known: the client’s approval may be needed earlier than it says above."
+    : "";
+}

@@ -1,0 +1,52 @@
+import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import type { Schedule, ScheduleInput, Step, StepKind } from "./scheduleTypes.ts";
+
+const SAYS: Readonly<Record<StepKind, { readonly said: string; readonly hint: string }>> = {
+  approval: {
+    said: "the client's approval was to be there by now",
+    hint: "Ask for it, and write it under approvals; or agree on a later fitting.",
+  },
+  sample: {
+    said: "these samples were to be approved by now",
+    hint: "Write approved: and the day under sample on the card, or agree on a later fitting.",
+  },
+  order: {
+    said: "these were to be ordered by now",
+    hint: "Order them and write it under orders, ask for a quicker delivery (lead: on the cloth's card), or agree on a later fitting.",
+  },
+  cloth: {
+    said: "these were to be with their makers by now, or come too late",
+    hint: "Ask the supplier for the day and the maker for time, and write under receipts what has come; or agree on a later fitting.",
+  },
+  work: {
+    said: "this work was to be begun by now",
+    hint: "Ask the maker. Once it is begun write status: making; or agree on a later fitting.",
+  },
+};
+
+/**
+ * What is late as of the documents' date: a warning for each kind of step, at the line of the fitting, with the day of each. Nothing once
+ * the project is fitted.
+ */
+export function lateSteps(schedule: Schedule, input: ScheduleInput): Diagnostic[] {
+  const late = schedule.steps.filter((step) => step.daysLate > 0);
+  const kinds = [...new Set(late.map((step) => step.kind))];
+  return kinds.map((kind) => {
+    const own = late.filter((step) => step.kind === kind);
+    const names = own.map((step) => `${nameOf(step, input)} (${step.on})`);
+    const list = kind === "approval" ? ` (${own[0]?.on})` : `: ${[...new Set(names)].join(", ")}`;
+    return diagnostic(
+      input.project.place(["fitting"]),
+      "schedule-late",
+      `To be fitted on ${schedule.fitting}, ${SAYS[kind].said}${list}.`,
+      { severity: "warning", actual: schedule.asOf, hint: SAYS[kind].hint },
+    );
+  });
+}
+
+/** A card's name; of a maker's work the maker's. */
+function nameOf(step: Step, { records, studio }: ScheduleInput): string {
+  if (step.cloth !== null) return records.cloths.get(step.cloth)?.fields.cloth ?? step.cloth;
+  const [maker] = step.makers;
+  return maker === undefined ? "" : (studio.fields.makers?.[maker]?.name ?? maker);
+}

@@ -1,0 +1,74 @@
+import { orderedOf } from "../quantities/ordered.ts";
+import type { ProjectRecord } from "../records/records.ts";
+import { PROJECT_STATES } from "../records/schema/projectSchema.ts";
+import { after } from "./calendar.ts";
+import { leadOfCloth } from "./leadTimes.ts";
+import { arrivedOf, type Need } from "./needs.ts";
+import type { ScheduleInput, Step } from "./scheduleTypes.ts";
+
+/** True where the project's status is this one or a later one. */
+export function hasReached(
+  project: ProjectRecord,
+  state: (typeof PROJECT_STATES)[number],
+): boolean {
+  return PROJECT_STATES.indexOf(project.fields.status) >= PROJECT_STATES.indexOf(state);
+}
+
+/** True from the fitting on: then nothing is late any more. */
+export const isFitted = (project: ProjectRecord): boolean => hasReached(project, "fitted");
+
+/** When the state that is now proposed was approved; null while it is not. */
+export function approvalOf(project: ProjectRecord): Step["done"] {
+  const { approvals, revision } = project.fields;
+  const own = (approvals ?? []).filter((a) => revision === undefined || a.revision === revision);
+  const last = own
+    .map((a) => a.on)
+    .sort()
+    .at(-1);
+  if (last !== undefined) return { on: last };
+  return hasReached(project, "approved") ? { on: null } : null;
+}
+
+/** Done once as much was ordered as is needed, or once all of it has come; `mine` are the needs of the card. */
+export function orderState(
+  card: string,
+  mine: readonly Need[],
+  needs: readonly Need[],
+  { project, records, quantities }: ScheduleInput,
+): Pick<Step, "done" | "inPart"> {
+  const found = orderedOf(card, project, quantities, records);
+  const days = (found?.orders ?? []).map((o) => o.on).sort();
+  const isEnough = found !== null && found.over.mm.compare(0) >= 0;
+  const isHere = mine.every((need) => arrivedOf(need, needs, project)?.isAll);
+  if (isEnough || isHere || hasReached(project, "making"))
+    return { done: { on: days.at(-1) ?? null }, inPart: false };
+  return { done: null, inPart: found !== null };
+}
+
+/** With its maker once all of it has come there, as far as the files say; then when, or when it is to come. */
+export function arrivalState(
+  need: Need,
+  needs: readonly Need[],
+  input: ScheduleInput,
+): Pick<Step, "done" | "inPart" | "expected"> {
+  const came = arrivedOf(need, needs, input.project);
+  const isDone = came?.isAll || hasReached(input.project, "making");
+  return {
+    done: isDone ? { on: came?.on ?? null } : null,
+    inPart: came !== null && !isDone,
+    expected: isDone ? null : expectedOf(need, input),
+  };
+}
+
+/** When a cloth that was ordered is there, by its last order and the time that it takes; null where that is not known. */
+function expectedOf(need: Need, input: ScheduleInput): string | null {
+  const { project, studio, records, quantities } = input;
+  const card = records.cloths.get(need.cloth);
+  const found = card ? orderedOf(card.id, project, quantities, records) : null;
+  const lead = card ? leadOfCloth(card, studio) : null;
+  const last = (found?.orders ?? [])
+    .map((o) => o.on)
+    .sort()
+    .at(-1);
+  return last !== undefined && lead && "lead" in lead ? after(last, lead.lead.span) : null;
+}
