@@ -124,13 +124,15 @@ function commandLine(
       );
   }
   verb(program, "preview", "the pages in a browser, renewed with every change")
+    .argument("[project[/room]]", "only this project, opened at this room")
     .option("--port <number>", "port of the address", port, 8080)
-    .action(async (options: { port: number }, command: Command) => {
+    .action(async (target: string | undefined, options: { port: number }, command: Command) => {
       const globals = command.optsWithGlobals<GlobalOptions>();
       if (globals.json) throw new UsageError("preview has no --json.");
+      const only = target === undefined ? null : parseTarget(target);
       recoverOutput(resolve(globals.out));
       const { preview } = await import("./verbs/preview.ts");
-      setExit(await preview(resolve(globals.content), options.port, wiring, around));
+      setExit(await preview(resolve(globals.content), options.port, wiring, around, only));
     });
 
   photoOptions(

@@ -34,7 +34,11 @@ interface Running {
   err(): string;
 }
 
-async function start(more: Partial<Wiring> = {}, port = "0"): Promise<Running> {
+async function start(
+  more: Partial<Wiring> = {},
+  port = "0",
+  target: readonly string[] = [],
+): Promise<Running> {
   let err = "";
   const ended = new Promise<void>((resolve) => {
     end = resolve;
@@ -44,7 +48,7 @@ async function start(more: Partial<Wiring> = {}, port = "0"): Promise<Running> {
     print = resolve;
   });
   const done = main(
-    ["--content", studio.content, "--out", studio.out, "preview", "--port", port],
+    ["--content", studio.content, "--out", studio.out, "preview", "--port", port, ...target],
     { ...studio.wiring, ...more },
     { out: { write: print }, err: { write: (text) => (err += text) }, env: {}, ended },
   );
@@ -213,3 +217,27 @@ test(
   },
   LIMIT,
 );
+
+test("one project is opened at its own room, or at the one that is named", async () => {
+  const asked: (string | null)[] = [];
+  const more: Partial<Wiring> = {
+    compute: (dir, options) => {
+      asked.push(options.only);
+      return studio.wiring.compute(dir, options);
+    },
+  };
+  const mill = await start(more, "0", ["mill"]);
+  expect(mill.opened).toBe(`${mill.origin}/client/mill/attic/index.html`);
+  expect(asked).toEqual(["mill"]);
+  end();
+  expect(await mill.done).toBe(0);
+  const den = await start(more, "0", ["quay/den"]);
+  expect(den.opened).toBe(`${den.origin}/client/quay/den/index.html`);
+  expect(asked).toEqual(["mill", "quay"]);
+});
+
+test("a project that is not there is a mistake of the command line, and what there is is named", async () => {
+  const preview = await start({}, "0", ["mil"]);
+  expect(await preview.done).toBe(2);
+  expect(preview.err()).toContain('There is no project "mil". Projects: mill, quay.');
+});

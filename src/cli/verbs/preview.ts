@@ -8,24 +8,26 @@ import type { Page } from "../../documents/page.ts";
 import { onSignal } from "../../press/onSignal.ts";
 import type { Computed } from "../../site/computed.ts";
 import { stagePages } from "../../site/stagePages.ts";
-import type { ExitCode } from "../outcome.ts";
+import { type ExitCode, UsageError } from "../outcome.ts";
 import { paintFor } from "../paint.ts";
 import { watchFolders } from "../preview/folderWatch.ts";
 import { type PreviewServer, type Shown, startPreviewServer } from "../preview/previewServer.ts";
 import type { Surroundings } from "../surroundings.ts";
-
+import { requireTarget, type Target } from "../target.ts";
 import type { Wiring } from "../wiring.ts";
 
 /**
  * Shows the pages on this machine and renews them with every change of the content or the layouts, also
  * deletions. Nothing is written to the output folder. A page that has errors gives way to what is wrong
- * and comes back when it is mended. Ends when the user asks.
+ * and comes back when it is mended. With `only` one project is worked out, which a studio of many is quicker by. Ends when the user
+ * asks.
  */
 export async function preview(
   contentDir: string,
   port: number,
   wiring: Wiring,
   around: Surroundings,
+  only: Target | null = null,
 ): Promise<ExitCode> {
   const home = await realpath(await mkdtemp(join(tmpdir(), "roomcloth-preview-")));
   const clear = (): void => rmSync(home, { recursive: true, force: true, maxRetries: 3 });
@@ -41,7 +43,10 @@ export async function preview(
     let edition = 0;
     const look = async (): Promise<Shown> => {
       edition += 1;
-      const shown = await lookOnce(contentDir, join(home, String(edition)), wiring);
+      const shown = await lookOnce(contentDir, join(home, String(edition)), wiring, {
+        only,
+        isFirst: edition === 1,
+      });
       if (shown.diagnostics.length > 0) {
         around.err.write(`${reportText(shown.diagnostics, paintFor(around.err, around.env))}\n`);
       }
@@ -56,7 +61,13 @@ export async function preview(
       });
       return turn;
     };
-    const first = await look();
+    let first: Shown;
+    try {
+      first = await look();
+    } catch (error) {
+      watch.stop();
+      throw error;
+    }
     try {
       server = await startPreviewServer(port, first);
     } catch (error) {
@@ -78,12 +89,27 @@ export async function preview(
   }
 }
 
-/** One edition of the preview in a folder of its own. Whatever goes wrong is shown, not thrown. */
-async function lookOnce(contentDir: string, root: string, wiring: Wiring): Promise<Shown> {
+/** What is shown, and whether for the first time: then a project that is not there is a mistake of the command line. */
+interface Look {
+  readonly only: Target | null;
+  readonly isFirst: boolean;
+}
+
+/** One edition of the preview in a folder of its own. Whatever goes wrong is shown, not thrown, but for the name of what is not there. */
+async function lookOnce(
+  contentDir: string,
+  root: string,
+  wiring: Wiring,
+  { only, isFirst }: Look,
+): Promise<Shown> {
   const diagnostics: Diagnostic[] = [];
   let start: string | null = null;
   try {
-    const computed = await wiring.compute(contentDir, { only: null, useCache: true });
+    const computed = await wiring.compute(contentDir, {
+      only: only?.project ?? null,
+      useCache: true,
+    });
+    if (only !== null && !computed.studioBroken) requireTarget(only, computed);
     diagnostics.push(...computed.diagnostics);
     const { pages } = computed;
     const staged = await stagePages(pages, computed.files, {
@@ -95,8 +121,9 @@ async function lookOnce(contentDir: string, root: string, wiring: Wiring): Promi
       onProgress() {},
     });
     diagnostics.push(...staged.diagnostics);
-    start = await startPage(contentDir, computed);
+    start = await startPage(contentDir, computed, only);
   } catch (error) {
+    if (isFirst && error instanceof UsageError) throw error;
     const message = error instanceof Error ? error.message : String(error);
     const nowhere = { file: "", line: null, column: null, keyPath: null };
     diagnostics.push(diagnostic(nowhere, "preview", `The pages could not be made: ${message}`));
@@ -108,9 +135,16 @@ async function lookOnce(contentDir: string, root: string, wiring: Wiring): Promi
  * Where the preview opens: at the room whose file was saved last, its client's page first; without
  * rooms at any page. A room with errors opens all the same, at the place where its page would be.
  */
-async function startPage(contentDir: string, computed: Computed): Promise<string | null> {
+async function startPage(
+  contentDir: string,
+  computed: Computed,
+  only: Target | null,
+): Promise<string | null> {
   let latest: { room: string; time: number } | null = null;
-  for (const room of computed.rooms) {
+  const isWanted = (room: string): boolean =>
+    only === null ||
+    (only.room === null ? room.startsWith(`${only.project}/`) : room === only.room);
+  for (const room of computed.rooms.filter(isWanted)) {
     const facts = await stat(join(contentDir, "projects", `${room}.md`)).catch(() => null);
     if (facts !== null && (latest === null || facts.mtimeMs > latest.time)) {
       latest = { room, time: facts.mtimeMs };
