@@ -1,6 +1,6 @@
 import type { Grains } from "../cutplan/piece.ts";
 import type { LengthAtHand, Plan, PlanInput, PlanProblem } from "../cutplan/plan.ts";
-import { planCuts } from "../cutplan/planCuts.ts";
+import { plannedBefore } from "../cutplan/plannedBefore.ts";
 import { problemsOf } from "../cutplan/problems.ts";
 import {
   type Choices,
@@ -119,7 +119,7 @@ function runPlan(
   choices: Choices,
 ): { readonly run: Run | null; readonly unplaced: readonly NamedPiece[] } {
   const named = cuts.flatMap((cut) => piecesOf(cut, input.cloth, choices));
-  const plan = planCuts(planInput(input, named));
+  const plan = plannedBefore(planInput(input, named));
   const pieces = new Map(named.map((each) => [each.piece.id, each]));
   if (plan.ok) return { run: { plan, pieces }, unplaced: [] };
   return { run: null, unplaced: plan.problems.flatMap((each) => pieces.get(each.pieceId) ?? []) };
