@@ -4,6 +4,7 @@ import type { Page } from "./page.ts";
 import type { ProjectData } from "./projectData.ts";
 import { proposalPages } from "./proposal/proposal.ts";
 import { sheetPages } from "./sheets/sheet.ts";
+import { accountPage } from "./studio/account.ts";
 import { findingsPage } from "./studio/findingsPage.ts";
 import { clientIndex, studioIndex } from "./studio/indexPages.ts";
 import { ordersPage } from "./studio/orders.ts";
@@ -18,6 +19,7 @@ export function pagesOfProject(data: ProjectData, warnings: readonly Diagnostic[
     ...sheetPages(data),
     ordersPage(data),
     schedulePage(data),
+    accountPage(data),
     findingsPage(data, warnings),
   ];
 }

@@ -1,4 +1,5 @@
 import type { ItemKind, Made } from "../items/itemKind.ts";
+import type { Account } from "../money/account/account.ts";
 import type { Alternative } from "../money/alternatives.ts";
 import type { ProjectMoney } from "../money/projectMoney.ts";
 import type { ProjectQuantities } from "../quantities/quantityTypes.ts";
@@ -67,6 +68,7 @@ export interface ProjectData {
   readonly objects: ReadonlyMap<string, Swatch>;
   readonly quantities: ProjectQuantities;
   readonly money: ProjectMoney;
+  readonly account: Account;
   readonly choices: readonly ItemChoice[];
   /** Cloths that the rooms' files ask to compare; for the studio alone. */
   readonly compared: readonly Alternative[];

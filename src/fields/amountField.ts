@@ -82,6 +82,26 @@ export function amountField() {
     .meta({ money: true, examples: ["1,200.50"] });
 }
 
+/**
+ * A sum of money that went one way or the other: `1,200`, and with a minus sign before it (`-120`, also U+2212) what was given back. Its
+ * decimal keeps the sign.
+ */
+export function signedAmountField() {
+  return z
+    .string()
+    .transform((text, context): Amount => {
+      const back = /^\s*[-−]/.test(text);
+      const read = readAmount(text.replace(/^\s*[-−]/, ""));
+      if (read) return back ? { ...read, decimal: `-${read.decimal}` } : read;
+      return refuse(context, text, {
+        code: "amount-unreadable",
+        message: `“${text}” cannot be read as a sum of money.`,
+        ...EXPLAIN,
+      });
+    })
+    .meta({ money: true, examples: ["1,200.50"] });
+}
+
 /** A maker's rate: a sum, `per`, and what it is counted by. A bare sum is per item, and so is `32 each`. */
 export function rateField() {
   return z

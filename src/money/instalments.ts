@@ -28,7 +28,8 @@ export interface Instalment {
   readonly amount: Money;
 }
 
-function isAmount(part: Fraction | Amount): part is Amount {
+/** True of a typed sum, false of a share. */
+export function isAmount(part: Fraction | Amount): part is Amount {
   return typeof (part as Amount).decimal === "string";
 }
 

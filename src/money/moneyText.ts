@@ -1,5 +1,7 @@
 import { type Money, printMoney, sumMoney } from "../units/money.ts";
 import { printCloth, type UnitSystem } from "../units/printLength.ts";
+import type { Account } from "./account/account.ts";
+import { accountText } from "./account/accountText.ts";
 import type { Alternative } from "./alternatives.ts";
 import type { TaxedLine } from "./lines.ts";
 import { moneyTable, type Row } from "./moneyTable.ts";
@@ -30,13 +32,14 @@ const PLAINLY: MoneyWords = {
 
 /**
  * The price of a project or of one room as plain text, for the studio: trade prices stand in it. Room by room and item by item its
- * lines, then the totals, the phases and instalments, whole bolts against cut lengths, and the ways that the client may choose.
+ * lines, then the totals, the phases and instalments, whole bolts against cut lengths, the ways that the client may choose, and the account.
  */
 export function moneyText(
   all: ProjectMoney,
   room: string | null,
   words: MoneyWords = PLAINLY,
   alternatives: readonly Alternative[] = [],
+  account: Account | null = null,
 ): string {
   const print = (m: Money): string => printMoney(m, words.language);
   const lines = room === null ? all.lines : all.lines.filter((l) => l.room === room);
@@ -48,6 +51,7 @@ export function moneyText(
     ...alternatives
       .filter((each) => room === null || each.room === room)
       .map((each) => alternativeText(each, words, print)),
+    ...(room === null && account ? accountText(account, words.language) : []),
   ];
   return `${out.join("\n")}\n`;
 }

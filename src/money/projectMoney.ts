@@ -12,7 +12,8 @@ import {
 import { boltsOf, type ClothBolt } from "./bolts.ts";
 import { clothLines } from "./clothLines.ts";
 import { feeLines } from "./feeLines.ts";
-import { type Instalment, type InstalmentAsked, instalments } from "./instalments.ts";
+import { type Instalment, instalments } from "./instalments.ts";
+import { instalmentsAsked } from "./instalmentsAsked.ts";
 import { itemLines } from "./itemLines.ts";
 import type { PriceLine, TaxedLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
@@ -211,16 +212,6 @@ function budgetsOf(
   const known = rooms.filter((b): b is Money => b !== null);
   const all = known.length > 0 && known.length === rooms.length;
   return { rooms, project: own ?? (all ? sumMoney(known, currency) : null) };
-}
-
-/** The instalments as the project writes them. */
-function instalmentsAsked(project: ProjectRecord): InstalmentAsked[] {
-  return (project.fields.instalments ?? []).flatMap((one, at): InstalmentAsked[] => {
-    const name = (["deposit", "interim", "balance"] as const).find((n) => one[n] !== undefined);
-    const part = name ? one[name] : undefined;
-    if (!name || part === undefined) return [];
-    return [{ name, part, due: one.due, place: project.place(["instalments", at, name]) }];
-  });
 }
 
 /** What each phase comes to, in their order, fees last. */

@@ -1,4 +1,6 @@
 import type { Money } from "../units/money.ts";
+import type { Account } from "./account/account.ts";
+import { accountJson } from "./account/accountJson.ts";
 import type { Alternative } from "./alternatives.ts";
 import type { ProjectMoney, Totals } from "./projectMoney.ts";
 
@@ -16,11 +18,15 @@ function totals(t: Totals) {
   };
 }
 
-/** The machine form of a project's price: sums in minor units of `currency`. With a room, that room's lines and totals. */
+/**
+ * The machine form of a project's price: sums in minor units of `currency`. With a room, that room's lines and totals; instalments and
+ * account are the project's.
+ */
 export function moneyJson(
   all: ProjectMoney,
   room: string | null = null,
   alternatives: readonly Alternative[] = [],
+  account: Account | null = null,
 ) {
   const lines = room === null ? all.lines : all.lines.filter((l) => l.room === room);
   const shown = room === null ? all.totals : all.rooms.find((r) => r.room === room)?.totals;
@@ -50,6 +56,7 @@ export function moneyJson(
       due: i.due,
       amount: minor(i.amount),
     })),
+    account: account ? accountJson(account) : null,
     phases: all.phases.map((p) => ({
       phase: p.phase,
       total: minor(p.total),

@@ -176,12 +176,18 @@ export async function compute(
       const found = find(target);
       return found
         ? {
-            json: moneyJson(found.data.money, found.room, alternativesIn(found.data)),
+            json: moneyJson(
+              found.data.money,
+              found.room,
+              alternativesIn(found.data),
+              found.data.account,
+            ),
             text: moneyText(
               found.data.money,
               found.room,
               moneyWords(found.data),
               alternativesIn(found.data),
+              found.data.account,
             ),
           }
         : null;

@@ -3,6 +3,7 @@ import { checkFixedPlaces } from "../documents/board/checkFixedPlaces.ts";
 import type { ItemData, ProjectData, RoomData } from "../documents/projectData.ts";
 import { checkLetters } from "../documents/words/checkLetters.ts";
 import { ITEM_KINDS } from "../items/kinds.ts";
+import { accountOf } from "../money/account/account.ts";
 import { comparedCloths } from "../money/alternatives.ts";
 import { type PriceContext, priceProject } from "../money/priceProject.ts";
 import { phaseOf } from "../records/phaseOf.ts";
@@ -106,6 +107,7 @@ export function projectData(
     (room) => furnish(room).data,
   );
   const compared = project.rooms.flatMap((room) => comparedCloths(context, priced, room.id));
+  const account = accountOf(project, studio, money, today);
   const data: ProjectData = {
     studio,
     records,
@@ -115,6 +117,7 @@ export function projectData(
     objects: swatches.objects,
     quantities,
     money,
+    account,
     choices: choices.value,
     compared,
     dated,
@@ -125,6 +128,7 @@ export function projectData(
       ...quantities.diagnostics,
       ...rooms.flatMap((r) => r.diagnostics),
       ...money.diagnostics,
+      ...account.diagnostics,
       ...choices.diagnostics,
       ...data.rooms.flatMap((room) => checkFixedPlaces(data, room)),
       ...checkLetters(data),

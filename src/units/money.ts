@@ -75,6 +75,15 @@ export function moneyFromDecimal(text: string, currency: CurrencyCode): Money | 
   return { minor: found[1] ? -minor : minor, currency };
 }
 
+/** A sum as it is typed in a file: `11836.09`, `-120.00`, with as many figures after the point as the currency has. */
+export function typedMoney(a: Money): string {
+  const digits = minorDigits(a.currency);
+  const figures = (a.minor < 0n ? -a.minor : a.minor).toString().padStart(digits + 1, "0");
+  const at = figures.length - digits;
+  const part = digits === 0 ? "" : `.${figures.slice(at)}`;
+  return `${a.minor < 0n ? "-" : ""}${figures.slice(0, at)}${part}`;
+}
+
 /** For reading, in the studio's language: `$1,254.00`, or without cents where `whole` is set and there are none. */
 export function printMoney(a: Money, language: string, whole = false): string {
   const digits = minorDigits(a.currency);

@@ -43,3 +43,12 @@ test("a name in other letters is told once, where it stands", () => {
     keyPath: "client.name",
   });
 });
+
+test("who approved and what was paid for stand on the account, and are told too", () => {
+  const data = project("Nobody");
+  Object.assign(data.project.fields, {
+    approvals: [{ by: "Nobody" }, { by: "中村" }],
+    payments: [{}, { what: "木綿" }],
+  });
+  expect(checkLetters(data).map((d) => d.keyPath)).toEqual(["approvals.1.by", "payments.1.what"]);
+});

@@ -132,7 +132,7 @@ test("no letter has a paragraph without words: a heading would stand alone befor
 test("every figure has words in its place, every table heads to its columns, every link its contents", async () => {
   for (const studio of [demo, letters])
     for (const name of studio.files.filter(
-      (f) => /(proposal|index|findings|orders)\.pdf$|^makers/.test(f) && f.endsWith(".pdf"),
+      (f) => /(proposal|index|findings|orders|account)\.pdf$|^makers/.test(f) && f.endsWith(".pdf"),
     )) {
       const pdf = await PDFDocument.load(await readFile(join(studio.out, name)));
       const kinds = new Map<string, number>();

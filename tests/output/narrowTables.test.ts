@@ -42,6 +42,8 @@ const FAULTS = `(() => {
 test.each([
   "studio/gannet-house/orders.html",
   "studio/ropewalk-house/orders.html",
+  "studio/gannet-house/account.html",
+  "studio/ropewalk-house/account.html",
   "studio/gannet-house/findings.html",
   "studio/gannet-house/schedule.html",
   "studio/index.html",

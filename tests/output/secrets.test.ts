@@ -37,6 +37,10 @@ const STUDIO_ONLY = {
   tradePrice: "731.57",
   samplePrice: "613.19",
   waiver: "Zwtwaiverreason",
+  approver: "Zwtapprover",
+  approvedTotal: "77,341.29",
+  payment: "6,173.41",
+  paidFor: "Zwtpaidfor",
 } as const;
 
 /** The price of a yard, what it is multiplied by, and what else is money of the studio's: for no maker's eyes. */
@@ -120,7 +124,7 @@ private: ${s.studioPrivate}
     await mkdir(join(dir, "projects", id), { recursive: true });
     await writeFile(
       join(dir, "projects", id, "project.md"),
-      `---\nproject: House of ${id}\nclient: { name: ${client}, address: ${m.clientAddress}${id}, email: ${m.clientMail}${id}@post.example, phone: ${m.clientPhone} }\ndelivery: The workroom door\nstatus: proposed\ndated: 2026-11-20\nfitting: 2027-09-13\nfees: { design: "${m.designFee}" }\nbudget: ${m.projectBudget}\nprivate: ${s.projectPrivate}\n---\n`,
+      `---\nproject: House of ${id}\nclient: { name: ${client}, address: ${m.clientAddress}${id}, email: ${m.clientMail}${id}@post.example, phone: ${m.clientPhone} }\ndelivery: The workroom door\nstatus: proposed\ndated: 2026-11-20\nfitting: 2027-09-13\nfees: { design: "${m.designFee}" }\nbudget: ${m.projectBudget}\napprovals: [{ revision: A, by: ${s.approver}, on: 2026-11-01, total: "${s.approvedTotal}" }]\npayments: [{ amount: "${s.payment}", on: 2026-11-02, what: ${s.paidFor} }]\nprivate: ${s.projectPrivate}\n---\n`,
     );
     await writeFile(
       join(dir, "projects", id, `${room}.md`),
@@ -325,6 +329,13 @@ test("each does find what is theirs", async () => {
   expect(studio).toContain(STUDIO_ONLY.supplier);
   expect(studio).toContain(STUDIO_ONLY.reference);
   expect(studio).toContain(STUDIO_ONLY.tradePrice);
+  for (const project of ["quillon", "varley"]) {
+    const account = await said(join(built.out, `studio/${project}/account.html`));
+    for (const what of ["approver", "approvedTotal", "payment", "paidFor"] as const)
+      expect(account, what).toContain(STUDIO_ONLY[what]);
+    expect(account).not.toContain(STUDIO_ONLY.tradePrice);
+    expect(account).not.toContain(totalsOf(project).trade);
+  }
 });
 
 test("the client's total is on the client's proposal and on no maker's sheet; the trade total is the studio's", async () => {

@@ -12,6 +12,7 @@ import {
 import { spelled } from "../../units/spelling.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
+import { currencySign } from "../words/bareMoney.ts";
 import type { Markup } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
 import { type BudgetRow, itemRows, payable, soFar } from "./itemRows.ts";
@@ -85,10 +86,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
   );
   const unit = 10n ** BigInt(minorDigits(m.currency));
   const cents = clientLines.some((l) => l.client.minor % unit !== 0n || l.tax.minor % unit !== 0n);
-  const symbol =
-    new Intl.NumberFormat(language, { style: "currency", currency: m.currency })
-      .formatToParts(0)
-      .find((p) => p.type === "currency")?.value ?? m.currency;
+  const symbol = currencySign(m.currency, language);
   const print = (sum: Money): string =>
     printMoney(sum, language, !cents).replace(symbol, "").trim();
   const whole = (sum: Money): string => printMoney(sum, language, true);

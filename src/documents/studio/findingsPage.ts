@@ -5,7 +5,7 @@ import { capital } from "../../units/capital.ts";
 import { type Money, money, printMoney, subtractMoney } from "../../units/money.ts";
 import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
-import { findingsPath, ordersPath, STUDIO_INDEX } from "../paths.ts";
+import { accountPath, findingsPath, ordersPath, STUDIO_INDEX } from "../paths.ts";
 import type { ItemData, ProjectData, RoomData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
@@ -128,6 +128,7 @@ export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[])
     ways: [
       { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
       { href: wayTo(path, ordersPath(project.id)), text: "Order list" },
+      { href: wayTo(path, accountPath(project.id)), text: "Account" },
     ],
   };
   return {

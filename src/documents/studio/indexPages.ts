@@ -2,6 +2,7 @@ import { capital } from "../../units/capital.ts";
 import { printMoney } from "../../units/money.ts";
 import type { Page } from "../page.ts";
 import {
+  accountPath,
   boardPath,
   clientIndexPath,
   clientTree,
@@ -70,6 +71,10 @@ export function studioIndex(
             {
               href: wayTo(STUDIO_INDEX, schedulePath(data.project.id)),
               text: "Schedule",
+            },
+            {
+              href: wayTo(STUDIO_INDEX, accountPath(data.project.id)),
+              text: "Account",
             },
           ],
         },

@@ -14,6 +14,14 @@ export function checkLetters(data: ProjectData): Diagnostic[] {
   const names: { readonly text: string | undefined; readonly place: () => Place }[] = [
     { text: project.fields.project, place: () => project.place(["project"]) },
     { text: project.fields.client.name, place: () => project.place(["client", "name"]) },
+    ...(project.fields.approvals ?? []).map(({ by }, at) => ({
+      text: by,
+      place: () => project.place(["approvals", at, "by"]),
+    })),
+    ...(project.fields.payments ?? []).map(({ what }, at) => ({
+      text: what,
+      place: () => project.place(["payments", at, "what"]),
+    })),
     { text: studio.fields.studio, place: () => studio.place(["studio"]) },
     ...data.rooms.flatMap(({ record, items, scheme }) => [
       { text: record.fields.room, place: () => record.place(["room"]) },

@@ -13,7 +13,8 @@ export function checkSums(
 ): Diagnostic[] {
   if (currency === null) return [];
   return leaves.flatMap((leaf) => {
-    const amount = leaf.notes.money ? amountIn(leaf.node.text) : null;
+    // What was given back has a minus sign before it, and the same coins.
+    const amount = leaf.notes.money ? amountIn(leaf.node.text.replace(/^\s*[-−]/, "")) : null;
     if (amount === null) return [];
     const { mark } = amount;
     if (isOtherCurrency(mark, currency)) {

@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { amountField } from "../../fields/amountField.ts";
+import { amountField, signedAmountField } from "../../fields/amountField.ts";
 import { instalmentField } from "../../fields/instalmentField.ts";
 import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
 import {
@@ -130,6 +130,13 @@ export const projectSchema = z.strictObject({
         revision: textField().meta({ description: "which state was approved", examples: ["B"] }),
         by: textField().meta({ description: "who approved it" }),
         on: dateField().meta({ description: "when" }),
+        total: amountField()
+          .optional()
+          .meta({
+            description:
+              "the total that was approved, with tax; the account holds today's total against it",
+            examples: ["6480.00"],
+          }),
       }),
     )
     .optional()
@@ -137,7 +144,9 @@ export const projectSchema = z.strictObject({
   payments: z
     .array(
       z.strictObject({
-        amount: amountField().meta({ description: "how much" }),
+        amount: signedAmountField().meta({
+          description: "how much; with a minus sign before it what you gave back",
+        }),
         on: dateField().meta({ description: "when" }),
         what: textField()
           .optional()

@@ -1,0 +1,100 @@
+import { printMoney } from "../../units/money.ts";
+import { issueWords } from "../board/board.ts";
+import type { Page } from "../page.ts";
+import { accountPath, findingsPath, ordersPath, STUDIO_INDEX, schedulePath } from "../paths.ts";
+import type { ProjectData } from "../projectData.ts";
+import { wayTo } from "../ways.ts";
+import { currencySign } from "../words/bareMoney.ts";
+import { dateInWords } from "../words/dates.ts";
+import { runningWords } from "../words/pageStyle.ts";
+import { listed } from "../words/phrases.ts";
+import { agreedPart } from "./accountAgreed.ts";
+import { madePart } from "./accountLines.ts";
+import { duePart, paidPart } from "./accountRows.ts";
+
+/** True once everything is fitted: then it is the last account. */
+function isFinal(data: ProjectData): boolean {
+  return ["fitted", "archived"].includes(data.project.fields.status);
+}
+
+/** What remains, before all else; then what of it is due, and what the total leaves out or holds for later. */
+function leadWords(data: ProjectData): { readonly lead: string; readonly more: string } {
+  const { account: a, studio } = data;
+  const print = (sum: typeof a.total): string => printMoney(sum, studio.fields.language);
+  const { remaining, total, dueNow, parts, priceToCome, unchosen, reserve } = a;
+  const lead =
+    remaining.minor < 0n
+      ? `The client is ${print({ ...remaining, minor: -remaining.minor })} in credit: ${print(a.paid)} is paid of ${print(total)}.`
+      : remaining.minor > 0n
+        ? a.paid.minor === 0n
+          ? `${print(total)} is to be paid; nothing has come in yet.`
+          : `${print(remaining)} remains to be paid of ${print(total)}.`
+        : total.minor === 0n
+          ? "There is nothing to be paid yet."
+          : `All is paid: ${print(total)}.`;
+  const due =
+    remaining.minor <= 0n || parts.length === 0
+      ? ""
+      : dueNow.minor > 0n
+        ? `${print(dueNow)} of it is due by now.`
+        : "Nothing of it is due yet.";
+  const more = [
+    due,
+    priceToCome.length > 0
+      ? `The total is not the whole yet. Price to come: ${listed(priceToCome)}.`
+      : "",
+    unchosen.minor > 0n
+      ? `${print(unchosen)} of the total is for what the client has still to choose, as it is drawn.`
+      : "",
+    reserve.minor > 0n
+      ? `The total holds ${print(reserve)} in reserve: what is not used of that comes off the balance.`
+      : "",
+  ];
+  return { lead, more: more.filter((words) => words !== "").join(" ") };
+}
+
+/** The account of a project: what was agreed, what is due when, what was paid and what remains, and what it is made of. For the studio alone. */
+export function accountPage(data: ProjectData): Page {
+  const { project, studio, account } = data;
+  const { language } = studio.fields;
+  const path = accountPath(project.id);
+  const title = isFinal(data) ? "Final account" : "Account";
+  const model = {
+    kind: "account",
+    style: runningWords(
+      project.fields.project,
+      `${title}, ${dateInWords(account.asOf, language)}`,
+      "For the studio alone",
+    ),
+    letter: studio.fields.paper === "a3" ? "a4-page" : "letter-page",
+    title,
+    project: project.fields.project,
+    client: project.fields.client.name,
+    issue: issueWords(data),
+    asOf: dateInWords(account.asOf, language),
+    currency: currencySign(account.currency, language),
+    ...leadWords(data),
+    agreed: agreedPart(data),
+    due: duePart(data),
+    paid: paidPart(data),
+    made: madePart(data),
+    ways: [
+      { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
+      { href: wayTo(path, ordersPath(project.id)), text: "Order list" },
+      { href: wayTo(path, findingsPath(project.id)), text: "Findings" },
+      { href: wayTo(path, schedulePath(project.id)), text: "Schedule" },
+    ],
+  };
+  return {
+    reader: "studio",
+    project: project.id,
+    room: null,
+    path,
+    title: `${project.fields.project}: ${title.toLowerCase()}`,
+    language,
+    paper: studio.fields.paper === "a3" ? "a4" : "letter",
+    pdf: true,
+    model,
+    pictures: [],
+  };
+}

@@ -1,0 +1,95 @@
+import { type AccountKind, accountKind, taxSplit } from "../../money/account/byKind.ts";
+import type { TaxedLine } from "../../money/lines.ts";
+import { capital } from "../../units/capital.ts";
+import type { ProjectData } from "../projectData.ts";
+import { itemRows, soFar } from "../proposal/itemRows.ts";
+import { pens } from "./accountPens.ts";
+
+/** A row of what the total is made of; sums of a kind that it has none of are empty. */
+interface MadeRow {
+  readonly what: string;
+  readonly goods: string;
+  readonly work: string;
+  readonly tax: string;
+  readonly sum: string;
+}
+
+const KIND_WORDS: Readonly<Record<AccountKind, string>> = {
+  goods: "Goods",
+  making: "Making",
+  fees: "Fees and fitting",
+  samples: "Samples",
+  reserve: "Kept in reserve",
+};
+
+/** What everything comes to as it is now: item by item in each room, then by kind, with the tax of each. */
+export function madePart(data: ProjectData) {
+  const { money: m, account: a, studio } = data;
+  const { bare, print } = pens(data);
+  const row = rowMaker(data);
+  const whole = m.lines.filter(
+    (l) => l.room === null && (l.client.minor !== 0n || l.what !== "sample"),
+  );
+  const percent = (share: number): string =>
+    new Intl.NumberFormat(studio.fields.language, {
+      style: "percent",
+      maximumFractionDigits: 3,
+    }).format(share);
+  const tax = studio.fields.tax?.name ?? "tax";
+  return {
+    rooms: data.rooms.flatMap((room) => {
+      const own = m.lines.filter((l) => l.room === room.record.id);
+      return own.length === 0
+        ? []
+        : [
+            {
+              ...row(capital(room.record.fields.room), own),
+              rows: itemRows(data, own, bare).map((item) => row(item.row.what, item.lines)),
+            },
+          ];
+    }),
+    whole:
+      whole.length > 0
+        ? { ...row("The whole project", whole), rows: whole.map((l) => row(l.label, [l])) }
+        : null,
+    total: row("Total", m.lines),
+    kinds: a.kinds.map((k) => ({
+      what: KIND_WORDS[k.kind],
+      net: bare(k.net),
+      tax: k.tax.minor === 0n ? "none" : bare(k.tax),
+      sum: bare(k.sum),
+    })),
+    kindsTotal: {
+      net: bare({ ...a.total, minor: a.kinds.reduce((sum, k) => sum + k.net.minor, 0n) }),
+      tax: bare({ ...a.total, minor: a.kinds.reduce((sum, k) => sum + k.tax.minor, 0n) }),
+      sum: bare(a.total),
+    },
+    taxes: a.taxes.map(
+      (t) =>
+        `${capital(tax)} on ${t.kind}: ${percent(t.rate.valueOf())} of ${print(t.net)}, ${print(t.tax)}.${m.taxIncluded ? " The prices on the proposal hold it." : ""}`,
+    ),
+    open: a.priceToCome,
+    changed: a.change !== null && a.change.minor !== 0n,
+  };
+}
+
+/** Makes rows of lines: goods, work and reserve without their tax, the tax, and the sum with it. */
+function rowMaker(data: ProjectData) {
+  const { taxIncluded, currency } = data.money;
+  const { bare } = pens(data);
+  return (what: string, lines: readonly TaxedLine[]): MadeRow => {
+    const net = (kinds: readonly AccountKind[]): string => {
+      const own = lines.filter((l) => kinds.includes(accountKind(l.what)));
+      const split = taxSplit(own, taxIncluded, currency);
+      return split.net.minor === 0n ? "" : bare(split.net);
+    };
+    const all = taxSplit(lines, taxIncluded, currency);
+    return {
+      what,
+      goods: net(["goods", "samples"]),
+      work: net(["making", "fees"]),
+      tax: all.tax.minor === 0n ? "" : bare(all.tax),
+      sum: soFar(lines, bare(all.sum)),
+    };
+  };
+}

@@ -1,0 +1,16 @@
+import { type Money, printMoney } from "../../units/money.ts";
+
+/** The sign of a currency as a language writes it: `$`, `€`, `¥`. It stands once, in a table's head. */
+export function currencySign(currency: string, language: string): string {
+  const parts = new Intl.NumberFormat(language, { style: "currency", currency }).formatToParts(0);
+  return parts.find((part) => part.type === "currency")?.value ?? currency;
+}
+
+/** A sum without its currency's sign, to the smallest coin, below nothing with a true minus sign. */
+export function bareMoney(sum: Money, language: string): string {
+  return printMoney(sum, language)
+    .replace(currencySign(sum.currency, language), "")
+    .replace(/-/, "\u2212")
+    .replace(/^(\u2212?)\s+/, "$1")
+    .trim();
+}

@@ -1,0 +1,43 @@
+import { type Money, money, printMoney } from "../../units/money.ts";
+import type { Account } from "./account.ts";
+import { moreOrLess } from "./checkAccount.ts";
+
+/** The account as a few lines of plain text: what was agreed, how far each part is paid, and what remains. */
+export function accountText(account: Account, language: string): string[] {
+  const print = (sum: Money): string => printMoney(sum, language);
+  const { last, change, parts, payments, remaining } = account;
+  const today = `today ${print(account.total)}${change && change.minor !== 0n ? `, ${moreOrLess(change, language)}` : ""}`;
+  const agreed = !last
+    ? `nothing is approved yet; ${today}`
+    : last.total
+      ? `approved ${print(last.total)} (revision ${last.revision}, ${last.on}); ${today}`
+      : `revision ${last.revision} was approved on ${last.on}, its total is not written; ${today}`;
+  const rest =
+    remaining.minor < 0n
+      ? `${print(money(-remaining.minor, account.currency))} in credit`
+      : `${print(remaining)} remains${parts.length > 0 ? `, of it ${print(account.dueNow)} due by now` : ""}`;
+  const ahead = payments.filter((p) => !p.counts).length;
+  return [
+    "",
+    `Account on ${account.asOf}: ${agreed}.`,
+    ...parts.map((part) => {
+      const paid =
+        part.state === "paid"
+          ? part.paidOn
+            ? `paid ${part.paidOn}`
+            : "nothing to pay"
+          : part.state === "part-paid"
+            ? `${print(part.paid)} paid, ${print(part.open)} open`
+            : "open";
+      return `  ${part.name}, due ${dueWords(part)}: ${print(part.sum)}, ${paid}.`;
+    }),
+    `Paid ${print(account.paid)}${ahead > 0 ? ` (${ahead} dated ahead, not counted)` : ""}; ${rest}.`,
+  ];
+}
+
+/** `at approval, 2026-10-21`; a date by itself, and words of her own as they are. */
+function dueWords({ due, dueOn }: Account["parts"][number]): string {
+  if (due === dueOn) return due;
+  const known = ["approval", "order", "fitting"].includes(due) ? `at ${due}` : due;
+  return dueOn ? `${known}, ${dueOn}` : known;
+}
