@@ -101,12 +101,14 @@ function commandLine(
         );
       }),
     );
-  verb(program, "check", "what is wrong and what is worth a look; writes nothing").action(
-    (_options: object, command: Command) =>
-      run(command, async (contentDir) =>
-        (await import("./verbs/check.ts")).check(contentDir, wiring),
-      ),
-  );
+  verb(program, "check", "what is wrong and what is worth a look; writes nothing")
+    .argument("[project[/room]]", "only this project, or one of its rooms")
+    .action((target: string | undefined, _options: object, command: Command) =>
+      run(command, async (contentDir) => {
+        const only = target === undefined ? null : parseTarget(target);
+        return (await import("./verbs/check.ts")).check(contentDir, wiring, only);
+      }),
+    );
   for (const [name, report, description] of [
     [
       "quantities",

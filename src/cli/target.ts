@@ -1,3 +1,4 @@
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Computed } from "../site/computed.ts";
 import { UsageError } from "./outcome.ts";
 
@@ -28,6 +29,13 @@ export function requireTarget(target: Target, computed: Computed): void {
     const rooms = computed.rooms.filter((room) => room.startsWith(`${target.project}/`));
     throw new UsageError(`There is no room "${target.room}". ${listOf("Rooms", rooms)}`);
   }
+}
+
+/** Whether a diagnostic stands in a file that the target uses: all but other projects' files. */
+export function concerns(one: Diagnostic, only: Target | null, computed: Computed): boolean {
+  if (only === null) return true;
+  const project = /(?:^|[\\/])projects[\\/]([^\\/]+)[\\/]/.exec(one.file)?.[1];
+  return project === undefined || project === only.project || !computed.projects.includes(project);
 }
 
 function listOf(what: string, names: readonly string[]): string {

@@ -175,7 +175,8 @@ test.each([
   [["biuld"], "Did you mean build?"],
   [["quantities"], "missing required argument"],
   [["money", "nowhere"], 'no project "nowhere"'],
-  [["check", "extra"], "too many arguments"],
+  [["check", "extra"], 'no project "extra". Projects: mill, quay.'],
+  [["check", "quay", "extra"], "too many arguments"],
   [["preview", "--port", "80x"], "whole number"],
   [["preview", "--json"], "no --json"],
   [["new", "room", "nowhere", "Den"], 'no project "nowhere"'],
@@ -213,6 +214,17 @@ test("check shows findings and errors and writes nothing", async () => {
   expect(said.out).toContain("quay/hall: worth a look: Two are close.");
   expect(said.out).toContain("1 error, 0 warnings, 3 findings.");
   expect(existsSync(studio.out)).toBe(false);
+});
+
+test("check of one project or room leaves the others' mistakes and findings out", async () => {
+  studio.room("mill/attic", "BROKEN");
+  const quay = await studio.run(["check", "quay", "--json"]);
+  expect(quay.exit).toBe(0);
+  const rooms = (out: string) => JSON.parse(out).findings.map((f: { room: string }) => f.room);
+  expect(new Set(rooms(quay.out))).toEqual(new Set(["quay/den", "quay/hall"]));
+  const hall = await studio.run(["check", "quay/hall", "--json"]);
+  expect(new Set(rooms(hall.out))).toEqual(new Set(["quay/hall"]));
+  expect((await studio.run(["check", "mill"])).exit).toBe(1);
 });
 
 test.each(["quantities", "money"])(

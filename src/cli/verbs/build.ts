@@ -8,7 +8,7 @@ import type { Outcome } from "../outcome.ts";
 import { type OutputFolder, openOutput } from "../output/outputFolder.ts";
 import type { MadeFile, Scope } from "../output/switchPlan.ts";
 import type { Progress } from "../progress.ts";
-import { requireTarget, type Target } from "../target.ts";
+import { concerns, requireTarget, type Target } from "../target.ts";
 import type { Wiring } from "../wiring.ts";
 import type { BuildOptions } from "./buildOptions.ts";
 import { stopped, summary } from "./buildSummary.ts";
@@ -125,13 +125,6 @@ function isWanted(one: Page | OutputFile, only: Target | null): boolean {
   if (one.project === null) return !isPage;
   if (one.project !== only.project) return false;
   return only.room === null || one.room === only.room || (!isPage && one.room === null);
-}
-
-/** Whether a diagnostic stands in a file that a partial build uses: all but other projects' files. */
-function concerns(one: Diagnostic, only: Target | null, computed: Computed): boolean {
-  if (only === null) return true;
-  const project = /(?:^|[\\/])projects[\\/]([^\\/]+)[\\/]/.exec(one.file)?.[1];
-  return project === undefined || project === only.project || !computed.projects.includes(project);
 }
 
 function breakOwners(

@@ -1,6 +1,7 @@
 import { diagnosticJson } from "../../diagnostics/report.ts";
 import type { FindingLine } from "../../site/computed.ts";
 import { exitOf, type Outcome } from "../outcome.ts";
+import { concerns, requireTarget, type Target } from "../target.ts";
 import type { Wiring } from "../wiring.ts";
 
 const LEVELS: Readonly<Record<FindingLine["level"], string>> = {
@@ -25,12 +26,25 @@ function findingText(one: FindingLine): string {
   ].join("\n");
 }
 
-/** What is wrong with the content, and what the scheme finds. Findings never change the exit status; nothing is written. */
-export async function check(contentDir: string, wiring: Wiring): Promise<Outcome> {
-  const { diagnostics, findings, schemes } = await wiring.compute(contentDir, {
-    only: null,
+/**
+ * What is wrong with the content, and what the scheme finds; with `only` of one project or room and the cards. Findings never change
+ * the exit status; nothing is written.
+ */
+export async function check(
+  contentDir: string,
+  wiring: Wiring,
+  only: Target | null = null,
+): Promise<Outcome> {
+  const computed = await wiring.compute(contentDir, {
+    only: only?.project ?? null,
     useCache: true,
   });
+  if (only !== null && !computed.studioBroken) requireTarget(only, computed);
+  const isWanted = ({ room }: { readonly room: string }) =>
+    only === null || (only.room === null ? room.startsWith(`${only.project}/`) : room === only.room);
+  const diagnostics = computed.diagnostics.filter((one) => concerns(one, only, computed));
+  const findings = computed.findings.filter(isWanted);
+  const schemes = computed.schemes.filter(isWanted);
   const errors = diagnostics.filter((one) => one.severity === "error").length;
   const counts = [
     count(errors, "error"),
