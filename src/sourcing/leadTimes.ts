@@ -27,12 +27,20 @@ export type FoundLead = { readonly lead: LeadTime } | { readonly missing: Missin
 /** The dots are to be replaced: a time is never guessed. */
 const LINE = "lead: … weeks";
 
+/** What is said of a maker or supplier: its `lead`, or whole weeks. */
+function leadSaid(said: { readonly lead?: Duration; readonly weeks?: number }): Duration | null {
+  const { lead, weeks } = said;
+  if (lead || weeks === undefined) return lead ?? null;
+  return { days: 7 * weeks, working: false, text: weeks === 1 ? "1 week" : `${weeks} weeks` };
+}
+
 /** How long a card's cloth takes: the card's own `lead`, else its supplier's. */
 export function leadOfCloth(card: ClothRecord, studio: StudioRecord): FoundLead {
   const { supplier: key, cloth: name, lead } = card.fields;
   if (lead) return { lead: { span: lead, of: name } };
   const supplier = key === undefined ? undefined : studio.fields.suppliers?.[key];
-  if (supplier?.lead) return { lead: { span: supplier.lead, of: supplier.name } };
+  const span = supplier && leadSaid(supplier);
+  if (supplier && span) return { lead: { span, of: supplier.name } };
   if (key !== undefined && supplier)
     return {
       missing: { file: studio.path, under: ["suppliers", key], line: LINE, of: supplier.name },
@@ -43,7 +51,8 @@ export function leadOfCloth(card: ClothRecord, studio: StudioRecord): FoundLead 
 /** How long a maker takes. */
 export function leadOfMaker(key: string, studio: StudioRecord): FoundLead {
   const maker = studio.fields.makers?.[key];
-  if (maker?.lead) return { lead: { span: maker.lead, of: maker.name } };
+  const span = maker && leadSaid(maker);
+  if (maker && span) return { lead: { span, of: maker.name } };
   return {
     missing: { file: studio.path, under: ["makers", key], line: LINE, of: maker?.name ?? key },
   };

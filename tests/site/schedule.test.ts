@@ -94,6 +94,11 @@ test("every day is reckoned back from the fitting with the studio's own times", 
   expect(page).toMatchObject({ reader: "studio", pdf: true, path: "studio/quay/schedule.html" });
 });
 
+test("weeks as a bare number are the same; lead wins where both stand", async () => {
+  const { said } = await schedule({ bench: "weeks: 4", mill: "weeks: 9, lead: 3 weeks" });
+  expect(said("To come")).toEqual((await schedule()).said("To come"));
+});
+
 test("the time that the studio keeps between comes off each step, and a card's own lead wins over its supplier's", async () => {
   const { said } = await schedule({
     studio: "schedule: { ready: 2 working days, checking: 3 working days, ordering: 1 week }",

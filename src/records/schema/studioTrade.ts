@@ -2,6 +2,7 @@ import { z } from "zod";
 import { rateField } from "../../fields/amountField.ts";
 import { durationField } from "../../fields/durationField.ts";
 import {
+  countField,
   listField,
   nameField,
   percentField,
@@ -9,6 +10,13 @@ import {
   yesNoField,
 } from "../../fields/plainFields.ts";
 import { workField } from "../../fields/workField.ts";
+
+/** A lead in whole weeks as a bare number: an older way to say it, which files still have. */
+function weeksField() {
+  return countField(0, 104)
+    .optional()
+    .meta({ description: "the same as lead, in whole weeks; lead wins", examples: ["6"] });
+}
 
 /** Workrooms, upholsterers, paperhangers and fitters; `kinds` are what they can make, where they are known. */
 export function makersField<A extends z.ZodType>(kinds: readonly string[], ofMaker: A) {
@@ -35,6 +43,7 @@ export function makersField<A extends z.ZodType>(kinds: readonly string[], ofMak
               "how long the making takes, from the day all cloth is there; the schedule is reckoned with it",
             examples: ["6 weeks"],
           }),
+        weeks: weeksField(),
         allowances: ofMaker
           .optional()
           .meta({ description: "this maker's own allowances; they win over the studio's" }),
@@ -73,6 +82,7 @@ export function suppliersField() {
               "how long it takes from the order until the cloth is there; a card's own `lead` wins",
             examples: ["3 weeks"],
           }),
+        weeks: weeksField(),
       }),
     )
     .optional()
