@@ -33,6 +33,17 @@ interface Sums {
   readonly rooms: readonly { readonly room: string; readonly total: number }[];
   readonly phases: readonly { readonly phase: number | null; readonly total: number }[];
   readonly instalments: readonly { readonly name: string; readonly amount: number }[];
+  readonly account: {
+    readonly change: number;
+    readonly instalments: readonly {
+      readonly amount: number;
+      readonly paid: number;
+      readonly open: number;
+    }[];
+    readonly paid: number;
+    readonly remaining: number;
+    readonly kinds: readonly { readonly kind: string; readonly sum: number }[];
+  };
 }
 interface Needs {
   readonly cloths: readonly {
@@ -208,4 +219,31 @@ test("rooms, phases and instalments each make up the total", () => {
     ...shares,
     money.totals.total - (shares[0] as number) - (shares[1] as number),
   ]);
+});
+
+test("the account: parts of the approved total, the change in the balance, and what was paid of them", () => {
+  const { account, totals } = money;
+  const approved = cents(new Big(project.approvals[0].total));
+  expect(account.change).toBe(totals.total - approved.toNumber());
+  const [deposit, interim] = [50, 30].map((part) =>
+    approved.times(part).div(100).round(0, Big.roundHalfUp).toNumber(),
+  ) as [number, number];
+  expect(account.instalments.map((i) => i.amount)).toEqual([
+    deposit,
+    interim,
+    totals.total - deposit - interim,
+  ]);
+  const paid = (project.payments as { amount: string }[])
+    .reduce((sum, p) => sum.plus(cents(new Big(p.amount))), new Big(0))
+    .toNumber();
+  expect(paid).toBeGreaterThan(0);
+  expect([account.paid, account.remaining]).toEqual([paid, totals.total - paid]);
+  expect(account.instalments.reduce((sum, i) => sum + i.open, 0)).toBe(account.remaining);
+  const sumOf = (kind: string): number =>
+    account.kinds.find((k) => k.kind === kind)?.sum ?? Number.NaN;
+  expect(account.kinds.reduce((sum, k) => sum + k.sum, 0)).toBe(totals.total);
+  const fees = money.lines.filter((l) => l.what === "fee");
+  expect(sumOf("fees")).toBe(total(fees, "client") + total(fees, "tax"));
+  const making = money.lines.filter((l) => l.what === "making");
+  expect(sumOf("making")).toBe(total(making, "client") + total(making, "tax"));
 });

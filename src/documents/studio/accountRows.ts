@@ -17,7 +17,7 @@ export function duePart(data: ProjectData) {
   return {
     words: a.parts.length > 0 ? standWords(data) : "",
     rows: a.parts.map((part) => {
-      const when = WHEN[part.due] ?? (part.due === part.dueOn ? "" : part.due);
+      const when = WHEN[part.due.toLowerCase()] ?? (part.due === part.dueOn ? "" : part.due);
       return {
         name: capital(part.name),
         when: capital([when, part.dueOn ? day(part.dueOn) : ""].filter((w) => w !== "").join(", ")),

@@ -38,6 +38,8 @@ export function accountText(account: Account, language: string): string[] {
 /** `at approval, 2026-10-21`; a date by itself, and words of her own as they are. */
 function dueWords({ due, dueOn }: Account["parts"][number]): string {
   if (due === dueOn) return due;
-  const known = ["approval", "order", "fitting"].includes(due) ? `at ${due}` : due;
+  const known = ["approval", "order", "fitting"].includes(due.toLowerCase())
+    ? `at ${due.toLowerCase()}`
+    : due;
   return dueOn ? `${known}, ${dueOn}` : known;
 }
