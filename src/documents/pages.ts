@@ -8,6 +8,7 @@ import { accountPage } from "./studio/account.ts";
 import { findingsPage } from "./studio/findingsPage.ts";
 import { clientIndex, studioIndex } from "./studio/indexPages.ts";
 import { ordersPage } from "./studio/orders.ts";
+import { receivingPage } from "./studio/receiving.ts";
 import { schedulePage } from "./studio/schedule.ts";
 
 /** Every document of a project, in all three trees, but the studio's index. To add a document, add a line here. */
@@ -19,6 +20,7 @@ export function pagesOfProject(data: ProjectData, warnings: readonly Diagnostic[
     ...sheetPages(data),
     ordersPage(data),
     schedulePage(data),
+    receivingPage(data),
     accountPage(data),
     findingsPage(data, warnings),
   ];

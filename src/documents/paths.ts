@@ -15,5 +15,6 @@ export const sheetPath = (maker: string, project: string, room: string): string 
 export const ordersPath = (project: string): string => `${studioTree(project)}/orders.html`;
 export const findingsPath = (project: string): string => `${studioTree(project)}/findings.html`;
 export const schedulePath = (project: string): string => `${studioTree(project)}/schedule.html`;
+export const receivingPath = (project: string): string => `${studioTree(project)}/receiving.html`;
 export const accountPath = (project: string): string => `${studioTree(project)}/account.html`;
 export const STUDIO_INDEX = "studio/index.html";

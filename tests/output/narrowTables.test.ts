@@ -46,6 +46,7 @@ test.each([
   "studio/ropewalk-house/account.html",
   "studio/gannet-house/findings.html",
   "studio/gannet-house/schedule.html",
+  "studio/gannet-house/receiving.html",
   "studio/index.html",
   "makers/corran/gannet-house/dining-room.html",
   "makers/tidewell/ropewalk-house/guest-bedroom.html",

@@ -311,9 +311,20 @@ test("pictures carry no place, no camera and no photographer, only the sRGB prof
   }
 });
 
-test("the schedule is the studio's alone, and names its suppliers there", async () => {
-  const pages = built.files.filter((name) => /\/schedule\./.test(name));
-  expect(pages.map((name) => name.split("/")[0])).toEqual(Array(4).fill("studio"));
+test("schedule and receiving slip are the studio's alone; the slip, which lies with a maker, says no price and nothing private", async () => {
+  const pages = built.files.filter((name) => /\/(?:schedule|receiving)\./.test(name));
+  expect(pages.map((name) => name.split("/")[0])).toEqual(Array(8).fill("studio"));
+  for (const name of pages.filter((page) => page.includes("/receiving."))) {
+    const text = await said(join(built.out, name));
+    expect(holds(text, STUDIO_ONLY.reference), name).toBe(true);
+    for (const secret of [
+      STUDIO_ONLY.tradePrice,
+      STUDIO_ONLY.samplePrice,
+      STUDIO_ONLY.clothPrivate,
+    ])
+      expect(holds(text, secret), name).toBe(false);
+    for (const secret of Object.values(NOT_FOR_MAKERS)) expect(holds(text, secret)).toBe(false);
+  }
   const page = await said(join(built.out, "studio/quillon/schedule.html"));
   expect(page).toContain(`Order from ${STUDIO_ONLY.supplier}`);
 });

@@ -41,7 +41,8 @@ export async function check(
   });
   if (only !== null && !computed.studioBroken) requireTarget(only, computed);
   const isWanted = ({ room }: { readonly room: string }) =>
-    only === null || (only.room === null ? room.startsWith(`${only.project}/`) : room === only.room);
+    only === null ||
+    (only.room === null ? room.startsWith(`${only.project}/`) : room === only.room);
   const diagnostics = computed.diagnostics.filter((one) => concerns(one, only, computed));
   const findings = computed.findings.filter(isWanted);
   const schemes = computed.schemes.filter(isWanted);

@@ -10,6 +10,7 @@ import {
   mailPath,
   ordersPath,
   proposalPath,
+  receivingPath,
   STUDIO_INDEX,
   schedulePath,
 } from "../paths.ts";
@@ -71,6 +72,10 @@ export function studioIndex(
             {
               href: wayTo(STUDIO_INDEX, schedulePath(data.project.id)),
               text: "Schedule",
+            },
+            {
+              href: wayTo(STUDIO_INDEX, receivingPath(data.project.id)),
+              text: "Receiving slip",
             },
             {
               href: wayTo(STUDIO_INDEX, accountPath(data.project.id)),

@@ -10,6 +10,7 @@ import type { ProjectData } from "../projectData.ts";
 import { dateInWords } from "../words/dates.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
+import { ordersWords } from "./orderedWords.ts";
 
 /** A row of the order list: what is needed of one card, for one maker or item. */
 export interface OrderRow {
@@ -147,16 +148,12 @@ function ofCard(data: ProjectData, id: string, amount: Parameters<typeof unitsBo
 
 /** `Ordered: 6 m on 3 December 2026, number 0417. 0.4 m more is needed: …`; empty where nothing was ordered. */
 function orderedWords(data: ProjectData, card: string): string {
-  const { units, language } = data.studio.fields;
+  const { units } = data.studio.fields;
   const found = orderedOf(card, data.project, data.quantities, data.records);
   if (!found) return "";
-  const each = found.orders.map((order) => {
-    const number = order.number ? `, number ${order.number}` : "";
-    return `${clothText(order.length, units, "down")} on ${dateInWords(order.on, language)}${number}`;
-  });
   const short = Length.zero.minus(found.over);
   const more = short.isMoreThan(Length.zero)
     ? `${clothText(short, units)} more is needed: ask for it from the same lot.`
     : "Nothing more is to be ordered.";
-  return `Ordered: ${listed(each)}. ${more}`;
+  return `${ordersWords(data, card)}. ${more}`;
 }

@@ -2,7 +2,14 @@ import { isOfCard } from "../../sourcing/needs.ts";
 import { printMoney } from "../../units/money.ts";
 import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
-import { accountPath, findingsPath, ordersPath, STUDIO_INDEX, schedulePath } from "../paths.ts";
+import {
+  accountPath,
+  findingsPath,
+  ordersPath,
+  receivingPath,
+  STUDIO_INDEX,
+  schedulePath,
+} from "../paths.ts";
 import type { ProjectData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
@@ -96,6 +103,7 @@ export function ordersPage(data: ProjectData): Page {
       { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
       { href: wayTo(path, findingsPath(project.id)), text: "Findings" },
       { href: wayTo(path, schedulePath(project.id)), text: "Schedule" },
+      { href: wayTo(path, receivingPath(project.id)), text: "Receiving slip" },
       { href: wayTo(path, accountPath(project.id)), text: "Account" },
     ],
   };

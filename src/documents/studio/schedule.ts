@@ -3,7 +3,14 @@ import type { Schedule } from "../../sourcing/scheduleTypes.ts";
 import { isFitted } from "../../sourcing/whatIsDone.ts";
 import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
-import { accountPath, findingsPath, ordersPath, STUDIO_INDEX, schedulePath } from "../paths.ts";
+import {
+  accountPath,
+  findingsPath,
+  ordersPath,
+  receivingPath,
+  STUDIO_INDEX,
+  schedulePath,
+} from "../paths.ts";
 import type { ProjectData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
 import { dateInWords, dayInWords, longDay } from "../words/dates.ts";
@@ -52,6 +59,7 @@ export function schedulePage(data: ProjectData): Page {
     ways: [
       { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
       { href: wayTo(path, ordersPath(project.id)), text: "Order list" },
+      { href: wayTo(path, receivingPath(project.id)), text: "Receiving slip" },
       { href: wayTo(path, findingsPath(project.id)), text: "Findings" },
       { href: wayTo(path, accountPath(project.id)), text: "Account" },
     ],

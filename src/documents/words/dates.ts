@@ -3,6 +3,11 @@ export function dateInWords(iso: string, language: string): string {
   return printed(iso, language, { month: "long" });
 }
 
+/** An ISO date, short: `8 Mar 2027` or `Mar 8, 2027`. */
+export function shortDate(iso: string, language: string): string {
+  return printed(iso, language, { month: "short" });
+}
+
 /** An ISO date with its day of the week, short: `Mon, 8 Mar 2027` or `Mon, Mar 8, 2027`. */
 export function dayInWords(iso: string, language: string): string {
   return printed(iso, language, { weekday: "short", month: "short" });

@@ -1,0 +1,130 @@
+import { clothText } from "../../quantities/text/clothText.ts";
+import { type Delivery, deliveriesOf, receiptLine } from "../../sourcing/deliveries.ts";
+import { Length } from "../../units/length.ts";
+import { printLength } from "../../units/printLength.ts";
+import { spelled } from "../../units/spelling.ts";
+import { issueWords } from "../board/board.ts";
+import type { Page } from "../page.ts";
+import { ordersPath, receivingPath, STUDIO_INDEX, schedulePath } from "../paths.ts";
+import type { ProjectData } from "../projectData.ts";
+import { wayTo } from "../ways.ts";
+import { type Markup, marked } from "../words/marks.ts";
+import { runningWords } from "../words/pageStyle.ts";
+import { ordersWords } from "./orderedWords.ts";
+import { boxesOf } from "./receivingBoxes.ts";
+
+/**
+ * What is done with a bolt before it is cut. All of it is common practice, no source. The slip lies on a cutting table: no price and no
+ * private note stands on it.
+ */
+const CAUTIONS = [
+  {
+    word: "Check before you cut.",
+    text: "Cloth that was cut is not taken back. Unroll the whole length, face up, in good light, and look at all of it first.",
+  },
+  {
+    word: "Keep the ticket.",
+    text: "The lot is on it. Write it down here, and keep it until the work is fitted: what is ordered later must be of the same lot.",
+  },
+  {
+    word: "Do not cut what does not match.",
+    text: "Where the colour, face, width or repeat is another than the sample’s or the card’s, put it aside and ask the studio.",
+  },
+];
+
+const HOW =
+  "Length: along one selvedge, without pulling. Width: between the selvedges, where it is narrowest. Repeat: over as many repeats as the table holds, divided by their number. First motif: from the cut end up to the middle of the first motif of the column nearest the left selvedge. A flaw: from the outer end of the bolt, and from the left selvedge; further flaws, and further lengths where it comes in several, on the back.";
+
+/** The receiving slip of a project: a block for each cloth that comes, to be filled in with a pencil: for the studio alone. */
+export function receivingPage(data: ProjectData): Page {
+  const { project, studio } = data;
+  const { language } = studio.fields;
+  const path = receivingPath(project.id);
+  const deliveries = deliveriesOf(data);
+  const model = {
+    kind: "receiving",
+    style: runningWords(
+      project.fields.project,
+      `Receiving slip, ${issueWords(data)}`,
+      "For the studio alone",
+    ),
+    letter: studio.fields.paper === "a3" ? "a4-page" : "letter-page",
+    project: project.fields.project,
+    issue: issueWords(data),
+    deliver: project.fields.delivery ?? studio.fields.address ?? "",
+    cautions: CAUTIONS.map(({ word, text }) => ({ word, text: spelled(text, language) })),
+    how: HOW,
+    blocks: deliveries.map((delivery) => blockOf(data, delivery)),
+    ways: [
+      { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
+      { href: wayTo(path, ordersPath(project.id)), text: "Order list" },
+      { href: wayTo(path, schedulePath(project.id)), text: "Schedule" },
+    ],
+  };
+  return {
+    reader: "studio",
+    project: project.id,
+    room: null,
+    path,
+    title: `${project.fields.project}: receiving slip`,
+    language,
+    paper: studio.fields.paper === "a3" ? "a4" : "letter",
+    pdf: true,
+    model,
+    pictures: [],
+  };
+}
+
+function blockOf(data: ProjectData, delivery: Delivery) {
+  const { studio } = data;
+  const { need, card, supplier } = delivery;
+  const isAll = delivery.arrived?.isAll === true;
+  return {
+    name: card.fields.cloth,
+    amount: marked(amountOf(data, delivery)),
+    maker: need.maker === null ? "" : (studio.fields.makers?.[need.maker]?.name ?? need.maker),
+    from: supplier === null ? "" : (studio.fields.suppliers?.[supplier]?.name ?? supplier),
+    reference: need.clientsOwn ? "" : (card.fields.reference ?? ""),
+    ordered: marked(
+      need.clientsOwn
+        ? "The client’s own"
+        : ordersWords(data, card.id) || (isAll ? "" : "Not ordered yet"),
+    ),
+    says: cardWords(data, delivery),
+    rows: boxesOf(data, delivery),
+    paste: isAll ? "" : receiptLine(delivery),
+    isAll,
+  };
+}
+
+function amountOf(data: ProjectData, { need }: Delivery): string {
+  if (need.planned) return need.planned.buy.text;
+  if (!need.rolls) return clothText(need.length, data.studio.fields.units);
+  const count = need.rolls.valueOf();
+  return `${count} roll${count === 1 ? "" : "s"}`;
+}
+
+/** What the card says that is measured against: width, repeat and match, where the first motif stands, and how it runs. */
+function cardWords(data: ProjectData, { need, card }: Delivery): Markup {
+  const { units } = data.studio.fields;
+  const size = (length: Length): string => printLength(length, units);
+  const { width, nap, runs, roll } = card.fields;
+  const usable = need.planned?.usableWidth ?? width ?? roll?.width;
+  const repeat = data.swatches.get(card.id)?.repeat;
+  const match = { straight: "straight match", "half-drop": "half-drop", free: "" };
+  const selvedge = card.fields.repeat?.["from-selvedge"];
+  const mm = (value: number): string =>
+    size(Length.mm((Math.round(value * 1000) / 1000).toString()));
+  const isStripe = data.swatches.get(card.id)?.kind === "stripe";
+  const across = repeat && repeat.acrossMm !== null ? mm(repeat.acrossMm) : "";
+  const words = [
+    usable ? `${size(usable)} wide` : "",
+    repeat && !isStripe ? `repeat ${mm(repeat.upMm)}${across ? ` × ${across} across` : ""}` : "",
+    repeat && isStripe && across ? `repeat ${across} across` : "",
+    repeat && !isStripe ? match[repeat.match] : "",
+    selvedge ? `first motif ${size(selvedge)} from the left` : "",
+    need.planned?.facts.repeatUnknown ? "its repeat is not known: measure it" : "",
+    nap ? "pile, one way" : runs === "one-way" ? "one way" : "",
+  ];
+  return marked(words.filter((w) => w !== "").join(", "));
+}
