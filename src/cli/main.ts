@@ -125,6 +125,14 @@ function commandLine(
         ),
       );
   }
+  verb(program, "send", "record a client's proposal as sent, to say later what has changed")
+    .argument("<project>", "the project whose proposal goes out")
+    .action((target: string, _options: object, command: Command) =>
+      run(command, async (contentDir, globals) => {
+        const { send } = await import("./verbs/send.ts");
+        return send(contentDir, resolve(globals.out), parseTarget(target), wiring);
+      }),
+    );
   verb(program, "preview", "the pages in a browser, renewed with every change")
     .argument("[project[/room]]", "only this project, opened at this room")
     .option("--port <number>", "port of the address", port, 8080)

@@ -10,6 +10,8 @@ import type {
   RoomRecord,
   StudioRecord,
 } from "../records/records.ts";
+import type { Changes } from "../revisions/changes.ts";
+import type { SentRevision } from "../revisions/sentRevision.ts";
 import type { RoomPlan } from "../room/roomPlan.ts";
 import type { SchemeChanges } from "../scheme/changes.ts";
 import type { RoomScheme } from "../scheme/roomScheme.ts";
@@ -72,6 +74,11 @@ export interface ProjectData {
   readonly choices: readonly ItemChoice[];
   /** Cloths that the rooms' files ask to compare; for the studio alone. */
   readonly compared: readonly Alternative[];
+  /** What was sent before, by its days. */
+  readonly sent: readonly SentRevision[];
+  /** The proposal as it would be recorded now, and what is another in it than in the one that was sent before it, or null. */
+  readonly state: SentRevision;
+  readonly changes: Changes | null;
   /** ISO date on the documents. */
   readonly dated: string;
 }

@@ -17,6 +17,7 @@ import { readRecords } from "../records/readRecords.ts";
 import { FINDING_CODES } from "../scheme/finding.ts";
 import { schemeJson } from "../scheme/toJson.ts";
 import type { Computed, FindingLine, Report } from "./computed.ts";
+import { readSentRecords } from "./readSent.ts";
 import { readSwatches } from "./readSwatches.ts";
 import { ASSETS } from "./treeAssets.ts";
 import { projectData } from "./workOut.ts";
@@ -91,6 +92,8 @@ export async function compute(
     progress,
   );
   const diagnostics: Diagnostic[] = [...records.diagnostics, ...swatches.diagnostics];
+  const sent = readSentRecords(content.sent);
+  diagnostics.push(...sent.diagnostics);
   const broken = new Set(records.stopped.map((s) => s.project));
   const worked: { data: ProjectData; warnings: readonly Diagnostic[] }[] = [];
   const { studio } = records;
@@ -114,7 +117,14 @@ export async function compute(
     if (studio === null || project.broken) continue;
     if (only !== undefined && project.id !== only) continue;
     progress(`Working out ${project.fields.project}`);
-    const { data, diagnostics: own } = projectData(records, studio, project, swatches, today);
+    const { data, diagnostics: own } = projectData(
+      records,
+      studio,
+      project,
+      swatches,
+      today,
+      sent.of(project.id),
+    );
     diagnostics.push(...own);
     const photos = usedCards(data).filter((path) => swatches.faulty.has(path));
     if (hasErrors(own) || photos.length > 0) broken.add(project.id);
@@ -171,6 +181,17 @@ export async function compute(
           found.data.studio.fields.language,
         ),
       };
+    },
+    sending(project) {
+      const data = find(project)?.data;
+      return data
+        ? {
+            state: data.state,
+            sent: data.sent,
+            place: data.project.place(["revision"]),
+            language: data.studio.fields.language,
+          }
+        : null;
     },
     money(target): Report | null {
       const found = find(target);

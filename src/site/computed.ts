@@ -1,5 +1,6 @@
-import type { Checked, Diagnostic } from "../diagnostics/diagnostic.ts";
+import type { Checked, Diagnostic, Place } from "../diagnostics/diagnostic.ts";
 import type { Page } from "../documents/page.ts";
+import type { SentRevision } from "../revisions/sentRevision.ts";
 import type { SchemeJson } from "../scheme/toJson.ts";
 
 /** A file that is no page and goes into the output as it is: a style sheet, a font, a search index. */
@@ -17,6 +18,15 @@ export interface OutputFile {
 export interface Report {
   readonly json: unknown;
   readonly text: string;
+}
+
+/** A project's proposal as it would be recorded, what was sent before, and where its revision is written. */
+export interface Sending {
+  readonly state: SentRevision;
+  readonly sent: readonly SentRevision[];
+  readonly place: Place;
+  /** The studio's, as sums are written in it. */
+  readonly language: string;
 }
 
 /** The whole studio, read, measured and computed: all that the verbs show and the site writes. */
@@ -41,6 +51,8 @@ export interface Computed {
   readonly schemes: readonly SchemeJson[];
   /** Reports on a project or a room (`project` or `project/room`); null where there is none. */
   quantities(target: string): Report | null;
+  /** What would be recorded of a project's proposal now, and what was; null where there is none. */
+  sending(project: string): Sending | null;
   money(target: string): Report | null;
 }
 

@@ -4,16 +4,21 @@ import type { ItemData, ProjectData, RoomData } from "../documents/projectData.t
 import { checkLetters } from "../documents/words/checkLetters.ts";
 import { ITEM_KINDS } from "../items/kinds.ts";
 import { accountOf } from "../money/account/account.ts";
+import type { SentTotals } from "../money/account/agreed.ts";
 import { comparedCloths } from "../money/alternatives.ts";
 import { type PriceContext, priceProject } from "../money/priceProject.ts";
 import { phaseOf } from "../records/phaseOf.ts";
 import type { ProjectRecord, Records, StudioRecord } from "../records/records.ts";
+import { changesBetween, lastBefore } from "../revisions/changes.ts";
+import { sentOf } from "../revisions/sentOf.ts";
+import type { SentRevision } from "../revisions/sentRevision.ts";
 import type { FurnishedRoom } from "../room/furnishRoom.ts";
 import { schemeInputOf } from "../scheme/fromRoom.ts";
 import { roomScheme } from "../scheme/roomScheme.ts";
 import { lateSteps } from "../sourcing/lateSteps.ts";
 import { scheduleOf } from "../sourcing/schedule.ts";
 import { clothFacts } from "../swatches/clothFacts.ts";
+import { money as minor } from "../units/money.ts";
 import { choicesOf } from "./choices.ts";
 import type { Swatches } from "./readSwatches.ts";
 
@@ -75,6 +80,12 @@ export function roomData(
   };
 }
 
+/** What was sent in this currency, by the names of its revisions. */
+function totalsOf(sent: readonly SentRevision[], currency: string): SentTotals {
+  const own = sent.filter((each) => each.currency === currency);
+  return new Map(own.map((r) => [r.revision.toLowerCase(), minor(r.totalMinor, currency)]));
+}
+
 /** One project worked out from its records: rooms, quantities, scheme, money, and what its options and comparisons come to. */
 export function projectData(
   records: Records,
@@ -82,6 +93,7 @@ export function projectData(
   project: ProjectRecord,
   swatches: Swatches,
   today: string,
+  sent: readonly SentRevision[],
 ): { data: ProjectData; diagnostics: readonly Diagnostic[] } {
   const context: PriceContext = {
     records,
@@ -107,7 +119,9 @@ export function projectData(
     (room) => furnish(room).data,
   );
   const compared = project.rooms.flatMap((room) => comparedCloths(context, priced, room.id));
-  const account = accountOf(project, studio, money, today);
+  const state = sentOf({ project, studio, records, quantities, money, dated, today });
+  const before = lastBefore(sent, state);
+  const account = accountOf(project, studio, money, today, totalsOf(sent, money.currency));
   const data: ProjectData = {
     studio,
     records,
@@ -120,6 +134,9 @@ export function projectData(
     account,
     choices: choices.value,
     compared,
+    sent,
+    state,
+    changes: before && changesBetween(before, state),
     dated,
   };
   return {

@@ -180,6 +180,7 @@ function compute(contentDir: string): Computed {
       accepted: null,
       pasteLine: "- { finding: rungs-close }",
     })),
+    sending: () => null,
     quantities: report,
     money: report,
   };

@@ -25,6 +25,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   quantities: [...BASE, ...RECORDS, ...ROOM, "cutplan", "swatches"],
   money: [...BASE, ...RECORDS, "quantities", "items/itemKind.ts"],
   sourcing: [...BASE, ...RECORDS, "quantities"],
+  revisions: [...BASE, ...RECORDS, "quantities", "money"],
   documents: [
     ...BASE,
     ...RECORDS,
@@ -36,6 +37,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     "quantities",
     "money",
     "sourcing",
+    "revisions",
   ],
 };
 /** The edges may import everything and touch files, clock, pictures and browser. */

@@ -7,6 +7,8 @@ import type { TextFile } from "../../records/reading/readCard.ts";
 /** A content folder as values, for `readRecords`. */
 export interface Content {
   readonly files: readonly TextFile[];
+  /** The records of what was sent, as their text. */
+  readonly sent: readonly TextFile[];
   /** Paths of all other files. */
   readonly present: readonly string[];
   readonly problems: readonly Diagnostic[];
@@ -14,6 +16,8 @@ export interface Content {
 
 /** A text file of more than this is not a card: something else was saved under its name. */
 const MOST_BYTES = 2_000_000;
+/** Where a project keeps the records of what was sent. */
+const SENT = /^projects\/[^/]+\/sent\/[^/]+\.json$/i;
 /** Folders deeper than this hold nothing of ours. */
 const MOST_DEPTH = 8;
 const SKIPPED = new Set(["node_modules"]);
@@ -23,7 +27,7 @@ function problem(file: string, code: string, message: string, hint: string): Dia
 }
 
 /**
- * Reads a content folder: every `.md` as text, every other file by its path. Links, files whose real place is outside the folder,
+ * Reads a content folder: every `.md` and every record of what was sent as text, every other file by its path. Links, files whose real place is outside the folder,
  * and what is neither file nor folder are refused, since what they show could change or lie anywhere on the machine. Names that begin
  * with a full stop are left out. Paths have forward slashes and are sorted.
  */
@@ -36,9 +40,9 @@ export async function readContent(contentDir: string): Promise<Content> {
       "There is no content folder here.",
       "Name the folder with --content DIR, or begin one: roomcloth new studio DIR",
     );
-    return { files: [], present: [], problems: [missing] };
+    return { files: [], sent: [], present: [], problems: [missing] };
   }
-  const found: Found = { files: [], present: [], problems: [] };
+  const found: Found = { files: [], sent: [], present: [], problems: [] };
   await walk(root, "", 0, found);
   return found;
 }
@@ -46,6 +50,7 @@ export async function readContent(contentDir: string): Promise<Content> {
 /** What is found on the way through the folders. */
 interface Found {
   readonly files: TextFile[];
+  readonly sent: TextFile[];
   readonly present: string[];
   readonly problems: Diagnostic[];
 }
@@ -105,11 +110,12 @@ async function take(root: string, path: string, found: Found): Promise<void> {
     if (!real.startsWith(root.endsWith(sep) ? root : root + sep)) {
       const message = "This file's real place is outside the content folder.";
       found.problems.push(problem(path, "file-outside", message, "Put the file itself here."));
-    } else if (!/\.md$/i.test(path)) found.present.push(path);
+    } else if (!/\.md$/i.test(path) && !SENT.test(path)) found.present.push(path);
     else {
       const read = await readCardText(real, path);
-      if ("text" in read) found.files.push(read);
-      else found.problems.push(read);
+      if (!("text" in read)) found.problems.push(read);
+      else if (SENT.test(path)) found.sent.push(read);
+      else found.files.push(read);
     }
   } catch {
     const message = "This file cannot be read.";

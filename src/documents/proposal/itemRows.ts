@@ -34,6 +34,14 @@ export function soFar(lines: readonly TaxedLine[], sum: string): string {
   return lines.some((l) => l.open) ? `${sum} *` : sum;
 }
 
+/** What marks an item that is new, or another, since the last proposal that was sent. */
+function changeMark({ changes }: ProjectData, line: TaxedLine | undefined): string {
+  const is = (each: { readonly room: string; readonly item: string }) =>
+    each.room === line?.room && each.item === line.item;
+  if (changes?.added.some(is)) return "new";
+  return changes?.changed.some(({ now }) => is(now)) ? "changed" : "";
+}
+
 /** A row of the budget with the lines that it sums. */
 export interface ItemRow {
   readonly row: BudgetRow;
@@ -93,7 +101,11 @@ export function itemRows(
             ? [within, room.record.fields.room.toLowerCase()].filter((w) => w !== "").join("; ")
             : within,
         buys: marked(
-          [listed(includes), own.some((l) => l.unchosen) ? "yours to choose" : ""]
+          [
+            listed(includes),
+            own.some((l) => l.unchosen) ? "yours to choose" : "",
+            changeMark(data, own[0]),
+          ]
             .filter((w) => w !== "")
             .join("; "),
         ),

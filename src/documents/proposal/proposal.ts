@@ -11,6 +11,7 @@ import { cautionsOf } from "../words/cautions.ts";
 import { dateInWords } from "../words/dates.ts";
 import { joined, runningWords } from "../words/pageStyle.ts";
 import { budgetOf } from "./budget.ts";
+import { changesBlock } from "./changesBlock.ts";
 import { coverOf } from "./cover.ts";
 import { optionBlocks } from "./options.ts";
 import { sourcesOf } from "./sources.ts";
@@ -70,6 +71,7 @@ export function proposalPage(data: ProjectData): Page {
     cover,
     boards,
     budget,
+    changes: changesBlock(data),
     steps: stepRows(data, budget, book, "step"),
     options: optionBlocks(data, book, "option"),
     mark: fields.mark ? book.plain(fields.mark, MARK_MM).href : "",

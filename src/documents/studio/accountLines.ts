@@ -69,8 +69,19 @@ export function madePart(data: ProjectData) {
         `${capital(tax)} on ${t.kind}: ${percent(t.rate.valueOf())} of ${print(t.net)}, ${print(t.tax)}.${m.taxIncluded ? " The prices on the proposal hold it." : ""}`,
     ),
     open: a.priceToCome,
-    changed: a.change !== null && a.change.minor !== 0n,
+    changed: a.change !== null && a.change.minor !== 0n ? changedWords(data) : "",
   };
+}
+
+/** Where it is listed what has changed since the last approval. */
+function changedWords({ account, changes, sent }: ProjectData): string {
+  const revision = account.last?.revision ?? "";
+  const is = (one: string) => one.toLowerCase() === revision.toLowerCase();
+  if (changes && is(changes.since.revision))
+    return `What has changed since revision ${revision}, which was approved, is listed on the proposal.`;
+  if (sent.some((each) => is(each.revision)))
+    return `Revision ${revision}, which was approved, is kept line by line in the folder sent.`;
+  return "Of what has changed since the approval the sum alone is known: the approved lines were not kept. Record each proposal that goes out with send.";
 }
 
 /** Makes rows of lines: goods, work and reserve without their tax, the tax, and the sum with it. */

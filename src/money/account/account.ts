@@ -3,7 +3,7 @@ import type { ProjectRecord, StudioRecord } from "../../records/records.ts";
 import { type Money, subtractMoney, sumMoney } from "../../units/money.ts";
 import { type ProjectMoney, taxRates } from "../projectMoney.ts";
 import { toMoney } from "../toMoney.ts";
-import { type Agreed, agreedOf } from "./agreed.ts";
+import { type Agreed, agreedOf, type SentTotals } from "./agreed.ts";
 import { type KindSum, sumsByKind, type TaxOfKind, taxesOf } from "./byKind.ts";
 import { checkAccount } from "./checkAccount.ts";
 import { isAhead } from "./isAhead.ts";
@@ -75,10 +75,11 @@ export function accountOf(
   studio: StudioRecord,
   money: ProjectMoney,
   today: string,
+  sent: SentTotals = new Map(),
 ): Account {
   const { currency, lines, totals } = money;
   const { total } = totals;
-  const agreed = agreedOf(project, total);
+  const agreed = agreedOf(project, total, sent);
   const payments = paymentsOf(project, agreed, currency, today);
   const counted = payments.filter((p) => p.counts);
   const schedule = scheduleOf(project, agreed, total);

@@ -8,7 +8,7 @@ export interface Approval {
   readonly by: string;
   /** ISO date. */
   readonly on: string;
-  /** The total with its tax; null where it was not written. */
+  /** The total with its tax; null where it was neither written nor recorded. */
   readonly total: Money | null;
   /** Its place in the file's list, from nought. */
   readonly at: number;
@@ -33,8 +33,14 @@ const BEFORE_APPROVAL: readonly string[] = ["enquiry", "proposed"];
 
 const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
 
-/** Reads the approvals of a project and holds today's total, with its tax, against the last of them. Faults of sums are said elsewhere. */
-export function agreedOf(project: ProjectRecord, total: Money): Agreed {
+/** What revisions came to as they were sent, by their names in small letters. */
+export type SentTotals = ReadonlyMap<string, Money>;
+
+/**
+ * Reads the approvals of a project and holds today's total, with its tax, against the last of them. An approval without a total has that of
+ * the revision as it was sent, where that was recorded. Faults of sums are said elsewhere.
+ */
+export function agreedOf(project: ProjectRecord, total: Money, sent: SentTotals): Agreed {
   const { fields } = project;
   const approvals = (fields.approvals ?? [])
     .map(
@@ -44,7 +50,7 @@ export function agreedOf(project: ProjectRecord, total: Money): Agreed {
         on: one.on,
         total: one.total
           ? toMoney(one.total, total.currency, project.place(["approvals", at, "total"]), [])
-          : null,
+          : (sent.get(one.revision.toLowerCase()) ?? null),
         at,
       }),
     )

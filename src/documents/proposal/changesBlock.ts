@@ -1,0 +1,108 @@
+import type { ChangedItem, Changes } from "../../revisions/changes.ts";
+import type { SentItem } from "../../revisions/sentRevision.ts";
+import { money } from "../../units/money.ts";
+import type { ProjectData } from "../projectData.ts";
+import { bareMoney, currencySign } from "../words/bareMoney.ts";
+import { dateInWords } from "../words/dates.ts";
+import { type Markup, marked } from "../words/marks.ts";
+import { listed } from "../words/phrases.ts";
+
+/** One thing that is another than it was. */
+export interface ChangeRow {
+  readonly what: string;
+  readonly how: Markup;
+  readonly before: string;
+  readonly now: string;
+}
+
+/** What has changed since the last proposal that was sent, as its client reads it. */
+export interface ChangesBlock {
+  readonly head: string;
+  readonly sentence: string;
+  readonly currency: string;
+  readonly rows: readonly ChangeRow[];
+  readonly before: string;
+  readonly now: string;
+}
+
+/** What stands where there is no sum. */
+const NONE = "\u2013";
+
+/** The block of what has changed; null where no other revision was sent before. */
+export function changesBlock(data: ProjectData): ChangesBlock | null {
+  const { changes, studio } = data;
+  if (!changes) return null;
+  const { language } = studio.fields;
+  const { since } = changes;
+  const sum = (minor: number): string => bareMoney(money(minor, since.currency), language);
+  const price = (item: SentItem): string =>
+    item.open
+      ? item.sumMinor === 0
+        ? "to come *"
+        : `${sum(item.sumMinor)} *`
+      : sum(item.sumMinor);
+  const rooms = new Set([...data.state.items, ...since.items].map(({ room }) => room));
+  const named = ({ what, roomName }: SentItem): string =>
+    rooms.size > 1 ? `${what}; ${roomName.toLowerCase()}` : what;
+  const rows: ChangeRow[] = [
+    ...changes.added.map((item) => ({
+      what: named(item),
+      how: marked(["new", inCloths(item)].filter((w) => w !== "").join(", ")),
+      before: NONE,
+      now: price(item),
+    })),
+    ...changes.changed.map((each) => ({
+      what: named(each.now),
+      how: marked(howWords(each)),
+      before: price(each.before),
+      now: price(each.now),
+    })),
+    ...changes.removed.map((item) => ({
+      what: named(item),
+      how: marked("no longer in it"),
+      before: price(item),
+      now: NONE,
+    })),
+    ...changes.others.map(({ what, beforeMinor, nowMinor }) => ({
+      what,
+      how: marked(beforeMinor === 0 ? "new" : nowMinor === 0 ? "no longer in it" : ""),
+      before: beforeMinor === 0 ? NONE : sum(beforeMinor),
+      now: nowMinor === 0 ? NONE : sum(nowMinor),
+    })),
+  ];
+  return {
+    head: `What has changed since revision ${since.revision}`,
+    sentence: sentence(changes, dateInWords(since.sent, language), rows.length),
+    currency: currencySign(since.currency, language),
+    rows,
+    before: sum(changes.beforeMinor),
+    now: sum(changes.nowMinor),
+  };
+}
+
+function sentence(changes: Changes, date: string, rows: number): string {
+  const sent = `Revision ${changes.since.revision} was sent on ${date}.`;
+  return rows === 0
+    ? `${sent} Nothing in it has changed.`
+    : `${sent} What is not listed here is as it was.`;
+}
+
+function inCloths({ cloths }: SentItem): string {
+  return cloths.length === 0 ? "" : `in ${listed(cloths)}`;
+}
+
+/** `in Vestry, before in Pomander`; empty where the price alone is another. */
+function howWords({ before, now, in: differs }: ChangedItem): string {
+  const way =
+    differs.includes("way") && now.way !== null
+      ? [
+          `${now.way}${before.way === null ? "" : `, before ${before.way.charAt(0).toLowerCase()}${before.way.slice(1)}`}`,
+        ]
+      : [];
+  const was = inCloths(before);
+  const is = inCloths(now);
+  const cloths =
+    differs.includes("cloths") && is !== "" ? [was === "" ? is : `${is}, before ${was}`] : [];
+  const priced = before.open && !now.open ? ["now priced"] : [];
+  return [...(way.length > 0 ? way : cloths), ...priced].join("; ");
+}

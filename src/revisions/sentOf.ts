@@ -1,0 +1,91 @@
+import type { TaxedLine } from "../money/lines.ts";
+import type { ProjectMoney } from "../money/projectMoney.ts";
+import type { ProjectQuantities } from "../quantities/quantityTypes.ts";
+import type { ProjectRecord, Records, StudioRecord } from "../records/records.ts";
+import { capital } from "../units/capital.ts";
+import type { SentItem, SentOther, SentRevision } from "./sentRevision.ts";
+
+/** A project worked out, and the day on which its proposal is recorded. */
+export interface SendInput {
+  readonly project: ProjectRecord;
+  readonly studio: StudioRecord;
+  readonly records: Records;
+  readonly quantities: ProjectQuantities;
+  readonly money: ProjectMoney;
+  readonly dated: string;
+  readonly today: string;
+}
+
+/** Lines that are no cloth of the thing by which the client knows it. */
+const UNNAMED: ReadonlySet<string> = new Set(["freight", "lining"]);
+
+/**
+ * The record of a project's proposal as it is now: each item with its cloths and what the client pays for it, what belongs to the whole,
+ * and the total. Sums are whole minor units and add up to the total. A project without a `revision` is recorded under none.
+ */
+export function sentOf(input: SendInput): SentRevision {
+  const { project, money, dated, today } = input;
+  const items = itemsOf(input);
+  const others = othersOf(money);
+  const sum = (all: readonly { readonly sumMinor: number }[]) =>
+    all.reduce((total, each) => total + each.sumMinor, 0);
+  return {
+    form: 1,
+    project: project.id,
+    revision: project.fields.revision ?? "",
+    sent: today,
+    dated,
+    currency: money.currency,
+    items,
+    others,
+    totalMinor: sum(items) + sum(others),
+  };
+}
+
+function itemsOf({ quantities, studio, records, money }: SendInput): SentItem[] {
+  const language = studio.fields.language as "en-US";
+  return quantities.rooms.flatMap(({ plan, items }) =>
+    items.flatMap(({ record, kind }): SentItem[] => {
+      const lines = money.lines.filter((l) => l.room === plan.room.id && l.item === record.id);
+      if (lines.length === 0) return [];
+      const { title } = record;
+      const object = kind.kind === "object" ? records.objects.get(title)?.fields.object : undefined;
+      const named = `${kind.words[language].one}, ${title.charAt(0).toLowerCase()}${title.slice(1)}`;
+      return [
+        {
+          room: plan.room.id,
+          roomName: plan.room.fields.room,
+          item: record.id,
+          what: capital(object ?? named),
+          cloths: [
+            ...new Set(lines.flatMap((l) => (l.cloth && !UNNAMED.has(l.what) ? [l.label] : []))),
+          ],
+          way: record.options?.[record.stands ?? 0]?.title ?? null,
+          ...payable(lines, money),
+        },
+      ];
+    }),
+  );
+}
+
+function othersOf(money: ProjectMoney): SentOther[] {
+  // A sample that the client is not charged for is no part of what she read.
+  const lines = money.lines.filter((l) => l.item === null && (l.open || l.client.minor !== 0n));
+  const labels = [...new Set(lines.map((l) => l.label))];
+  return labels.map((what) => ({
+    what,
+    ...payable(
+      lines.filter((l) => l.label === what),
+      money,
+    ),
+  }));
+}
+
+/** What the client pays for some lines, and whether a price of them is still to come. */
+function payable(lines: readonly TaxedLine[], { taxIncluded }: ProjectMoney) {
+  const minor = lines.reduce(
+    (sum, l) => sum + l.client.minor + (taxIncluded ? 0n : l.tax.minor),
+    0n,
+  );
+  return { sumMinor: Number(minor), open: lines.some((l) => l.open) };
+}

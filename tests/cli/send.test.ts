@@ -1,0 +1,180 @@
+import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { dirname, join } from "node:path";
+import { afterEach, beforeEach, expect, test } from "vitest";
+import { main } from "../../src/cli/main.ts";
+import type { Wiring } from "../../src/cli/wiring.ts";
+import type { ChangesBlock } from "../../src/documents/proposal/changesBlock.ts";
+import { compute } from "../../src/site/compute.ts";
+
+// From the file that she writes to what the next proposal says. Sums by hand: 20 in cushions take their cloth, at ten dollars a yard
+// twice over, and thirty dollars of making. The scenario is made up.
+
+let dir = "";
+const put = async (path: string, text: string): Promise<void> => {
+  await mkdir(dirname(join(dir, path)), { recursive: true });
+  await writeFile(join(dir, path), text);
+};
+const project = (revision: string): Promise<void> =>
+  put(
+    "projects/quay/project.md",
+    `---\nproject: Quay\nclient: { name: Nobody }\nstatus: proposed\n${revision}\ndated: 2026-11-20\nfees: { design: 200 }\n---\n`,
+  );
+const room = (items: string): Promise<void> =>
+  put("projects/quay/den.md", `---\nroom: Den\nitems:\n${items}---\n`);
+const cushion = (title: string, cloth: string): string =>
+  `  - cushion: ${title}\n    cloth: ${cloth}\n    size: 20" x 20"\n    edge: knife\n    maker: bench\n`;
+const card = (name: string, trade: number): string =>
+  `---\ncloth: ${name}\nwidth: 54"\nkind: plain\ncolours: [{ colour: "#8a7a66" }]\nprice: { trade: ${trade}, per: yard }\n---\n`;
+
+async function run(...args: string[]): Promise<{ exit: number; out: string; err: string }> {
+  let [out, err] = ["", ""];
+  const exit = await main(
+    ["--content", dir, "--out", join(dir, "out"), ...args],
+    { compute } as unknown as Wiring,
+    {
+      out: { write: (text: string) => (out += text) },
+      err: { write: (text: string) => (err += text) },
+      env: {},
+      ended: new Promise<void>(() => {}),
+    },
+  );
+  return { exit, out, err };
+}
+async function changes(): Promise<ChangesBlock | null> {
+  const { pages } = await compute(dir, { only: null, useCache: false });
+  const proposal = pages.find((page) => page.path === "client/quay/proposal.html");
+  if (!proposal) throw new Error("no proposal");
+  return (proposal.model as unknown as { changes: ChangesBlock | null }).changes;
+}
+
+beforeEach(async () => {
+  dir = await mkdtemp(join(tmpdir(), "roomcloth-send-"));
+  await put(
+    "studio.md",
+    "---\nstudio: Alder Lane Rooms\nlanguage: en-US\nunits: inches\ncurrency: USD\npaper: tabloid\nmarkup: { cloth: 2 }\nmakers: { bench: { name: Bench, makes: [cushion], rates: { cushion: 30 per item } } }\n---\n",
+  );
+  await put("cloths/linen.md", card("Linen", 10));
+  await put("cloths/velvet.md", card("Velvet", 40));
+  await project("revision: A");
+  await room(cushion("Seat", "linen") + cushion("Back", "linen"));
+});
+afterEach(async () => {
+  await rm(dir, { recursive: true, force: true });
+});
+
+test("what is sent is kept, and the next revision says what has changed since", async () => {
+  expect(await changes()).toBeNull();
+  const sent = await run("send", "quay");
+  expect(sent).toMatchObject({ exit: 0 });
+  expect(sent.out).toContain("Recorded revision A");
+  expect(sent.out).toContain("There is no printed proposal yet");
+  const kept = await readFile(join(dir, "projects/quay/sent/A.json"), "utf8");
+  // Revision A is not compared with itself.
+  expect(await changes()).toBeNull();
+
+  await project("revision: B");
+  expect(await changes()).toMatchObject({ head: "What has changed since revision A", rows: [] });
+  await room(cushion("Seat", "velvet") + cushion("Stool", "linen"));
+  const found = await changes();
+  expect(found?.rows.map(({ what, how }) => [what, how.html])).toEqual([
+    ["Pillow, stool", "new, in Linen"],
+    ["Pillow, seat", "in Velvet, before in Linen"],
+    ["Pillow, back", "no longer in it"],
+  ]);
+  expect(found?.rows.map(({ before, now }) => [before === "–", now === "–"])).toEqual([
+    [true, false],
+    [false, false],
+    [false, true],
+  ]);
+  expect(await run("send", "quay")).toMatchObject({ exit: 0 });
+  expect(await readdir(join(dir, "projects/quay/sent"))).toEqual(["A.json", "B.json"]);
+  expect(await readFile(join(dir, "projects/quay/sent/A.json"), "utf8")).toBe(kept);
+  // Sent, it is still told from A.
+  expect((await changes())?.head).toBe("What has changed since revision A");
+});
+
+test("the record adds up to what the proposal asks", async () => {
+  await run("send", "quay");
+  const record = JSON.parse(await readFile(join(dir, "projects/quay/sent/A.json"), "utf8"));
+  const money = await run("money", "quay", "--json");
+  expect(record.totalMinor).toBe(
+    JSON.parse(money.out).totals.client + JSON.parse(money.out).totals.tax,
+  );
+  const sum = [...record.items, ...record.others].reduce((s, each) => s + each.sumMinor, 0);
+  expect(sum).toBe(record.totalMinor);
+  // Nothing of what the studio pays, nor of whom: the client's own side alone.
+  expect(JSON.stringify(record)).not.toMatch(/trade|supplier|Bench/);
+});
+
+test("sent again unchanged it says so; changed, it is refused and nothing is written over", async () => {
+  await run("send", "quay");
+  const kept = await readFile(join(dir, "projects/quay/sent/A.json"), "utf8");
+  const again = await run("send", "quay");
+  expect(again).toMatchObject({ exit: 0 });
+  expect(again.out).toContain("Nothing has changed since.");
+  await room(cushion("Seat", "velvet"));
+  const refused = await run("send", "quay");
+  expect(refused.exit).toBe(1);
+  expect(refused.err).toContain("project.md:5:1");
+  expect(refused.err).toContain("has been changed since");
+  expect(refused.err).toContain("revision: B");
+  expect(await readFile(join(dir, "projects/quay/sent/A.json"), "utf8")).toBe(kept);
+});
+
+test.each([
+  ["", "has no revision"],
+  ['revision: "B/2"', "cannot be called"],
+])("without a name that can be kept it is refused: %j", async (revision, words) => {
+  await project(revision);
+  const said = await run("send", "quay");
+  expect(said.exit).toBe(1);
+  expect(said.err).toContain(words);
+});
+
+test.each([
+  ["send quay/den", "name no room"],
+  ["send key", 'no project "key"'],
+])("%s is a mistake of the command line", async (line, words) => {
+  const said = await run(...line.split(" "));
+  expect(said).toMatchObject({ exit: 2, out: "" });
+  expect(said.err).toContain(words);
+});
+
+test.each(["not a record", '{"form":1}'])(
+  "a record that was spoilt (%s) is told, compared with nothing and never written over",
+  async (text) => {
+    await put("projects/quay/sent/A.json", text);
+    const check = await run("check");
+    expect(check.err).toContain("projects/quay/sent/A.json");
+    expect(check.exit).toBe(0);
+    await project("revision: B");
+    expect(await changes()).toBeNull();
+    await project("revision: A");
+    const said = await run("send", "quay");
+    expect(said.exit).toBe(1);
+    expect(said.err).toContain("cannot be read as what was sent");
+    expect(await readFile(join(dir, "projects/quay/sent/A.json"), "utf8")).toBe(text);
+  },
+);
+
+test("the record of one project in another's folder is told", async () => {
+  await run("send", "quay");
+  const kept = await readFile(join(dir, "projects/quay/sent/A.json"), "utf8");
+  await put("projects/quay/sent/C.json", kept);
+  expect((await run("check")).err).toContain("Move it to projects/quay/sent/A.json.");
+});
+
+test("an approval without a total has that of the revision as it was sent", async () => {
+  await run("send", "quay");
+  const money = JSON.parse((await run("money", "quay", "--json")).out);
+  await project("revision: B\napprovals: [{ revision: a, by: Nobody, on: 2026-11-21 }]");
+  await room(cushion("Seat", "velvet") + cushion("Back", "linen"));
+  const { pages } = await compute(dir, { only: null, useCache: false });
+  const page = pages.find(({ path }) => path === "studio/quay/account.html");
+  if (!page) throw new Error("no account");
+  expect(JSON.stringify(page.model)).toContain("is listed on the proposal");
+  const now = JSON.parse((await run("money", "quay", "--json")).out);
+  const sum = (of: typeof money) => of.totals.client + of.totals.tax;
+  expect(now.account.change).toBe(sum(now) - sum(money));
+});
