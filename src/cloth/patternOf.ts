@@ -4,7 +4,7 @@ import { busynessOf } from "./distance/busyness.ts";
 import { contrastOf } from "./distance/contrast.ts";
 import { readingDistances } from "./distance/readingDistance.ts";
 import { FINE_CELL_MM, type JudgedKind, kindOf } from "./kind/kindOf.ts";
-import { cellSigns, crossingAlong, softField } from "./kind/kindSigns.ts";
+import { cellSigns, crossingAlong, crossingOnBias, softField } from "./kind/kindSigns.ts";
 import { surfaceOf } from "./kind/surface.ts";
 import { type Motifs, meanWidth, motifsOf } from "./motif/motifSize.ts";
 import { type PrintLimits, USUAL_LIMITS } from "./motif/printSize.ts";
@@ -57,7 +57,8 @@ export function patternOf(
   });
   const reliefMm = mmPerPx * relief.scale;
   const cellMm = lattice && Math.sqrt(area(lattice.basis)) * reliefMm;
-  const crossing = crossingAlong(softField(field), lattice?.basis ?? null);
+  const soft = softField(field);
+  const crossing = crossingAlong(soft, lattice?.basis ?? null);
   const cell = once(() =>
     lattice && cellMm ? cellSigns(even, lattice.basis, relief.scale, cellMm) : null,
   );
@@ -84,6 +85,11 @@ export function patternOf(
       widestMm: isFine ? widestPx(even.width, even.height, clean) * mmPerPx : 0,
       striped: stripes !== null,
       crossing,
+      get onBias() {
+        return lattice && crossingOnBias(soft, lattice.basis);
+      },
+      groundShare: Math.max(...labels.counts) / labels.label.length,
+      agreement: whole?.confidence ?? 0,
       cellMm: found ? cellMm : null,
       get forGeometric() {
         return cell()?.forGeometric ?? 0;

@@ -14,8 +14,14 @@ export interface KindSigns {
   readonly widestMm: number;
   readonly striped: boolean;
   readonly crossing: Crossing;
+  /** Bands along the two vectors of a lattice that stands on the bias; null where it does not. */
+  readonly onBias: Crossing | null;
+  /** Part of the picture that its commonest colour covers. */
+  readonly groundShare: number;
   /** Side of a square as large as one cell; null where nothing repeats. */
   readonly cellMm: number | null;
+  /** How well the cloth agrees with itself one repeat further, 0 to 1. */
+  readonly agreement: number;
   /** How much speaks for a geometric, in logarithms of the odds. */
   readonly forGeometric: number;
   readonly motifMm: number | null;
@@ -50,6 +56,13 @@ const LIMITS = {
   /** Of opaque bands the sum is less, and the product of both makes up for the rest: where warp lies over weft one hides the other. */
   opaqueSum: 0.82,
   woven: 0.975,
+  /** Figure and ground of a chequer are alike: where one colour covers more than this the squares are spots. */
+  spotted: 0.62,
+  /** On the bias bands that cross are a check by this sum of both; where one colour covers more than the second they are a trellis. */
+  biasSum: 0.9,
+  trellis: 0.6,
+  /** Agreement one repeat further under which what comes again may do so by chance. */
+  chance: 0.6,
   /** What is a sum of bands by this and more, nearly all of them one way, is a stripe with figures on it or between its bands. */
   banded: 0.7,
   oneWay: 0.15,
@@ -69,6 +82,8 @@ export const FINE_CELL_MM = 4 * LIMITS.weaveCellMm;
 
 /** Nearer than this part to a limit the answer is a guess. */
 const NEAR = 0.15;
+/** Part of the limits of a surface, both signs taken together, up to which a plain is sure. */
+const SMOOTH = 0.7;
 /** Odds, in logarithms, under which geometric or print is a guess. */
 const DOUBT = 1.2;
 
@@ -81,7 +96,7 @@ export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
   if (signs.striped) return { kind: "stripe", sure: true };
   const plain = plainOf(signs);
   if (plain) return plain;
-  const squares = crossing.product > LIMITS.product;
+  const squares = crossing.product > LIMITS.product && signs.groundShare < LIMITS.spotted;
   const opaque = crossing.sum > LIMITS.opaqueSum && crossing.sum + crossing.product > LIMITS.woven;
   if (((crossing.sum > LIMITS.sum || opaque) && crossing.balance > LIMITS.balance) || squares)
     return { kind: "check", sure: isSureCheck(signs, squares || opaque) };
@@ -92,13 +107,21 @@ export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
     const large = few && (signs.motifMm ?? 0) >= limits.motifMm;
     return { kind: large ? "large-print" : "irregular", sure: false };
   }
-  // A stripe with figures is called by its bands or by its figures.
+  if (isBiasCheck(signs)) return { kind: "check", sure: false };
+  // A stripe with figures is called by its bands or by its figures; what is nearly a sum of bands both ways may be a check.
   const figured = crossing.sum > LIMITS.banded && crossing.balance < LIMITS.oneWay;
-  const sure = !figured && Math.abs(signs.forGeometric) > DOUBT;
+  const banded = crossing.sum > LIMITS.opaqueSum || signs.agreement < LIMITS.chance;
+  const sure = !figured && !banded && Math.abs(signs.forGeometric) > DOUBT;
   if (signs.forGeometric > 0) return { kind: "geometric", sure };
   if (signs.motifsPerCell >= LIMITS.scattered && alike(signs.freeMm))
     return { kind: "irregular", sure: false };
   return printOf(signs, cellMm, limits, sure);
+}
+
+/** Bands of several colours that cross on the bias and leave no open ground, as a plaid cut so: a trellis is lines on a ground. */
+function isBiasCheck({ colours, groundShare, onBias }: KindSigns): boolean {
+  if (colours < 3 || groundShare > LIMITS.trellis || onBias === null) return false;
+  return onBias.sum > LIMITS.biasSum && onBias.balance > LIMITS.balance;
 }
 
 /** A check of which nearly all bands run one way may be a stripe with figures. */
@@ -119,8 +142,11 @@ function plainOf(signs: KindSigns): JudgedKind | null {
     cellMm !== null &&
     cellMm < FINE_CELL_MM;
   if (!weave && !fine) return null;
-  const seen = Math.max(surface.texture / LIMITS.texture, surface.all / LIMITS.surface);
-  if (signs.colours < 2 && seen < 1) return { kind: "plain", sure: seen < 1 - NEAR };
+  const signsSeen = [surface.texture / LIMITS.texture, surface.all / LIMITS.surface] as const;
+  const seen = Math.max(...signsSeen);
+  // The eye takes both together: a slub shows a little as grain and a little as streaks. So does a velvet, which is a plain.
+  if (signs.colours < 2 && seen < 1)
+    return { kind: "plain", sure: Math.hypot(...signsSeen) < SMOOTH };
   // Coarse, and no repeat found: it may be a pattern tone on tone whose repeat was missed.
   const missed = cellMm === null && surface.coarse > 2 * LIMITS.coarse;
   const sure = seen > 1 + NEAR && signs.contrast < (1 - NEAR) * LIMITS.contrast && !missed;

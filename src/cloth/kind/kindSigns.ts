@@ -11,6 +11,9 @@ import { CELL_SIDE, meanCell } from "./meanCell.ts";
 const LEAST_WIDTH = 200;
 /** Degrees within which a cloth's warp and weft stand to the picture's sides. */
 const HAND_TURN = 6;
+/** Degrees from the picture's sides from which a cloth lies on the bias, and within which its two vectors stand square to each other. */
+const BIAS = 15;
+const SQUARE = 4;
 
 /** A field without its grain. */
 export function softField(field: Field): Field {
@@ -22,6 +25,14 @@ export function softField(field: Field): Field {
 export function crossingAlong(field: Field, basis: Basis | null): Crossing {
   if (basis === null) return crossingOf(field, null, null);
   return crossingOf(field, shiftAlong(basis, true, HAND_TURN), shiftAlong(basis, false, HAND_TURN));
+}
+
+/** Bands along both vectors of a lattice that stand square to each other and on the bias; null where they do not. */
+export function crossingOnBias(field: Field, [a, b]: Basis): Crossing | null {
+  const lean = Math.abs((Math.atan2(a[1], a[0]) * 180) / Math.PI) % 90;
+  const off = Math.abs(a[0] * b[0] + a[1] * b[1]) / (Math.hypot(...a) * Math.hypot(...b));
+  const isSquare = off < Math.sin((SQUARE * Math.PI) / 180);
+  return isSquare && Math.min(lean, 90 - lean) > BIAS ? crossingOf(field, a, b) : null;
 }
 
 /** What the cells of a lattice say when they are laid over each other. */
