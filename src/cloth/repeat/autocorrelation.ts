@@ -77,6 +77,37 @@ export function cubicBetween(correlation: Correlation, x: number, y: number): nu
   return sum;
 }
 
+/** Places to each side that a sinc is taken over, and the weights' own window (Lanczos). */
+const LOBES = 3;
+
+/**
+ * The correlation between whole pixels by a windowed sinc (Lanczos, three lobes): waves hardly longer than three pixels keep their
+ * height, which cubic convolution flattens.
+ */
+export function sincBetween(correlation: Correlation, x: number, y: number): number {
+  const [x0, y0] = [Math.floor(x), Math.floor(y)];
+  const across = sincWeights(x - x0);
+  const down = sincWeights(y - y0);
+  let sum = 0;
+  for (let j = 0; j < 2 * LOBES; j++) {
+    let row = 0;
+    for (let i = 0; i < 2 * LOBES; i++)
+      row += (across[i] as number) * at(correlation, x0 + i - LOBES + 1, y0 + j - LOBES + 1);
+    sum += (down[j] as number) * row;
+  }
+  return sum;
+}
+
+function sincWeights(t: number): number[] {
+  const sinc = (v: number) => (v === 0 ? 1 : Math.sin(Math.PI * v) / (Math.PI * v));
+  const raw = Array.from({ length: 2 * LOBES }, (_, i) => {
+    const off = i - LOBES + 1 - t;
+    return sinc(off) * sinc(off / LOBES);
+  });
+  const all = raw.reduce((sum, weight) => sum + weight, 0);
+  return raw.map((weight) => weight / all);
+}
+
 function cubicWeights(t: number): [number, number, number, number] {
   const [t2, t3] = [t * t, t * t * t];
   return [

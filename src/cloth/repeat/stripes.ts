@@ -1,5 +1,5 @@
 import type { Field } from "../pixels/field.ts";
-import { between, type Correlation } from "./autocorrelation.ts";
+import { between, type Correlation, sincBetween } from "./autocorrelation.ts";
 import { bandLine } from "./bandLine.ts";
 import { levelBandLine } from "./bandTilt.ts";
 import type { Shift } from "./lattice.ts";
@@ -24,6 +24,12 @@ export interface Stripes {
 const STEADY = 0.72;
 const LEAST = 0.2;
 
+/** Bands that are nearer to each other than this, in pixels, are fine. */
+const FINE_PX = 8;
+/** Step of a profile in pixels, and of one of fine bands. */
+const STEP = 0.5;
+const FINE_STEP = 0.25;
+
 /** Finds the ridge that stripes leave in the correlation, or null where there is none. */
 export function findStripes(correlation: Correlation): Stripes | null {
   const { reachX, reachY } = correlation;
@@ -38,11 +44,13 @@ export function findStripes(correlation: Correlation): Stripes | null {
   for (let angle = coarse - 1; angle <= coarse + 1; angle += 0.05) look(angle);
   const { angle, low } = best;
   // Square to the run, the correlation must fall: else it is a plain without any pattern, or a slow blur.
-  const profile = across(correlation, angle, length);
+  const rough = across(correlation, angle, length);
+  const profile = isFine(rough) ? across(correlation, angle, length, true) : rough;
+  const step = profile === rough ? STEP : FINE_STEP;
   const trough = Math.min(...profile);
-  const most = Math.max(low, ...profile.slice(6));
+  const most = Math.max(low, ...profile.slice(3 / step));
   if (low < LEAST || low < STEADY * most || low - trough < 0.25) return null;
-  const period = periodOf(profile);
+  const period = periodOf(profile, step);
   return {
     directionDeg: ((angle % 180) + 180) % 180,
     periodPx: period?.at ?? null,
@@ -57,6 +65,8 @@ export function wholeStripes(field: Field, tilt: Tilt, stripes: Stripes): Stripe
   const [ux, uy] = unit(stripes.directionDeg);
   const across: Shift = [-uy, ux];
   const seen = turnsOf(bandLine(field, tilt, across), stripes.periodPx);
+  // Where a band is a pixel or two wide, what is unlike is where the pixels fall: it says nothing but that it is open.
+  if (stripes.periodPx < FINE_PX) return { ...stripes, doubtful: seen.times > 1 || seen.doubtful };
   // A camera that is not held square makes bands unlike each other too.
   const { times, doubtful } = seen.doubtful
     ? turnsOf(levelBandLine(field, tilt, across, stripes.periodPx), stripes.periodPx)
@@ -73,12 +83,19 @@ function lowAlong(correlation: Correlation, angle: number, length: number): numb
   return values[Math.floor(values.length / 10)] ?? 0;
 }
 
-/** Mean correlation at each distance square to a direction, averaged along it, by half pixels. */
-function across(correlation: Correlation, angle: number, length: number): number[] {
+/** True where the first peak of a profile is so near that a line from pixel to pixel cuts the tops off most of those after it. */
+function isFine(profile: readonly number[]): boolean {
+  const fall = profile.findIndex((v, i) => i > 0 && v > (profile[i - 1] as number));
+  return fall > 0 && fall * STEP < FINE_PX / 2;
+}
+
+/** Mean correlation at each distance square to a direction, averaged along it, by half pixels or finer. */
+function across(correlation: Correlation, angle: number, length: number, fine = false): number[] {
+  const [read, step] = fine ? [sincBetween, FINE_STEP] : [between, STEP];
   const [ux, uy] = unit(angle);
   const { reachX, reachY } = correlation;
   const profile: number[] = [];
-  for (let d = 0; ; d += 0.5) {
+  for (let d = 0; ; d += step) {
     const [x, y] = [-uy * d, ux * d];
     if (Math.abs(x) > reachX || Math.abs(y) > reachY) return profile;
     let sum = 0;
@@ -88,7 +105,7 @@ function across(correlation: Correlation, angle: number, length: number): number
       if (Math.abs(r) < 5) continue;
       const [sx, sy] = [x + r * ux, y + r * uy];
       if (Math.abs(sx) > reachX || Math.abs(sy) > reachY) continue;
-      sum += between(correlation, sx, sy);
+      sum += read(correlation, sx, sy);
       n++;
     }
     if (n === 0) return profile;
@@ -96,28 +113,26 @@ function across(correlation: Correlation, angle: number, length: number): number
   }
 }
 
-/** Step of a profile, in pixels. */
-const STEP = 0.5;
-
 /** The shortest period whose peak, and whose multiples' peaks, are nearly as high as the best. */
-function periodOf(profile: readonly number[]): { at: number; height: number } | null {
+function periodOf(profile: readonly number[], step: number): { at: number; height: number } | null {
+  const around = 1 / step;
   const start = profile.findIndex((v, i) => i > 1 && v < 0.5 * (profile[0] ?? 0));
   if (start < 0) return null;
   const peaks: { at: number; height: number }[] = [];
-  for (let i = Math.max(start, 3); i < profile.length - 2; i++) {
+  for (let i = Math.max(start, 1.5 / step); i < profile.length - 2; i++) {
     const [a, b, c] = [profile[i - 1] as number, profile[i] as number, profile[i + 1] as number];
     if (b < a || b <= c || b <= 0) continue;
     const bend = a - 2 * b + c;
     const shift = bend < 0 ? (a - c) / (2 * bend) : 0;
-    peaks.push({ at: (i + shift) * STEP, height: b });
+    peaks.push({ at: (i + shift) * step, height: b });
   }
   let best = { score: 0, peak: null as { at: number; height: number } | null };
   const scored = peaks.map((first) => {
-    const peak = { ...first, at: sharpen(peaks, first.at, profile.length * STEP) };
+    const peak = { ...first, at: sharpen(peaks, first.at, profile.length * step) };
     const heights: number[] = [];
-    for (let n = 1; (n * peak.at) / STEP < profile.length - 1; n++) {
-      const i = Math.round((n * peak.at) / STEP);
-      heights.push(Math.max(...profile.slice(Math.max(0, i - 2), i + 3)));
+    for (let n = 1; (n * peak.at) / step < profile.length - 1; n++) {
+      const i = Math.round((n * peak.at) / step);
+      heights.push(Math.max(...profile.slice(Math.max(0, i - around), i + around + 1)));
     }
     const mean = heights.reduce((sum, h) => sum + h, 0) / heights.length;
     const score = 0.5 * mean + 0.5 * Math.min(...heights);
