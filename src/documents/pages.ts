@@ -9,6 +9,7 @@ import { findingsPage } from "./studio/findingsPage.ts";
 import { clientIndex, studioIndex } from "./studio/indexPages.ts";
 import { ordersPage } from "./studio/orders.ts";
 import { receivingPage } from "./studio/receiving.ts";
+import { samplesPage } from "./studio/samples.ts";
 import { schedulePage } from "./studio/schedule.ts";
 
 /** Every document of a project, in all three trees, but the studio's index. To add a document, add a line here. */
@@ -21,6 +22,7 @@ export function pagesOfProject(data: ProjectData, warnings: readonly Diagnostic[
     ordersPage(data),
     schedulePage(data),
     receivingPage(data),
+    samplesPage(data),
     accountPage(data),
     findingsPage(data, warnings),
   ];

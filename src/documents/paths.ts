@@ -17,4 +17,5 @@ export const findingsPath = (project: string): string => `${studioTree(project)}
 export const schedulePath = (project: string): string => `${studioTree(project)}/schedule.html`;
 export const receivingPath = (project: string): string => `${studioTree(project)}/receiving.html`;
 export const accountPath = (project: string): string => `${studioTree(project)}/account.html`;
+export const samplesPath = (project: string): string => `${studioTree(project)}/samples.html`;
 export const STUDIO_INDEX = "studio/index.html";

@@ -16,6 +16,7 @@ import type { FurnishedRoom } from "../room/furnishRoom.ts";
 import { schemeInputOf } from "../scheme/fromRoom.ts";
 import { roomScheme } from "../scheme/roomScheme.ts";
 import { lateSteps } from "../sourcing/lateSteps.ts";
+import { orderedUnapproved } from "../sourcing/orderedUnapproved.ts";
 import { scheduleOf } from "../sourcing/schedule.ts";
 import { clothFacts } from "../swatches/clothFacts.ts";
 import { money as minor } from "../units/money.ts";
@@ -149,6 +150,7 @@ export function projectData(
       ...choices.diagnostics,
       ...data.rooms.flatMap((room) => checkFixedPlaces(data, room)),
       ...checkLetters(data),
+      ...orderedUnapproved(project, records),
       ...lateSteps(scheduleOf(data), data),
     ],
   };

@@ -47,6 +47,7 @@ test.each([
   "studio/gannet-house/findings.html",
   "studio/gannet-house/schedule.html",
   "studio/gannet-house/receiving.html",
+  "studio/gannet-house/samples.html",
   "studio/index.html",
   "makers/corran/gannet-house/dining-room.html",
   "makers/tidewell/ropewalk-house/guest-bedroom.html",

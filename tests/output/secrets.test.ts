@@ -311,9 +311,9 @@ test("pictures carry no place, no camera and no photographer, only the sRGB prof
   }
 });
 
-test("schedule and receiving slip are the studio's alone; the slip, which lies with a maker, says no price and nothing private", async () => {
-  const pages = built.files.filter((name) => /\/(?:schedule|receiving)\./.test(name));
-  expect(pages.map((name) => name.split("/")[0])).toEqual(Array(8).fill("studio"));
+test("schedule, sample tray and receiving slip are the studio's alone; the slip, which lies with a maker, says no price and nothing private", async () => {
+  const pages = built.files.filter((name) => /\/(?:schedule|receiving|samples)\./.test(name));
+  expect(pages.map((name) => name.split("/")[0])).toEqual(Array(12).fill("studio"));
   for (const name of pages.filter((page) => page.includes("/receiving."))) {
     const text = await said(join(built.out, name));
     expect(holds(text, STUDIO_ONLY.reference), name).toBe(true);
@@ -327,6 +327,9 @@ test("schedule and receiving slip are the studio's alone; the slip, which lies w
   }
   const page = await said(join(built.out, "studio/quillon/schedule.html"));
   expect(page).toContain(`Order from ${STUDIO_ONLY.supplier}`);
+  expect(await said(join(built.out, "studio/quillon/samples.html"))).toContain(
+    STUDIO_ONLY.samplePrice,
+  );
 });
 
 test("each does find what is theirs", async () => {

@@ -1,13 +1,11 @@
-import type { Swatch } from "../../swatches/swatch.ts";
 import { capital } from "../../units/capital.ts";
 import type { Money } from "../../units/money.ts";
 import { money, printMoney, subtractMoney } from "../../units/money.ts";
 import { wordsIn } from "../../units/spelling.ts";
-import { partAboutMotif, shownHeightMm } from "../pictures/aboutMotif.ts";
-import { AWAITED, bandsOf, colourCard } from "../pictures/colourCard.ts";
+import { clothSwatch } from "../pictures/clothSwatch.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ChoiceOption, ProjectData } from "../projectData.ts";
-import { escapeHtml, type Markup } from "../words/marks.ts";
+import type { Markup } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
 
 /** One way to make an item, as the client reads it: nothing of it but its own look, its finished cost and what it changes. */
@@ -29,34 +27,8 @@ export interface OptionBlock {
   readonly columns: readonly OptionColumn[];
 }
 
-/** Width and height of a swatch in an option, in millimetres on paper; cloth stands at one quarter of its size. */
-const SWATCH = { width: 30, height: 22, scale: 4 };
-
-/** The card of colours in its place, its dashed edge inside. */
-const SWATCH_EDGE = { x: 0.2, y: 0.2, width: SWATCH.width - 0.4, height: SWATCH.height - 0.4 };
-
-/** A cutting of a cloth, its motif in the middle; the card of its colours where there is no photograph. */
-function swatchOf(swatch: Swatch, book: PictureBook, id: string): Markup {
-  const { width, height, scale } = SWATCH;
-  const photo = swatch.photo;
-  let inner = "";
-  if (photo?.showsMm) {
-    const high = shownHeightMm(photo, photo.showsMm);
-    const size = Math.min(1, photo.showsMm / (width * scale), high / (height * scale));
-    const part = partAboutMotif(photo, photo.showsMm, {
-      width: width * scale * size,
-      height: height * scale * size,
-    });
-    const shown = book.crop(swatch, part, width);
-    if (shown)
-      inner = `<image href="${escapeHtml(shown.href)}" width="${width}" height="${height}" preserveAspectRatio="xMidYMid slice"/>`;
-  }
-  const awaited = photo === null ? `, ${AWAITED}` : "";
-  if (inner === "") inner = colourCard(bandsOf(swatch), SWATCH_EDGE);
-  return {
-    html: `<svg class="option-swatch" viewBox="0 0 ${width} ${height}" role="img" aria-label="${escapeHtml(swatch.name + awaited)}" xmlns="http://www.w3.org/2000/svg"><clipPath id="${id}"><rect width="${width}" height="${height}"/></clipPath><g clip-path="url(#${id})">${inner}</g></svg>`,
-  };
-}
+/** A swatch in an option, in millimetres on paper; cloth stands at one quarter of its size. */
+const SWATCH = { width: 30, height: 22, scale: 4, name: "option-swatch" };
 
 function differenceWords(more: Money, stands: boolean, print: (m: Money) => string): string {
   if (stands) return "As drawn, and in the total.";
@@ -99,7 +71,7 @@ export function optionBlocks(data: ProjectData, book: PictureBook, prefix: strin
           title: option.title,
           swatches: shown
             .slice(0, 2)
-            .map((swatch, k) => swatchOf(swatch, book, `${prefix}-${at}-${n}-${k}`)),
+            .map((swatch, k) => clothSwatch(swatch, book, SWATCH, `${prefix}-${at}-${n}-${k}`)),
           cloths: lined ? say`${names}, lined with ${lined}` : names,
           sum: `${print(cost.client)}${cost.open ? " *" : ""}`,
           difference: differenceWords(option.priced.more, option.stands, print),

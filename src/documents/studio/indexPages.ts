@@ -12,6 +12,7 @@ import {
   proposalPath,
   receivingPath,
   STUDIO_INDEX,
+  samplesPath,
   schedulePath,
 } from "../paths.ts";
 import { pictureBook } from "../pictures/pictureBook.ts";
@@ -76,6 +77,10 @@ export function studioIndex(
             {
               href: wayTo(STUDIO_INDEX, receivingPath(data.project.id)),
               text: "Receiving slip",
+            },
+            {
+              href: wayTo(STUDIO_INDEX, samplesPath(data.project.id)),
+              text: "Sample tray",
             },
             {
               href: wayTo(STUDIO_INDEX, accountPath(data.project.id)),

@@ -8,6 +8,7 @@ import {
   ordersPath,
   receivingPath,
   STUDIO_INDEX,
+  samplesPath,
   schedulePath,
 } from "../paths.ts";
 import type { ProjectData } from "../projectData.ts";
@@ -104,6 +105,7 @@ export function ordersPage(data: ProjectData): Page {
       { href: wayTo(path, findingsPath(project.id)), text: "Findings" },
       { href: wayTo(path, schedulePath(project.id)), text: "Schedule" },
       { href: wayTo(path, receivingPath(project.id)), text: "Receiving slip" },
+      { href: wayTo(path, samplesPath(project.id)), text: "Sample tray" },
       { href: wayTo(path, accountPath(project.id)), text: "Account" },
     ],
   };

@@ -5,7 +5,7 @@ import { printLength } from "../../units/printLength.ts";
 import { spelled } from "../../units/spelling.ts";
 import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
-import { ordersPath, receivingPath, STUDIO_INDEX, schedulePath } from "../paths.ts";
+import { ordersPath, receivingPath, STUDIO_INDEX, samplesPath, schedulePath } from "../paths.ts";
 import type { ProjectData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
 import { type Markup, marked } from "../words/marks.ts";
@@ -59,6 +59,7 @@ export function receivingPage(data: ProjectData): Page {
       { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
       { href: wayTo(path, ordersPath(project.id)), text: "Order list" },
       { href: wayTo(path, schedulePath(project.id)), text: "Schedule" },
+      { href: wayTo(path, samplesPath(project.id)), text: "Sample tray" },
     ],
   };
   return {

@@ -9,6 +9,7 @@ import {
   ordersPath,
   receivingPath,
   STUDIO_INDEX,
+  samplesPath,
   schedulePath,
 } from "../paths.ts";
 import type { ProjectData } from "../projectData.ts";
@@ -60,6 +61,7 @@ export function schedulePage(data: ProjectData): Page {
       { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
       { href: wayTo(path, ordersPath(project.id)), text: "Order list" },
       { href: wayTo(path, receivingPath(project.id)), text: "Receiving slip" },
+      { href: wayTo(path, samplesPath(project.id)), text: "Sample tray" },
       { href: wayTo(path, findingsPath(project.id)), text: "Findings" },
       { href: wayTo(path, accountPath(project.id)), text: "Account" },
     ],

@@ -1,0 +1,134 @@
+import { isSampled } from "../../sourcing/leadTimes.ts";
+import type { SampleState } from "../../sourcing/samples.ts";
+import { scheduleOf } from "../../sourcing/schedule.ts";
+import { approvalOf } from "../../sourcing/whatIsDone.ts";
+import { printMoney, sumMoney } from "../../units/money.ts";
+import { spelled } from "../../units/spelling.ts";
+import { issueWords } from "../board/board.ts";
+import type { Page } from "../page.ts";
+import {
+  ordersPath,
+  receivingPath,
+  STUDIO_INDEX,
+  samplesPath,
+  schedulePath,
+  studioTree,
+} from "../paths.ts";
+import { pictureBook } from "../pictures/pictureBook.ts";
+import type { ProjectData } from "../projectData.ts";
+import { wayTo } from "../ways.ts";
+import { runningWords } from "../words/pageStyle.ts";
+import { countWord, listed } from "../words/phrases.ts";
+import { feeOf, type SampleRow, sampleRow, trayCards } from "./sampleRows.ts";
+
+const GROUPS: readonly { readonly state: SampleState; readonly name: string }[] = [
+  { state: "to-ask-for", name: "To ask for" },
+  { state: "ordered", name: "On the way" },
+  { state: "here", name: "Here, to be approved" },
+  { state: "returned", name: "Gone back unapproved" },
+  { state: "approved", name: "Approved" },
+];
+
+/** The sample tray of a project: every cloth with its sample's state, what is still needed before it is ordered, and what samples cost. */
+export function samplesPage(data: ProjectData): Page {
+  const { project, studio } = data;
+  const path = samplesPath(project.id);
+  const book = pictureBook(studioTree(project.id), "");
+  const schedule = scheduleOf(data);
+  const all = trayCards(data);
+  const rows = all
+    .filter(isSampled)
+    .map((card, at) => sampleRow(data, card, schedule, book, `sample-${at}`));
+  const without = all.filter((card) => !isSampled(card)).map((card) => card.fields.cloth);
+  const model = {
+    kind: "samples",
+    style: runningWords(
+      project.fields.project,
+      `Sample tray, ${issueWords(data)}`,
+      "For the studio alone",
+    ),
+    letter: studio.fields.paper === "a3" ? "a4-page" : "letter-page",
+    project: project.fields.project,
+    issue: issueWords(data),
+    lead: leadWords(rows),
+    approval: approvalWords(data),
+    groups: GROUPS.map(({ state, name }) => ({
+      name,
+      rows: rows.filter((r) => r.state === state),
+    })).filter((g) => g.rows.length > 0),
+    without: without.length === 0 ? "" : `Linings without a sample: ${listed(without)}.`,
+    fees: feesWords(data),
+    caution: spelled(
+      "The pictures are small, and their colours approximate: judge from the sample.",
+      studio.fields.language,
+    ),
+    ways: [
+      { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
+      { href: wayTo(path, ordersPath(project.id)), text: "Order list" },
+      { href: wayTo(path, schedulePath(project.id)), text: "Schedule" },
+      { href: wayTo(path, receivingPath(project.id)), text: "Receiving slip" },
+    ],
+  };
+  return {
+    reader: "studio",
+    project: project.id,
+    room: null,
+    path,
+    title: `${project.fields.project}: sample tray`,
+    language: studio.fields.language,
+    paper: studio.fields.paper === "a3" ? "a4" : "letter",
+    pdf: true,
+    model,
+    pictures: book.pictures,
+  };
+}
+
+/** `Eleven of sixteen samples are approved.` and where the others are. */
+function leadWords(rows: readonly SampleRow[]): string {
+  if (rows.length === 0) return "No cloth is chosen yet.";
+  const count = (state: SampleState): number => rows.filter((r) => r.state === state).length;
+  const approved = count("approved");
+  if (approved === rows.length)
+    return approved === 1 ? "The one sample is approved." : "All samples are approved.";
+  const others = [
+    [count("to-ask-for"), "to be asked for"],
+    [count("ordered"), "on the way"],
+    [count("here"), "here to be approved"],
+    [count("returned"), "gone back unapproved"],
+  ] as const;
+  const parts = others
+    .filter(([n]) => n > 0)
+    .map(([n, words]) => `${countWord(n)} ${n === 1 ? "is" : "are"} ${words}`);
+  const first = countWord(approved);
+  return `${first.charAt(0).toUpperCase()}${first.slice(1)} of ${countWord(rows.length)} samples ${approved === 1 ? "is" : "are"} approved; ${listed(parts)}.`;
+}
+
+function approvalWords({ project }: ProjectData): string {
+  const { revision } = project.fields;
+  if (approvalOf(project)) return "";
+  return `The client’s approval${revision ? ` of revision ${revision}` : ""} is still to come.`;
+}
+
+/** What samples cost together, and how much of it is credited once their cloths are ordered. */
+function feesWords(data: ProjectData): string {
+  const { currency, language } = data.studio.fields;
+  const fees = trayCards(data).flatMap((card) => {
+    const fee = feeOf(data, card);
+    return fee ? [{ fee, isCredited: card.fields.sample?.credited === true }] : [];
+  });
+  if (fees.length === 0) return "";
+  const sum = (some: typeof fees): string =>
+    printMoney(
+      sumMoney(
+        some.map((f) => f.fee),
+        currency,
+      ),
+      language,
+    );
+  const credited = fees.filter((f) => f.isCredited);
+  const back =
+    credited.length === 0
+      ? "None of it is credited."
+      : `${sum(credited)} of it is credited as the cloths are ordered.`;
+  return `Fees for samples: ${sum(fees)}. ${back}`;
+}
