@@ -6,16 +6,17 @@ import { readingDistances } from "./distance/readingDistance.ts";
 import { FINE_CELL_MM, type JudgedKind, kindOf } from "./kind/kindOf.ts";
 import { cellSigns, crossingAlong, crossingOnBias, softField } from "./kind/kindSigns.ts";
 import { surfaceOf } from "./kind/surface.ts";
-import { type Motifs, meanWidth, motifsOf } from "./motif/motifSize.ts";
+import { type Motifs, motifsOf } from "./motif/motifSize.ts";
 import { type PrintLimits, USUAL_LIMITS } from "./motif/printSize.ts";
+import { widestPx } from "./motif/widest.ts";
 import { once } from "./once.ts";
 import { cleanLabels } from "./palette/cleanLabels.ts";
 import type { Separation } from "./palette/clothColours.ts";
 import type { Separated } from "./palette/palette.ts";
 import { fieldOf } from "./pixels/field.ts";
-import { maskOf } from "./pixels/masks.ts";
 import type { Relief } from "./pixels/reliefOf.ts";
 import { bandWidth } from "./repeat/bandWidth.ts";
+import { coloursComeAgain } from "./repeat/coloursAgain.ts";
 import { findRepeat } from "./repeat/findRepeat.ts";
 import { area, type Lattice } from "./repeat/lattice.ts";
 import { repeatOfLattice, repeatOfStripes } from "./repeat/repeatOf.ts";
@@ -83,7 +84,7 @@ export function patternOf(
       contrast: contrastOf(separation),
       surface,
       widestMm: isFine ? widestPx(even.width, even.height, clean) * mmPerPx : 0,
-      striped: stripes !== null,
+      alongRun: stripes?.along ?? null,
       crossing,
       get onBias() {
         return lattice && crossingOnBias(soft, lattice.basis);
@@ -103,7 +104,9 @@ export function patternOf(
   const { kind } = judged;
   const isPlain = kind === "plain" || kind === "textured-plain";
   const seen = stripes ? repeatOfStripes(stripes, reliefMm, relief) : isPlain ? null : found;
-  const repeat = seen && { ...seen, sure: seen.sure && reliable };
+  const comesAgain = () =>
+    lattice === null || coloursComeAgain(clean.labels, even, lattice.basis, relief.scale);
+  const repeat = seen && { ...seen, sure: seen.sure && reliable && comesAgain() };
   const bandPx = stripes ? bandWidth(even, oklabOfPixels(even.data), stripes.directionDeg) : null;
   const distances =
     kind === "plain" ? { patternToM: 0, plainFromM: 0 } : readingDistances(even, mmPerPx);
@@ -129,16 +132,6 @@ export function patternOf(
 
 function inRoom(metres: number): number | null {
   return metres > NO_ROOM_M ? null : metres;
-}
-
-/** Mean width of the wider of figure and ground, in pixels. */
-function widestPx(width: number, height: number, { centres, labels }: Separation): number {
-  if (centres.length < 2) return 0;
-  const { label, counts } = labels;
-  const ground = counts.indexOf(Math.max(...counts));
-  const figure = maskOf(label, ground, true);
-  const rest = maskOf(label, ground);
-  return Math.max(meanWidth(figure, width, height), meanWidth(rest, width, height));
 }
 
 /** Whole motifs in one cell that stand free and are at least half as large as the leading one. */

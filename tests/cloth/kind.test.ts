@@ -116,7 +116,7 @@ const SIGNS: KindSigns = {
   contrast: 0.7,
   surface: { all: 0.1, texture: 0.08, coarse: 0.08 },
   widestMm: 20,
-  striped: false,
+  alongRun: null,
   crossing: { sum: 0.3, product: 0.3, balance: 0.5 },
   onBias: null,
   groundShare: 0.5,

@@ -107,12 +107,35 @@ test("a linen whose yarns are uneven is no sure plain, though neither its grain 
   expect(kindSeen(linen(0.12), 240).kind).toBe("textured-plain");
 });
 
+test("flowers in rows between bands are no sure geometric; strokes that lie one way are no sure stripe", () => {
+  const flowered: Design = (x, y) => {
+    const across = mod(x + 4, 30);
+    if (across < 8) return "#8ba6b5";
+    const [u, v] = [across - 19, mod(y, 90)];
+    const [r, turn] = [Math.hypot(u, v - 22), Math.atan2(v - 22, u)];
+    if (r < 2) return "#e6cf7a";
+    if (r < 5.5 + 2.5 * Math.cos(5 * turn)) return "#c0606f";
+    return (u / 3.5) ** 2 + ((v - 60) / 8) ** 2 < 1 ? "#6d8b57" : "#f4efe3";
+  };
+  const { kind, sure } = kindSeen(flowered, 210);
+  expect(kind !== "geometric" || !sure).toBe(true);
+  const signs = {
+    ...{ colours: 4, contrast: 0.7, surface: { all: 0.1, texture: 0.08, coarse: 0.08 } },
+    ...{ widestMm: 20, crossing: { sum: 0.5, product: 0.1, balance: 0.3 }, onBias: null },
+    ...{ groundShare: 0.5, cellMm: null, agreement: 0, forGeometric: 0, motifMm: 30, freeMm: [] },
+  };
+  const along = (alongRun: number) =>
+    kindOf({ ...signs, motifsPerCell: 0, alongRun }, USUAL_LIMITS);
+  expect(along(0.9)).toEqual({ kind: "stripe", sure: true });
+  expect(along(0.25)).toEqual({ kind: "stripe", sure: false });
+});
+
 test("what comes again only by chance, and what is nearly a check, are no sure kind", () => {
   const surface = { all: 0.1, texture: 0.08, coarse: 0.08 };
   const of = (agreement: number, sum: number) =>
     kindOf(
       {
-        ...{ colours: 2, contrast: 0.7, surface, widestMm: 20, striped: false, onBias: null },
+        ...{ colours: 2, contrast: 0.7, surface, widestMm: 20, alongRun: null, onBias: null },
         ...{ crossing: { sum, product: 0.05, balance: 0.8 }, groundShare: 0.5, cellMm: 60 },
         ...{ agreement, forGeometric: 3, motifMm: 30, freeMm: [20, 30], motifsPerCell: 2 },
       },

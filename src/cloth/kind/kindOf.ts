@@ -12,7 +12,8 @@ export interface KindSigns {
   readonly surface: Surface;
   /** Mean width of the wider of figure and ground, in millimetres; it is asked of cells finer than `FINE_CELL_MM` alone. */
   readonly widestMm: number;
-  readonly striped: boolean;
+  /** How well stripes agree with themselves along their run, 0 to 1; null where there are none. */
+  readonly alongRun: number | null;
   readonly crossing: Crossing;
   /** Bands along the two vectors of a lattice that stands on the bias; null where it does not. */
   readonly onBias: Crossing | null;
@@ -39,6 +40,8 @@ export interface JudgedKind {
 
 /** Limits of the signs, tried on photographs of made cloths. */
 const LIMITS = {
+  /** Stripes that agree less with themselves along their run may be brushstrokes or streaks. */
+  streaks: 0.5,
   /** Texture, and surface, over this are seen at arm's length. */
   texture: 0.0065,
   surface: 0.0108,
@@ -66,6 +69,8 @@ const LIMITS = {
   /** What is a sum of bands by this and more, nearly all of them one way, is a stripe with figures on it or between its bands. */
   banded: 0.7,
   oneWay: 0.15,
+  /** Where the figures stand in rows, the rows are bands as well, so that up to this it may be such a stripe. */
+  rows: 0.5,
   /** What does not repeat and is made of motifs smaller than this, in millimetres, are the flecks of a yarn. */
   fleckMm: 6,
   /** Motifs in a cell from which a pattern of spots of nearly one size is a marking, and how nearly. */
@@ -93,7 +98,7 @@ const DOUBT = 1.2;
  */
 export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
   const { crossing, cellMm } = signs;
-  if (signs.striped) return { kind: "stripe", sure: true };
+  if (signs.alongRun !== null) return { kind: "stripe", sure: signs.alongRun > LIMITS.streaks };
   const plain = plainOf(signs);
   if (plain) return plain;
   const squares = crossing.product > LIMITS.product && signs.groundShare < LIMITS.spotted;
@@ -109,7 +114,7 @@ export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
   }
   if (isBiasCheck(signs)) return { kind: "check", sure: false };
   // A stripe with figures is called by its bands or by its figures; what is nearly a sum of bands both ways may be a check.
-  const figured = crossing.sum > LIMITS.banded && crossing.balance < LIMITS.oneWay;
+  const figured = crossing.sum > LIMITS.banded && crossing.balance < LIMITS.rows;
   const banded = crossing.sum > LIMITS.opaqueSum || signs.agreement < LIMITS.chance;
   const sure = !figured && !banded && Math.abs(signs.forGeometric) > DOUBT;
   if (signs.forGeometric > 0) return { kind: "geometric", sure };
