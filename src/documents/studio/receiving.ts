@@ -111,7 +111,9 @@ function cardWords(data: ProjectData, { need, card }: Delivery): Markup {
   const size = (length: Length): string => printLength(length, units);
   const { width, nap, runs, roll } = card.fields;
   const usable = need.planned?.usableWidth ?? width ?? roll?.width;
-  const repeat = data.swatches.get(card.id)?.repeat;
+  // A cloth that the card calls plain has no repeat, whatever its weave shows on the photograph.
+  const isPlain = card.fields.kind === "plain" || card.fields.kind === "textured-plain";
+  const repeat = isPlain && !card.fields.repeat ? null : data.swatches.get(card.id)?.repeat;
   const match = { straight: "straight match", "half-drop": "half-drop", free: "" };
   const selvedge = card.fields.repeat?.["from-selvedge"];
   const mm = (value: number): string =>
