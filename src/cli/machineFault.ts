@@ -21,19 +21,19 @@ export function isMachineFault(one: Diagnostic): boolean {
 
 /**
  * The diagnostic of a file system's error that the user can mend (no space, no leave, a file in use),
- * or null for every other error, which is a mistake of ours and must not be hidden.
+ * or null for every other error, which is a mistake of ours and must not be hidden. `option` names another folder.
  */
-export function machineFault(error: unknown): Diagnostic | null {
+export function machineFault(error: unknown, option = "--out"): Diagnostic | null {
   const { code, path } = error as NodeJS.ErrnoException;
   const place = { file: path ?? "", line: null, column: null, keyPath: null };
   if (code === "ENOSPC" || code === "EDQUOT") {
     return diagnostic(place, "no-space", "There is no room left on the disk.", {
-      hint: "Free some space, or name another folder with --out, and try again. What was there before is unchanged.",
+      hint: `Free some space, or name another folder with ${option}, and try again. What was there before is unchanged.`,
     });
   }
   if (code === "EACCES" || code === "EPERM" || code === "EROFS") {
     return diagnostic(place, "cannot-write", "This folder or file cannot be written to.", {
-      hint: "Ask for leave to write there, or name another folder with --out.",
+      hint: `Ask for leave to write there, or name another folder with ${option}.`,
     });
   }
   if (code === "EBUSY") {

@@ -133,6 +133,26 @@ function commandLine(
         return send(contentDir, resolve(globals.out), parseTarget(target), wiring);
       }),
     );
+  verb(program, "archive", "freeze a finished project: its files, its documents and its record")
+    .argument("<project>", "the project")
+    .option("--to <folder>", "where archives are kept; without it beside the studio's folder")
+    .option("--name <name>", "the archive's own name; without it the project's and its revision")
+    .option("--no-pdf", "pages only")
+    .action(
+      (project: string, options: { to?: string; name?: string; pdf: boolean }, command: Command) =>
+        run(command, async (contentDir, globals) => {
+          const { archive } = await import("./verbs/archive.ts");
+          const { to = null, name = null, pdf } = options;
+          const [target, outDir] = [parseTarget(project), resolve(globals.out)];
+          const { env } = around;
+          return archive({ contentDir, outDir, target, to, name, pdf, env }, wiring, bar);
+        }),
+    );
+  verb(program, "verify", "whether anything in an archive has been changed, added or lost")
+    .argument("<bag>", "the archive's folder")
+    .action((bag: string, _options: object, command: Command) =>
+      run(command, async () => (await import("./verbs/verify.ts")).verify(bag, bar)),
+    );
   verb(program, "preview", "the pages in a browser, renewed with every change")
     .argument("[project[/room]]", "only this project, opened at this room")
     .option("--port <number>", "port of the address", port, 8080)
@@ -237,6 +257,8 @@ const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
     'fits leaf-print --length 96in --pieces 2 --seam 27in --hole "12in, 30in, 2in x 3in"',
   ],
   quantities: ["quantities gannet-house", "quantities gannet-house/study --json"],
+  archive: ["archive gannet-house", "archive gannet-house --to /media/disk/archive"],
+  verify: ["verify content-archive/gannet-house-B"],
   cloth: ["new cloth leaf.jpg --shows 27in"],
 };
 

@@ -13,9 +13,9 @@ import type { ProjectRecord, RoomRecord } from "./records.ts";
 import { projectSchema } from "./schema/projectSchema.ts";
 import type { ProjectFiles } from "./sortFiles.ts";
 
-/** A project as far as it could be read; `broken` is settled by who knows which cards of the library have errors. */
+/** A project as far as it could be read; `broken` and `cards` are settled by who knows the cards of the library. */
 export interface ReadProject {
-  readonly record: Omit<ProjectRecord, "broken"> | null;
+  readonly record: Omit<ProjectRecord, "broken" | "cards"> | null;
   readonly uses: readonly Use[];
   readonly diagnostics: readonly Diagnostic[];
 }

@@ -1,7 +1,7 @@
 import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
 import { sameWord } from "../fields/vocabulary.ts";
 import { allowancesSchema } from "./allowancesSchema.ts";
-import type { Known } from "./checks/known.ts";
+import type { Known, Use } from "./checks/known.ts";
 import type { ItemTable } from "./itemTable.ts";
 import { formatKeys } from "./reading/formatKeys.ts";
 import { idOf, type Reading, type TextFile } from "./reading/readCard.ts";
@@ -94,13 +94,22 @@ export function readRecords(input: RecordsInput): Records {
     ...projects.flatMap((project) => project.read.diagnostics),
   ].sort(byPlace);
   const wrong = new Set(diagnostics.filter((d) => d.severity === "error").map((d) => d.file));
-  const stopped = stoppedProjects(projects, wrong, problems, sorted);
+  const cardPaths = pathsOfCards(sorted);
+  const stopped = stoppedProjects(projects, wrong, problems, cardPaths);
   return {
     studio: wrong.has("studio.md") ? null : studio.record,
     cloths: cloths.records,
     objects: objects.records,
     projects: projects.flatMap(({ id, read }) =>
-      read.record ? [{ ...read.record, broken: stopped.some((s) => s.project === id) }] : [],
+      read.record
+        ? [
+            {
+              ...read.record,
+              broken: stopped.some((s) => s.project === id),
+              cards: [...new Set(read.uses.map(cardPaths))].sort(),
+            },
+          ]
+        : [],
     ),
     stopped,
     diagnostics,
@@ -119,19 +128,24 @@ function names(
   return new Set([...files.map((file) => file.path), ...unread].map(idOf));
 }
 
-function stoppedProjects(
-  projects: readonly { readonly id: string; readonly read: ReadProject }[],
-  wrong: ReadonlySet<string>,
-  problems: readonly Diagnostic[],
-  sorted: SortedFiles,
-): Stopped[] {
-  const general = [...wrong].filter((file) => file === "studio.md");
+/** Path of the card that a file names, as the card's own file is written. */
+function pathsOfCards({ cloths, objects }: SortedFiles): (use: Use) => string {
   const paths = new Map(
-    [...sorted.cloths, ...sorted.objects].map((file) => [
+    [...cloths, ...objects].map((file) => [
       `${file.path.split("/")[0]}/${idOf(file.path)}`,
       file.path,
     ]),
   );
+  return ({ library, id }) => paths.get(`${library}/${id}`) ?? `${library}/${id}.md`;
+}
+
+function stoppedProjects(
+  projects: readonly { readonly id: string; readonly read: ReadProject }[],
+  wrong: ReadonlySet<string>,
+  problems: readonly Diagnostic[],
+  cardPath: (use: Use) => string,
+): Stopped[] {
+  const general = [...wrong].filter((file) => file === "studio.md");
   const unread = problems
     .filter((problem) => hasErrors([problem]))
     .map((problem) => problem.file.split("/"));
@@ -143,9 +157,7 @@ function stoppedProjects(
   ]);
   return [...ids].sort().flatMap((id) => {
     const read = projects.find((project) => project.id === id)?.read;
-    const cards = (read?.uses ?? [])
-      .map((use) => paths.get(`${use.library}/${use.id}`) ?? `${use.library}/${use.id}.md`)
-      .filter((path) => wrong.has(path));
+    const cards = (read?.uses ?? []).map(cardPath).filter((path) => wrong.has(path));
     const own = [...wrong].filter((file) => file.normalize("NFC").startsWith(`projects/${id}/`));
     const because = [...new Set([...general, ...cards, ...own])].sort();
     return because.length > 0 ? [{ project: id, because }] : [];

@@ -63,6 +63,8 @@ export interface ProjectRecord extends Sourced<ProjectFields> {
   readonly rooms: readonly RoomRecord[];
   /** True where an error in its own files or in a card that it uses keeps its documents from being made. */
   readonly broken: boolean;
+  /** Paths of the library's cards that its files name, sorted: all that it can be made from again. */
+  readonly cards: readonly string[];
 }
 
 /** A project whose documents cannot be made now, and stay as they were. */

@@ -16,6 +16,7 @@ import { quantitiesJson } from "../quantities/text/toJson.ts";
 import { readRecords } from "../records/readRecords.ts";
 import { FINDING_CODES } from "../scheme/finding.ts";
 import { schemeJson } from "../scheme/toJson.ts";
+import { archivingOf } from "./archiving.ts";
 import type { Computed, FindingLine, Report } from "./computed.ts";
 import { readSentRecords } from "./readSent.ts";
 import { readSwatches } from "./readSwatches.ts";
@@ -152,6 +153,14 @@ export async function compute(
     const data = all.find((d) => d.project.id === project);
     return data ? { data, room: room ?? null } : null;
   };
+  const quantities = (target: string): Report | null => {
+    const found = find(target);
+    return found && quantitiesReport(found.data, found.room);
+  };
+  const money = (target: string): Report | null => {
+    const found = find(target);
+    return found && moneyReport(found.data, found.room);
+  };
   return {
     get pages() {
       return pages();
@@ -167,21 +176,8 @@ export async function compute(
     schemes: all.flatMap((d) =>
       d.rooms.map((r) => schemeJson(`${d.project.id}/${r.record.id}`, r.scheme)),
     ),
-    quantities(target): Report | null {
-      const found = find(target);
-      if (!found) return null;
-      const shown = found.room
-        ? roomQuantities(found.data.quantities, found.room)
-        : found.data.quantities;
-      return {
-        json: quantitiesJson(shown),
-        text: quantitiesText(
-          shown,
-          found.data.studio.fields.units,
-          found.data.studio.fields.language,
-        ),
-      };
-    },
+    quantities,
+    money,
     sending(project) {
       const data = find(project)?.data;
       return data
@@ -193,26 +189,28 @@ export async function compute(
           }
         : null;
     },
-    money(target): Report | null {
-      const found = find(target);
-      return found
-        ? {
-            json: moneyJson(
-              found.data.money,
-              found.room,
-              alternativesIn(found.data),
-              found.data.account,
-            ),
-            text: moneyText(
-              found.data.money,
-              found.room,
-              moneyWords(found.data),
-              alternativesIn(found.data),
-              found.data.account,
-            ),
-          }
-        : null;
+    archiving(project) {
+      const data = find(project)?.data;
+      if (!data) return null;
+      const [costs, needs] = [moneyReport(data, null), quantitiesReport(data, null)];
+      return archivingOf(data, content, today, costs, needs);
     },
+  };
+}
+
+/** What a project or one of its rooms needs to be bought and cut. */
+function quantitiesReport(data: ProjectData, room: string | null): Report {
+  const shown = room ? roomQuantities(data.quantities, room) : data.quantities;
+  const { units, language } = data.studio.fields;
+  return { json: quantitiesJson(shown), text: quantitiesText(shown, units, language) };
+}
+
+/** What a project or one of its rooms costs. */
+function moneyReport(data: ProjectData, room: string | null): Report {
+  const others = alternativesIn(data);
+  return {
+    json: moneyJson(data.money, room, others, data.account),
+    text: moneyText(data.money, room, moneyWords(data), others, data.account),
   };
 }
 

@@ -29,6 +29,24 @@ export interface Sending {
   readonly language: string;
 }
 
+/** What is kept of a project when it is archived. */
+export interface Archiving {
+  readonly project: string;
+  /** Its name on the documents, and the studio's. */
+  readonly name: string;
+  readonly studio: string;
+  readonly revision: string | null;
+  /** How far it has come, and where its file says so. */
+  readonly status: string;
+  readonly statusPlace: Place;
+  /** The ISO date of this day, or of SOURCE_DATE_EPOCH. */
+  readonly on: string;
+  /** Paths below the content folder of all files that it was made from, sorted. */
+  readonly files: readonly string[];
+  /** Its record, as text and for another program, written by a program of this name and version. */
+  record(program: string): Report;
+}
+
 /** The whole studio, read, measured and computed: all that the verbs show and the site writes. */
 export interface Computed {
   /** Pages of whole projects; a project with errors gives none. */
@@ -53,6 +71,8 @@ export interface Computed {
   quantities(target: string): Report | null;
   /** What would be recorded of a project's proposal now, and what was; null where there is none. */
   sending(project: string): Sending | null;
+  /** What is kept of a project when it is archived; null where there is none, or an error stops it. */
+  archiving(project: string): Archiving | null;
   money(target: string): Report | null;
 }
 

@@ -181,6 +181,7 @@ function compute(contentDir: string): Computed {
       pasteLine: "- { finding: rungs-close }",
     })),
     sending: () => null,
+    archiving: () => null,
     quantities: report,
     money: report,
   };

@@ -39,6 +39,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     "sourcing",
     "revisions",
   ],
+  archive: [...BASE, ...RECORDS, "swatches", "quantities", "money", "revisions", "documents"],
 };
 /** The edges may import everything and touch files, clock, pictures and browser. */
 const EDGES = new Set(["images", "site", "press", "cli"]);
@@ -201,6 +202,7 @@ test("the top level holds what the project allows, and no more", () => {
     "tsconfig.json",
     "LICENSE",
     "content",
+    "content-archive",
     "layouts",
     "src",
     "tests",
