@@ -24,14 +24,16 @@ export function isMachineFault(one: Diagnostic): boolean {
  * or null for every other error, which is a mistake of ours and must not be hidden. `option` names another folder.
  */
 export function machineFault(error: unknown, option = "--out"): Diagnostic | null {
-  const { code, path } = error as NodeJS.ErrnoException;
+  const { code, path, syscall } = error as NodeJS.ErrnoException;
   const place = { file: path ?? "", line: null, column: null, keyPath: null };
   if (code === "ENOSPC" || code === "EDQUOT") {
     return diagnostic(place, "no-space", "There is no room left on the disk.", {
       hint: `Free some space, or name another folder with ${option}, and try again. What was there before is unchanged.`,
     });
   }
-  if (code === "EACCES" || code === "EPERM" || code === "EROFS") {
+  // A folder on a disk that is read only cannot be made, and Node then says that it is not there.
+  const unmade = code === "ENOENT" && syscall === "mkdir";
+  if (code === "EACCES" || code === "EPERM" || code === "EROFS" || unmade) {
     return diagnostic(place, "cannot-write", "This folder or file cannot be written to.", {
       hint: `Ask for leave to write there, or name another folder with ${option}.`,
     });

@@ -1,4 +1,5 @@
 import { createHash } from "node:crypto";
+import fc from "fast-check";
 import { expect, test } from "vitest";
 import { bagTags } from "../../src/archive/bag/bagTags.ts";
 import { DECLARATION, readDeclaration } from "../../src/archive/bag/declaration.ts";
@@ -282,4 +283,28 @@ test("labels go on over lines that are set in, and come back (2.2.2)", () => {
 test("links are never followed", () => {
   const bag = { ...found(made({ "a.txt": "a" })), odd: ["data/link"] };
   expect(examineBag(bag).problems[0]).toMatchObject({ file: "data/link" });
+});
+
+test("whatever is done to one letter of a bag, its valid lists tell", () => {
+  const bag = made({ "a.txt": "alpha", "sub/b % c.txt": "beta", "empty.txt": "" });
+  // The list over the lists has none over itself: a letter of its names may be another, of a file that is then not there.
+  const paths = [...bag.keys()];
+  fc.assert(
+    fc.property(
+      fc.constantFrom(...paths),
+      fc.nat(),
+      fc.constantFrom("x", "0", " ", "\n", ""),
+      (path, at, by) => {
+        const text = bag.get(path) as string;
+        const where = text.length === 0 ? 0 : at % text.length;
+        const other = text.slice(0, where) + by + text.slice(where + 1);
+        // Line ends and blanks of a list may differ, and the case of a checksum.
+        const isList = path.startsWith("tagmanifest");
+        const meaning = (list: string): unknown => (isList ? readManifest(list, 128) : list);
+        fc.pre(JSON.stringify(meaning(other)) !== JSON.stringify(meaning(text)));
+        expect(faults(changed(bag, { [path]: other }))).not.toEqual([]);
+      },
+    ),
+    { numRuns: process.env.SOAK ? 20_000 : 400, seed: 8493 },
+  );
 });

@@ -10,6 +10,7 @@ import {
   renameSync,
   rmSync,
   symlinkSync,
+  utimesSync,
   writeFileSync,
 } from "node:fs";
 import { tmpdir } from "node:os";
@@ -268,6 +269,22 @@ test("a bag that was moved as a whole is still whole", async () => {
   rmSync(moved, { recursive: true });
 });
 
+test("a folder with bags in it is none: they are named", async () => {
+  await archive();
+  const said = await run("verify", bags);
+  expect(said).toMatchObject({ exit: 2, out: "" });
+  expect(said.err).toContain(join(bags, "quay-B-2"));
+});
+
+test("what an archive that was cut off has left is cleared away after a day, and not before", async () => {
+  const name = (digit: string) => `.roomcloth-${digit.repeat(8)}-0000-4000-8000-000000000000.part`;
+  for (const digit of ["1", "2"]) put(`studio-archive/${name(digit)}/data/x`, "x");
+  put("studio-archive/.other.part", "x");
+  utimesSync(join(bags, name("1")), new Date(0), new Date(0));
+  await archive();
+  expect(readdirSync(bags).sort()).toEqual([".other.part", name("2"), "quay-B-2"]);
+});
+
 test("an archive is never written over: another name is told", async () => {
   await archive();
   const before = readFileSync(join(bags, "quay-B-2/bag-info.txt"), "utf8");
@@ -340,30 +357,33 @@ test.skipIf(process.getuid?.() === 0)(
   },
 );
 
-/** Runs a program that sees a disk of 300 kB at the folder; only that process sees it. */
-const onTinyDisk = (folder: string, ...command: readonly string[]) =>
+/** Runs a program that sees a disk of 300 kB at the folder, mounted so; only that process sees it. */
+const onTinyDisk = (mounted: string, ...command: readonly string[]) =>
   spawnSync(
     "unshare",
     [
       "-rm",
       "sh",
       "-c",
-      'mount -t tmpfs -o size=300k none "$0" && "$@"; s=$?; ls -A "$0" >&2; exit $s',
-      folder,
+      `mount -t tmpfs -o size=300k,${mounted} none "$0" && "$@"; s=$?; ls -A "$0" >&2; exit $s`,
+      join(home, "tiny"),
       ...command,
     ],
     { encoding: "utf8", env: { ...process.env, ...env } },
   );
 mkdirSync(join(home, "tiny"));
-test.skipIf(onTinyDisk(join(home, "tiny"), "true").status !== 0)(
-  "a full disk is said plainly, with status 3, and nothing is left on it",
-  () => {
+test.skipIf(onTinyDisk("rw", "true").status !== 0).each([
+  ["rw", "There is no room left on the disk."],
+  ["ro", "This folder or file cannot be written to."],
+])(
+  "on a disk that is full or read only (%s) it is said plainly, status 3, and nothing is left",
+  (mounted, words) => {
     const program = join(import.meta.dirname, "../../src/cli/roomcloth.mjs");
     const place = ["--content", content, "--out", join(home, "out")];
-    const asked = ["archive", "quay", "--no-pdf", "--to", join(home, "tiny")];
-    const said = onTinyDisk(join(home, "tiny"), process.execPath, program, ...place, ...asked);
+    const asked = ["archive", "quay", "--no-pdf", "--to", join(home, "tiny", "kept")];
+    const said = onTinyDisk(mounted, process.execPath, program, ...place, ...asked);
     expect(said).toMatchObject({ status: 3, stdout: "" });
-    expect(said.stderr).toContain("There is no room left on the disk.");
+    expect(said.stderr).toContain(words);
     expect(said.stderr).toContain("--to");
     expect(said.stderr).not.toMatch(/\.part|at .*\.ts:/);
   },

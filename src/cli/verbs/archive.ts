@@ -1,4 +1,3 @@
-import { randomUUID } from "node:crypto";
 import { rmSync } from "node:fs";
 import { rename, rm, rmdir } from "node:fs/promises";
 import { join } from "node:path";
@@ -9,6 +8,7 @@ import type { Archiving } from "../../site/computed.ts";
 import { folderOf, nameOf, requireFolder, requireFree } from "../bag/bagPlace.ts";
 import { checkBag } from "../bag/checkBag.ts";
 import { fillBag } from "../bag/fillBag.ts";
+import { clearLeftovers, workingName } from "../bag/workingFolder.ts";
 import { machineFault } from "../machineFault.ts";
 import { exitOf, type Outcome, UsageError } from "../outcome.ts";
 import type { Progress } from "../progress.ts";
@@ -45,7 +45,8 @@ export async function archive(
   const bag = join(into, options.name ?? nameOf(found));
   await requireFolder(into, options.to);
   await requireFree(bag);
-  const working = join(into, `.${randomUUID()}.part`);
+  await clearLeftovers(into);
+  const working = join(into, workingName());
   const forget = onSignal(() => rmSync(working, { recursive: true, force: true, maxRetries: 3 }));
   try {
     const faults = await fillBag(working, found, options, wiring, progress);

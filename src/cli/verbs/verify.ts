@@ -1,4 +1,4 @@
-import { stat } from "node:fs/promises";
+import { readdir, stat } from "node:fs/promises";
 import { join, resolve } from "node:path";
 import type { BagProblem } from "../../archive/bag/examineBag.ts";
 import { readTags } from "../../archive/bag/tagFile.ts";
@@ -40,9 +40,18 @@ async function requireBag(bag: string, folder: string): Promise<void> {
     throw new UsageError(
       `"${bag}" is a file. A bag is a folder: name the one that has bagit.txt in it.`,
     );
-  const declared = await stat(join(folder, "bagit.txt")).catch(() => null);
-  if (!declared?.isFile())
-    throw new UsageError(`"${bag}" is no bag: there is no file bagit.txt in it.`);
+  if (await isDeclared(folder)) return;
+  const inside: string[] = [];
+  for (const name of (await readdir(folder).catch(() => [])).sort())
+    if (await isDeclared(join(folder, name))) inside.push(join(bag, name));
+  const instead =
+    inside.length === 0 ? "" : ` Name one of those that lie in it: ${inside.join(", ")}`;
+  throw new UsageError(`"${bag}" is no bag: there is no file bagit.txt in it.${instead}`);
+}
+
+async function isDeclared(folder: string): Promise<boolean> {
+  const found = await stat(join(folder, "bagit.txt")).catch(() => null);
+  return found?.isFile() === true;
 }
 
 function soundWords(bag: string, { compared, bytes, bagInfo }: CheckedBag): string {
