@@ -8,6 +8,7 @@ import { accountPage } from "./studio/account.ts";
 import { findingsPage } from "./studio/findingsPage.ts";
 import { clientIndex, studioIndex } from "./studio/indexPages.ts";
 import { ordersPage } from "./studio/orders.ts";
+import { pocketPage } from "./studio/pocket.ts";
 import { receivingPage } from "./studio/receiving.ts";
 import { samplesPage } from "./studio/samples.ts";
 import { schedulePage } from "./studio/schedule.ts";
@@ -23,6 +24,7 @@ export function pagesOfProject(data: ProjectData, warnings: readonly Diagnostic[
     schedulePage(data),
     receivingPage(data),
     samplesPage(data),
+    pocketPage(data),
     accountPage(data),
     findingsPage(data, warnings),
   ];

@@ -18,4 +18,5 @@ export const schedulePath = (project: string): string => `${studioTree(project)}
 export const receivingPath = (project: string): string => `${studioTree(project)}/receiving.html`;
 export const accountPath = (project: string): string => `${studioTree(project)}/account.html`;
 export const samplesPath = (project: string): string => `${studioTree(project)}/samples.html`;
+export const pocketPath = (project: string): string => `${studioTree(project)}/pocket.html`;
 export const STUDIO_INDEX = "studio/index.html";

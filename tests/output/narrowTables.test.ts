@@ -48,6 +48,7 @@ test.each([
   "studio/gannet-house/schedule.html",
   "studio/gannet-house/receiving.html",
   "studio/gannet-house/samples.html",
+  "studio/gannet-house/pocket.html",
   "studio/index.html",
   "makers/corran/gannet-house/dining-room.html",
   "makers/tidewell/ropewalk-house/guest-bedroom.html",

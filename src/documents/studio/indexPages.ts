@@ -9,6 +9,7 @@ import {
   findingsPath,
   mailPath,
   ordersPath,
+  pocketPath,
   proposalPath,
   receivingPath,
   STUDIO_INDEX,
@@ -81,6 +82,10 @@ export function studioIndex(
             {
               href: wayTo(STUDIO_INDEX, samplesPath(data.project.id)),
               text: "Sample tray",
+            },
+            {
+              href: wayTo(STUDIO_INDEX, pocketPath(data.project.id)),
+              text: "Pocket cards",
             },
             {
               href: wayTo(STUDIO_INDEX, accountPath(data.project.id)),
