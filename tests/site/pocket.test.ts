@@ -69,7 +69,7 @@ test("a card has its room's colours and cloths, what is left to spend, and what 
     "Door hall 32″ × 80″",
   ]);
   // One place is not carried: that is what it lacks.
-  expect(card?.lacks.map(({ html }) => html).join()).toContain("Brick is seen in 1 place");
+  expect(card?.lacks.map(({ html }) => html).join()).toContain("Brick is seen once, on Seat");
 });
 
 test("what she has overruled is no longer looked for; what has no price is", async () => {
