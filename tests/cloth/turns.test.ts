@@ -8,6 +8,7 @@ import { type Design, gingham, photograph, seeded, stripes } from "./made.ts";
 
 const PLACE = { file: "content/cloths/ticking.md", line: 2, column: 8, keyPath: null };
 const [CREAM, BLUE, PALER, RED] = ["#efe3c8", "#3b4a6b", "#4d5c7d", "#8a3b4a"] as const;
+const GOLD = "#c9a04a";
 
 const repeatOf = (design: Design) =>
   measureCloth(
@@ -23,6 +24,16 @@ const sequences: [string, Design, number][] = [
     "every third wider",
     stripes([CREAM, 9], [BLUE, 6], [CREAM, 9], [BLUE, 6], [CREAM, 9], [BLUE, 8]),
     47,
+  ],
+  [
+    "every fourth line of gold",
+    stripes(
+      ...[CREAM, CREAM, CREAM, GOLD].flatMap((line): [string, number][] => [
+        [BLUE, 8],
+        [line, 2],
+      ]),
+    ),
+    40,
   ],
 ];
 

@@ -59,7 +59,7 @@ export function findStripes(correlation: Correlation): Stripes | null {
   };
 }
 
-/** The stripes of which whole turns are taken: their period holds two or three where bands take turns with such as are nearly like them. */
+/** The stripes of which whole turns are taken: their period holds two, three or four where bands take turns with such as are nearly like them. */
 export function wholeStripes(field: Field, tilt: Tilt, stripes: Stripes): Stripes {
   if (stripes.periodPx === null) return stripes;
   const [ux, uy] = unit(stripes.directionDeg);

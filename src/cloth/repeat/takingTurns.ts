@@ -12,8 +12,8 @@ export interface Turns {
 const MOST = 12;
 /** Part of a period that must overlap to compare anything. */
 const OVERLAP = 0.45;
-/** Whole numbers of periods that may make one repeat. */
-const TIMES = [2, 3] as const;
+/** Whole numbers of periods that may make one repeat: weavers put in another colour every second, third or fourth time. */
+const TIMES = [2, 3, 4] as const;
 /** Difference, as `differences` counts it, that bands have which take turns; and under which nobody sees one. */
 const TURNS = 0.02;
 const ALIKE = 0.01;

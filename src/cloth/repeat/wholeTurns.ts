@@ -16,7 +16,7 @@ const NO_TURNS: Turns = { times: 1, doubtful: false };
 
 /**
  * The lattice of which whole turns are taken: where the bands of a check, averaged along their run, take turns with bands that
- * are nearly like them, the repeat that way holds two or three of the cells. What is averaged has hardly any grain, so that a
+ * are nearly like them, the repeat that way holds two to four of the cells. What is averaged has hardly any grain, so that a
  * difference shows there which is lost among the points of the lattice.
  */
 export function wholeTurns(field: Field, { seen, lattice }: SeenLattice): Lattice {
