@@ -8,6 +8,13 @@ import { handoverRoot } from "./treeOf.ts";
 /** Folder below a tree's root that holds what all its pages share; no project can have this name. */
 export const ASSETS = "assets";
 
+/** The script that searches the studio's index, and the library that it is made with. */
+const SEARCH = "search.js";
+const MINISEARCH = {
+  name: "minisearch.js",
+  copyOf: join(dirname(createRequire(import.meta.url).resolve("minisearch")), "../umd/index.js"),
+};
+
 const SUBSETS = "arabic|cyrillic-ext|cyrillic|greek-ext|greek|hebrew|latin-ext|latin|vietnamese";
 
 /**
@@ -20,14 +27,18 @@ export async function treeAssets(
   layoutsDir: string,
 ): Promise<readonly OutputFile[]> {
   const owners = new Map(pages.map((page) => [handoverRoot(page.path), page] as const));
+  const all = await scripts(join(layoutsDir, "js"));
   const shared = [
     ...(await sharedFiles(join(layoutsDir, "css"))),
-    ...(await scripts(join(layoutsDir, "js"))),
+    ...all.filter(({ name }) => name !== SEARCH),
   ];
+  // No one else's tree has an index to search.
+  const search = all.filter(({ name }) => name === SEARCH);
+  const ofStudio = search.length > 0 ? [...search, MINISEARCH] : [];
   return [...owners]
     .filter(([root]) => root !== "")
     .flatMap(([root, { reader, project }]) =>
-      shared.map(({ name, copyOf }) => ({
+      [...shared, ...(reader === "studio" ? ofStudio : [])].map(({ name, copyOf }) => ({
         path: `${root}/${ASSETS}/${name}`,
         project: reader === "studio" ? null : project,
         room: null,

@@ -20,6 +20,7 @@ import { pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
 import { coverOf } from "../proposal/cover.ts";
 import { wayTo } from "../ways.ts";
+import { searchEntries } from "./searchEntries.ts";
 
 /** The studio's index: every project with its documents in all three trees. Nothing is hidden here. */
 export function studioIndex(
@@ -33,6 +34,8 @@ export function studioIndex(
   const model = {
     kind: "studio-index",
     studio: studioName,
+    // Inside a script element only what could end it has to be written otherwise.
+    search: { html: JSON.stringify(searchEntries(all)).replaceAll("<", "\\u003c") },
     broken,
     projects: all.map((data) => ({
       name: data.project.fields.project,
