@@ -16,7 +16,7 @@
     },
   });
   index.addAll(entries);
-  const [input, told, list] = ["input", "p", "ul"].map((name) => form.querySelector(name));
+  const [input, told, list] = ["input", "output", "ul"].map((name) => form.querySelector(name));
   const item = ({ href, title, where }) => {
     const li = document.createElement("li");
     const link = document.createElement("a");

@@ -30,7 +30,7 @@ async function look(words: string): Promise<{ told: string; found: string[]; hre
   });
   await page.type("#asked", words);
   return {
-    told: await page.$eval(".search [role=status]", (p) => p.textContent ?? ""),
+    told: await page.$eval(".search output", (p) => p.textContent ?? ""),
     found: await page.$$eval(".found a", (links) => links.map((link) => link.textContent ?? "")),
     hrefs: await page.$$eval(".found a", (links) =>
       links.map((link) => (link as HTMLAnchorElement).href),
