@@ -31,6 +31,13 @@ export function requireTarget(target: Target, computed: Computed): void {
   }
 }
 
+/** Whether a room, `project/room`, is named by the target, alone or with its project; all are where nothing is named. */
+export function holdsRoom(only: Target | null, room: string): boolean {
+  return (
+    only === null || (only.room === null ? room.startsWith(`${only.project}/`) : room === only.room)
+  );
+}
+
 /** Whether a diagnostic stands in a file that the target uses: all but other projects' files. */
 export function concerns(one: Diagnostic, only: Target | null, computed: Computed): boolean {
   if (only === null) return true;

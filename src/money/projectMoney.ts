@@ -1,14 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { isOpen } from "../records/itemOptions.ts";
 import type { ProjectRecord, StudioRecord } from "../records/records.ts";
-import {
-  addMoney,
-  type Money,
-  money,
-  subtractMoney,
-  sumMoney,
-  timesMoney,
-} from "../units/money.ts";
+import { type Money, money, subtractMoney, sumMoney, timesMoney } from "../units/money.ts";
 import { boltsOf, type ClothBolt } from "./bolts.ts";
 import { clothLines } from "./clothLines.ts";
 import { feeLines } from "./feeLines.ts";
@@ -17,6 +10,7 @@ import { instalmentsAsked } from "./instalmentsAsked.ts";
 import { itemLines } from "./itemLines.ts";
 import type { PriceLine, TaxedLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
+import { payable } from "./payable.ts";
 import { checkPhaseOrder } from "./phaseOrder.ts";
 import { NO_TAX, type TaxRates, taxOnLines } from "./tax.ts";
 import { toMoney } from "./toMoney.ts";
@@ -93,7 +87,7 @@ export function totalsOf(
     lines.map((l) => l.tax),
     currency,
   );
-  const total = included ? client : addMoney(client, tax);
+  const total = payable(lines, included, currency);
   const waiting = lines.filter((l) => l.unchosen);
   return {
     trade: sumMoney(
@@ -103,10 +97,7 @@ export function totalsOf(
     client,
     tax,
     total,
-    unchosen: sumMoney(
-      waiting.map((l) => (included ? l.client : addMoney(l.client, l.tax))),
-      currency,
-    ),
+    unchosen: payable(waiting, included, currency),
     budget,
     remaining: budget ? subtractMoney(budget, total) : null,
   };

@@ -1,4 +1,6 @@
+import { itemName } from "../items/itemName.ts";
 import type { TaxedLine } from "../money/lines.ts";
+import { clothNames, payable } from "../money/payable.ts";
 import type { ProjectMoney } from "../money/projectMoney.ts";
 import type { ProjectQuantities } from "../quantities/quantityTypes.ts";
 import type { ProjectRecord, Records, StudioRecord } from "../records/records.ts";
@@ -15,9 +17,6 @@ export interface SendInput {
   readonly dated: string;
   readonly today: string;
 }
-
-/** Lines that are no cloth of the thing by which the client knows it. */
-const UNNAMED: ReadonlySet<string> = new Set(["freight", "lining"]);
 
 /**
  * The record of a project's proposal as it is now: each item with its cloths and what the client pays for it, what belongs to the whole,
@@ -43,25 +42,22 @@ export function sentOf(input: SendInput): SentRevision {
 }
 
 function itemsOf({ quantities, studio, records, money }: SendInput): SentItem[] {
-  const language = studio.fields.language as "en-US";
+  const { language } = studio.fields;
   return quantities.rooms.flatMap(({ plan, items }) =>
     items.flatMap(({ record, kind }): SentItem[] => {
       const lines = money.lines.filter((l) => l.room === plan.room.id && l.item === record.id);
       if (lines.length === 0) return [];
       const { title } = record;
       const object = kind.kind === "object" ? records.objects.get(title)?.fields.object : undefined;
-      const named = `${kind.words[language].one}, ${title.charAt(0).toLowerCase()}${title.slice(1)}`;
       return [
         {
           room: plan.room.id,
           roomName: plan.room.fields.room,
           item: record.id,
-          what: capital(object ?? named),
-          cloths: [
-            ...new Set(lines.flatMap((l) => (l.cloth && !UNNAMED.has(l.what) ? [l.label] : []))),
-          ],
+          what: object ? capital(object) : itemName(kind, title, language),
+          cloths: clothNames(lines),
           way: record.options?.[record.stands ?? 0]?.title ?? null,
-          ...payable(lines, money),
+          ...paidFor(lines, money),
         },
       ];
     }),
@@ -74,7 +70,7 @@ function othersOf(money: ProjectMoney): SentOther[] {
   const labels = [...new Set(lines.map((l) => l.label))];
   return labels.map((what) => ({
     what,
-    ...payable(
+    ...paidFor(
       lines.filter((l) => l.label === what),
       money,
     ),
@@ -82,10 +78,7 @@ function othersOf(money: ProjectMoney): SentOther[] {
 }
 
 /** What the client pays for some lines, and whether a price of them is still to come. */
-function payable(lines: readonly TaxedLine[], { taxIncluded }: ProjectMoney) {
-  const minor = lines.reduce(
-    (sum, l) => sum + l.client.minor + (taxIncluded ? 0n : l.tax.minor),
-    0n,
-  );
+function paidFor(lines: readonly TaxedLine[], { taxIncluded, currency }: ProjectMoney) {
+  const { minor } = payable(lines, taxIncluded, currency);
   return { sumMinor: Number(minor), open: lines.some((l) => l.open) };
 }

@@ -2,3 +2,8 @@
 export function capital(words: string): string {
   return words.charAt(0).toUpperCase() + words.slice(1);
 }
+
+/** The words with a small letter at their head, as they stand within a sentence. */
+export function small(words: string): string {
+  return words.charAt(0).toLowerCase() + words.slice(1);
+}

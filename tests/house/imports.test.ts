@@ -25,7 +25,7 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
   quantities: [...BASE, ...RECORDS, ...ROOM, "cutplan", "swatches"],
   money: [...BASE, ...RECORDS, "quantities", "items/itemKind.ts"],
   sourcing: [...BASE, ...RECORDS, "quantities"],
-  revisions: [...BASE, ...RECORDS, "quantities", "money"],
+  revisions: [...BASE, ...RECORDS, "quantities", "money", "items/itemName.ts"],
   documents: [
     ...BASE,
     ...RECORDS,

@@ -2,7 +2,7 @@ import Big from "big.js";
 import fc from "fast-check";
 import Fraction from "fraction.js";
 import { expect, test } from "vitest";
-import { partsOf, standing } from "../../src/money/account/schedule.ts";
+import { partsOf, standing } from "../../src/money/account/dueParts.ts";
 import { type PaidSum, settle } from "../../src/money/account/settle.ts";
 import type { InstalmentAsked } from "../../src/money/instalments.ts";
 import { type Money, money, sumMoney } from "../../src/units/money.ts";

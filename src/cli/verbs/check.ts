@@ -1,7 +1,7 @@
 import { diagnosticJson } from "../../diagnostics/report.ts";
 import type { FindingLine } from "../../site/computed.ts";
 import { exitOf, type Outcome } from "../outcome.ts";
-import { concerns, requireTarget, type Target } from "../target.ts";
+import { concerns, holdsRoom, requireTarget, type Target } from "../target.ts";
 import type { Wiring } from "../wiring.ts";
 
 const LEVELS: Readonly<Record<FindingLine["level"], string>> = {
@@ -40,9 +40,7 @@ export async function check(
     useCache: true,
   });
   if (only !== null && !computed.studioBroken) requireTarget(only, computed);
-  const isWanted = ({ room }: { readonly room: string }) =>
-    only === null ||
-    (only.room === null ? room.startsWith(`${only.project}/`) : room === only.room);
+  const isWanted = ({ room }: { readonly room: string }) => holdsRoom(only, room);
   const diagnostics = computed.diagnostics.filter((one) => concerns(one, only, computed));
   const findings = computed.findings.filter(isWanted);
   const schemes = computed.schemes.filter(isWanted);

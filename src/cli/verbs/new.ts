@@ -1,8 +1,9 @@
-import { copyFile, mkdir, readdir, stat, writeFile } from "node:fs/promises";
+import { copyFile, mkdir, readdir, writeFile } from "node:fs/promises";
 import { basename, dirname, extname, join } from "node:path";
 import { type Diagnostic, diagnostic, hasErrors } from "../../diagnostics/diagnostic.ts";
 import { diagnosticJson } from "../../diagnostics/report.ts";
 import { slug } from "../../fields/slug.ts";
+import { isThere } from "../isThere.ts";
 import { machineFault } from "../machineFault.ts";
 import { exitOf, type Outcome, UsageError } from "../outcome.ts";
 import { titleFrom } from "../titleFrom.ts";
@@ -110,11 +111,7 @@ function named(title: string): string {
 
 async function firstThere(paths: readonly string[]): Promise<string | null> {
   for (const path of paths) {
-    const there = await stat(path).then(
-      () => true,
-      () => false,
-    );
-    if (there) return path;
+    if (await isThere(path)) return path;
   }
   return null;
 }

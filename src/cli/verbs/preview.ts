@@ -13,7 +13,7 @@ import { paintFor } from "../paint.ts";
 import { watchFolders } from "../preview/folderWatch.ts";
 import { type PreviewServer, type Shown, startPreviewServer } from "../preview/previewServer.ts";
 import type { Surroundings } from "../surroundings.ts";
-import { requireTarget, type Target } from "../target.ts";
+import { holdsRoom, requireTarget, type Target } from "../target.ts";
 import type { Wiring } from "../wiring.ts";
 
 /**
@@ -141,10 +141,7 @@ async function startPage(
   only: Target | null,
 ): Promise<string | null> {
   let latest: { room: string; time: number } | null = null;
-  const isWanted = (room: string): boolean =>
-    only === null ||
-    (only.room === null ? room.startsWith(`${only.project}/`) : room === only.room);
-  for (const room of computed.rooms.filter(isWanted)) {
+  for (const room of computed.rooms.filter((each) => holdsRoom(only, each))) {
     const facts = await stat(join(contentDir, "projects", `${room}.md`)).catch(() => null);
     if (facts !== null && (latest === null || facts.mtimeMs > latest.time)) {
       latest = { room, time: facts.mtimeMs };

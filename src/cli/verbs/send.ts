@@ -1,4 +1,3 @@
-import { stat } from "node:fs/promises";
 import { join } from "node:path";
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { diagnosticJson } from "../../diagnostics/report.ts";
@@ -7,7 +6,9 @@ import { nextRevision } from "../../revisions/nextRevision.ts";
 import { isSame, type SentRevision, writeSent } from "../../revisions/sentRevision.ts";
 import type { Sending } from "../../site/computed.ts";
 import { sentPath } from "../../site/readSent.ts";
+import { small } from "../../units/capital.ts";
 import { money, printMoney } from "../../units/money.ts";
+import { isThere } from "../isThere.ts";
 import { machineFault } from "../machineFault.ts";
 import { exitOf, type Outcome, UsageError } from "../outcome.ts";
 import { concerns, requireTarget, type Target } from "../target.ts";
@@ -100,15 +101,8 @@ function faultOf(
     `${path} is there already, and cannot be read as what was sent.`,
     {
       actual: revision,
-      hint: `Put it back as it was, or move it away. Or ${hint.charAt(0).toLowerCase()}${hint.slice(1)}`,
+      hint: `Put it back as it was, or move it away. Or ${small(hint)}`,
     },
-  );
-}
-
-async function isThere(path: string): Promise<boolean> {
-  return stat(path).then(
-    () => true,
-    () => false,
   );
 }
 

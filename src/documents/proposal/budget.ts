@@ -1,4 +1,5 @@
 import type { TaxedLine } from "../../money/lines.ts";
+import { payable } from "../../money/payable.ts";
 import { capital } from "../../units/capital.ts";
 import {
   compareMoney,
@@ -15,7 +16,7 @@ import type { ProjectData } from "../projectData.ts";
 import { currencySign } from "../words/bareMoney.ts";
 import type { Markup } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
-import { type BudgetRow, itemRows, payable, soFar } from "./itemRows.ts";
+import { type BudgetRow, itemRows, soFar } from "./itemRows.ts";
 import { type Stair, type StairPart, stairSvg, stairWords } from "./stair.ts";
 import { mergeParts, stairPart } from "./stairParts.ts";
 

@@ -1,5 +1,6 @@
 import type { ChangedItem, Changes } from "../../revisions/changes.ts";
 import type { SentItem } from "../../revisions/sentRevision.ts";
+import { small } from "../../units/capital.ts";
 import { money } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
 import { bareMoney, currencySign } from "../words/bareMoney.ts";
@@ -95,9 +96,7 @@ function inCloths({ cloths }: SentItem): string {
 function howWords({ before, now, in: differs }: ChangedItem): string {
   const way =
     differs.includes("way") && now.way !== null
-      ? [
-          `${now.way}${before.way === null ? "" : `, before ${before.way.charAt(0).toLowerCase()}${before.way.slice(1)}`}`,
-        ]
+      ? [`${now.way}${before.way === null ? "" : `, before ${small(before.way)}`}`]
       : [];
   const was = inCloths(before);
   const is = inCloths(now);

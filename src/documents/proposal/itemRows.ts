@@ -1,7 +1,8 @@
+import { itemName } from "../../items/itemName.ts";
 import type { TaxedLine } from "../../money/lines.ts";
+import { clothNames, payable } from "../../money/payable.ts";
 import { isClientsOwn } from "../../records/clientsOwn.ts";
-import { capital } from "../../units/capital.ts";
-import { addMoney, type Money, sumMoney } from "../../units/money.ts";
+import type { Money } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
@@ -19,14 +20,6 @@ const MAKING_WORDS: Readonly<Record<string, string>> = {
   wallpaper: "hanging",
   armchair: "upholstery",
 };
-
-/** What a client pays for some lines: prices, and the tax that comes on top. */
-export function payable(lines: readonly TaxedLine[], included: boolean, currency: string): Money {
-  return sumMoney(
-    lines.map((l) => (included ? l.client : addMoney(l.client, l.tax))),
-    currency,
-  );
-}
 
 /** A sum as a client reads it: with a star where a price of its lines is still to come, and no figure at all where every price is. */
 export function soFar(lines: readonly TaxedLine[], sum: string): string {
@@ -67,11 +60,7 @@ export function itemRows(
     const cloths = [
       // It has no price and so no line, but it is in the room.
       ...(clients ? [`your own ${clients.fields.cloth}`] : []),
-      ...new Set(
-        own
-          .filter((l) => l.cloth && l.what !== "freight" && l.what !== "lining")
-          .map((l) => l.label),
-      ),
+      ...clothNames(own),
     ];
     // Of paint its colour by name, where it has one.
     const { name } = (item?.record.fields ?? {}) as { readonly name?: string };
@@ -84,7 +73,7 @@ export function itemRows(
     const title = item
       ? item.kind.kind === "object"
         ? (data.objects.get(item.record.title)?.name ?? item.record.title)
-        : `${capital(item.kind.words[data.studio.fields.language as "en-US"].one)}, ${item.record.title.charAt(0).toLowerCase()}${item.record.title.slice(1)}`
+        : itemName(item.kind, item.record.title, data.studio.fields.language)
       : key;
     const parts = new Set(own.map((l) => l.what));
     const includes = [

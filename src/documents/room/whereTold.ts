@@ -1,5 +1,5 @@
 import type { RoleOf } from "../../scheme/roles.ts";
-import { capital } from "../../units/capital.ts";
+import { capital, small } from "../../units/capital.ts";
 import type { RoomData } from "../projectData.ts";
 import { type Language, listed, placesOf, shortened } from "../words/phrases.ts";
 import { rowsMm, squareFor, type WhereColumns, type WhereRow } from "./whereRows.ts";
@@ -36,7 +36,6 @@ export function colourWords(
   most: number,
   touches: readonly string[] = [],
 ): string {
-  const small = (title: string): string => title.charAt(0).toLowerCase() + title.slice(1);
   const titles = items.map((i) => {
     const own = room.items.find((item) => item.record.id === i.id);
     return small(own && own.kind.kind !== "object" ? own.record.title : i.title);

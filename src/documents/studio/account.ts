@@ -1,16 +1,13 @@
 import { printMoney } from "../../units/money.ts";
-import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
-import { accountPath, findingsPath, ordersPath, STUDIO_INDEX, schedulePath } from "../paths.ts";
 import type { ProjectData } from "../projectData.ts";
-import { wayTo } from "../ways.ts";
 import { currencySign } from "../words/bareMoney.ts";
 import { dateInWords } from "../words/dates.ts";
-import { runningWords } from "../words/pageStyle.ts";
 import { listed } from "../words/phrases.ts";
 import { agreedPart } from "./accountAgreed.ts";
 import { madePart } from "./accountLines.ts";
 import { duePart, paidPart } from "./accountRows.ts";
+import { studioPage } from "./studioPage.ts";
 
 /** True once everything is fitted: then it is the last account. */
 function isFinal(data: ProjectData): boolean {
@@ -57,44 +54,22 @@ function leadWords(data: ProjectData): { readonly lead: string; readonly more: s
 export function accountPage(data: ProjectData): Page {
   const { project, studio, account } = data;
   const { language } = studio.fields;
-  const path = accountPath(project.id);
+  const asOf = dateInWords(account.asOf, language);
   const title = isFinal(data) ? "Final account" : "Account";
-  const model = {
-    kind: "account",
-    style: runningWords(
-      project.fields.project,
-      `${title}, ${dateInWords(account.asOf, language)}`,
-      "For the studio alone",
-    ),
-    letter: studio.fields.paper === "a3" ? "a4-page" : "letter-page",
+  return studioPage(data, "account", {
     title,
-    project: project.fields.project,
-    client: project.fields.client.name,
-    issue: issueWords(data),
-    asOf: dateInWords(account.asOf, language),
-    currency: currencySign(account.currency, language),
-    ...leadWords(data),
-    agreed: agreedPart(data),
-    due: duePart(data),
-    paid: paidPart(data),
-    made: madePart(data),
-    ways: [
-      { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
-      { href: wayTo(path, ordersPath(project.id)), text: "Order list" },
-      { href: wayTo(path, findingsPath(project.id)), text: "Findings" },
-      { href: wayTo(path, schedulePath(project.id)), text: "Schedule" },
-    ],
-  };
-  return {
-    reader: "studio",
-    project: project.id,
-    room: null,
-    path,
-    title: `${project.fields.project}: ${title.toLowerCase()}`,
-    language,
-    paper: studio.fields.paper === "a3" ? "a4" : "letter",
-    pdf: true,
-    model,
-    pictures: [],
-  };
+    beside: asOf,
+    to: ["orders", "findings", "schedule"],
+    model: {
+      title,
+      client: project.fields.client.name,
+      asOf,
+      currency: currencySign(account.currency, language),
+      ...leadWords(data),
+      agreed: agreedPart(data),
+      due: duePart(data),
+      paid: paidPart(data),
+      made: madePart(data),
+    },
+  });
 }

@@ -3,18 +3,15 @@ import { allowanceOrigins, type Origin, WRITTEN } from "../../quantities/text/or
 import { savingWords } from "../../quantities/text/savingWords.ts";
 import { capital } from "../../units/capital.ts";
 import { type Money, money, printMoney, subtractMoney } from "../../units/money.ts";
-import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
-import { accountPath, findingsPath, ordersPath, STUDIO_INDEX } from "../paths.ts";
 import type { ItemData, ProjectData, RoomData } from "../projectData.ts";
-import { wayTo } from "../ways.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
 import { marked } from "../words/marks.ts";
-import { runningWords } from "../words/pageStyle.ts";
 import type { Language } from "../words/phrases.ts";
 import { countWords, openOf, row, works } from "./findingRows.ts";
 import { originNotes } from "./originNotes.ts";
 import { boltWords, comparedRows, seenTables } from "./seenTables.ts";
+import { studioPage } from "./studioPage.ts";
 
 /** What the project comes to and what is left of its limit, in a sentence. */
 function moneyWords(data: ProjectData): string {
@@ -64,83 +61,59 @@ function originsOf(data: ProjectData, room: RoomData, item: ItemData): readonly 
 
 /** What the tool would point out about a project, room by room, with the working of its quantities; for the studio alone. */
 export function findingsPage(data: ProjectData, warnings: readonly Diagnostic[]): Page {
-  const { project, studio } = data;
-  const path = findingsPath(project.id);
+  const { studio } = data;
   const notes = originNotes([
     ...data.quantities.cloths.flatMap((c) => c.origins),
     ...data.rooms.flatMap((room) => room.items.flatMap((item) => originsOf(data, room, item))),
   ]);
-  const model = {
-    kind: "findings",
-    style: runningWords(
-      project.fields.project,
-      `Findings, ${issueWords(data)}`,
-      "For the studio alone",
-    ),
-    letter: studio.fields.paper === "a3" ? "a4-page" : "letter-page",
-    project: project.fields.project,
-    issue: issueWords(data),
-    money: moneyWords(data),
-    open: (["problem", "worth-a-look"] as const)
-      .map((level) => openOf(level, data))
-      .filter((level) => level.rooms.length > 0),
-    questions: questionRows(data),
-    rooms: data.rooms.map((room) => ({
-      name: capital(room.record.fields.room),
-      count: countWords(room.scheme.findings),
-      overruled: room.scheme.findings
-        .filter((f) => f.level !== "works" && f.accepted !== null)
-        .map((f) => row(f, data)),
-      works: works(room.scheme.findings, studio.fields.language),
-      seen: seenTables(room, studio.fields.language, studio.fields.units),
-      items: room.items.map((item) => ({
-        title: `${capital(item.kind.words[studio.fields.language as "en-US"].one)}: ${nameOf(data, item)}`,
-        working: item.made.working.map((w) => ({
+  return studioPage(data, "findings", {
+    to: ["orders", "account"],
+    model: {
+      money: moneyWords(data),
+      open: (["problem", "worth-a-look"] as const)
+        .map((level) => openOf(level, data))
+        .filter((level) => level.rooms.length > 0),
+      questions: questionRows(data),
+      rooms: data.rooms.map((room) => ({
+        name: capital(room.record.fields.room),
+        count: countWords(room.scheme.findings),
+        overruled: room.scheme.findings
+          .filter((f) => f.level !== "works" && f.accepted !== null)
+          .map((f) => row(f, data)),
+        works: works(room.scheme.findings, studio.fields.language),
+        seen: seenTables(room, studio.fields.language, studio.fields.units),
+        items: room.items.map((item) => ({
+          title: `${capital(item.kind.words[studio.fields.language as "en-US"].one)}: ${nameOf(data, item)}`,
+          working: item.made.working.map((w) => ({
+            what: w.what,
+            sum: marked(w.sum),
+            result: marked(w.result),
+            rounded: marked(w.rounded ?? ""),
+          })),
+          origins: notes.numbersOf(originsOf(data, room, item)),
+        })),
+      })),
+      compared: comparedRows(data),
+      saving: marked(savingWords(data.quantities.cloths, studio.fields.units) ?? ""),
+      bolts: boltWords(data),
+      cloths: data.quantities.cloths.map((c) => ({
+        name: c.facts.name,
+        working: c.working.map((w) => ({
           what: w.what,
           sum: marked(w.sum),
           result: marked(w.result),
           rounded: marked(w.rounded ?? ""),
         })),
-        origins: notes.numbersOf(originsOf(data, room, item)),
+        handbook: marked(c.handbookWords ?? ""),
+        origins: notes.numbersOf(c.origins),
       })),
-    })),
-    compared: comparedRows(data),
-    saving: marked(savingWords(data.quantities.cloths, studio.fields.units) ?? ""),
-    bolts: boltWords(data),
-    cloths: data.quantities.cloths.map((c) => ({
-      name: c.facts.name,
-      working: c.working.map((w) => ({
-        what: w.what,
-        sum: marked(w.sum),
-        result: marked(w.result),
-        rounded: marked(w.rounded ?? ""),
+      written: WRITTEN,
+      origins: notes.heads,
+      warnings: warnings.map((w) => ({
+        where: `${w.file}${w.line === null ? "" : `, line ${w.line}`}`,
+        message: w.message,
+        hint: w.hint ?? "",
       })),
-      handbook: marked(c.handbookWords ?? ""),
-      origins: notes.numbersOf(c.origins),
-    })),
-    written: WRITTEN,
-    origins: notes.heads,
-    warnings: warnings.map((w) => ({
-      where: `${w.file}${w.line === null ? "" : `, line ${w.line}`}`,
-      message: w.message,
-      hint: w.hint ?? "",
-    })),
-    ways: [
-      { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
-      { href: wayTo(path, ordersPath(project.id)), text: "Order list" },
-      { href: wayTo(path, accountPath(project.id)), text: "Account" },
-    ],
-  };
-  return {
-    reader: "studio",
-    project: project.id,
-    room: null,
-    path,
-    title: `${project.fields.project}: findings`,
-    language: studio.fields.language,
-    paper: studio.fields.paper === "a3" ? "a4" : "letter",
-    pdf: true,
-    model,
-    pictures: [],
-  };
+    },
+  });
 }

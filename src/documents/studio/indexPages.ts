@@ -2,25 +2,19 @@ import { capital } from "../../units/capital.ts";
 import { printMoney } from "../../units/money.ts";
 import type { Page } from "../page.ts";
 import {
-  accountPath,
   boardPath,
   clientIndexPath,
   clientTree,
-  findingsPath,
   mailPath,
-  ordersPath,
-  pocketPath,
   proposalPath,
-  receivingPath,
   STUDIO_INDEX,
-  samplesPath,
-  schedulePath,
 } from "../paths.ts";
 import { pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
 import { coverOf } from "../proposal/cover.ts";
 import { wayTo } from "../ways.ts";
 import { searchEntries } from "./searchEntries.ts";
+import { STUDIO_DOCUMENTS } from "./studioPage.ts";
 
 /** The studio's index: every project with its documents in all three trees. Nothing is hidden here. */
 export function studioIndex(
@@ -65,36 +59,10 @@ export function studioIndex(
         },
         {
           name: "For the studio",
-          links: [
-            {
-              href: wayTo(STUDIO_INDEX, findingsPath(data.project.id)),
-              text: "Findings and working",
-            },
-            {
-              href: wayTo(STUDIO_INDEX, ordersPath(data.project.id)),
-              text: "Order list",
-            },
-            {
-              href: wayTo(STUDIO_INDEX, schedulePath(data.project.id)),
-              text: "Schedule",
-            },
-            {
-              href: wayTo(STUDIO_INDEX, receivingPath(data.project.id)),
-              text: "Receiving slip",
-            },
-            {
-              href: wayTo(STUDIO_INDEX, samplesPath(data.project.id)),
-              text: "Sample tray",
-            },
-            {
-              href: wayTo(STUDIO_INDEX, pocketPath(data.project.id)),
-              text: "Pocket cards",
-            },
-            {
-              href: wayTo(STUDIO_INDEX, accountPath(data.project.id)),
-              text: "Account",
-            },
-          ],
+          links: Object.values(STUDIO_DOCUMENTS).map(({ path, name }) => ({
+            href: wayTo(STUDIO_INDEX, path(data.project.id)),
+            text: name === "Findings" ? "Findings and working" : name,
+          })),
         },
       ],
       open: data.rooms

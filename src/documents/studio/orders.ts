@@ -1,23 +1,12 @@
 import { isOfCard } from "../../sourcing/needs.ts";
 import { printMoney } from "../../units/money.ts";
-import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
-import {
-  accountPath,
-  findingsPath,
-  ordersPath,
-  receivingPath,
-  STUDIO_INDEX,
-  samplesPath,
-  schedulePath,
-} from "../paths.ts";
 import type { ProjectData } from "../projectData.ts";
-import { wayTo } from "../ways.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
 import { marked } from "../words/marks.ts";
-import { runningWords } from "../words/pageStyle.ts";
 import type { Language } from "../words/phrases.ts";
 import { orderRows, titleOf, waitOf } from "./orderRows.ts";
+import { studioPage } from "./studioPage.ts";
 
 /** Hardware and objects that are bought ready: one row for each, with its supplier and what the studio pays. */
 function piecesOf(data: ProjectData) {
@@ -63,62 +52,35 @@ function byCloth<R extends { readonly name: string }>(rows: readonly R[]): R[] {
 export function ordersPage(data: ProjectData): Page {
   const { project, studio } = data;
   const language = studio.fields.language;
-  const path = ordersPath(project.id);
   const all = orderRows(data);
   const suppliers = [...new Set(all.map((r) => r.supplier))].sort();
   const others = data.quantities.materials.filter((m) => m.by === "studio" && !isOfCard(m));
-  const model = {
-    kind: "orders",
-    style: runningWords(
-      project.fields.project,
-      `Order list, ${issueWords(data)}`,
-      "For the studio alone",
-    ),
-    letter: studio.fields.paper === "a3" ? "a4-page" : "letter-page",
-    project: project.fields.project,
-    issue: issueWords(data),
-    groups: suppliers.map((key) => {
-      const card = studio.fields.suppliers?.[key];
-      return {
-        name: card?.name ?? (key || "No supplier named"),
-        account: card?.account ?? "",
-        email: card?.email ?? "",
-        phone: card?.phone ?? "",
-        rows: byCloth(all.filter((r) => r.supplier === key)),
-      };
-    }),
-    materials: others.map((m) => ({
-      what: marked(inVocabulary(m.what, language as Language)),
-      // Of what is counted the number alone: its name stands beside it.
-      text: marked(m.unit === "piece" ? `${m.amount.valueOf()}` : m.text),
-      item: titleOf(data, m.room, m.item),
-      wait: waitOf(data, m),
-    })),
-    pieces: piecesOf(data).map((p) => ({
-      ...p,
-      wait: waitOf(data, p),
-      item: titleOf(data, p.room, p.item),
-    })),
-    deliver: project.fields.delivery ?? studio.fields.address ?? "",
-    ways: [
-      { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
-      { href: wayTo(path, findingsPath(project.id)), text: "Findings" },
-      { href: wayTo(path, schedulePath(project.id)), text: "Schedule" },
-      { href: wayTo(path, receivingPath(project.id)), text: "Receiving slip" },
-      { href: wayTo(path, samplesPath(project.id)), text: "Sample tray" },
-      { href: wayTo(path, accountPath(project.id)), text: "Account" },
-    ],
-  };
-  return {
-    reader: "studio",
-    project: project.id,
-    room: null,
-    path,
-    title: `${project.fields.project}: order list`,
-    language,
-    paper: studio.fields.paper === "a3" ? "a4" : "letter",
-    pdf: true,
-    model,
-    pictures: [],
-  };
+  return studioPage(data, "orders", {
+    to: ["findings", "schedule", "receiving", "samples", "account"],
+    model: {
+      groups: suppliers.map((key) => {
+        const card = studio.fields.suppliers?.[key];
+        return {
+          name: card?.name ?? (key || "No supplier named"),
+          account: card?.account ?? "",
+          email: card?.email ?? "",
+          phone: card?.phone ?? "",
+          rows: byCloth(all.filter((r) => r.supplier === key)),
+        };
+      }),
+      materials: others.map((m) => ({
+        what: marked(inVocabulary(m.what, language as Language)),
+        // Of what is counted the number alone: its name stands beside it.
+        text: marked(m.unit === "piece" ? `${m.amount.valueOf()}` : m.text),
+        item: titleOf(data, m.room, m.item),
+        wait: waitOf(data, m),
+      })),
+      pieces: piecesOf(data).map((p) => ({
+        ...p,
+        wait: waitOf(data, p),
+        item: titleOf(data, p.room, p.item),
+      })),
+      deliver: project.fields.delivery ?? studio.fields.address ?? "",
+    },
+  });
 }

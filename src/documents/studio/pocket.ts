@@ -4,17 +4,15 @@ import type { Length } from "../../units/length.ts";
 import { printMoney } from "../../units/money.ts";
 import { printMeasured, printSize } from "../../units/printLength.ts";
 import { spelled } from "../../units/spelling.ts";
-import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
-import { findingsPath, pocketPath, STUDIO_INDEX, samplesPath, studioTree } from "../paths.ts";
+import { studioTree } from "../paths.ts";
 import { clothSwatch } from "../pictures/clothSwatch.ts";
 import { type PictureBook, pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
-import { wayTo } from "../ways.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
 import { type Markup, marked } from "../words/marks.ts";
-import { runningWords } from "../words/pageStyle.ts";
 import { countWord, type Language } from "../words/phrases.ts";
+import { studioPage } from "./studioPage.ts";
 
 /** A cutting on the card, in millimetres; cloth stands at one quarter of its size. */
 const CUTTING = { width: 19, height: 15, scale: 4, name: "pocket-swatch" };
@@ -53,38 +51,15 @@ interface PocketCard {
 /** Cards for the pocket, one a room: its colours and cloths, what it still lacks, what is left to spend, and the measures that a find must fit. */
 export function pocketPage(data: ProjectData): Page {
   const { project, studio } = data;
-  const path = pocketPath(project.id);
   const book = pictureBook(studioTree(project.id), "");
-  const model = {
-    kind: "pocket",
-    style: runningWords(
-      project.fields.project,
-      `Pocket cards, ${issueWords(data)}`,
-      "For the studio alone",
-    ),
-    letter: studio.fields.paper === "a3" ? "a4-page" : "letter-page",
-    project: project.fields.project,
-    issue: issueWords(data),
-    itsColours: spelled("Its colours", studio.fields.language),
-    cards: data.rooms.map((room, at) => cardOf(data, room, book, `p${at}`)),
-    ways: [
-      { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
-      { href: wayTo(path, findingsPath(project.id)), text: "Findings" },
-      { href: wayTo(path, samplesPath(project.id)), text: "Sample tray" },
-    ],
-  };
-  return {
-    reader: "studio",
-    project: project.id,
-    room: null,
-    path,
-    title: `${project.fields.project}: pocket cards`,
-    language: studio.fields.language,
-    paper: studio.fields.paper === "a3" ? "a4" : "letter",
-    pdf: true,
-    model,
+  return studioPage(data, "pocket", {
+    to: ["findings", "samples"],
+    model: {
+      itsColours: spelled("Its colours", studio.fields.language),
+      cards: data.rooms.map((room, at) => cardOf(data, room, book, `p${at}`)),
+    },
     pictures: book.pictures,
-  };
+  });
 }
 
 function cardOf(data: ProjectData, room: RoomData, book: PictureBook, prefix: string): PocketCard {

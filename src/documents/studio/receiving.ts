@@ -1,17 +1,15 @@
 import { clothText } from "../../quantities/text/clothText.ts";
 import { type Delivery, deliveriesOf, receiptLine } from "../../sourcing/deliveries.ts";
-import { Length } from "../../units/length.ts";
+import { clothFacts } from "../../swatches/clothFacts.ts";
+import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { spelled } from "../../units/spelling.ts";
-import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
-import { ordersPath, receivingPath, STUDIO_INDEX, samplesPath, schedulePath } from "../paths.ts";
 import type { ProjectData } from "../projectData.ts";
-import { wayTo } from "../ways.ts";
 import { type Markup, marked } from "../words/marks.ts";
-import { runningWords } from "../words/pageStyle.ts";
 import { ordersWords } from "./orderedWords.ts";
 import { boxesOf } from "./receivingBoxes.ts";
+import { studioPage } from "./studioPage.ts";
 
 /**
  * What is done with a bolt before it is cut. All of it is common practice, no source. The slip lies on a cutting table: no price and no
@@ -39,41 +37,16 @@ const HOW =
 export function receivingPage(data: ProjectData): Page {
   const { project, studio } = data;
   const { language } = studio.fields;
-  const path = receivingPath(project.id);
   const deliveries = deliveriesOf(data);
-  const model = {
-    kind: "receiving",
-    style: runningWords(
-      project.fields.project,
-      `Receiving slip, ${issueWords(data)}`,
-      "For the studio alone",
-    ),
-    letter: studio.fields.paper === "a3" ? "a4-page" : "letter-page",
-    project: project.fields.project,
-    issue: issueWords(data),
-    deliver: project.fields.delivery ?? studio.fields.address ?? "",
-    cautions: CAUTIONS.map(({ word, text }) => ({ word, text: spelled(text, language) })),
-    how: HOW,
-    blocks: deliveries.map((delivery) => blockOf(data, delivery)),
-    ways: [
-      { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
-      { href: wayTo(path, ordersPath(project.id)), text: "Order list" },
-      { href: wayTo(path, schedulePath(project.id)), text: "Schedule" },
-      { href: wayTo(path, samplesPath(project.id)), text: "Sample tray" },
-    ],
-  };
-  return {
-    reader: "studio",
-    project: project.id,
-    room: null,
-    path,
-    title: `${project.fields.project}: receiving slip`,
-    language,
-    paper: studio.fields.paper === "a3" ? "a4" : "letter",
-    pdf: true,
-    model,
-    pictures: [],
-  };
+  return studioPage(data, "receiving", {
+    to: ["orders", "schedule", "samples"],
+    model: {
+      deliver: project.fields.delivery ?? studio.fields.address ?? "",
+      cautions: CAUTIONS.map(({ word, text }) => ({ word, text: spelled(text, language) })),
+      how: HOW,
+      blocks: deliveries.map((delivery) => blockOf(data, delivery)),
+    },
+  });
 }
 
 function blockOf(data: ProjectData, delivery: Delivery) {
@@ -111,18 +84,15 @@ function cardWords(data: ProjectData, { need, card }: Delivery): Markup {
   const size = (length: Length): string => printLength(length, units);
   const { width, nap, runs, roll } = card.fields;
   const usable = need.planned?.usableWidth ?? width ?? roll?.width;
-  // A cloth that the card calls plain has no repeat, whatever its weave shows on the photograph.
-  const isPlain = card.fields.kind === "plain" || card.fields.kind === "textured-plain";
-  const repeat = isPlain && !card.fields.repeat ? null : data.swatches.get(card.id)?.repeat;
+  // What is cut by: as on the makers' sheets, the card's, else the photograph's where that is sure enough.
+  const { repeat } = clothFacts(card, data.swatches.get(card.id) ?? null);
   const match = { straight: "straight match", "half-drop": "half-drop", free: "" };
   const selvedge = card.fields.repeat?.["from-selvedge"];
-  const mm = (value: number): string =>
-    size(Length.mm((Math.round(value * 1000) / 1000).toString()));
   const isStripe = data.swatches.get(card.id)?.kind === "stripe";
-  const across = repeat && repeat.acrossMm !== null ? mm(repeat.acrossMm) : "";
+  const across = repeat?.across ? size(repeat.across) : "";
   const words = [
     usable ? `${size(usable)} wide` : "",
-    repeat && !isStripe ? `repeat ${mm(repeat.upMm)}${across ? ` × ${across} across` : ""}` : "",
+    repeat && !isStripe ? `repeat ${size(repeat.up)}${across ? ` × ${across} across` : ""}` : "",
     repeat && isStripe && across ? `repeat ${across} across` : "",
     repeat && !isStripe ? match[repeat.match] : "",
     selvedge ? `first motif ${size(selvedge)} from the left` : "",

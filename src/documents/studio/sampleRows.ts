@@ -10,6 +10,7 @@ import {
   sampleState,
 } from "../../sourcing/samples.ts";
 import type { Schedule } from "../../sourcing/scheduleTypes.ts";
+import { capital } from "../../units/capital.ts";
 import { type Money, printMoney } from "../../units/money.ts";
 import { clothSwatch } from "../pictures/clothSwatch.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
@@ -105,7 +106,7 @@ function daysOf(data: ProjectData, card: ClothRecord): string {
   ].flatMap(([what, day]) => (day ? [`${what} ${shortDate(day, language)}`] : []));
   const words = listed(each);
   const since = waits === null ? "" : ` (${daysWords(waits)} ago)`;
-  return words === "" ? "" : `${words.charAt(0).toUpperCase()}${words.slice(1)}${since}`;
+  return words === "" ? "" : `${capital(words)}${since}`;
 }
 
 function neededWords(

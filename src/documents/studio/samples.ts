@@ -2,24 +2,16 @@ import { isSampled } from "../../sourcing/leadTimes.ts";
 import type { SampleState } from "../../sourcing/samples.ts";
 import { scheduleOf } from "../../sourcing/schedule.ts";
 import { approvalOf } from "../../sourcing/whatIsDone.ts";
+import { capital } from "../../units/capital.ts";
 import { printMoney, sumMoney } from "../../units/money.ts";
 import { spelled } from "../../units/spelling.ts";
-import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
-import {
-  ordersPath,
-  receivingPath,
-  STUDIO_INDEX,
-  samplesPath,
-  schedulePath,
-  studioTree,
-} from "../paths.ts";
+import { studioTree } from "../paths.ts";
 import { pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
-import { wayTo } from "../ways.ts";
-import { runningWords } from "../words/pageStyle.ts";
 import { countWord, listed } from "../words/phrases.ts";
 import { feeOf, type SampleRow, sampleRow, trayCards } from "./sampleRows.ts";
+import { studioPage } from "./studioPage.ts";
 
 const GROUPS: readonly { readonly state: SampleState; readonly name: string }[] = [
   { state: "to-ask-for", name: "To ask for" },
@@ -32,7 +24,6 @@ const GROUPS: readonly { readonly state: SampleState; readonly name: string }[] 
 /** The sample tray of a project: every cloth with its sample's state, what is still needed before it is ordered, and what samples cost. */
 export function samplesPage(data: ProjectData): Page {
   const { project, studio } = data;
-  const path = samplesPath(project.id);
   const book = pictureBook(studioTree(project.id), "");
   const schedule = scheduleOf(data);
   const all = trayCards(data);
@@ -40,47 +31,24 @@ export function samplesPage(data: ProjectData): Page {
     .filter(isSampled)
     .map((card, at) => sampleRow(data, card, schedule, book, `sample-${at}`));
   const without = all.filter((card) => !isSampled(card)).map((card) => card.fields.cloth);
-  const model = {
-    kind: "samples",
-    style: runningWords(
-      project.fields.project,
-      `Sample tray, ${issueWords(data)}`,
-      "For the studio alone",
-    ),
-    letter: studio.fields.paper === "a3" ? "a4-page" : "letter-page",
-    project: project.fields.project,
-    issue: issueWords(data),
-    lead: leadWords(rows),
-    approval: approvalWords(data),
-    groups: GROUPS.map(({ state, name }) => ({
-      name,
-      rows: rows.filter((r) => r.state === state),
-    })).filter((g) => g.rows.length > 0),
-    without: without.length === 0 ? "" : `Linings without a sample: ${listed(without)}.`,
-    fees: feesWords(data),
-    caution: spelled(
-      "The pictures are small, and their colours approximate: judge from the sample.",
-      studio.fields.language,
-    ),
-    ways: [
-      { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
-      { href: wayTo(path, ordersPath(project.id)), text: "Order list" },
-      { href: wayTo(path, schedulePath(project.id)), text: "Schedule" },
-      { href: wayTo(path, receivingPath(project.id)), text: "Receiving slip" },
-    ],
-  };
-  return {
-    reader: "studio",
-    project: project.id,
-    room: null,
-    path,
-    title: `${project.fields.project}: sample tray`,
-    language: studio.fields.language,
-    paper: studio.fields.paper === "a3" ? "a4" : "letter",
-    pdf: true,
-    model,
+  return studioPage(data, "samples", {
+    to: ["orders", "schedule", "receiving"],
+    model: {
+      lead: leadWords(rows),
+      approval: approvalWords(data),
+      groups: GROUPS.map(({ state, name }) => ({
+        name,
+        rows: rows.filter((r) => r.state === state),
+      })).filter((g) => g.rows.length > 0),
+      without: without.length === 0 ? "" : `Linings without a sample: ${listed(without)}.`,
+      fees: feesWords(data),
+      caution: spelled(
+        "The pictures are small, and their colours approximate: judge from the sample.",
+        studio.fields.language,
+      ),
+    },
     pictures: book.pictures,
-  };
+  });
 }
 
 /** `Eleven of sixteen samples are approved.` and where the others are. */
@@ -100,7 +68,7 @@ function leadWords(rows: readonly SampleRow[]): string {
     .filter(([n]) => n > 0)
     .map(([n, words]) => `${countWord(n)} ${n === 1 ? "is" : "are"} ${words}`);
   const first = countWord(approved);
-  return `${first.charAt(0).toUpperCase()}${first.slice(1)} of ${countWord(rows.length)} samples ${approved === 1 ? "is" : "are"} approved; ${listed(parts)}.`;
+  return `${capital(first)} of ${countWord(rows.length)} samples ${approved === 1 ? "is" : "are"} approved; ${listed(parts)}.`;
 }
 
 function approvalWords({ project }: ProjectData): string {

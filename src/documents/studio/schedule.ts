@@ -1,28 +1,16 @@
 import { scheduleOf } from "../../sourcing/schedule.ts";
 import type { Schedule } from "../../sourcing/scheduleTypes.ts";
 import { isFitted } from "../../sourcing/whatIsDone.ts";
-import { issueWords } from "../board/board.ts";
+import { small } from "../../units/capital.ts";
 import type { Page } from "../page.ts";
-import {
-  accountPath,
-  findingsPath,
-  ordersPath,
-  receivingPath,
-  STUDIO_INDEX,
-  samplesPath,
-  schedulePath,
-} from "../paths.ts";
 import type { ProjectData } from "../projectData.ts";
-import { wayTo } from "../ways.ts";
 import { dateInWords, dayInWords, longDay } from "../words/dates.ts";
-import { runningWords } from "../words/pageStyle.ts";
 import { countWord, listed } from "../words/phrases.ts";
 import { byDayDone, nextOf, scheduleRows } from "./scheduleRows.ts";
+import { studioPage } from "./studioPage.ts";
 
 /** The schedule of a project, reckoned back from its fitting, what is late first: for the studio alone. */
 export function schedulePage(data: ProjectData): Page {
-  const { project, studio } = data;
-  const path = schedulePath(project.id);
   const schedule = scheduleOf(data);
   const late = schedule.steps.filter((s) => s.daysLate > 0);
   const open = schedule.steps.filter((s) => s.daysLate === 0 && s.done === null);
@@ -32,52 +20,26 @@ export function schedulePage(data: ProjectData): Page {
     { name: "To come", day: "By", rows: scheduleRows(data, open) },
     { name: "Done", day: "On", rows: scheduleRows(data, byDayDone(done)) },
   ];
-  const model = {
-    kind: "schedule",
-    style: runningWords(
-      project.fields.project,
-      `Schedule, ${issueWords(data)}`,
-      "For the studio alone",
-    ),
-    letter: studio.fields.paper === "a3" ? "a4-page" : "letter-page",
-    project: project.fields.project,
-    issue: issueWords(data),
-    fitted: fittedWords(data, schedule),
-    lead: leadWords(data, schedule),
-    parts: parts
-      .filter((p) => p.rows.length > 0)
-      .map((p) => ({ ...p, hasStates: p.rows.some((r) => r.state !== "") })),
-    missing: schedule.missing.map((m) => ({
-      of: m.of,
-      // Of many orders that wait for one supplier the list would be longer than it helps.
-      stops: listed(m.for),
-      where: [m.file, ...m.under].join(", "),
-      line: m.line,
-    })),
-    times: timesWords(data, schedule),
-    note: NOTE,
-    openEnded: openEndedWords(schedule),
-    ways: [
-      { href: wayTo(path, STUDIO_INDEX), text: "All projects" },
-      { href: wayTo(path, ordersPath(project.id)), text: "Order list" },
-      { href: wayTo(path, receivingPath(project.id)), text: "Receiving slip" },
-      { href: wayTo(path, samplesPath(project.id)), text: "Sample tray" },
-      { href: wayTo(path, findingsPath(project.id)), text: "Findings" },
-      { href: wayTo(path, accountPath(project.id)), text: "Account" },
-    ],
-  };
-  return {
-    reader: "studio",
-    project: project.id,
-    room: null,
-    path,
-    title: `${project.fields.project}: schedule`,
-    language: studio.fields.language,
-    paper: studio.fields.paper === "a3" ? "a4" : "letter",
-    pdf: true,
-    model,
-    pictures: [],
-  };
+  return studioPage(data, "schedule", {
+    to: ["orders", "receiving", "samples", "findings", "account"],
+    model: {
+      fitted: fittedWords(data, schedule),
+      lead: leadWords(data, schedule),
+      parts: parts
+        .filter((p) => p.rows.length > 0)
+        .map((p) => ({ ...p, hasStates: p.rows.some((r) => r.state !== "") })),
+      missing: schedule.missing.map((m) => ({
+        of: m.of,
+        // Of many orders that wait for one supplier the list would be longer than it helps.
+        stops: listed(m.for),
+        where: [m.file, ...m.under].join(", "),
+        line: m.line,
+      })),
+      times: timesWords(data, schedule),
+      note: NOTE,
+      openEnded: openEndedWords(schedule),
+    },
+  });
 }
 
 function fittedWords({ project, studio }: ProjectData, { fitting }: Schedule): string {
@@ -108,7 +70,7 @@ function leadWords(data: ProjectData, schedule: Schedule): string {
         schedule.steps.filter((s) => s === next),
       )
     : [];
-  const what = row ? row.what.charAt(0).toLowerCase() + row.what.slice(1) : "";
+  const what = row ? small(row.what) : "";
   return `${said}.${row ? ` Next, by ${due}: ${what}.` : ""}`;
 }
 

@@ -6,8 +6,8 @@ import { toMoney } from "../toMoney.ts";
 import { type Agreed, agreedOf, type SentTotals } from "./agreed.ts";
 import { type KindSum, sumsByKind, type TaxOfKind, taxesOf } from "./byKind.ts";
 import { checkAccount } from "./checkAccount.ts";
+import { type DuePart, duePartsOf } from "./dueParts.ts";
 import { isAhead } from "./isAhead.ts";
-import { type DuePart, scheduleOf } from "./schedule.ts";
 import { type Settled, settle } from "./settle.ts";
 
 /** A payment as it is written; what was given back is below nothing. */
@@ -82,12 +82,12 @@ export function accountOf(
   const agreed = agreedOf(project, total, sent);
   const payments = paymentsOf(project, agreed, currency, today);
   const counted = payments.filter((p) => p.counts);
-  const schedule = scheduleOf(project, agreed, total);
+  const due = duePartsOf(project, agreed, total);
   const settled = settle(
-    schedule.map((part) => part.sum),
+    due.map((part) => part.sum),
     counted,
   );
-  const parts = schedule.map((part, at) => ({ ...part, ...(settled[at] as Settled) }));
+  const parts = due.map((part, at) => ({ ...part, ...(settled[at] as Settled) }));
   const paid = sumMoney(
     counted.map((p) => p.amount),
     currency,

@@ -1,6 +1,7 @@
 import type Fraction from "fraction.js";
-import { addMoney, type Money, subtractMoney, sumMoney } from "../../units/money.ts";
+import { type Money, subtractMoney, sumMoney } from "../../units/money.ts";
 import type { LineKind, TaxedLine } from "../lines.ts";
+import { payable } from "../payable.ts";
 import type { TaxRates } from "../tax.ts";
 
 /** What a line is for, as an account has it. */
@@ -32,17 +33,12 @@ export function taxSplit(
   included: boolean,
   currency: string,
 ): TaxSplit {
-  const client = sumMoney(
-    lines.map((l) => l.client),
-    currency,
-  );
   const tax = sumMoney(
     lines.map((l) => l.tax),
     currency,
   );
-  return included
-    ? { net: subtractMoney(client, tax), tax, sum: client }
-    : { net: client, tax, sum: addMoney(client, tax) };
+  const sum = payable(lines, included, currency);
+  return { net: subtractMoney(sum, tax), tax, sum };
 }
 
 export interface KindSum extends TaxSplit {

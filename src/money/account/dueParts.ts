@@ -94,7 +94,7 @@ function dueDate(due: string, project: ProjectRecord, { last }: Agreed): string 
 }
 
 /** What a project is to be paid in parts, with their dates; empty where its file names none. */
-export function scheduleOf(project: ProjectRecord, agreed: Agreed, total: Money): DuePart[] {
+export function duePartsOf(project: ProjectRecord, agreed: Agreed, total: Money): DuePart[] {
   const asked = instalmentsAsked(project);
   const sums = standing(asked, agreed.last?.total ?? total, total);
   return asked.map(({ name, due }, at) => ({
