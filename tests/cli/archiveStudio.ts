@@ -42,16 +42,16 @@ export function archiveStudio() {
       `---\nproject: Quay\nclient: { name: Nobody, address: 1 Slip Street }\ndated: 2026-11-20\n${more}---\n`,
     );
   const FINISHED = `status: fitted
-  revision: B/2
-  approvals:
-    - { revision: A, by: Ida Nobody, on: 2026-10-21, total: 80.00 }
-  payments:
-    - { amount: 40.00, on: 2026-10-22, what: deposit }
-  orders:
-    - { cloth: linen, length: 2 yd, on: 2026-10-23, number: 0417 }
-  receipts:
-    - { cloth: linen, lot: 0123, length: 2 1/8 yd, width: 53 3/4", on: 2026-11-02, flaws: [{ from: 1 yd, length: 3", what: slub }] }
-  `;
+revision: B/2
+approvals:
+  - { revision: A, by: Ida Nobody, on: 2026-10-21, total: 80.00 }
+payments:
+  - { amount: 40.00, on: 2026-10-22, what: deposit }
+orders:
+  - { cloth: linen, length: 2 yd, on: 2026-10-23, number: 0417 }
+receipts:
+  - { cloth: linen, lot: 0123, length: 2 1/8 yd, width: 53 3/4", on: 2026-11-02, flaws: [{ from: 1 yd, length: 3", what: slub }] }
+`;
   const card = (name: string, more = ""): string =>
     `---\ncloth: ${name}\nwidth: 54"\nkind: plain\ncolours: [{ colour: "#8a7a66", name: oat }]\nsupplier: mill\nprice: { trade: 10, per: yard }\n${more}---\n`;
 

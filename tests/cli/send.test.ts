@@ -107,6 +107,13 @@ test("the record adds up to what the proposal asks", async () => {
   expect(JSON.stringify(record)).not.toMatch(/trade|supplier|Bench/);
 });
 
+test("while a price is still to come the sum is not said as the whole", async () => {
+  expect((await run("send", "quay")).out).toMatch(/: \$\d[\d.,]*\. It is kept/);
+  await project("revision: B");
+  await put("cloths/linen.md", card("Linen", 10).replace(/price.*\n/, ""));
+  expect((await run("send", "quay")).out).toContain("so far, prices still to come. It is kept");
+});
+
 test("sent again unchanged it says so; changed, it is refused and nothing is written over", async () => {
   await run("send", "quay");
   const kept = await readFile(join(dir, "projects/quay/sent/A.json"), "utf8");

@@ -59,8 +59,12 @@ export async function send(
   return outcome(state, true, text, diagnostics);
 }
 
-function sumOf({ totalMinor, currency }: SentRevision, language: string): string {
-  return printMoney(money(totalMinor, currency), language);
+/** The total in words; while a price is still to come it is not the whole. */
+function sumOf({ totalMinor, currency, items, others }: SentRevision, language: string): string {
+  const sum = printMoney(money(totalMinor, currency), language);
+  return [...items, ...others].some(({ open }) => open)
+    ? `${sum} so far, prices still to come`
+    : sum;
 }
 
 /** Why a state cannot be recorded; null where it can. */
