@@ -145,3 +145,29 @@ test("a cloth that is ordered while its sample is not approved is said on the tr
     "Hemp was ordered on 2026-11-11, and its sample is not approved.",
   );
 });
+
+async function leadOf(few: Readonly<Record<string, string>>): Promise<unknown> {
+  const { pages } = await computedFolder(few);
+  return pages.find((page) => page.model.kind === "samples")?.model.lead;
+}
+
+test.each([
+  ["", "None of two samples is approved; two are to be asked for."],
+  [
+    "sample: { ordered: 2026-11-02 }",
+    "None of two samples is approved; one is to be asked for and one is on the way.",
+  ],
+])("where none is approved it is said so (%s)", async (sample, words) => {
+  const few = files("");
+  few["cloths/linen.md"] = card("Linen", SOLD);
+  few["cloths/hemp.md"] = card("Hemp", sample);
+  few["projects/quay/den.md"] = "room: Den\ncloths: [linen, hemp]\nitems: []";
+  expect(await leadOf(few)).toBe(words);
+});
+
+test("one sample is spoken of as one", async () => {
+  const few = files("");
+  few["cloths/linen.md"] = card("Linen", `${SOLD}\nsample: { ordered: 2026-11-02 }`);
+  few["projects/quay/den.md"] = "room: Den\ncloths: [linen]\nitems: []";
+  expect(await leadOf(few)).toBe("The one sample is on the way.");
+});

@@ -1,3 +1,4 @@
+import { itemName } from "../../items/itemName.ts";
 import type { FindingCode } from "../../scheme/finding.ts";
 import { capital } from "../../units/capital.ts";
 import type { Length } from "../../units/length.ts";
@@ -11,7 +12,7 @@ import { type PictureBook, pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
 import { type Markup, marked } from "../words/marks.ts";
-import { countWord, type Language } from "../words/phrases.ts";
+import { countWord, type Language, listed } from "../words/phrases.ts";
 import { studioPage } from "./studioPage.ts";
 
 /** A cutting on the card, in millimetres; cloth stands at one quarter of its size. */
@@ -68,10 +69,10 @@ function cardOf(data: ProjectData, room: RoomData, book: PictureBook, prefix: st
   return {
     room: capital(record.fields.room),
     inHand: inHandOf(data, room),
-    colours: scheme.carried.map(({ colour, items }) => ({
+    colours: scheme.carried.map(({ colour, items, touches }) => ({
       hex: colour.hex,
-      name: colour.name,
-      places: placesWords(items.length),
+      name: capital(colour.name),
+      places: placesWords(items.length, touches.length),
     })),
     cuttings: scheme.roles.flatMap(({ cloth, name }, at) => {
       const swatch = data.swatches.get(cloth);
@@ -82,18 +83,17 @@ function cardOf(data: ProjectData, room: RoomData, book: PictureBook, prefix: st
     lacks: scheme.findings
       .filter((f) => LACKS.has(f.code) && f.level !== "works" && f.accepted === null)
       .map((f) => marked(f.message)),
-    open: open.flatMap((l) => {
-      const item = room.items.find((i) => i.record.id === l.item);
-      if (!item) return [];
-      const words = item.kind.words[data.studio.fields.language as Language].one;
-      return [`${capital(words)}, ${item.record.title.toLowerCase()}: ${l.label.toLowerCase()}`];
+    open: room.items.flatMap((item) => {
+      const labels = open.filter((l) => l.item === item.record.id).map((l) => l.label);
+      const named = itemName(item.kind, item.record.title, data.studio.fields.language);
+      return labels.length > 0 ? [`${named}: ${listed([...new Set(labels)])}`] : [];
     }),
     measures: measuresOf(data, room),
   };
 }
 
-function placesWords(count: number): string {
-  if (count === 0) return "nowhere yet";
+function placesWords(count: number, touches: number): string {
+  if (count === 0) return touches > 0 ? "small touches" : "nowhere yet";
   return `${countWord(count)} place${count === 1 ? "" : "s"}`;
 }
 

@@ -67,8 +67,9 @@ function leadWords(rows: readonly SampleRow[]): string {
   const parts = others
     .filter(([n]) => n > 0)
     .map(([n, words]) => `${countWord(n)} ${n === 1 ? "is" : "are"} ${words}`);
-  const first = countWord(approved);
-  return `${capital(first)} of ${countWord(rows.length)} samples ${approved === 1 ? "is" : "are"} approved; ${listed(parts)}.`;
+  if (rows.length === 1) return `The one sample is ${others.find(([n]) => n > 0)?.[1]}.`;
+  const first = approved === 0 ? "none" : countWord(approved);
+  return `${capital(first)} of ${countWord(rows.length)} samples ${approved < 2 ? "is" : "are"} approved; ${listed(parts)}.`;
 }
 
 function approvalWords({ project }: ProjectData): string {

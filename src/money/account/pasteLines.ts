@@ -13,16 +13,26 @@ function approvalLine(one: Omit<Approval, "at">): string {
   return `  - { revision: ${revision}, by: ${by}, on: ${one.on}, total: ${sumOr(one.total)} }`;
 }
 
-/** What an approval of today's total is written as: by whoever approved last, else the client, and on the day of the account. */
+/** What is asked of an account. */
+interface Standing extends Pick<Agreed, "last"> {
+  readonly asOf: string;
+  readonly total: Money;
+  readonly priceToCome: readonly string[];
+}
+
+/**
+ * What an approval of today's total is written as: by whoever approved last, else the client, and on the day of the account. While a
+ * price is still to come the total is not what will be approved, and dots stand for it.
+ */
 export function nextApproval(
   project: ProjectRecord,
-  { last, asOf, total }: Pick<Agreed, "last"> & { readonly asOf: string; readonly total: Money },
+  { last, asOf, total, priceToCome }: Standing,
 ): string {
   return approvalLine({
     revision: project.fields.revision ?? last?.revision ?? "A",
     by: last?.by ?? project.fields.client.name,
     on: asOf,
-    total,
+    total: priceToCome.length > 0 ? null : total,
   });
 }
 
