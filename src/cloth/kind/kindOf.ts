@@ -124,9 +124,11 @@ export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
 }
 
 /** Bands of several colours that cross on the bias and leave no open ground, as a plaid cut so: a trellis is lines on a ground. */
-function isBiasCheck({ colours, groundShare, onBias }: KindSigns): boolean {
-  if (colours < 3 || groundShare > LIMITS.trellis || onBias === null) return false;
-  return onBias.sum > LIMITS.biasSum && onBias.balance > LIMITS.balance;
+function isBiasCheck(signs: KindSigns): boolean {
+  // The bands on the bias are dear: they are asked for only where they can tell.
+  if (signs.colours < 3 || signs.groundShare > LIMITS.trellis) return false;
+  const { onBias } = signs;
+  return onBias !== null && onBias.sum > LIMITS.biasSum && onBias.balance > LIMITS.balance;
 }
 
 /** A check of which nearly all bands run one way may be a stripe with figures. */

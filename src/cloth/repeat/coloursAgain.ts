@@ -14,8 +14,8 @@ const AGAIN = 0.4;
 
 /**
  * True where every colour of a picture comes again one repeat on. Where one dot in sixteen is red the cells are alike but for a
- * few parts in a hundred, and the shape comes again; the red does not. `basis` in pixels
- * of a relief, of which one stands for `scale` of the picture.
+ * few parts in a hundred, and the shape comes again; the red does not. `basis` in pixels of a relief, of which one stands for
+ * `scale` of the picture.
  */
 export function coloursComeAgain(
   { label, counts }: Labels,
