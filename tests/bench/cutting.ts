@@ -24,7 +24,7 @@ export async function cutting(): Promise<void> {
   const numbers = asked.filter((each) => /^\d+$/.test(each)).map(Number);
   const names = FAMILIES.filter((family) => asked.includes(family));
   const [rooms = SMALL, many = LARGE] = numbers;
-  const photo = (await times(ROUNDS)).measured;
+  const photo = (await times(ROUNDS, "soft")).measured;
   console.log("Cutting plans. Excess in per cent, mean / worst.");
   console.log(
     `Time as a share of reading and measuring a photograph of 12 megapixels (${photo.toFixed(0)} ms here), mean / worst.`,

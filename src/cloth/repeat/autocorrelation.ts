@@ -98,14 +98,22 @@ export function sincBetween(correlation: Correlation, x: number, y: number): num
   return sum;
 }
 
-function sincWeights(t: number): number[] {
-  const sinc = (v: number) => (v === 0 ? 1 : Math.sin(Math.PI * v) / (Math.PI * v));
-  const raw = Array.from({ length: 2 * LOBES }, (_, i) => {
+/** Weights of the places about `t`, 0 to 1 behind the middle one, which sum to one. */
+function sincWeights(t: number): Float64Array {
+  const weights = new Float64Array(2 * LOBES);
+  let all = 0;
+  for (let i = 0; i < weights.length; i++) {
     const off = i - LOBES + 1 - t;
-    return sinc(off) * sinc(off / LOBES);
-  });
-  const all = raw.reduce((sum, weight) => sum + weight, 0);
-  return raw.map((weight) => weight / all);
+    const weight = sinc(off) * sinc(off / LOBES);
+    weights[i] = weight;
+    all += weight;
+  }
+  for (let i = 0; i < weights.length; i++) weights[i] = (weights[i] as number) / all;
+  return weights;
+}
+
+function sinc(v: number): number {
+  return v === 0 ? 1 : Math.sin(Math.PI * v) / (Math.PI * v);
 }
 
 function cubicWeights(t: number): [number, number, number, number] {

@@ -19,10 +19,11 @@ export function highPeaks(correlation: Correlation): Peak[] {
       if (y === 0 && x <= 0) continue;
       if (x * x + y * y < 9) continue;
       const height = at(correlation, x, y);
-      if (height > 0.08 && isTop(correlation, x, y, height)) peaks.push(sharpen(correlation, x, y));
+      if (height > 0.08 && isTop(correlation, x, y, height)) peaks.push({ x, y, height });
     }
   }
-  return peaks.sort((a, b) => b.height - a.height).slice(0, MOST_PEAKS);
+  const highest = peaks.sort((a, b) => b.height - a.height).slice(0, MOST_PEAKS);
+  return highest.map(({ x, y }) => sharpen(correlation, x, y));
 }
 
 function isTop(correlation: Correlation, x: number, y: number, height: number): boolean {
@@ -40,15 +41,17 @@ function isTop(correlation: Correlation, x: number, y: number, height: number): 
 /** The top of the parabola through three values in each direction. */
 function sharpen(correlation: Correlation, x: number, y: number): Peak {
   const height = at(correlation, x, y);
-  const offset = (before: number, after: number) => {
-    const bend = before - 2 * height + after;
-    return bend < 0 ? Math.max(-0.5, Math.min(0.5, (before - after) / (2 * bend))) : 0;
-  };
   return {
-    x: x + offset(at(correlation, x - 1, y), at(correlation, x + 1, y)),
-    y: y + offset(at(correlation, x, y - 1), at(correlation, x, y + 1)),
+    x: x + topBetween(at(correlation, x - 1, y), height, at(correlation, x + 1, y)),
+    y: y + topBetween(at(correlation, x, y - 1), height, at(correlation, x, y + 1)),
     height,
   };
+}
+
+/** Where between its neighbours the parabola through three values is highest, from -0.5 to 0.5. */
+function topBetween(before: number, height: number, after: number): number {
+  const bend = before - 2 * height + after;
+  return bend < 0 ? Math.max(-0.5, Math.min(0.5, (before - after) / (2 * bend))) : 0;
 }
 
 /** The best value within some pixels of a place, which a basis from rounded peaks may miss by so much. */

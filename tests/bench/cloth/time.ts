@@ -10,7 +10,10 @@ import { rasterise } from "./tile.ts";
 
 const PLACE = { file: "bench", line: 1, column: 1, keyPath: null };
 
-/** Least times of some rounds, in milliseconds, for a photograph of 4000 x 3000 pixels. */
+/** Two photographs of 4000 x 3000 pixels: soft at its pixels, which a JPEG's short cut may shrink, or sharp to the last, which it may not. */
+export type Sharpness = "soft" | "sharp";
+
+/** Least times of some rounds, in milliseconds, for one of them. */
 export interface Times {
   /** Decoded at full size, then made small: what reading without loss of light costs sharp. */
   readonly sharpFull: number;
@@ -20,22 +23,10 @@ export interface Times {
   readonly measured: number;
 }
 
-export async function times(rounds: number): Promise<Times> {
+export async function times(rounds: number, sharpness: Sharpness): Promise<Times> {
   const folder = await mkdtemp(join(tmpdir(), "cloth-bench-"));
   try {
-    const drawing = ownDrawings(1, 5001).find(({ name }) => name.includes("floral"));
-    if (!drawing) throw new Error("no floral");
-    const { pixels } = await shoot(
-      await rasterise(drawing),
-      { width: 1000, height: 750, step: 2 },
-      "photo",
-      1,
-    );
-    const { width, height } = pixels;
-    const bytes = await sharp(pixels.data, { raw: { width, height, channels: 3 } })
-      .resize(4000, 3000)
-      .jpeg({ quality: 88 })
-      .toBuffer();
+    const bytes = await photograph(sharpness);
     const file = join(folder, "photo.jpg");
     await writeFile(file, bytes);
     const least = async (task: () => Promise<unknown>) => {
@@ -67,4 +58,19 @@ export async function times(rounds: number): Promise<Times> {
   } finally {
     await rm(folder, { recursive: true, force: true });
   }
+}
+
+async function photograph(sharpness: Sharpness): Promise<Buffer> {
+  const drawing = ownDrawings(1, 5001).find(({ name }) => name.includes("floral"));
+  if (!drawing) throw new Error("no floral");
+  const frame =
+    sharpness === "soft"
+      ? { width: 1000, height: 750, step: 2 }
+      : { width: 4000, height: 3000, step: 8 };
+  const { pixels } = await shoot(await rasterise(drawing), frame, "photo", 1);
+  const { width, height } = pixels;
+  return sharp(pixels.data, { raw: { width, height, channels: 3 } })
+    .resize(4000, 3000)
+    .jpeg({ quality: 88 })
+    .toBuffer();
 }
