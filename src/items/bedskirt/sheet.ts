@@ -1,6 +1,7 @@
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../common/clothLines.ts";
+import { blankUnit } from "../common/sheetWords.ts";
 import { skirtGroups } from "../common/skirt/skirtViews.ts";
 import type { DrawingContext, ItemSheet } from "../itemDrawing.ts";
 import type { BedSkirtMade } from "./pieces.ts";
@@ -39,7 +40,7 @@ export function bedSkirtSheet(
     checks: [
       {
         text: "Base measured, without the mattress; floor to base at each corner",
-        blank: context.units === "inches" ? "″" : "cm",
+        blank: blankUnit(context.units),
       },
       { text: "Hem clear of the floor all round", blank: null },
       { text: "Seams and closing sound", blank: null },

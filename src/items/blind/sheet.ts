@@ -1,13 +1,11 @@
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { repeatWords } from "../common/repeatWords.ts";
+import { blankUnit, filledGroups, hardwareLines, linesOf } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
 import type { BlindMade } from "./pieces.ts";
 import type { BlindPlan } from "./plan.ts";
 import type { BlindFields } from "./schema.ts";
-
-const list = (parts: readonly (string | null | false | undefined)[]) =>
-  parts.filter(Boolean) as string[];
 
 /** The words beside a blind's drawing: what a workroom must know to cut and make without a call. No price, no client. */
 export function blindSheet(
@@ -18,13 +16,13 @@ export function blindSheet(
   const { plan } = made;
   if (plan === null) return { groups: [], checks: [], signs: [] };
   const p = (length: Length) => printLength(length, context.units);
-  const blank = context.units === "inches" ? "\u2033" : "cm";
+  const blank = blankUnit(context.units);
   const { cloth, sections, strips } = plan;
   const repeat = cloth.repeat;
   const groups: SheetGroup[] = [
     {
       heading: "Cloth",
-      lines: list([
+      lines: linesOf([
         `${cloth.name}, ${p(plan.usableWidth)} between the selvedges.`,
         repeat && `${repeatWords(repeat, p)}.`,
         cloth.nap && "It has a pile: all pieces the same way up.",
@@ -64,7 +62,7 @@ export function blindSheet(
     {
       heading: "Match",
       lines: repeat
-        ? list([
+        ? linesOf([
             plan.motifCentred && "Motif in the middle of the width.",
             plan.count > 1 && "All blinds show the same part of the pattern at the same height.",
             strips.joins > 0 &&
@@ -76,15 +74,13 @@ export function blindSheet(
     },
     {
       heading: "Operation",
-      lines: list([
+      lines: linesOf([
         `${plan.operation === "cordless" ? "Cordless" : plan.operation === "motor" ? "Motor; wiring by a licensed electrician" : plan.operation === "chain" ? "Chain" : "Cord"}${fields.side ? `, ${fields.side}` : ""}.`,
         plan.operation === "cord" || plan.operation === "chain"
           ? "Safety device fitted to the wall, no free loop; cordless is safer."
           : null,
         "Inner cords at the back shrouded or restrained.",
-        ...(fields.hardware ?? []).map(
-          (piece) => `${piece.count && piece.count > 1 ? `${piece.count} × ` : ""}${piece.what}.`,
-        ),
+        ...hardwareLines(fields.hardware),
       ]),
     },
   ];
@@ -97,12 +93,12 @@ export function blindSheet(
     { text: "Inner cords shrouded or restrained; no free loop", blank: null },
     { text: "Raised and let down before packing", blank: null },
   ];
-  const signs = list([
+  const signs = linesOf([
     "Dashed: rod, at the back.",
     strips.joins > 0 && "Long line with two dots: seam.",
     repeat && "Long and short: middle of the width. Arrow: up the cloth.",
   ]);
-  return { groups: groups.filter((group) => group.lines.length > 0), checks, signs };
+  return { groups: filledGroups(groups), checks, signs };
 }
 
 function rodLine({ sections, rodLength }: BlindPlan, p: (length: Length) => string): string {

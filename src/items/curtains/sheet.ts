@@ -2,6 +2,7 @@ import type Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
 import { repeatWords } from "../common/repeatWords.ts";
+import { blankUnit, filledGroups, hardwareLines, linesOf } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
 import type { CurtainsMade } from "./pieces.ts";
 import type { CurtainsPlan } from "./plan.ts";
@@ -9,9 +10,6 @@ import type { CurtainsFields } from "./schema.ts";
 import { widthsText } from "./widths.ts";
 
 /** Joins what is there with semicolons. */
-const list = (parts: readonly (string | null | false | undefined)[]) =>
-  parts.filter(Boolean) as string[];
-
 /** The words beside the drawing: what a workroom must know to cut and make without a call. No price, no client. */
 export function curtainsSheet(
   fields: CurtainsFields,
@@ -19,7 +17,7 @@ export function curtainsSheet(
   context: DrawingContext,
 ): ItemSheet {
   const { plan } = made;
-  const blank = context.units === "inches" ? "\u2033" : "cm";
+  const blank = blankUnit(context.units);
   if (plan === null) return { groups: [], checks: [], signs: [] };
   const p = (length: Length) => printLength(length, context.units);
   const groups: SheetGroup[] = [
@@ -30,7 +28,7 @@ export function curtainsSheet(
     { heading: "Lining", lines: liningLines(plan, p) },
     { heading: "Match", lines: matchLines(plan, p) },
     { heading: "Edges and hem", lines: edgeLines(fields, plan, context) },
-    { heading: "Hardware", lines: hardwareLines(fields, plan, context) },
+    { heading: "Hardware", lines: hangingLines(fields, plan, context) },
   ];
   if (fields.note) groups.push({ heading: "Note", lines: [fields.note] });
   const repeat = plan.cloth.repeat;
@@ -48,18 +46,18 @@ export function curtainsSheet(
     { text: "Length checked at the window", blank: null },
   ];
   const seams = plan.widthsEach.compare(1) > 0;
-  const signs = list([
+  const signs = linesOf([
     plan.lowestMotif && repeat && "Lozenge: middle of the motif. Dotted: level of the pattern.",
     `Dashed: hem, ${p(plan.cut.hem.dividedBy(2))} deep, turned twice.`,
     seams && "Long line with two dots: seam.",
   ]);
-  return { groups: groups.filter((group) => group.lines.length > 0), checks, signs };
+  return { groups: filledGroups(groups), checks, signs };
 }
 
 function clothLines(plan: CurtainsPlan, p: (length: Length) => string): string[] {
   const { cloth } = plan;
   const repeat = cloth.repeat;
-  return list([
+  return linesOf([
     `${cloth.name}, ${p(plan.usableWidth)} between the selvedges.`,
     repeat && `${repeatWords(repeat, p)}.`,
     plan.railroaded && "Run sideways: the selvedge is the top.",
@@ -89,7 +87,7 @@ function finishedLines(
         : fields.to === "below-sill"
           ? "below the sill"
           : null;
-  return list([
+  return linesOf([
     `${what}.`,
     `Drop ${drop}, from the heading's top to the hem${ends ? `, to the ${ends === "below the sill" ? "wall below the sill" : ends}` : ""}.`,
     `Each ${p(plan.panel.finished)} wide closed${coverage.returnEach.isZero() ? "" : `: return ${p(coverage.returnEach)}`}${coverage.overlap.isZero() ? "" : `, overlap ${p(coverage.curtains === 2 ? coverage.overlap.dividedBy(2) : coverage.overlap)}`}.`,
@@ -107,7 +105,7 @@ function cutLines(plan: CurtainsPlan, p: (length: Length) => string): string[] {
   }
   const inAll = plan.widthsInAll.mul(count);
   const halves = widthsEach.mul(2).mod(2).compare(0) !== 0;
-  return list([
+  return linesOf([
     `${wholeText(inAll)} at ${p(cut.length)}, ${widthsText(widthsEach)} a curtain.`,
     !plan.trimmed.isZero() && `Trim ${p(plan.trimmed)} off each at the return side after joining.`,
     halves && "The half widths join at the return side, the whole ones lead.",
@@ -194,7 +192,7 @@ function liningLines(plan: CurtainsPlan, p: (length: Length) => string): string[
 function matchLines(plan: CurtainsPlan, p: (length: Length) => string): string[] {
   const { repeat, name } = plan.cloth;
   if (!repeat || repeat.match === "free") return [];
-  return list([
+  return linesOf([
     "Level across the curtains; both begin alike at the leading edge.",
     plan.lowestMotif
       ? `Lowest motif ${p(plan.lowestMotif)} above the hem edge, ${p(plan.lowestMotif.plus(plan.cut.hem))} above the cut.`
@@ -211,13 +209,13 @@ function edgeLines(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingC
     hem: "along the hem",
   }[fields.edge?.where ?? "leading"];
   const weights = (plan.widthsEach.ceil().valueOf() + 1) * plan.coverage.curtains * plan.count;
-  return list([
+  return linesOf([
     trim && `${context.cloth(trim)?.name ?? trim} ${where}.`,
     `${weights} covered hem weights, one in each lower corner and at each seam. Small parts: choking hazard for young children.`,
   ]);
 }
 
-function hardwareLines(
+function hangingLines(
   fields: CurtainsFields,
   plan: CurtainsPlan,
   context: DrawingContext,
@@ -228,14 +226,12 @@ function hardwareLines(
     ? null
     : `${plan.heading.hooks * plan.coverage.curtains * plan.count} hooks in all.`;
   const rod = fields["door-rod"];
-  return list([
+  return linesOf([
     rod === "rising" && "Portière rod on the door itself: it lifts the curtain as the door opens.",
     rod === "fixed" && "Fixed pole over the door: the curtain is drawn back before it is opened.",
     fields["door-hinge"] && `Hinges at the ${fields["door-hinge"]}: the curtain stacks there.`,
     `${fields.mount === "inside" ? "Track inside the recess" : plan.heading.heading === "s-fold" ? "Track" : "Pole"} ${pole}; each curtain stacks back to ${p(plan.stackEach)}.`,
     hooks,
-    ...(fields.hardware ?? []).map(
-      (piece) => `${piece.count && piece.count > 1 ? `${piece.count} × ` : ""}${piece.what}.`,
-    ),
+    ...hardwareLines(fields.hardware),
   ]);
 }

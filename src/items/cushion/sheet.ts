@@ -2,6 +2,7 @@ import { capital } from "../../units/capital.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../common/clothLines.ts";
 import { hasMotif } from "../common/join/centredMotif.ts";
+import { blankUnit } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { CushionMade } from "./pieces.ts";
 import type { CushionFields } from "./schema.ts";
@@ -141,7 +142,7 @@ export function cushionSheet(
       { text: "Cloth checked for flaws", blank: null },
       ...(made.faceCentred
         ? [
-            { text: "Repeat measured", blank: units === "inches" ? "″" : "cm" },
+            { text: "Repeat measured", blank: blankUnit(units) },
             { text: "Motif in the middle, its top up", blank: null },
           ]
         : []),

@@ -1,14 +1,12 @@
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../common/clothLines.ts";
+import { blankUnit, filledGroups, linesOf } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { LampshadePlan } from "./lampshadePlan.ts";
 import { backingSize, type LampshadeMade } from "./pieces.ts";
 import type { Pleated } from "./pleated.ts";
 import type { LampshadeFields } from "./schema.ts";
-
-const list = (parts: readonly (string | null | false | undefined)[]) =>
-  parts.filter(Boolean) as string[];
 
 /** The words beside a lampshade's drawing. No price, no client. */
 export function lampshadeSheet(
@@ -20,14 +18,14 @@ export function lampshadeSheet(
   if (plan === null) return { groups: [], checks: [], signs: [] };
   const p = (length: Length) => printLength(length, context.units);
   const mm = (value: number) => p(Length.mm(value.toFixed(4)));
-  const blank = context.units === "inches" ? "\u2033" : "cm";
+  const blank = blankUnit(context.units);
   if (plan.pleated) return softSheet(fields, plan, plan.pleated, context);
   const { net, panels, count } = plan;
   const groups: SheetGroup[] = [
     { heading: "Cloth", lines: clothLines(plan.cloth.id, context) },
     {
       heading: "Finished",
-      lines: list([
+      lines: linesOf([
         `${count === 1 ? `One ${plan.form}` : `${count} of the form ${plan.form}`}: foot ring ${p(plan.foot)}${net ? `, top ring ${p(plan.top)}` : ""}, ${p(plan.height)} upright.`,
         net && `Slant ${p(plan.slant)}.`,
         fields.fitting && `Ring with ${fields.fitting} fitting.`,
@@ -35,7 +33,7 @@ export function lampshadeSheet(
     },
     {
       heading: "Cut",
-      lines: list([
+      lines: linesOf([
         net
           ? `${panels * count} from ${printSize([plan.cutWidth, plan.cutHeight], context.units)}, drawn from one point: radii ${mm(net.innerRadius)} and ${mm(net.outerRadius)}, ${(net.angleDeg / panels).toFixed(1)}°.`
           : `${panels * count} of ${printSize([plan.cutWidth, plan.cutHeight], context.units)}.`,
@@ -52,7 +50,7 @@ export function lampshadeSheet(
     },
     {
       heading: "Placing",
-      lines: list([
+      lines: linesOf([
         plan.motifCentred
           ? "Motif half-way up, opposite the seam; its top up."
           : plan.cloth.repeat && "As the pattern falls, its top up.",
@@ -70,7 +68,7 @@ export function lampshadeSheet(
     ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),
   ];
   return {
-    groups: groups.filter((group) => group.lines.length > 0),
+    groups: filledGroups(groups),
     checks: [
       { text: "Cloth checked for flaws", blank: null },
       { text: "Rings measured across, top", blank },
@@ -78,7 +76,7 @@ export function lampshadeSheet(
       { text: "Seam upright and at the back", blank: null },
       { text: "Greatest wattage written on the shade", blank: "W" },
     ],
-    signs: list([
+    signs: linesOf([
       "Dashed: edge of the ring; outside it the cloth is turned over.",
       "Long line with two dots: seam, the lap beside it.",
       "Long and short: middle of the front. Arrow: up the cloth.",
@@ -95,7 +93,7 @@ function softSheet(
   context: DrawingContext,
 ): ItemSheet {
   const p = (length: Length) => printLength(length, context.units);
-  const blank = context.units === "inches" ? "\u2033" : "cm";
+  const blank = blankUnit(context.units);
   const { strip, pleats, style } = pleated;
   const sloping = plan.top.isLessThan(plan.foot);
   const pleat = style === "box-pleat" ? "box pleats" : "knife pleats, all one way";
@@ -103,7 +101,7 @@ function softSheet(
     { heading: "Cloth", lines: clothLines(plan.cloth.id, context) },
     {
       heading: "Finished",
-      lines: list([
+      lines: linesOf([
         `${plan.count === 1 ? `One ${plan.form}` : `${plan.count} of the form ${plan.form}`}: foot ring ${p(plan.foot)}${sloping ? `, top ring ${p(plan.top)}` : ""}, ${p(plan.height)} upright.`,
         sloping && `Slant ${p(plan.slant)}.`,
         `Round the foot ${p(pleated.roundFoot)}${sloping ? `, round the top ${p(pleated.roundTop)}` : ""}.`,
@@ -112,7 +110,7 @@ function softSheet(
     },
     {
       heading: "Cut",
-      lines: list([
+      lines: linesOf([
         ...strip.cuts.map(
           (c) => `${c.count} × ${c.piece}, ${printSize([c.width, c.height], context.units)}.`,
         ),
@@ -124,7 +122,7 @@ function softSheet(
     {
       heading: "Make",
       lines: pleats
-        ? list([
+        ? linesOf([
             `${pleats.count} ${pleat}, ${p(pleats.foot)} apart at the foot${sloping ? `, ${p(pleats.top)} at the top, where they lie closer` : ""}.`,
             `Each takes up ${p(pleats.takeUp)} behind itself.`,
           ])

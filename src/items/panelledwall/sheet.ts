@@ -1,6 +1,7 @@
 import { printLength, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../common/clothLines.ts";
 import { hasMotifInMiddle } from "../common/join/joinPiece.ts";
+import { blankUnit } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { PanelledWallMade } from "./pieces.ts";
 import type { PanelledWallFields } from "./schema.ts";
@@ -91,7 +92,7 @@ export function panelledWallSheet(
     checks: [
       {
         text: "Wall measured again, at head, middle and foot",
-        blank: units === "inches" ? "″" : "cm",
+        blank: blankUnit(units),
       },
       { text: "Wall sound, dry and straight", blank: null },
       { text: "Age of the paint known, or tested", blank: null },

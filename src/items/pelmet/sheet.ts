@@ -2,13 +2,11 @@ import { Length } from "../../units/length.ts";
 import { printLength, printMeasured, printSize } from "../../units/printLength.ts";
 import { depthAt } from "../common/board/lowerEdge.ts";
 import { clothLines } from "../common/clothLines.ts";
+import { blankUnit, filledGroups, hardwareLines, linesOf } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { PelmetMade } from "./pieces.ts";
 import type { PelmetPlan } from "./plan.ts";
 import type { PelmetFields } from "./schema.ts";
-
-const list = (parts: readonly (string | null | false | undefined)[]) =>
-  parts.filter(Boolean) as string[];
 
 /** The words beside a pelmet's drawing. No price, no client. */
 export function pelmetSheet(
@@ -19,7 +17,7 @@ export function pelmetSheet(
   const { plan } = made;
   if (plan === null) return { groups: [], checks: [], signs: [] };
   const p = (length: Length) => printLength(length, context.units);
-  const blank = context.units === "inches" ? "\u2033" : "cm";
+  const blank = blankUnit(context.units);
   const { board, edge, strips } = plan;
   const us = context.language === "en-US";
   const word = us ? "cornice" : "pelmet";
@@ -27,7 +25,7 @@ export function pelmetSheet(
     { heading: "Cloth", lines: clothLines(plan.cloth.id, context) },
     {
       heading: "Finished",
-      lines: list([
+      lines: linesOf([
         `${plan.count === 1 ? `One ${word}` : `${plan.count} ${word}s`}, front ${fields.board ? printMeasured(fields.board, context.units) : p(board.length)}${board.returnEach.isZero() ? ", between the walls" : `, returns ${p(board.returnEach)}`}.`,
         edge.line === "straight"
           ? `${p(edge.shortest)} deep, lower edge straight.`
@@ -41,7 +39,7 @@ export function pelmetSheet(
     { heading: "Cut", lines: cutLines(plan, p, context) },
     {
       heading: "Match",
-      lines: list([
+      lines: linesOf([
         plan.motifCentred && "Motif in the middle of the front, half-way down the shortest depth.",
         strips.joins > 0 &&
           (strips.motif
@@ -64,7 +62,7 @@ export function pelmetSheet(
     },
     {
       heading: "Edges",
-      lines: list([
+      lines: linesOf([
         plan.welt &&
           `${us ? "Welt" : "Piping"} of ${context.cloth(plan.welt.cloth)?.name ?? plan.welt.cloth}, strip ${p(plan.welt.strip)}, ${plan.welt.cut === "bias" ? "on the bias" : "straight"}, along ${fields.edge?.where === "both" ? "both edges" : "the lower edge"}: ${p(plan.welt.total)}.`,
         fields.trim &&
@@ -73,14 +71,12 @@ export function pelmetSheet(
     },
     {
       heading: "Hardware",
-      lines: (fields.hardware ?? []).map(
-        (piece) => `${piece.count && piece.count > 1 ? `${piece.count} × ` : ""}${piece.what}.`,
-      ),
+      lines: hardwareLines(fields.hardware),
     },
     ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),
   ];
   return {
-    groups: groups.filter((group) => group.lines.length > 0),
+    groups: filledGroups(groups),
     checks: [
       { text: "Cloth checked for flaws; length received", blank },
       ...(plan.cloth.repeat ? [{ text: "Repeat measured", blank }] : []),
@@ -88,7 +84,7 @@ export function pelmetSheet(
       { text: "What hangs beneath clears the front and the returns", blank: null },
       { text: "Front level, edge true to its template", blank: null },
     ],
-    signs: list([
+    signs: linesOf([
       "Long and short: middle of the front.",
       strips.joins > 0 && "Long line with two dots: seam.",
       plan.motifCentred && "Lozenge: middle of the motif.",

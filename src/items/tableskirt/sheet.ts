@@ -1,6 +1,7 @@
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../common/clothLines.ts";
+import { blankUnit } from "../common/sheetWords.ts";
 import { skirtGroups } from "../common/skirt/skirtViews.ts";
 import type { DrawingContext, ItemSheet } from "../itemDrawing.ts";
 import type { TableSkirtMade } from "./pieces.ts";
@@ -41,7 +42,7 @@ export function tableSkirtSheet(
     checks: [
       {
         text: "Table measured all round, and its height at each leg",
-        blank: context.units === "inches" ? "″" : "cm",
+        blank: blankUnit(context.units),
       },
       ...(skirt.cloth.repeat ? [{ text: "Repeat measured", blank: null }] : []),
       { text: "Hem clear of the floor all round", blank: null },

@@ -1,12 +1,10 @@
 import type { Length } from "../../units/length.ts";
 import { printLength, printMeasured, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../common/clothLines.ts";
+import { blankUnit, filledGroups, linesOf } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { TiebackMade } from "./pieces.ts";
 import type { TiebackFields } from "./schema.ts";
-
-const list = (parts: readonly (string | null | false | undefined)[]) =>
-  parts.filter(Boolean) as string[];
 
 /** The words beside a tie-back's drawing. No price, no client. */
 export function tiebackSheet(
@@ -17,7 +15,7 @@ export function tiebackSheet(
   const { plan } = made;
   if (plan === null) return { groups: [], checks: [], signs: [] };
   const p = (length: Length) => printLength(length, context.units);
-  const blank = context.units === "inches" ? "\u2033" : "cm";
+  const blank = blankUnit(context.units);
   const us = context.language === "en-US";
   const word = us ? "tieback" : "tie-back";
   const back = fields.back ?? fields.cloth;
@@ -29,7 +27,7 @@ export function tiebackSheet(
     },
     {
       heading: "Finished",
-      lines: list([
+      lines: linesOf([
         `${plan.count === 1 ? `One ${word}` : `${plan.count} ${word}s`}, ${p(plan.length)} end to end without rings.`,
         plan.shape === "straight"
           ? `Straight, ${p(plan.depth)} deep.`
@@ -55,7 +53,7 @@ export function tiebackSheet(
     },
     {
       heading: "Inside",
-      lines: list([
+      lines: linesOf([
         `Stiff buckram, ${printSize([plan.length, plan.height], context.units)}, cut to the finished line.`,
         fields.interlining &&
           `Interlining: ${context.cloth(fields.interlining)?.name ?? fields.interlining}.`,
@@ -63,7 +61,7 @@ export function tiebackSheet(
     },
     {
       heading: "Edge",
-      lines: list([
+      lines: linesOf([
         plan.welt &&
           `${us ? "Welt" : "Piping"} of ${context.cloth(plan.welt.cloth)?.name ?? plan.welt.cloth}, strip ${p(plan.welt.strip)}, ${plan.welt.cut === "bias" ? "on the bias" : "straight"}; ${p(plan.welt.total)} in all.`,
         fields.trim &&
@@ -80,13 +78,13 @@ export function tiebackSheet(
     ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),
   ];
   return {
-    groups: groups.filter((group) => group.lines.length > 0),
+    groups: filledGroups(groups),
     checks: [
       { text: "Measured round the curtain", blank },
       { text: "Pair alike, one the mirror of the other", blank: null },
       { text: "Rings sewn fast", blank: null },
     ],
-    signs: list([
+    signs: linesOf([
       "Dashed: edge as cut, seam turning outside the finished line.",
       plan.motifCentred && "Lozenge: middle of the motif.",
       "Long and short: middle. Arrow: up the cloth.",

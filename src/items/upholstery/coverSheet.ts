@@ -1,6 +1,7 @@
 import { printCloth, printLength, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../common/clothLines.ts";
 import { hasMotifInMiddle } from "../common/join/joinPiece.ts";
+import { blankUnit } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
 import type { CoverPiece } from "./coverPiece.ts";
 import type { CoverMade } from "./makeCover.ts";
@@ -121,7 +122,7 @@ export function coverSheet(made: CoverMade, ask: SheetAsk, context: DrawingConte
     checks: [
       { text: "Cloth checked for flaws", blank: null },
       { text: `Pieces measured again on the ${ask.one}`, blank: null },
-      ...(patterned ? [{ text: "Repeat measured", blank: units === "inches" ? "″" : "cm" }] : []),
+      ...(patterned ? [{ text: "Repeat measured", blank: blankUnit(units) }] : []),
       ...(column.length > 1 ? [{ text: `Motif columns line up: ${ask.column}`, blank: null }] : []),
       { text: "Which fire rule applies, and its evidence, noted", blank: null },
       ...(ask.checks ?? []),

@@ -1,13 +1,11 @@
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../common/clothLines.ts";
+import { blankUnit, filledGroups, hardwareLines, linesOf } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import { lowerRun, type ValanceMade } from "./pieces.ts";
 import type { ValancePlan } from "./plan.ts";
 import type { ValanceFields } from "./schema.ts";
-
-const list = (parts: readonly (string | null | false | undefined)[]) =>
-  parts.filter(Boolean) as string[];
 
 /** The words beside a valance's drawing. No price, no client. */
 export function valanceSheet(
@@ -18,14 +16,14 @@ export function valanceSheet(
   const { plan } = made;
   if (plan === null) return { groups: [], checks: [], signs: [] };
   const p = (length: Length) => printLength(length, context.units);
-  const blank = context.units === "inches" ? "\u2033" : "cm";
+  const blank = blankUnit(context.units);
   const { board, strips, cloth } = plan;
   const matched = cloth.repeat !== null && cloth.repeat.match !== "free";
   const groups: SheetGroup[] = [
     { heading: "Cloth", lines: clothLines(cloth.id, context) },
     {
       heading: "Finished",
-      lines: list([
+      lines: linesOf([
         `${plan.count === 1 ? "One valance" : `${plan.count} valances`}, front ${fields.board ? printMeasured(fields.board, context.units) : p(board.length)}${board.returnEach.isZero() ? ", between the walls" : `, returns ${p(board.returnEach)}`}, ${plan.edge.arcs > 0 ? `${p(plan.edge.shortest)} deep where it is shortest, ${p(plan.edge.deepest)} where it is deepest` : `${p(board.depth)} deep`}.`,
         board.topHeight && `Upper edge ${p(board.topHeight)} above the floor.`,
         `Fullness ${plan.fullness.toString()}.`,
@@ -33,7 +31,7 @@ export function valanceSheet(
     },
     {
       heading: "Cut",
-      lines: list([
+      lines: linesOf([
         strips.strip
           ? `${strips.wholes === 1 ? "One whole width" : `${strips.wholes} whole widths`} in the middle, a strip of ${p(strips.strip)} at each end, ${p(plan.cutHeight)} long${plan.count > 1 ? `; ${plan.count} times` : ""}.`
           : `${plan.count} of ${printSize([plan.cutWidth, plan.cutHeight], context.units)}.`,
@@ -56,7 +54,7 @@ export function valanceSheet(
     {
       heading: "Match",
       lines: matched
-        ? list([
+        ? linesOf([
             strips.joins > 0 && "Whole width in the middle; level and matched at the joins.",
             plan.lowestMotif
               ? `Lowest motif ${p(plan.lowestMotif)} above the lower edge, ${p(plan.lowestMotif.plus(plan.hem))} above the cut.`
@@ -77,22 +75,20 @@ export function valanceSheet(
       heading: "Hardware",
       lines: [
         `On a board ${board.returnEach.isZero() ? p(board.length) : printSize([board.length, board.returnEach], context.units)}, hook-and-loop tape round its front and ends.`,
-        ...(fields.hardware ?? []).map(
-          (piece) => `${piece.count && piece.count > 1 ? `${piece.count} × ` : ""}${piece.what}.`,
-        ),
+        ...hardwareLines(fields.hardware),
       ],
     },
     ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),
   ];
   return {
-    groups: groups.filter((group) => group.lines.length > 0),
+    groups: filledGroups(groups),
     checks: [
       { text: "Cloth checked for flaws; length received", blank },
       ...(matched ? [{ text: "Repeat measured", blank }] : []),
       { text: "Board measured, front and both returns", blank },
       { text: "Lower edge level, pleats even to both corners", blank: null },
     ],
-    signs: list([
+    signs: linesOf([
       plan.edge.arcs > 0
         ? "Dashed, flat: turnings."
         : `Dashed: hem, ${p(plan.hem.dividedBy(2))} deep, turned twice.`,

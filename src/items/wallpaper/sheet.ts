@@ -1,4 +1,5 @@
 import { printLength, printMeasured } from "../../units/printLength.ts";
+import { blankUnit } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { WallpaperMade } from "./pieces.ts";
 import type { WallpaperFields } from "./schema.ts";
@@ -85,9 +86,9 @@ export function wallpaperSheet(
     checks: [
       { text: "All rolls of one batch, number", blank: "" },
       { text: "Rolls unrolled and looked at for flaws", blank: null },
-      ...(repeat ? [{ text: "Repeat measured", blank: units === "inches" ? "″" : "cm" }] : []),
+      ...(repeat ? [{ text: "Repeat measured", blank: blankUnit(units) }] : []),
       { text: "Wall sound and dry", blank: null },
-      { text: "Height measured at both ends", blank: units === "inches" ? "″" : "cm" },
+      { text: "Height measured at both ends", blank: blankUnit(units) },
       { text: "Spare paper left with the client", blank: null },
     ],
     signs: [

@@ -3,6 +3,7 @@ import { printLength, printSize } from "../../../units/printLength.ts";
 import type { DrawingContext, SheetCheck, SheetGroup } from "../../itemDrawing.ts";
 import { clothLines } from "../clothLines.ts";
 import { hasMotifInMiddle } from "../join/joinPiece.ts";
+import { blankUnit, filledGroups } from "../sheetWords.ts";
 import type { FlatCover, FlatCoverFields } from "./flatCover.ts";
 import type { FlatPanel } from "./flatPanel.ts";
 
@@ -90,7 +91,7 @@ export function flatGroups(
     ...more,
     ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),
   ];
-  return groups.filter((group) => group.lines.length > 0);
+  return filledGroups(groups);
 }
 
 function nameOf(id: string, context: DrawingContext): string {
@@ -116,7 +117,7 @@ export function flatChecks(
   finished: readonly [Length, Length],
   context: DrawingContext,
 ): SheetCheck[] {
-  const blank = context.units === "inches" ? "″" : "cm";
+  const blank = blankUnit(context.units);
   return [
     { text: "Cloth checked for flaws; length received", blank },
     ...(cover.face?.cloth.repeat ? [{ text: "Repeat measured", blank }] : []),
