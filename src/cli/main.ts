@@ -127,10 +127,12 @@ function commandLine(
   }
   verb(program, "send", "record a client's proposal as sent, to say later what has changed")
     .argument("<project>", "the project whose proposal goes out")
-    .action((target: string, _options: object, command: Command) =>
-      run(command, async (contentDir, globals) => {
+    .option("--no-pdf", "the record alone, without the printed proposal")
+    .action((project: string, { pdf }: { pdf: boolean }, command: Command) =>
+      run(command, async (contentDir) => {
         const { send } = await import("./verbs/send.ts");
-        return send(contentDir, resolve(globals.out), parseTarget(target), wiring);
+        const target = parseTarget(project);
+        return send({ contentDir, target, pdf, env: around.env }, wiring, bar);
       }),
     );
   verb(program, "archive", "freeze a finished project: its files, its documents and its record")

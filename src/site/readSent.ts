@@ -8,9 +8,13 @@ export interface SentRecords {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-/** Path of the record of a revision below the content folder. */
-export function sentPath(project: string, revision: string): string {
-  return `projects/${project}/sent/${revision}.json`;
+/** Path below the content folder of the record of a revision, or of the proposal itself as it was printed. */
+export function sentPath(
+  project: string,
+  revision: string,
+  ending: "json" | "pdf" = "json",
+): string {
+  return `projects/${project}/sent/${revision}.${ending}`;
 }
 
 /** Reads the records of what was sent. One that cannot be read is told and left out; nothing else stops for it. */

@@ -5,7 +5,9 @@ import { afterEach, beforeEach, expect, test } from "vitest";
 import { main } from "../../src/cli/main.ts";
 import type { Wiring } from "../../src/cli/wiring.ts";
 import type { ChangesBlock } from "../../src/documents/proposal/changesBlock.ts";
+import { findBrowser } from "../../src/press/findBrowser.ts";
 import { compute } from "../../src/site/compute.ts";
+import { makePictures } from "../../src/site/makePictures.ts";
 
 // From the file that she writes to what the next proposal says. Sums by hand: 20 in cushions take their cloth, at ten dollars a yard
 // twice over, and thirty dollars of making. The scenario is made up.
@@ -27,18 +29,24 @@ const cushion = (title: string, cloth: string): string =>
 const card = (name: string, trade: number): string =>
   `---\ncloth: ${name}\nwidth: 54"\nkind: plain\ncolours: [{ colour: "#8a7a66" }]\nprice: { trade: ${trade}, per: yard }\n---\n`;
 
+/** What the verb needs: all but a starter; the press where a test prints. */
+const wiring = {
+  compute,
+  makePictures,
+  findBrowser: () => findBrowser(),
+  layoutsDir: join(import.meta.dirname, "../../layouts"),
+  pdfCache: () => null,
+} as unknown as Wiring;
+const send = (...args: string[]) => run("send", "quay", "--no-pdf", ...args);
+
 async function run(...args: string[]): Promise<{ exit: number; out: string; err: string }> {
   let [out, err] = ["", ""];
-  const exit = await main(
-    ["--content", dir, "--out", join(dir, "out"), ...args],
-    { compute } as unknown as Wiring,
-    {
-      out: { write: (text: string) => (out += text) },
-      err: { write: (text: string) => (err += text) },
-      env: {},
-      ended: new Promise<void>(() => {}),
-    },
-  );
+  const exit = await main(["--content", dir, "--out", join(dir, "out"), ...args], wiring, {
+    out: { write: (text: string) => (out += text) },
+    err: { write: (text: string) => (err += text) },
+    env: {},
+    ended: new Promise<void>(() => {}),
+  });
   return { exit, out, err };
 }
 async function changes(): Promise<ChangesBlock | null> {
@@ -65,10 +73,10 @@ afterEach(async () => {
 
 test("what is sent is kept, and the next revision says what has changed since", async () => {
   expect(await changes()).toBeNull();
-  const sent = await run("send", "quay");
+  const sent = await send();
   expect(sent).toMatchObject({ exit: 0 });
   expect(sent.out).toContain("Recorded revision A");
-  expect(sent.out).toContain("There is no printed proposal yet");
+  expect(sent.out).toContain("PDF is not kept");
   const kept = await readFile(join(dir, "projects/quay/sent/A.json"), "utf8");
   // Revision A is not compared with itself.
   expect(await changes()).toBeNull();
@@ -87,7 +95,7 @@ test("what is sent is kept, and the next revision says what has changed since", 
     [false, false],
     [false, true],
   ]);
-  expect(await run("send", "quay")).toMatchObject({ exit: 0 });
+  expect(await send()).toMatchObject({ exit: 0 });
   expect(await readdir(join(dir, "projects/quay/sent"))).toEqual(["A.json", "B.json"]);
   expect(await readFile(join(dir, "projects/quay/sent/A.json"), "utf8")).toBe(kept);
   // Sent, it is still told from A.
@@ -95,7 +103,7 @@ test("what is sent is kept, and the next revision says what has changed since", 
 });
 
 test("the record adds up to what the proposal asks", async () => {
-  await run("send", "quay");
+  await send();
   const record = JSON.parse(await readFile(join(dir, "projects/quay/sent/A.json"), "utf8"));
   const money = await run("money", "quay", "--json");
   expect(record.totalMinor).toBe(
@@ -108,20 +116,20 @@ test("the record adds up to what the proposal asks", async () => {
 });
 
 test("while a price is still to come the sum is not said as the whole", async () => {
-  expect((await run("send", "quay")).out).toMatch(/: \$\d[\d.,]*\. It is kept/);
+  expect((await send()).out).toMatch(/: \$\d[\d.,]*\. It is kept/);
   await project("revision: B");
   await put("cloths/linen.md", card("Linen", 10).replace(/price.*\n/, ""));
-  expect((await run("send", "quay")).out).toContain("so far, prices still to come. It is kept");
+  expect((await send()).out).toContain("so far, prices still to come. It is kept");
 });
 
 test("sent again unchanged it says so; changed, it is refused and nothing is written over", async () => {
-  await run("send", "quay");
+  await send();
   const kept = await readFile(join(dir, "projects/quay/sent/A.json"), "utf8");
-  const again = await run("send", "quay");
+  const again = await send();
   expect(again).toMatchObject({ exit: 0 });
   expect(again.out).toContain("Nothing has changed since.");
   await room(cushion("Seat", "velvet"));
-  const refused = await run("send", "quay");
+  const refused = await send();
   expect(refused.exit).toBe(1);
   expect(refused.err).toContain("project.md:5:1");
   expect(refused.err).toContain("has been changed since");
@@ -134,7 +142,7 @@ test.each([
   ['revision: "B/2"', "cannot be called"],
 ])("without a name that can be kept it is refused: %j", async (revision, words) => {
   await project(revision);
-  const said = await run("send", "quay");
+  const said = await send();
   expect(said.exit).toBe(1);
   expect(said.err).toContain(words);
 });
@@ -158,7 +166,7 @@ test.each(["not a record", '{"form":1}'])(
     await project("revision: B");
     expect(await changes()).toBeNull();
     await project("revision: A");
-    const said = await run("send", "quay");
+    const said = await send();
     expect(said.exit).toBe(1);
     expect(said.err).toContain("cannot be read as what was sent");
     expect(await readFile(join(dir, "projects/quay/sent/A.json"), "utf8")).toBe(text);
@@ -166,14 +174,14 @@ test.each(["not a record", '{"form":1}'])(
 );
 
 test("the record of one project in another's folder is told", async () => {
-  await run("send", "quay");
+  await send();
   const kept = await readFile(join(dir, "projects/quay/sent/A.json"), "utf8");
   await put("projects/quay/sent/C.json", kept);
   expect((await run("check")).err).toContain("Move it to projects/quay/sent/A.json.");
 });
 
 test("an approval without a total has that of the revision as it was sent", async () => {
-  await run("send", "quay");
+  await send();
   const money = JSON.parse((await run("money", "quay", "--json")).out);
   await project("revision: B\napprovals: [{ revision: a, by: Nobody, on: 2026-11-21 }]");
   await room(cushion("Seat", "velvet") + cushion("Back", "linen"));
@@ -185,3 +193,55 @@ test("an approval without a total has that of the revision as it was sent", asyn
   const sum = (of: typeof money) => of.totals.client + of.totals.tax;
   expect(now.account.change).toBe(sum(now) - sum(money));
 });
+
+test("the proposal is kept as it was printed, the same as a build makes, and touched by nothing that comes later", async () => {
+  process.env.SOURCE_DATE_EPOCH = "1795478400";
+  try {
+    const said = await run("send", "quay");
+    expect(said).toMatchObject({ exit: 0 });
+    const at = join(dir, "projects/quay/sent/A.pdf");
+    expect(said.out).toContain(at);
+    const kept = await readFile(at);
+    expect(await run("build", "--only", "quay")).toMatchObject({ exit: 0 });
+    expect(kept.equals(await readFile(join(dir, "out/client/quay/proposal.pdf")))).toBe(true);
+    await project("revision: B");
+    await room(cushion("Seat", "velvet"));
+    expect(await run("send", "quay")).toMatchObject({ exit: 0 });
+    expect((await readdir(join(dir, "projects/quay/sent"))).sort()).toEqual([
+      "A.json",
+      "A.pdf",
+      "B.json",
+      "B.pdf",
+    ]);
+    expect(kept.equals(await readFile(at))).toBe(true);
+    expect(kept.equals(await readFile(join(dir, "projects/quay/sent/B.pdf")))).toBe(false);
+  } finally {
+    delete process.env.SOURCE_DATE_EPOCH;
+  }
+}, 120_000);
+
+test("a file of hers under the proposal's name is never written over", async () => {
+  await put("projects/quay/sent/A.pdf", "signed and scanned");
+  const said = await run("send", "quay");
+  expect(said.exit).toBe(1);
+  expect(said.err).toContain("projects/quay/sent/A.pdf is there already, without its record.");
+  expect(await readFile(join(dir, "projects/quay/sent/A.pdf"), "utf8")).toBe("signed and scanned");
+  expect(await readdir(join(dir, "projects/quay/sent"))).toEqual(["A.pdf"]);
+});
+
+test.each([null, "/nowhere/browser"])(
+  "where nothing can print (%s), nothing is recorded, and it is said how to record it all the same",
+  async (setting) => {
+    const missing = wiring.findBrowser;
+    Object.assign(wiring, { findBrowser: () => findBrowser(setting, undefined, async () => null) });
+    try {
+      const said = await run("send", "quay");
+      expect(said.exit).toBeGreaterThan(0);
+      expect(said.err).toContain("`--no-pdf` records it without its PDF.");
+      expect(said.err).not.toContain("pages");
+      await expect(readdir(join(dir, "projects/quay/sent"))).rejects.toThrow("ENOENT");
+    } finally {
+      Object.assign(wiring, { findBrowser: missing });
+    }
+  },
+);

@@ -1,3 +1,4 @@
+import { rm } from "node:fs/promises";
 import { join } from "node:path";
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { diagnosticJson } from "../../diagnostics/report.ts";
@@ -11,22 +12,26 @@ import { money, printMoney } from "../../units/money.ts";
 import { isThere } from "../isThere.ts";
 import { machineFault } from "../machineFault.ts";
 import { exitOf, type Outcome, UsageError } from "../outcome.ts";
-import { concerns, requireTarget, type Target } from "../target.ts";
+import type { Progress } from "../progress.ts";
+import { concerns, requireTarget } from "../target.ts";
 import type { Wiring } from "../wiring.ts";
+import { printProposal } from "./printProposal.ts";
+import type { SendOptions } from "./sendOptions.ts";
 
 /** A revision that may be a file's name. */
 const NAME = /^[\p{L}\p{N}][\p{L}\p{N} ._-]*$/u;
 
 /**
- * Records what a client's proposal says now as sent, in the project's folder, so that the next one can say what has changed. A record
- * is never written over: what was sent stays what was sent.
+ * Records what a client's proposal says now as sent, in the project's folder, with the proposal as it is printed, so that the next one
+ * can say what has changed and any question be answered with what the client had in hand. A record is never written over: what was
+ * sent stays what was sent.
  */
 export async function send(
-  contentDir: string,
-  outDir: string,
-  target: Target,
+  options: SendOptions,
   wiring: Wiring,
+  progress: Progress,
 ): Promise<Outcome> {
+  const { contentDir, target } = options;
   if (target.room !== null) throw new UsageError("A proposal is a whole project's: name no room.");
   const computed = await wiring.compute(contentDir, { only: target.project, useCache: true });
   if (!computed.studioBroken) requireTarget(target, computed);
@@ -41,22 +46,54 @@ export async function send(
     const text = `Revision ${known.revision} is recorded already, as sent on ${known.sent}. Nothing has changed since.`;
     return outcome(known, false, text, diagnostics);
   }
-  const path = sentPath(target.project, state.revision);
-  const fault = faultOf(sending, known, await isThere(join(contentDir, path)), path);
+  const fault = faultOf(sending, known) ?? (await takenFault(sending, options));
   if (fault) return outcome(null, false, "", [...diagnostics, fault]);
   try {
-    await writeAtomically(join(contentDir, path), writeSent(state));
+    const printed = options.pdf ? await printProposal(options, computed, wiring, progress) : null;
+    if (printed && printed.value === null)
+      return outcome(null, false, "", [...diagnostics, ...printed.diagnostics.map(withOption)]);
+    await keep(options, state, printed?.value ?? null);
   } catch (error) {
     const machine = machineFault(error);
     if (machine === null) throw error;
     return outcome(null, false, "", [...diagnostics, machine]);
   }
-  const proposal = join(outDir, "client", target.project, "proposal.pdf");
-  const where = (await isThere(proposal))
-    ? `The proposal is ${proposal}; build it again if anything was changed since it was made.`
-    : "There is no printed proposal yet: build it before you send it.";
+  const path = sentPath(target.project, state.revision);
+  const where = options.pdf
+    ? `The proposal to send is ${join(contentDir, sentPath(target.project, state.revision, "pdf"))}; it is kept as the client has it.`
+    : "The proposal's PDF is not kept with it.";
   const text = `Recorded revision ${state.revision} as sent on ${state.sent}: ${sumOf(state, sending.language)}. It is kept as ${path}.\n${where}`;
   return outcome(state, true, text, diagnostics);
+}
+
+/** Writes the PDF, then the record, which says that the revision is sent: never the record alone where both were asked for. */
+async function keep(
+  { contentDir, target }: SendOptions,
+  state: SentRevision,
+  pdf: Uint8Array | null,
+): Promise<void> {
+  const at = (ending: "json" | "pdf") =>
+    join(contentDir, sentPath(target.project, state.revision, ending));
+  if (pdf) await writeAtomically(at("pdf"), pdf);
+  try {
+    await writeAtomically(at("json"), writeSent(state));
+  } catch (error) {
+    if (pdf) await rm(at("pdf"), { force: true });
+    throw error;
+  }
+}
+
+const PAGES_ALONE = "`--no-pdf` makes the pages without PDFs.";
+
+/** The press speaks of a build; here it is said that nothing was recorded, and how it can be all the same. */
+function withOption(one: Diagnostic): Diagnostic {
+  if (one.code !== "no-browser" && one.code !== "browser-setting") return one;
+  const hint = (one.hint ?? "").replace(PAGES_ALONE, "").trim();
+  return {
+    ...one,
+    message: one.message.replace(/: all pages were made.*/, ", so that nothing was recorded."),
+    hint: `${hint} \`--no-pdf\` records it without its PDF.`,
+  };
 }
 
 /** The total in words; while a price is still to come it is not the whole. */
@@ -71,8 +108,6 @@ function sumOf({ totalMinor, currency, items, others }: SentRevision, language: 
 function faultOf(
   { state, place, language }: Sending,
   known: SentRevision | undefined,
-  isTaken: boolean,
-  path: string,
 ): Diagnostic | null {
   const { revision } = state;
   if (revision === "")
@@ -89,25 +124,35 @@ function faultOf(
       actual: revision,
       hint: "Write a letter or a number: revision: B.",
     });
-  const next = nextRevision(revision);
-  const hint = `Write ${next ? `revision: ${next}` : "the next revision"}, build, and send that.`;
-  if (known)
-    return diagnostic(
-      place,
-      "revision-sent",
-      `Revision ${revision} was sent on ${known.sent}, at ${sumOf(known, language)}, and has been changed since: it comes to ${sumOf(state, language)} now.`,
-      { actual: revision, hint },
-    );
-  if (!isTaken) return null;
+  if (!known) return null;
   return diagnostic(
     place,
     "revision-sent",
-    `${path} is there already, and cannot be read as what was sent.`,
-    {
-      actual: revision,
-      hint: `Put it back as it was, or move it away. Or ${small(hint)}`,
-    },
+    `Revision ${revision} was sent on ${known.sent}, at ${sumOf(known, language)}, and has been changed since: it comes to ${sumOf(state, language)} now.`,
+    { actual: revision, hint: nextHint(revision) },
   );
+}
+
+/** What stands where the record or its PDF would be written; null where nothing does. */
+async function takenFault(
+  { state: { revision }, place }: Sending,
+  { contentDir, target, pdf }: SendOptions,
+): Promise<Diagnostic | null> {
+  for (const ending of pdf ? (["json", "pdf"] as const) : (["json"] as const)) {
+    const path = sentPath(target.project, revision, ending);
+    if (!(await isThere(join(contentDir, path)))) continue;
+    const what = ending === "json" ? "and cannot be read as what was sent" : "without its record";
+    return diagnostic(place, "revision-sent", `${path} is there already, ${what}.`, {
+      actual: revision,
+      hint: `${ending === "json" ? "Put it back as it was, or move it away" : "Move it away, or give it another name"}. Or ${small(nextHint(revision))}`,
+    });
+  }
+  return null;
+}
+
+function nextHint(revision: string): string {
+  const next = nextRevision(revision);
+  return `Write ${next ? `revision: ${next}` : "the next revision"}, build, and send that.`;
 }
 
 function outcome(
