@@ -5,8 +5,8 @@ import nbs from "./nbsNames.json" with { type: "json" };
 /** A plain-English colour name. */
 export interface ColourName {
   /**
-   * As printed: the full name, or the broader one where two full names are equally near; of what is nearly gray the gray then, and of
-   * what is grayish or pale the nearest full name, since the broader one is that of a strong colour. Source's spelling (gray).
+   * As printed: the full name. Where two are as near, what both say (`dark red` of a dark and a very dark red), the hue alone only where
+   * both are strong colours; of what is nearly gray the gray; else the nearest full name. Source's words and spelling (gray).
    */
   readonly name: string;
   /** The full name of the nearest category, sure or not: of two that are as near, one. */
@@ -19,7 +19,7 @@ export interface ColourName {
   readonly number: number;
   /** CIEDE2000 to that category's centroid. */
   readonly difference: number;
-  /** False where the runner-up was as near, so that the broader name is given. */
+  /** False where the runner-up was as near, so that no more is said than both say. */
   readonly sure: boolean;
 }
 
@@ -39,8 +39,24 @@ const MOST_SL = 1.76;
  */
 const NEARLY_GREY = 4.5;
 const NEUTRAL = /(gray|white|black)$/;
-/** The broader name of a grayish red is red, that of a yellowish white yellow: what stands in a room as a neutral would be called strong. */
-const WEAK = /gray|white|black|pale/;
+/** Words of the dictionary (its section 2) for how strong a colour is, with which it may be called by its hue alone. */
+const STRONG = /^(vivid|brilliant|strong|moderate) /;
+const FULL_NAMES: ReadonlySet<string> = new Set(ENTRIES.map(([, full]) => full));
+
+/**
+ * What two full names as near both say, or the nearer one where that is no name of the dictionary. A dark, drab or brownish colour is
+ * never called by its hue alone: a wine is no red, an ochre no yellow.
+ */
+function sharedName([, full, broad, broadest]: Entry, [, other]: Entry): string {
+  if (NEUTRAL.test(full)) return full;
+  const words = other.split(" ");
+  const shared = full.split(" ").filter((word) => words.includes(word));
+  if (shared.at(-1) !== full.split(" ").at(-1)) return full;
+  const name = shared.join(" ");
+  if (name === broad || name === broadest)
+    return STRONG.test(full) && STRONG.test(other) ? name : full;
+  return FULL_NAMES.has(name) ? name : full;
+}
 
 /** The nearest gray, white or black, without `dark`, `light` or `medium`, which two names as near would differ in. */
 function greyName(lab: LabD65): string {
@@ -54,6 +70,7 @@ function greyName(lab: LabD65): string {
 export function colourName(hex: string): ColourName {
   const lab = labD65Of(hex);
   let best = ENTRIES[0] as Entry;
+  let next = best;
   let nearest = Number.POSITIVE_INFINITY;
   let second = Number.POSITIVE_INFINITY;
   for (const entry of ENTRIES) {
@@ -62,15 +79,19 @@ export function colourName(hex: string): ColourName {
     const d = differenceOfLab(lab, [entry[4], entry[5], entry[6]]);
     if (d < nearest) {
       second = nearest;
+      next = best;
       nearest = d;
       best = entry;
-    } else if (d < second) second = d;
+    } else if (d < second) {
+      second = d;
+      next = entry;
+    }
   }
   const sure = second - nearest >= COIN_TOSS;
   const [number, full, broad, broadest] = best;
   const isGrey = Math.hypot(lab[1], lab[2]) < NEARLY_GREY;
   return {
-    name: sure ? full : isGrey ? greyName(lab) : WEAK.test(full) ? full : broad,
+    name: sure ? full : isGrey ? greyName(lab) : sharedName(best, next),
     nearest: full,
     broad,
     broadest,
