@@ -1,6 +1,7 @@
 // Kinds of photographs that are made from seeds: one or two drawings of each kind, by traditions of our own (tests/bench/cloth).
 import { expect, test } from "vitest";
-import { cellSymmetry } from "../../src/cloth/kind/cellSymmetry.ts";
+import { cellEdges } from "../../src/cloth/kind/cellEdges.ts";
+import { cellMirrors } from "../../src/cloth/kind/cellMirrors.ts";
 import { crossingOf } from "../../src/cloth/kind/crossing.ts";
 import { type KindSigns, kindOf } from "../../src/cloth/kind/kindOf.ts";
 import { meanCell } from "../../src/cloth/kind/meanCell.ts";
@@ -79,14 +80,14 @@ test("warp and weft make a sum, a chequerboard is a product, discs are neither",
   expect(Math.max(discs.sum, discs.product)).toBeLessThan(0.8);
 });
 
-test("cells laid over each other lose their grain, and show what turns and mirrors bring them onto themselves", () => {
+test("cells laid over each other lose their grain, and show what mirrors bring them onto themselves", () => {
   const random = seeded(7);
   const grain = () => 2 * (random() - 0.5);
   const basis = [
     [48, 0],
     [0, 48],
   ] as const;
-  // An upright rectangle in each square cell: half a turn and two mirrors, but no quarter turn.
+  // An upright rectangle in each square cell has two mirrors.
   const bars = field(300, 240, (x, y) => {
     const isIn = Math.abs((x % 48) - 24) < 8 && Math.abs((y % 48) - 24) < 18;
     return (isIn ? 1 : 0) + grain();
@@ -97,9 +98,7 @@ test("cells laid over each other lose their grain, and show what turns and mirro
   // 0.18 for the drawing; of the grain's 1/3 sampling between pixels leaves 4/9 on average, if it falls anyhow: 0.54.
   expect(cell.agreement).toBeGreaterThan(0.4);
   expect(cell.agreement).toBeLessThan(0.65);
-  const { turned, turnedLess, mirrored, mirroredAgain } = cellSymmetry(cell, basis);
-  expect(Math.min(turned, mirrored, mirroredAgain)).toBeGreaterThan(0.75);
-  expect(turnedLess).toBeLessThan(0.75);
+  expect(cellMirrors(cell.channels[0], basis).again).toBeGreaterThan(0.75);
   // An L has none of them.
   const hooks = field(300, 240, (x, y) => {
     const [u, v] = [x % 48, y % 48];
@@ -108,7 +107,28 @@ test("cells laid over each other lose their grain, and show what turns and mirro
   const hook = meanCell(hooks, basis);
   if (!hook) throw new Error("no cell");
   expect(hook.agreement).toBeGreaterThan(0.95);
-  expect(cellSymmetry(hook, basis).turned).toBeLessThan(0.8);
+  expect(cellMirrors(hook.channels[0], basis).again).toBeLessThan(0.8);
+});
+
+test("figures of two colours are each other's mirror images by their edges", () => {
+  const basis = [
+    [48, 0],
+    [0, 48],
+  ] as const;
+  const bar = (from: number) => (x: number, y: number) =>
+    x % 48 >= from && x % 48 < from + 12 && y % 48 > 8 && y % 48 < 40 ? 1 : 0;
+  // Two bars as far from each other both ways: one is light, the other red.
+  const [light, red] = [field(300, 240, bar(6)), field(300, 240, bar(30))];
+  const none = light.channels[1];
+  const cell = meanCell(
+    { ...light, channels: [light.channels[0], red.channels[0].map((v) => 0.6 * v), none] },
+    basis,
+  );
+  if (!cell) throw new Error("no cell");
+  expect(cellMirrors(cellEdges(cell, basis), basis).again).toBeGreaterThan(0.9);
+  // Edges waver about nought.
+  const edges = cellEdges(cell, basis);
+  expect(Math.abs(edges.reduce((sum, v) => sum + v, 0) / edges.length)).toBeLessThan(1e-4);
 });
 
 const SIGNS: KindSigns = {

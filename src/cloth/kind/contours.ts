@@ -6,8 +6,8 @@ import { valueAt } from "../pixels/valueAt.ts";
 export interface Contours {
   /** Mean turn of a clear edge, in degrees, over some pixels to both sides; an edge that ends counts half a right angle. */
   readonly turning: number;
-  /** Share of the clear edges that runs in the commonest direction or square to it. */
-  readonly squared: number;
+  /** How evenly the clear edges run in all directions, 0 for one alone to 1: their entropy over the greatest that it can be. */
+  readonly spread: number;
   /** Share of the area that is near no edge. */
   readonly flat: number;
 }
@@ -57,7 +57,7 @@ export function contoursOf(field: Field): Contours {
   }
   return {
     turning: seen > 0 ? turning / seen : 0,
-    squared: all > 0 ? crossed(bins) / all : 0,
+    spread: all > 0 ? evenness(bins, all) : 1,
     flat: flat / strength.length,
   };
 }
@@ -113,11 +113,9 @@ function between(one: number, other: number): number {
   return ((one - other + 270) % 180) - 90;
 }
 
-/** Weight within 7.5 degrees of a direction and of the one square to it, for the best such pair. */
-function crossed(bins: Float64Array): number {
-  const near = (i: number) =>
-    [-1, 0, 1].reduce((sum, d) => sum + (bins[(i + d + BINS) % BINS] as number), 0);
-  let most = 0;
-  for (let i = 0; i < BINS / 2; i++) most = Math.max(most, near(i) + near(i + BINS / 2));
-  return most;
+/** Shannon's entropy of weights that sum to `all`, over that of as many equal ones. */
+function evenness(weights: Float64Array, all: number): number {
+  let entropy = 0;
+  for (const weight of weights) if (weight > 0) entropy -= (weight / all) * Math.log(weight / all);
+  return entropy / Math.log(weights.length);
 }

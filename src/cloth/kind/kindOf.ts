@@ -89,8 +89,10 @@ export const FINE_CELL_MM = 4 * LIMITS.weaveCellMm;
 const NEAR = 0.15;
 /** Part of the limits of a surface, both signs taken together, up to which a plain is sure. */
 const SMOOTH = 0.7;
+/** Part of the size from which a motif is large, under which a great repeat of them may still be called a small print. */
+const SMALL_IN_GREAT = 0.5;
 /** Odds, in logarithms, under which geometric or print is a guess. */
-const DOUBT = 1.2;
+const DOUBT = 2;
 
 /**
  * The kind of a pattern in the trade's words. The kinds are common practice, no source; the limits are our own. The first that
@@ -173,11 +175,9 @@ function printOf(
   const byMotif = (motif ?? 0) / limits.motifMm;
   const large = byMotif >= 1 || (byCell >= 1 && !sprigs);
   const near = [byCell, byMotif].some((part) => Math.abs(Math.log(part)) < NEAR);
-  // A great repeat of sprigs is called either way.
-  return {
-    kind: large ? "large-print" : "small-print",
-    sure: sure && !near && !(byCell >= 1 && sprigs),
-  };
+  // A great repeat of small motifs is called either way.
+  const either = byCell >= 1 && motif !== null && byMotif < SMALL_IN_GREAT;
+  return { kind: large ? "large-print" : "small-print", sure: sure && !near && !either };
 }
 
 /** True where the motifs are nearly of one size, as spots are and leaves with flowers are not. */
