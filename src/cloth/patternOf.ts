@@ -1,17 +1,18 @@
 import { oklabOfPixels } from "../colour/oklabOfPixels.ts";
 import type { Confirm, MeasuredPattern, MeasuredRepeat } from "./clothMeasure.ts";
+import { confirmMotif, confirmPattern, confirmTones } from "./confirmPattern.ts";
 import { busynessOf } from "./distance/busyness.ts";
 import { contrastOf } from "./distance/contrast.ts";
 import { readingDistances } from "./distance/readingDistance.ts";
-import { FINE_CELL_MM, type JudgedKind, kindOf } from "./kind/kindOf.ts";
+import { FINE_CELL_MM, kindOf } from "./kind/kindOf.ts";
 import { cellSigns, crossingAlong, crossingOnBias, softField } from "./kind/kindSigns.ts";
+import { slantOf } from "./kind/slant.ts";
 import { surfaceOf } from "./kind/surface.ts";
 import { type Motifs, motifsOf } from "./motif/motifSize.ts";
 import { type PrintLimits, USUAL_LIMITS } from "./motif/printSize.ts";
 import { widestPx } from "./motif/widest.ts";
 import { once } from "./once.ts";
 import { cleanLabels } from "./palette/cleanLabels.ts";
-import type { Separation } from "./palette/clothColours.ts";
 import type { Separated } from "./palette/palette.ts";
 import { fieldOf } from "./pixels/field.ts";
 import type { Relief } from "./pixels/reliefOf.ts";
@@ -29,6 +30,8 @@ const ONE_REPEAT = 0.5;
 const ONE_CELL = 0.45;
 /** Bands that cross are a check's whatever cell was found. */
 const CROSSED = 0.9;
+/** A weave's own repeat is told from this size of its cell on, where it is so like itself, and from this contrast on. */
+const WOVEN = { leastMm: 4, likeItself: 0.6, contrast: 0.4 };
 /** Texture from which a cloth whose colours cannot be parted may have a pattern. */
 const TONED = 0.0065;
 /** From further than this nothing in a house is seen. */
@@ -78,10 +81,11 @@ export function patternOf(
   const clean = { centres, labels: cleanLabels(labels, even.width, even.height, centres.length) };
   const isFine = !stripes && found !== null && (cellMm ?? 0) < FINE_CELL_MM;
   const motifs = motifsOf(even, clean, mmPerPx, found ? cellMm : null);
+  const contrast = contrastOf(separation);
   const judged = kindOf(
     {
       colours: separation.centres.length,
-      contrast: contrastOf(separation),
+      contrast,
       surface,
       widestMm: isFine ? widestPx(even.width, even.height, clean) * mmPerPx : 0,
       alongRun: stripes?.along ?? null,
@@ -91,6 +95,10 @@ export function patternOf(
       },
       groundShare: Math.max(...labels.counts) / labels.label.length,
       agreement: whole?.confidence ?? 0,
+      repeatSure: whole?.sure ?? false,
+      get slant() {
+        return lattice ? slantOf(field, Math.sqrt(area(lattice.basis))) : 0;
+      },
       cellMm: found ? cellMm : null,
       get forGeometric() {
         return cell()?.forGeometric ?? 0;
@@ -103,7 +111,11 @@ export function patternOf(
   );
   const { kind } = judged;
   const isPlain = kind === "plain" || kind === "textured-plain";
-  const seen = stripes ? repeatOfStripes(stripes, reliefMm, relief) : isPlain ? null : found;
+  const seen = stripes
+    ? repeatOfStripes(stripes, reliefMm, relief)
+    : isPlain
+      ? wovenRepeat(found, cellMm ?? 0, contrast)
+      : found;
   const comesAgain = () =>
     lattice === null || coloursComeAgain(clean.labels, even, lattice.basis, relief.scale);
   const repeat = seen && { ...seen, sure: seen.sure && reliable && comesAgain() };
@@ -115,7 +127,7 @@ export function patternOf(
     repeat,
     motifMm: isPlain ? null : stripes ? bandPx && bandPx * mmPerPx : cappedMm(motifs, repeat),
     directionDeg: stripes?.directionDeg ?? null,
-    contrast: contrastOf(separation),
+    contrast,
     busyness: busynessOf(even, separation, mmPerPx),
     patternToM: inRoom(distances.patternToM),
     readsPlainFromM: inRoom(distances.plainFromM),
@@ -128,6 +140,21 @@ export function patternOf(
       ...confirmMotif(judged, stripes ? null : motifs),
     ],
   };
+}
+
+/**
+ * The repeat of what is called a weave and is to the eye a small pattern for all that, as a herringbone of two yarns: coarse enough to be
+ * matched, its colours apart. One in shades of a colour is a plain to the trade.
+ */
+function wovenRepeat(
+  found: MeasuredRepeat | null,
+  cellMm: number,
+  contrast: number,
+): MeasuredRepeat | null {
+  const { leastMm, likeItself, contrast: least } = WOVEN;
+  return found && cellMm >= leastMm && found.confidence >= likeItself && contrast > least
+    ? found
+    : null;
 }
 
 function inRoom(metres: number): number | null {
@@ -146,48 +173,4 @@ function cappedMm(motifs: Motifs | null, repeat: MeasuredRepeat | null): number 
   if (!motifs) return null;
   const most = repeat ? Math.max(...repeat.lattice.map(([x, y]) => Math.hypot(x, y))) : motifs.mm;
   return Math.min(motifs.mm, most);
-}
-
-/** A pattern whose colours lie so near each other that one is all that is told. */
-function confirmTones({ centres }: Separation, repeat: MeasuredRepeat | null): Confirm[] {
-  if (centres.length > 1 || repeat === null) return [];
-  const why =
-    "The pattern's colours lie so near each other on this photograph that they count as one; photograph it in clearer light, or name them on the card.";
-  return [{ what: "colours", why }];
-}
-
-/** The size of motifs that stems or scrolls join hangs on where one is said to end. */
-function confirmMotif({ kind }: JudgedKind, motifs: Motifs | null): Confirm[] {
-  const isPrint = kind === "small-print" || kind === "large-print";
-  if (!isPrint || motifs?.method !== "joined") return [];
-  const why =
-    "The motifs are joined by what lies between them, so that where one ends is a guess; measure one on the cloth.";
-  return [{ what: "pattern.motifMm", why }];
-}
-
-function confirmPattern({ kind, sure }: JudgedKind, repeat: MeasuredRepeat | null): Confirm[] {
-  const guessed: Confirm[] = sure
-    ? []
-    : [{ what: "pattern.kind", why: "The kind of pattern is a guess; name it yourself." }];
-  if (kind === "plain" || kind === "textured-plain") return guessed;
-  if (repeat === null) {
-    return [
-      {
-        what: "pattern.repeat",
-        why: "No repeat was found: the picture must show one and a half of it each way. Measure it on the cloth.",
-      },
-      {
-        what: "pattern.kind",
-        why: "Without a repeat the kind of pattern is a guess; name it yourself.",
-      },
-    ];
-  }
-  if (repeat.sure) return guessed;
-  return [
-    {
-      what: "pattern.repeat",
-      why: "The repeat is not sure, as where the picture does not show it twice; measure it on the cloth, from a motif to the next like it, up and across.",
-    },
-    ...guessed,
-  ];
 }

@@ -86,7 +86,8 @@ function mayTurn(
   if (nap) return false;
   if (runs !== undefined) return runs === "any-way";
   const kind = card.fields.kind ?? swatch?.kind ?? null;
-  if (kind === "plain" || kind === "textured-plain") return true;
+  // A weave that comes again shows which way it lies.
+  if (kind === "plain" || kind === "textured-plain") return swatch?.wovenRepeat !== true;
   const lining = type === "lining" || type === "interlining" || type === "leather";
   return lining && kind === null && repeatOf(card, swatch) === null;
 }

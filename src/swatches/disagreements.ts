@@ -3,7 +3,7 @@ import { difference } from "../colour/difference.ts";
 import type { ClothRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import { printLike } from "../units/printLike.ts";
-import type { Disagreement } from "./swatch.ts";
+import { type Disagreement, isPlain } from "./swatch.ts";
 
 /** How far card and photograph may differ: a photograph is no ruler. */
 const REPEAT_SHARE = 0.03;
@@ -31,7 +31,8 @@ export function disagreements(card: ClothRecord, measure: ClothMeasure | null): 
 function repeats(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
   const declared = card.fields.repeat;
   const seen = measure.pattern.repeat;
-  if (!declared || !seen?.sure) return [];
+  // A weave's own repeat says nothing against that of the pattern that the card means.
+  if (!declared || !seen?.sure || isPlain(measure.pattern)) return [];
   const apart = (one: number | null, other: number | null) =>
     one !== null &&
     other !== null &&
@@ -75,8 +76,7 @@ function kinds(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
   const measured = measure.pattern.kind;
   if (declared === undefined || measured === null || declared === measured) return [];
   // Whether a weave shows is for the hand to say: a photograph of one may be flat.
-  const plain = (kind: string): boolean => kind === "plain" || kind === "textured-plain";
-  if (plain(declared) && plain(measured)) return [];
+  if (isPlain({ kind: declared }) && isPlain({ kind: measured })) return [];
   return [{ what: "kind", declared, measured }];
 }
 

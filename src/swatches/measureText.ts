@@ -48,7 +48,7 @@ export function patternFacts(pattern: MeasuredPattern, units: UnitSystem): Patte
   const fact = (what: string, value: string): PatternFact => ({ what, value });
   return [
     fact("kind", kind === null ? "cannot be told" : kind.replaceAll("-", " ")),
-    ...(isPlain ? [] : [fact("repeat", repeatWords(repeat, say))]),
+    ...(isPlain && repeat === null ? [] : [fact("repeat", repeatWords(repeat, say))]),
     ...(motifMm === null ? [] : [fact(MOTIF_WORDS[kind ?? ""] ?? "motif", say(motifMm))]),
     ...(directionDeg === null ? [] : [fact("runs", runWords(directionDeg))]),
     fact("contrast", `${contrast.toFixed(2)} (0 none, 1 black on white)`),

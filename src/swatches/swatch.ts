@@ -68,6 +68,8 @@ export interface Swatch {
     readonly fromSelvedgeMm: number | null;
   } | null;
   readonly repeatFrom: Origin;
+  /** True of what the photograph calls a weave although it comes again as a fine check or zigzag does, while its card says no kind. */
+  readonly wovenRepeat?: boolean;
   /** False where its card says that nothing of its pattern has to meet at a join. */
   readonly matched?: boolean;
   /** How it comes again to the eye, for laying its photograph; null where it has a pattern and nobody knows. */
@@ -81,6 +83,6 @@ export interface Swatch {
 }
 
 /** Plain to the eye: no pattern, or only a weave's own texture. */
-export function isPlain(swatch: Swatch): boolean {
+export function isPlain(swatch: { readonly kind: PatternKind | null }): boolean {
   return swatch.kind === "plain" || swatch.kind === "textured-plain";
 }

@@ -5,7 +5,7 @@ import { declaredColours } from "./declaredColours.ts";
 import { declaredRepeat } from "./declaredRepeat.ts";
 import { disagreements } from "./disagreements.ts";
 import { periodOf } from "./period.ts";
-import type { Origin, Swatch, SwatchPhoto } from "./swatch.ts";
+import { isPlain, type Origin, type Swatch, type SwatchPhoto } from "./swatch.ts";
 
 /** Colours by hand stand in only while there is no photograph. */
 type Colours = Pick<Swatch, "colours" | "coloursFrom" | "average">;
@@ -35,6 +35,7 @@ export function usedCloth(
     motifMm: fields.motif?.toMm() ?? pattern?.motifMm ?? null,
     motifFrom: from(fields.motif, pattern?.motifMm),
     ...repeat,
+    wovenRepeat: fields.kind === undefined && comesAgain(measure),
     matched: fields.matched ?? true,
     period: periodOf(fields.kind ?? pattern?.kind ?? null, repeat.repeat, measure, {
       motifMm: fields.motif?.toMm() ?? pattern?.motifMm ?? null,
@@ -95,7 +96,12 @@ function coloursOf(
   return { colours, coloursFrom, average: mix(colours) };
 }
 
-/** The card's repeat, else the photograph's where it is sure and of a kind that can be cut by. */
+/** True of a photographed weave in which a repeat was found. */
+function comesAgain(measure: ClothMeasure | null): boolean {
+  return measure !== null && isPlain(measure.pattern) && measure.pattern.repeat !== null;
+}
+
+/** The card's repeat, else the photograph's where it is sure and of a kind that can be cut by; a weave's is matched only if its card says so. */
 function repeatOf(
   card: ClothRecord,
   measure: ClothMeasure | null,
@@ -115,7 +121,7 @@ function repeatOf(
   }
   if (card.fields.repeat) return { repeat: null, repeatFrom: "unknown" };
   const seen = measure?.pattern.repeat ?? null;
-  if (!seen?.sure || seen.verticalMm === null || seen.match === "other") {
+  if (!seen?.sure || seen.verticalMm === null || seen.match === "other" || isPlain({ kind })) {
     return { repeat: null, repeatFrom: "unknown" };
   }
   return {
@@ -133,7 +139,7 @@ function repeatOf(
 function confirmed(card: ClothRecord, measure: ClothMeasure | null): string[] {
   const { repeat, kind, motif } = card.fields;
   const told: Readonly<Record<string, boolean>> = {
-    "pattern.repeat": repeat !== undefined,
+    "pattern.repeat": repeat !== undefined || isPlain({ kind: kind ?? null }),
     "pattern.kind": kind !== undefined,
     "pattern.motifMm": motif !== undefined,
   };

@@ -3,7 +3,8 @@ import { expect, test } from "vitest";
 import { cellEdges } from "../../src/cloth/kind/cellEdges.ts";
 import { cellMirrors } from "../../src/cloth/kind/cellMirrors.ts";
 import { crossingOf } from "../../src/cloth/kind/crossing.ts";
-import { type KindSigns, kindOf } from "../../src/cloth/kind/kindOf.ts";
+import type { KindSigns } from "../../src/cloth/kind/judgedKind.ts";
+import { kindOf } from "../../src/cloth/kind/kindOf.ts";
 import { meanCell } from "../../src/cloth/kind/meanCell.ts";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
 import { USUAL_LIMITS } from "../../src/cloth/motif/printSize.ts";
@@ -142,6 +143,8 @@ const SIGNS: KindSigns = {
   groundShare: 0.5,
   cellMm: 60,
   agreement: 0.95,
+  repeatSure: true,
+  slant: 0,
   forGeometric: -4,
   motifMm: 30,
   freeMm: [20, 25, 30],

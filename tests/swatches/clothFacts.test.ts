@@ -39,6 +39,33 @@ test("a cloth that the card calls plain has no repeat, whatever its weave shows"
   expect(facts(`cloth: Linen\nwidth: 54"\nkind: plain`, {}).repeat).toBeNull();
 });
 
+test("what a photograph shows of a weave's own repeat is matched only where the card says so, and keeps the weave from turning", () => {
+  const WEAVE = { kind: "textured-plain" } as const;
+  const alone = facts(`cloth: Bone\nwidth: 54"`, WEAVE);
+  expect(alone).toMatchObject({ repeat: null, repeatUnknown: false, mayTurn: false });
+  expect(facts(`cloth: Bone\nwidth: 54"`, { ...WEAVE, repeat: null }).mayTurn).toBe(true);
+  expect(facts(`cloth: Bone\nkind: textured-plain`, WEAVE)).toMatchObject({
+    repeat: null,
+    mayTurn: true,
+  });
+  // Called a pattern by its card, it is matched by what was measured; and by the card's repeat, whatever it is called.
+  expect(facts(`cloth: Bone\nkind: geometric`, WEAVE).repeat?.up.toMm()).toBe(640);
+  expect(facts(`cloth: Bone\nrepeat: { up: 6 cm }`, WEAVE).repeat?.up.toMm()).toBe(60);
+});
+
+test("of a weave's own repeat she is asked until the card says what it is", () => {
+  const why = "It comes again.";
+  const asked = (text: string) =>
+    usedCloth(
+      card(text),
+      measure({ kind: "textured-plain" }, { confirm: [{ what: "pattern.repeat", why }] }),
+      null,
+    ).confirm;
+  expect(asked(`cloth: Bone`)).toEqual([why]);
+  expect(asked(`cloth: Bone\nkind: textured-plain`)).toEqual([]);
+  expect(asked(`cloth: Bone\nrepeat: { up: 6 cm }`)).toEqual([]);
+});
+
 test("a match that the card leaves out is straight", () => {
   expect(facts(`cloth: Fern\nrepeat: { up: 60 cm }`).repeat).toMatchObject({
     match: "straight",

@@ -50,7 +50,9 @@ export async function measuredCloth(
   const filling: Record<string, string | Filling> = {};
   if (kind !== null && !value.confirm.some((one) => one.what === "pattern.kind"))
     filling.kind = kind;
-  if (repeat?.sure && repeat.verticalMm !== null && repeat.match !== "other") {
+  // What stands on the card is matched: of what may be a weave she is asked first.
+  const isWeave = kind === "plain" || kind === "textured-plain";
+  if (repeat?.sure && !isWeave && repeat.verticalMm !== null && repeat.match !== "other") {
     filling.repeat = {
       up: say(repeat.verticalMm),
       ...(repeat.horizontalMm === null ? {} : { across: say(repeat.horizontalMm) }),

@@ -1,42 +1,6 @@
-import type { PatternKind } from "../clothMeasure.ts";
 import type { PrintLimits } from "../motif/printSize.ts";
-import type { Crossing } from "./crossing.ts";
-import type { Surface } from "./surface.ts";
-
-/** What the kind of a pattern is told from. The dear ones may be getters, which are asked only where the kind hangs on them. */
-export interface KindSigns {
-  /** Colours that were separated. */
-  readonly colours: number;
-  /** Michelson's, between the lightest and darkest of the colours. */
-  readonly contrast: number;
-  readonly surface: Surface;
-  /** Mean width of the wider of figure and ground, in millimetres; it is asked of cells finer than `FINE_CELL_MM` alone. */
-  readonly widestMm: number;
-  /** How well stripes agree with themselves along their run, 0 to 1; null where there are none. */
-  readonly alongRun: number | null;
-  readonly crossing: Crossing;
-  /** Bands along the two vectors of a lattice that stands on the bias; null where it does not. */
-  readonly onBias: Crossing | null;
-  /** Part of the picture that its commonest colour covers. */
-  readonly groundShare: number;
-  /** Side of a square as large as one cell; null where nothing repeats. */
-  readonly cellMm: number | null;
-  /** How well the cloth agrees with itself one repeat further, 0 to 1. */
-  readonly agreement: number;
-  /** How much speaks for a geometric, in logarithms of the odds. */
-  readonly forGeometric: number;
-  readonly motifMm: number | null;
-  /** Sizes of the motifs that stand free, in millimetres, least first. */
-  readonly freeMm: readonly number[];
-  /** Motifs that stand free in one cell of the repeat. */
-  readonly motifsPerCell: number;
-}
-
-/** A kind, and whether it is more than a guess. */
-export interface JudgedKind {
-  readonly kind: PatternKind;
-  readonly sure: boolean;
-}
+import { checkOf, fineCheckOf } from "./checkOf.ts";
+import type { JudgedKind, KindSigns } from "./judgedKind.ts";
 
 /** Limits of the signs, tried on photographs of made cloths. */
 const LIMITS = {
@@ -52,23 +16,16 @@ const LIMITS = {
   weaveMm: 2,
   /** What does not repeat and has less contrast is a surface, not a pattern. */
   contrast: 0.27,
-  /** Share of the variance that is a sum of warp and weft, or a chequer, and how even both must be. */
-  sum: 0.875,
-  product: 0.82,
-  balance: 0.08,
-  /** Of opaque bands the sum is less, and the product of both makes up for the rest: where warp lies over weft one hides the other. */
+  /** What is a sum of bands by this and more may be a check. */
   opaqueSum: 0.82,
-  woven: 0.975,
-  /** Figure and ground of a chequer are alike: where one colour covers more than this the squares are spots. */
-  spotted: 0.62,
   /** On the bias bands that cross are a check by this sum of both; where one colour covers more than the second they are a trellis. */
   biasSum: 0.9,
+  biasBalance: 0.08,
   trellis: 0.6,
   /** Agreement one repeat further under which what comes again may do so by chance. */
   chance: 0.6,
   /** What is a sum of bands by this and more, nearly all of them one way, is a stripe with figures on it or between its bands. */
   banded: 0.7,
-  oneWay: 0.15,
   /** Where the figures stand in rows, the rows are bands as well, so that up to this it may be such a stripe. */
   rows: 0.5,
   /** What does not repeat and is made of motifs smaller than this, in millimetres, are the flecks of a yarn. */
@@ -96,17 +53,17 @@ const DOUBT = 2;
 
 /**
  * The kind of a pattern in the trade's words. The kinds are common practice, no source; the limits are our own. The first that
- * fits: stripe, plain, textured plain, check, irregular (nothing repeats), geometric, irregular (a marking), large or small print.
+ * fits: stripe, fine check, plain, textured plain, check, irregular (nothing repeats), geometric, irregular (a marking), large or small print.
  */
 export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
   const { crossing, cellMm } = signs;
   if (signs.alongRun !== null) return { kind: "stripe", sure: signs.alongRun > LIMITS.streaks };
+  const fineCheck = fineCheckOf(signs, LIMITS.contrast);
+  if (fineCheck) return fineCheck;
   const plain = plainOf(signs);
   if (plain) return plain;
-  const squares = crossing.product > LIMITS.product && signs.groundShare < LIMITS.spotted;
-  const opaque = crossing.sum > LIMITS.opaqueSum && crossing.sum + crossing.product > LIMITS.woven;
-  if (((crossing.sum > LIMITS.sum || opaque) && crossing.balance > LIMITS.balance) || squares)
-    return { kind: "check", sure: isSureCheck(signs, squares || opaque) };
+  const check = checkOf(signs);
+  if (check) return check;
   if (cellMm === null) {
     if (signs.freeMm.length > LIMITS.few && (signs.motifMm ?? 0) < LIMITS.fleckMm)
       return { kind: "textured-plain", sure: false };
@@ -130,12 +87,7 @@ function isBiasCheck(signs: KindSigns): boolean {
   // The bands on the bias are dear: they are asked for only where they can tell.
   if (signs.colours < 3 || signs.groundShare > LIMITS.trellis) return false;
   const { onBias } = signs;
-  return onBias !== null && onBias.sum > LIMITS.biasSum && onBias.balance > LIMITS.balance;
-}
-
-/** A check of which nearly all bands run one way may be a stripe with figures. */
-function isSureCheck({ cellMm, crossing }: KindSigns, clear: boolean): boolean {
-  return cellMm !== null && crossing.balance > LIMITS.oneWay && (clear || crossing.sum > 0.9);
+  return onBias !== null && onBias.sum > LIMITS.biasSum && onBias.balance > LIMITS.biasBalance;
 }
 
 /** Plain or textured plain, or null where there is a pattern. */

@@ -1,0 +1,56 @@
+import type { Confirm, MeasuredRepeat } from "./clothMeasure.ts";
+import type { JudgedKind } from "./kind/judgedKind.ts";
+import type { Motifs } from "./motif/motifSize.ts";
+import type { Separation } from "./palette/clothColours.ts";
+
+/** A pattern whose colours lie so near each other that one is all that is told. */
+export function confirmTones({ centres }: Separation, repeat: MeasuredRepeat | null): Confirm[] {
+  if (centres.length > 1 || repeat === null) return [];
+  const why =
+    "The pattern's colours lie so near each other on this photograph that they count as one; photograph it in clearer light, or name them on the card.";
+  return [{ what: "colours", why }];
+}
+
+/** The size of motifs that stems or scrolls join hangs on where one is said to end. */
+export function confirmMotif({ kind }: JudgedKind, motifs: Motifs | null): Confirm[] {
+  const isPrint = kind === "small-print" || kind === "large-print";
+  if (!isPrint || motifs?.method !== "joined") return [];
+  const why =
+    "The motifs are joined by what lies between them, so that where one ends is a guess; measure one on the cloth.";
+  return [{ what: "pattern.motifMm", why }];
+}
+
+const WOVEN =
+  "It is called a weave, and yet it comes again as a small check or zigzag does. Nothing of it is matched at joins: where it has to meet, write its kind and its repeat on its card.";
+
+/** What she should look at of a kind and a repeat. */
+export function confirmPattern(
+  { kind, sure }: JudgedKind,
+  repeat: MeasuredRepeat | null,
+): Confirm[] {
+  const guessed: Confirm[] = sure
+    ? []
+    : [{ what: "pattern.kind", why: "The kind of pattern is a guess; name it yourself." }];
+  if (kind === "plain" || kind === "textured-plain")
+    return repeat ? [...guessed, { what: "pattern.repeat", why: WOVEN }] : guessed;
+  if (repeat === null) {
+    return [
+      {
+        what: "pattern.repeat",
+        why: "No repeat was found: the picture must show one and a half of it each way. Measure it on the cloth.",
+      },
+      {
+        what: "pattern.kind",
+        why: "Without a repeat the kind of pattern is a guess; name it yourself.",
+      },
+    ];
+  }
+  if (repeat.sure) return guessed;
+  return [
+    {
+      what: "pattern.repeat",
+      why: "The repeat is not sure, as where the picture does not show it twice; measure it on the cloth, from a motif to the next like it, up and across.",
+    },
+    ...guessed,
+  ];
+}

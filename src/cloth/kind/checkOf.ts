@@ -1,0 +1,88 @@
+import type { Crossing } from "./crossing.ts";
+import type { JudgedKind, KindSigns } from "./judgedKind.ts";
+
+/** Limits of a check, tried on photographs of made cloths. */
+const LIMITS = {
+  /** Share of the variance that is a sum of warp and weft, or a chequer, and how even both must be. */
+  sum: 0.875,
+  product: 0.82,
+  balance: 0.08,
+  /** Of opaque bands the sum is less, and the product of both makes up for the rest: where warp lies over weft one hides the other. */
+  opaqueSum: 0.82,
+  woven: 0.975,
+  /** Figure and ground of a chequer are alike: where one colour covers more than this the squares are spots. */
+  spotted: 0.62,
+  /** Under this nearly all bands run one way: it may be a stripe with figures. */
+  oneWay: 0.15,
+  /** Agreement one repeat further under which no kind is sure that rests on what comes again. */
+  chance: 0.75,
+  /**
+   * Even bands of two yarns, both ways, in a twill: half of the variance is a sum, and the rest four equal products, or less of the rest
+   * where the picture is soft. So the sum and four times the product make up all, within `twill`; its edges lean one way by `slant`.
+   */
+  even: 0.54,
+  evenBalance: 0.85,
+  evenGround: 0.6,
+  twill: 0.15,
+  slant: 0.15,
+  /** A check that is as fine as a weave is one from this size of its cell on, in millimetres. */
+  fineCellMm: 4,
+};
+
+/** Nearer to one of its limits than this part of what is left to one, a check is a guess. */
+const NEAR = 0.15;
+
+/** True where a part of one is over a limit, and not just so. */
+function isWellOver(part: number, limit: number): boolean {
+  return 1 - part < (1 - NEAR) * (1 - limit);
+}
+
+/** A check, or null where the bands up and across do not make up the pattern. Those on the bias are not asked for. */
+export function checkOf(signs: KindSigns): JudgedKind | null {
+  const { crossing, cellMm } = signs;
+  const squares = crossing.product > LIMITS.product && signs.groundShare < LIMITS.spotted;
+  const houndstooth = isHoundstooth(signs);
+  if (!isBanded(crossing) && !squares && !houndstooth) return null;
+  // A repeat that may come again by chance bears out no kind.
+  const repeats = cellMm !== null && (signs.repeatSure || signs.agreement > LIMITS.chance);
+  const clear =
+    isWellOver(crossing.sum, LIMITS.sum) ||
+    (isWellOver(crossing.sum, LIMITS.opaqueSum) &&
+      isWellOver(crossing.sum + crossing.product, LIMITS.woven)) ||
+    (squares && isWellOver(crossing.product, LIMITS.product)) ||
+    (houndstooth && Math.abs(signs.slant) > 1.5 * LIMITS.slant);
+  return { kind: "check", sure: repeats && clear && crossing.balance > LIMITS.oneWay };
+}
+
+/**
+ * A check as fine as a weave, which a gingham of six millimetres is: bands of several colours both ways, as even as a check's, whose
+ * repeat is sure. Squares so fine are a basket weave; of little contrast it is a guess.
+ */
+export function fineCheckOf(signs: KindSigns, leastContrast: number): JudgedKind | null {
+  const { colours, cellMm, crossing } = signs;
+  if (colours < 2 || !signs.repeatSure || cellMm === null || cellMm < LIMITS.fineCellMm)
+    return null;
+  if (!isHoundstooth(signs) && (!isBanded(crossing) || crossing.balance < LIMITS.evenBalance))
+    return null;
+  const check = checkOf(signs);
+  return check && { ...check, sure: check.sure && signs.contrast > leastContrast };
+}
+
+/** Bands up and across, as warp and weft make them, or opaque. */
+function isBanded({ sum, product, balance }: Crossing): boolean {
+  const opaque = sum > LIMITS.opaqueSum && sum + product > LIMITS.woven;
+  return (sum > LIMITS.sum || opaque) && balance > LIMITS.balance;
+}
+
+/** A houndstooth, and what is woven like it: a shepherd's check, a gun club check. */
+function isHoundstooth({ cellMm, colours, crossing, groundShare, slant }: KindSigns): boolean {
+  return (
+    cellMm !== null &&
+    colours > 1 &&
+    groundShare < LIMITS.evenGround &&
+    crossing.sum > LIMITS.even &&
+    crossing.balance > LIMITS.evenBalance &&
+    Math.abs(crossing.sum + 4 * crossing.product - 1) < LIMITS.twill &&
+    Math.abs(slant) > LIMITS.slant
+  );
+}
