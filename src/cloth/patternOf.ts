@@ -6,7 +6,7 @@ import { contrastOf } from "./distance/contrast.ts";
 import { readingDistances } from "./distance/readingDistance.ts";
 import { FINE_CELL_MM, kindOf } from "./kind/kindOf.ts";
 import { cellSigns, crossingAlong, crossingOnBias, softField } from "./kind/kindSigns.ts";
-import { slantOf } from "./kind/slant.ts";
+import { slantOf, sumFromAfar } from "./kind/leaning.ts";
 import { surfaceOf } from "./kind/surface.ts";
 import { type Motifs, motifsOf } from "./motif/motifSize.ts";
 import { type PrintLimits, USUAL_LIMITS } from "./motif/printSize.ts";
@@ -98,6 +98,9 @@ export function patternOf(
       repeatSure: whole?.sure ?? false,
       get slant() {
         return lattice ? slantOf(field, Math.sqrt(area(lattice.basis))) : 0;
+      },
+      get sumFromAfar() {
+        return lattice ? sumFromAfar(field, lattice.basis) : 0;
       },
       cellMm: found ? cellMm : null,
       get forGeometric() {

@@ -2,7 +2,7 @@
 import { expect, test } from "vitest";
 import type { KindSigns } from "../../src/cloth/kind/judgedKind.ts";
 import { kindOf } from "../../src/cloth/kind/kindOf.ts";
-import { slantOf } from "../../src/cloth/kind/slant.ts";
+import { slantOf } from "../../src/cloth/kind/leaning.ts";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
 import { USUAL_LIMITS } from "../../src/cloth/motif/printSize.ts";
 import { fieldOf } from "../../src/cloth/pixels/field.ts";
@@ -94,7 +94,7 @@ const houndstooth = (threadMm: number, one: string, two: string) => {
   return woven({ threadMm, warp: bands, weft: bands, over: twill });
 };
 const HARLEQUIN: Design = (x, y) =>
-  tabby(Math.floor((x + y) / 20), Math.floor((x - y) / 20)) ? "#24252b" : "#f0ead8";
+  tabby(Math.floor(x / 20 + y / 32), Math.floor(x / 20 - y / 32)) ? "#24252b" : "#f0ead8";
 const PINWHEEL: Design = (x, y) => {
   const [u, v] = [mod(x, 30) - 15, mod(y, 30) - 15];
   return mod(Math.floor((4 * Math.atan2(v, u)) / Math.PI), 2) === 0 ? "#24252b" : "#f0ead8";
@@ -109,6 +109,17 @@ test.each([
   expect(found.pattern.kind).toBe("check");
   const { verticalMm } = found.pattern.repeat ?? { verticalMm: 0 };
   expect(Math.abs((verticalMm ?? 0) / (8 * threadMm) - 1)).toBeLessThan(0.01);
+});
+
+// Half of each square, cut corner to corner: its edges lean, and its bands are even, but from afar they run slantwise still.
+const SAILS: Design = (x, y) => (mod(x, 40) < mod(y, 40) ? "#3a7a70" : "#cfc4e6");
+
+test.each([
+  ["sails", SAILS],
+  ["a harlequin", HARLEQUIN],
+  ["pinwheels", PINWHEEL],
+])("%s are no houndstooth", (_, design) => {
+  expect(measured(design, 220, 640).pattern.kind).toBe("geometric");
 });
 
 test("edges lean in a houndstooth, and not where a mirror or a quarter turn brings the pattern onto itself", () => {
@@ -126,7 +137,14 @@ test("no check is sure by a repeat that may be chance, or just over a limit", ()
   const signs: KindSigns = {
     ...{ colours: 2, contrast: 0.7, surface: { all: 0.1, texture: 0.08, coarse: 0.08 } },
     ...{ widestMm: 20, alongRun: null, onBias: null, groundShare: 0.5, cellMm: 60 },
-    ...{ forGeometric: 3, motifMm: 30, freeMm: [20, 30], motifsPerCell: 2, slant: 0 },
+    ...{
+      forGeometric: 3,
+      motifMm: 30,
+      freeMm: [20, 30],
+      motifsPerCell: 2,
+      slant: 0,
+      sumFromAfar: 0,
+    },
     crossing: { sum: 0.94, product: 0.02, balance: 0.5 },
     agreement: 0.95,
     repeatSure: true,

@@ -145,6 +145,7 @@ const SIGNS: KindSigns = {
   agreement: 0.95,
   repeatSure: true,
   slant: 0,
+  sumFromAfar: 0,
   forGeometric: -4,
   motifMm: 30,
   freeMm: [20, 25, 30],

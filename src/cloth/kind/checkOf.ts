@@ -18,13 +18,15 @@ const LIMITS = {
   chance: 0.75,
   /**
    * Even bands of two yarns, both ways, in a twill: half of the variance is a sum, and the rest four equal products, or less of the rest
-   * where the picture is soft. So the sum and four times the product make up all, within `twill`; its edges lean one way by `slant`.
+   * where the picture is soft. So the sum and four times the product make up all, within `twill`; its edges lean one way by `slant`; and
+   * from afar, its twill gone, it is a gingham by `afar`, which triangles that lean are not.
    */
   even: 0.54,
   evenBalance: 0.85,
   evenGround: 0.6,
   twill: 0.15,
   slant: 0.15,
+  afar: 0.95,
   /** A check that is as fine as a weave is one from this size of its cell on, in millimetres. */
   fineCellMm: 4,
 };
@@ -75,7 +77,8 @@ function isBanded({ sum, product, balance }: Crossing): boolean {
 }
 
 /** A houndstooth, and what is woven like it: a shepherd's check, a gun club check. */
-function isHoundstooth({ cellMm, colours, crossing, groundShare, slant }: KindSigns): boolean {
+function isHoundstooth(signs: KindSigns): boolean {
+  const { cellMm, colours, crossing, groundShare } = signs;
   return (
     cellMm !== null &&
     colours > 1 &&
@@ -83,6 +86,7 @@ function isHoundstooth({ cellMm, colours, crossing, groundShare, slant }: KindSi
     crossing.sum > LIMITS.even &&
     crossing.balance > LIMITS.evenBalance &&
     Math.abs(crossing.sum + 4 * crossing.product - 1) < LIMITS.twill &&
-    Math.abs(slant) > LIMITS.slant
+    Math.abs(signs.slant) > LIMITS.slant &&
+    signs.sumFromAfar > LIMITS.afar
   );
 }

@@ -26,6 +26,8 @@ export interface KindSigns {
   readonly repeatSure: boolean;
   /** How far the edges lean one way, -1 to 1. */
   readonly slant: number;
+  /** Part of the variance that is a sum of bands once all that is finer than a band is gone, 0 to 1. */
+  readonly sumFromAfar: number;
   /** How much speaks for a geometric, in logarithms of the odds. */
   readonly forGeometric: number;
   readonly motifMm: number | null;
