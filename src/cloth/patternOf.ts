@@ -106,6 +106,9 @@ export function patternOf(
       get forGeometric() {
         return cell()?.forGeometric ?? 0;
       },
+      get mirrored() {
+        return cell()?.mirrored ?? 0;
+      },
       motifMm: motifs?.mm ?? null,
       freeMm: motifs?.sizesMm ?? [],
       motifsPerCell: lattice ? perCell(motifs, lattice, relief) : 0,

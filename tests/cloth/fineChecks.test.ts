@@ -139,6 +139,7 @@ test("no check is sure by a repeat that may be chance, or just over a limit", ()
     ...{ widestMm: 20, alongRun: null, onBias: null, groundShare: 0.5, cellMm: 60 },
     ...{
       forGeometric: 3,
+      mirrored: 0.5,
       motifMm: 30,
       freeMm: [20, 30],
       motifsPerCell: 2,

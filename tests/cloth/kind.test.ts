@@ -147,6 +147,7 @@ const SIGNS: KindSigns = {
   slant: 0,
   sumFromAfar: 0,
   forGeometric: -4,
+  mirrored: 0.5,
   motifMm: 30,
   freeMm: [20, 25, 30],
   motifsPerCell: 2,
@@ -157,6 +158,8 @@ const judged = (signs: Partial<KindSigns>) => kindOf({ ...SIGNS, ...signs }, USU
 test("what lies near a limit is a guess, what lies far from it is sure", () => {
   expect(judged({})).toEqual({ kind: "small-print", sure: true });
   expect(judged({ forGeometric: -0.4 })).toEqual({ kind: "small-print", sure: false });
+  // Stars are their own mirror image, and called either way.
+  expect(judged({ mirrored: 0.98 })).toEqual({ kind: "small-print", sure: false });
   expect(judged({ forGeometric: 0.4 })).toEqual({ kind: "geometric", sure: false });
   expect(judged({ forGeometric: 3 })).toEqual({ kind: "geometric", sure: true });
   expect(judged({ cellMm: 105 })).toEqual({ kind: "small-print", sure: false });

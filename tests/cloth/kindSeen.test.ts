@@ -122,7 +122,15 @@ test("flowers in rows between bands are no sure geometric; strokes that lie one 
   const signs = {
     ...{ colours: 4, contrast: 0.7, surface: { all: 0.1, texture: 0.08, coarse: 0.08 } },
     ...{ widestMm: 20, crossing: { sum: 0.5, product: 0.1, balance: 0.3 }, onBias: null },
-    ...{ groundShare: 0.5, cellMm: null, agreement: 0, forGeometric: 0, motifMm: 30, freeMm: [] },
+    ...{
+      groundShare: 0.5,
+      cellMm: null,
+      agreement: 0,
+      forGeometric: 0,
+      mirrored: 0,
+      motifMm: 30,
+      freeMm: [],
+    },
     ...{ repeatSure: false, slant: 0, sumFromAfar: 0 },
   };
   const along = (alongRun: number) =>
@@ -138,7 +146,14 @@ test("what comes again only by chance, and what is nearly a check, are no sure k
       {
         ...{ colours: 2, contrast: 0.7, surface, widestMm: 20, alongRun: null, onBias: null },
         ...{ crossing: { sum, product: 0.05, balance: 0.8 }, groundShare: 0.5, cellMm: 60 },
-        ...{ agreement, forGeometric: 3, motifMm: 30, freeMm: [20, 30], motifsPerCell: 2 },
+        ...{
+          agreement,
+          forGeometric: 3,
+          mirrored: 0.5,
+          motifMm: 30,
+          freeMm: [20, 30],
+          motifsPerCell: 2,
+        },
         ...{ repeatSure: true, slant: 0, sumFromAfar: 0 },
       },
       USUAL_LIMITS,

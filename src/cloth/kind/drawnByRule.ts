@@ -1,13 +1,13 @@
 import { area, type Shift } from "../repeat/lattice.ts";
 import { cellEdges } from "./cellEdges.ts";
-import { cellMirrors } from "./cellMirrors.ts";
+import { type CellMirrors, cellMirrors } from "./cellMirrors.ts";
 import { type Contours, contoursOf } from "./contours.ts";
 import { CELL_SIDE, laidOut, type MeanCell } from "./meanCell.ts";
 
 /** What tells a pattern drawn with rule and compasses from one drawn by hand; all read from its mean cell. */
 export interface Drawing extends Contours {
-  /** How far its edges, whatever their colours, are those of its mirror images at two angles, 0 (a damask, with one mirror) to 1. */
-  readonly mirrored: number;
+  /** How far its edges, whatever their colours, are those of one of its mirror images, 0 to 1, and of one more at another angle. */
+  readonly mirrored: CellMirrors;
 }
 
 /** Side of the square on which the edges are looked at, in sides of the cell. */
@@ -20,7 +20,7 @@ export function drawingOf(cell: MeanCell, basis: readonly [Shift, Shift]): Drawi
   const shown = laidOut(cell, [a, b], SHOWN * CELL_SIDE, SHOWN * CELL_SIDE);
   return {
     ...contoursOf(shown),
-    mirrored: cellMirrors(cellEdges(cell, basis), basis).again,
+    mirrored: cellMirrors(cellEdges(cell, basis), basis),
   };
 }
 
@@ -28,8 +28,14 @@ export function drawingOf(cell: MeanCell, basis: readonly [Shift, Shift]): Drawi
  * Weights of the signs: found by logistic regression on photographs of made cloths of three origins (tests/bench, and others drawn by
  * people who had not seen it), each origin and tradition counting alike, and tried on traditions that were left out.
  */
-const WEIGHTS = { spread: -12.66, turningPerDeg: -0.06, mirrored: 6.95, flat: -6.86, great: -4 };
-const CONSTANT = 12.42;
+const WEIGHTS = {
+  spread: -12.87,
+  turningPerDeg: -0.06,
+  mirroredAgain: 7.06,
+  flat: -7.42,
+  great: -4,
+};
+const CONSTANT = 13.19;
 /** Side of a square as large as the cell, in millimetres, from which and up to which a pattern is less often geometric. */
 const GREAT_FROM_MM = 110;
 const GREAT_TO_MM = 330;
@@ -45,7 +51,7 @@ export function forGeometric({ spread, turning, mirrored, flat }: Drawing, cellM
     CONSTANT +
     WEIGHTS.spread * spread +
     WEIGHTS.turningPerDeg * turning +
-    WEIGHTS.mirrored * mirrored +
+    WEIGHTS.mirroredAgain * mirrored.again +
     WEIGHTS.flat * flat +
     WEIGHTS.great * Math.min(1, Math.max(0, great))
   );

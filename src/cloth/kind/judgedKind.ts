@@ -30,6 +30,8 @@ export interface KindSigns {
   readonly sumFromAfar: number;
   /** How much speaks for a geometric, in logarithms of the odds. */
   readonly forGeometric: number;
+  /** How far the edges of a cell are those of a mirror image of it, 0 to 1. */
+  readonly mirrored: number;
   readonly motifMm: number | null;
   /** Sizes of the motifs that stand free, in millimetres, least first. */
   readonly freeMm: readonly number[];

@@ -46,6 +46,8 @@ export const FINE_CELL_MM = 4 * LIMITS.weaveCellMm;
 const NEAR = 0.15;
 /** Part of the limits of a surface, both signs taken together, up to which a plain is sure. */
 const SMOOTH = 0.7;
+/** A print whose edges are so far their own mirror image may be called a geometric: stars, scales, a damask. */
+const OWN_MIRROR = 0.93;
 /** Part of the size from which a motif is large, under which a great repeat of them may still be called a small print. */
 const SMALL_IN_GREAT = 0.5;
 /** Odds, in logarithms, under which geometric or print is a guess. */
@@ -79,7 +81,7 @@ export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
   if (signs.forGeometric > 0) return { kind: "geometric", sure };
   if (signs.motifsPerCell >= LIMITS.scattered && alike(signs.freeMm))
     return { kind: "irregular", sure: false };
-  return printOf(signs, cellMm, limits, sure);
+  return printOf(signs, cellMm, limits, sure && signs.mirrored < OWN_MIRROR);
 }
 
 /** Bands of several colours that cross on the bias and leave no open ground, as a plaid cut so: a trellis is lines on a ground. */

@@ -41,6 +41,8 @@ export interface CellSigns {
   readonly agreement: number;
   /** How much speaks for a geometric by how the cell is drawn, in logarithms of the odds; reckoned when it is first asked for. */
   readonly forGeometric: number;
+  /** How far the edges are those of a mirror image, 0 to 1; reckoned with it. */
+  readonly mirrored: number;
 }
 
 /** The signs of the cells of a lattice. */
@@ -56,12 +58,15 @@ export function cellSigns(
   const scale = (field.width / even.width) * reliefScale;
   const [a, b] = basis.map(([x, y]): Shift => [x * scale, y * scale]) as [Shift, Shift];
   const cell = meanCell(field, [a, b]);
-  if (!cell) return { agreement: 0, forGeometric: 0 };
-  const geometric = once(() => forGeometric(drawingOf(cell, [a, b]), cellMm));
+  if (!cell) return { agreement: 0, forGeometric: 0, mirrored: 0 };
+  const drawing = once(() => drawingOf(cell, [a, b]));
   return {
     agreement: cell.agreement,
     get forGeometric() {
-      return geometric();
+      return forGeometric(drawing(), cellMm);
+    },
+    get mirrored() {
+      return drawing().mirrored.best;
     },
   };
 }
