@@ -25,24 +25,20 @@ export function drawingOf(cell: MeanCell, basis: readonly [Shift, Shift]): Drawi
 }
 
 /**
- * Weights of the signs: found by logistic regression on photographs of made cloths of three origins (tests/bench, and others drawn by
- * people who had not seen it), each origin and tradition counting alike, and tried on traditions that were left out.
+ * Weights of the signs: found by logistic regression on photographs of made cloths of four origins (tests/bench, and three drawn by
+ * people who had not seen it), each tradition counting alike, and tried on traditions that were left out.
  */
-const WEIGHTS = {
-  spread: -12.87,
-  turningPerDeg: -0.06,
-  mirroredAgain: 7.06,
-  flat: -7.42,
-  great: -4,
-};
-const CONSTANT = 13.19;
+const WEIGHTS = { spread: -15.34, mirroredAgain: 6.84, flat: -7.49, cleanPerDeg: 0.378, great: -4 };
+const CONSTANT = 13.3;
+/** Mean turn of edges, in degrees, under which they are lines and arcs. */
+const CLEAN_DEG = 20;
 /** Side of a square as large as the cell, in millimetres, from which and up to which a pattern is less often geometric. */
 const GREAT_FROM_MM = 110;
 const GREAT_TO_MM = 330;
 
 /**
  * How much speaks for a geometric, more than nought, or for a print, less: about the logarithm of the odds. Edges that run in few
- * directions and a figure that is its own mirror image speak for the first; edges that wander, open ground and a great repeat for the
+ * directions, two mirrors, and one mirror of clean lines and arcs (scales) speak for the first; open ground and a great repeat for the
  * second.
  */
 export function forGeometric({ spread, turning, mirrored, flat }: Drawing, cellMm: number): number {
@@ -50,9 +46,9 @@ export function forGeometric({ spread, turning, mirrored, flat }: Drawing, cellM
   return (
     CONSTANT +
     WEIGHTS.spread * spread +
-    WEIGHTS.turningPerDeg * turning +
     WEIGHTS.mirroredAgain * mirrored.again +
     WEIGHTS.flat * flat +
+    WEIGHTS.cleanPerDeg * mirrored.best * Math.max(0, CLEAN_DEG - turning) +
     WEIGHTS.great * Math.min(1, Math.max(0, great))
   );
 }
