@@ -23,6 +23,9 @@ export function confirmMotif({ kind }: JudgedKind, motifs: Motifs | null): Confi
 const WOVEN =
   "It is called a weave, and yet it comes again as a small check or zigzag does. Nothing of it is matched at joins: where it has to meet, write its kind and its repeat on its card.";
 
+const TOO_NEAR =
+  "No repeat was found. A pattern that the picture does not show once and a half looks like a weave: where it has one, measure its repeat on the cloth.";
+
 /** What she should look at of a kind and a repeat. */
 export function confirmPattern(
   { kind, sure }: JudgedKind,
@@ -31,8 +34,11 @@ export function confirmPattern(
   const guessed: Confirm[] = sure
     ? []
     : [{ what: "pattern.kind", why: "The kind of pattern is a guess; name it yourself." }];
-  if (kind === "plain" || kind === "textured-plain")
-    return repeat ? [...guessed, { what: "pattern.repeat", why: WOVEN }] : guessed;
+  if (kind === "plain" || kind === "textured-plain") {
+    if (repeat) return [...guessed, { what: "pattern.repeat", why: WOVEN }];
+    const unseen = kind === "textured-plain" && !sure;
+    return unseen ? [...guessed, { what: "pattern.repeat", why: TOO_NEAR }] : guessed;
+  }
   if (repeat === null) {
     return [
       {

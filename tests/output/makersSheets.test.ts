@@ -64,6 +64,7 @@ test("no measure or name of a drawing is cut off or lies over another, in inches
   for (const studio of built)
     for (const file of sheetsOf(studio)) {
       await page.goto(`file://${file}`);
+      await page.evaluate("document.fonts.ready.then(() => true)");
       drawings += Number(await page.evaluate("document.querySelectorAll('svg[role=img]').length"));
       faults.push(...((await page.evaluate(CLASHES)) as string[]));
     }

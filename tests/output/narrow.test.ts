@@ -75,6 +75,7 @@ test("no words are under 12 px on any screen, nor under 14 px on a telephone but
   const faults: string[] = [];
   for (const file of [...sheetsOf(demo), ...sheetsOf(hard)]) {
     await page.goto(`file://${file}`);
+    await page.evaluate("document.fonts.ready.then(() => true)");
     for (const width of [360, 430, 820, 1024, 1240, 1366, 1440, 1580]) {
       await page.setViewport({ width, height: 900 });
       const [words, drawn, over] = (await page.evaluate(WORDS)) as [number, number, string[]];
@@ -114,6 +115,7 @@ test("no words stand under a picture, of a proposal on a telephone and of its co
   const faults: string[] = [];
   for (const file of [...proposalsOf(demo), ...proposalsOf(hard)]) {
     await page.goto(`file://${file}`);
+    await page.evaluate("document.fonts.ready.then(() => true)");
     for (const width of [360, 820, 1366, 1580]) {
       await page.setViewport({ width, height: 1200 });
       if (width < 800) {
@@ -143,6 +145,7 @@ test("on a telephone a drawing is seen whole, then in a window with a name that 
   await page.setViewport({ width: 360, height: 740 });
   for (const file of [...sheetsOf(demo), ...sheetsOf(hard)]) {
     await page.goto(`file://${file}`);
+    await page.evaluate("document.fonts.ready.then(() => true)");
     const faults = (await page.evaluate(`(() => {
       const faults = [];
       const pans = [...document.querySelectorAll(".pan")];
@@ -168,6 +171,7 @@ test("on a telephone a drawing is seen whole, then in a window with a name that 
     expect(faults, file).toEqual([]);
   }
   await page.goto(`file://${sheetsOf(demo)[0]}`);
+  await page.evaluate("document.fonts.ready.then(() => true)");
   await page.focus(".pan");
   await page.keyboard.press("ArrowRight");
   await page.waitForFunction("document.querySelector('.pan').scrollLeft > 0", { timeout: 5000 });
@@ -180,6 +184,7 @@ test("the studio's own pages are read on a telephone without moving them sideway
   for (const studio of [demo, hard])
     for (const name of studio.files.filter((f) => /^studio\/.*findings\.html$/.test(f))) {
       await page.goto(`file://${join(studio.out, name)}`);
+      await page.evaluate("document.fonts.ready.then(() => true)");
       const [words, , over] = (await page.evaluate(WORDS)) as [number, number, string[]];
       const wide = await page.evaluate("document.querySelector('main').scrollWidth");
       expect(over, name).toEqual([]);
@@ -193,6 +198,7 @@ test("the drawings of a maker's sheet keep their size on a telephone, and are mo
   const page = await session.browser.newPage();
   await page.setViewport({ width: 390, height: 844 });
   await page.goto(`file://${join(demo.out, "makers/tidewell/gannet-house/dining-room.html")}`);
+  await page.evaluate("document.fonts.ready.then(() => true)");
   const [smallest, stuck, wide] = (await page.evaluate(`(() => {
     const sizes = [...document.querySelectorAll("svg text")].map((t) => {
       const m = t.getScreenCTM();

@@ -59,6 +59,7 @@ test.each([
     for (const width of [320, 390]) {
       await page.setViewport({ width, height: 844 });
       await page.goto(`file://${join(demo.out, name)}`);
+      await page.evaluate("document.fonts.ready.then(() => true)");
       expect(await page.evaluate(FAULTS), `${width} px`).toEqual([]);
     }
     await page.close();
@@ -75,6 +76,7 @@ test("a list of orders whose rows are blocks is still a table for who hears it: 
   const page = await session.browser.newPage();
   await page.setViewport({ width: 390, height: 844 });
   await page.goto(`file://${join(demo.out, "studio/gannet-house/orders.html")}`);
+  await page.evaluate("document.fonts.ready.then(() => true)");
   const client = await page.createCDPSession();
   const { nodes } = (await client.send("Accessibility.getFullAXTree")) as unknown as {
     nodes: readonly {
