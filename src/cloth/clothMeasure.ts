@@ -12,6 +12,11 @@ export type PatternKind =
   | "large-print"
   | "irregular";
 
+/** Plain to the eye: no pattern, or only a weave's own texture. */
+export function isPlainKind(kind: PatternKind | null | undefined): boolean {
+  return kind === "plain" || kind === "textured-plain";
+}
+
 /** How a pattern repeats, as measured. */
 export interface MeasuredRepeat {
   /** Straight up a column, from a motif to the next like it; null for a stripe. */

@@ -1,4 +1,4 @@
-import type { Confirm, MeasuredRepeat } from "./clothMeasure.ts";
+import { type Confirm, isPlainKind, type MeasuredRepeat } from "./clothMeasure.ts";
 import type { JudgedKind } from "./kind/judgedKind.ts";
 import type { Motifs } from "./motif/motifSize.ts";
 import type { Separation } from "./palette/clothColours.ts";
@@ -34,7 +34,7 @@ export function confirmPattern(
   const guessed: Confirm[] = sure
     ? []
     : [{ what: "pattern.kind", why: "The kind of pattern is a guess; name it yourself." }];
-  if (kind === "plain" || kind === "textured-plain") {
+  if (isPlainKind(kind)) {
     if (repeat) return [...guessed, { what: "pattern.repeat", why: WOVEN }];
     const unseen = kind === "textured-plain" && !sure;
     return unseen ? [...guessed, { what: "pattern.repeat", why: TOO_NEAR }] : guessed;

@@ -1,5 +1,10 @@
 import { oklabOfPixels } from "../colour/oklabOfPixels.ts";
-import type { Confirm, MeasuredPattern, MeasuredRepeat } from "./clothMeasure.ts";
+import {
+  type Confirm,
+  isPlainKind,
+  type MeasuredPattern,
+  type MeasuredRepeat,
+} from "./clothMeasure.ts";
 import { confirmMotif, confirmPattern, confirmTones } from "./confirmPattern.ts";
 import { busynessOf } from "./distance/busyness.ts";
 import { contrastOf } from "./distance/contrast.ts";
@@ -116,7 +121,7 @@ export function patternOf(
     printLimits,
   );
   const { kind } = judged;
-  const isPlain = kind === "plain" || kind === "textured-plain";
+  const isPlain = isPlainKind(kind);
   const seen = stripes
     ? repeatOfStripes(stripes, reliefMm, relief)
     : isPlain

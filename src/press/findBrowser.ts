@@ -59,14 +59,13 @@ function missing(setting: string | null): Diagnostic {
   return diagnostic(
     nowhere,
     "no-browser",
-    "There is no browser to print with: all pages were made, but no PDFs, which need Chrome, Chromium or Edge.",
+    "There is no browser to print with: PDFs need Chrome, Chromium or Edge.",
     {
       hint:
         "Linux on a PC: run `npm ci` without `--omit=optional`, which brings one along, or install your system's chromium package. " +
         "macOS: install Google Chrome, Chromium or Microsoft Edge in Applications. " +
         "Windows: install Google Chrome or use the Edge that comes with it. " +
-        "Anywhere: set ROOMCLOTH_BROWSER to the full path of such a program. " +
-        "`--no-pdf` makes the pages without PDFs.",
+        "Anywhere: set ROOMCLOTH_BROWSER to the full path of such a program.",
     },
   );
 }

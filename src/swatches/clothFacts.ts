@@ -1,4 +1,5 @@
 import Fraction from "fraction.js";
+import { isPlainKind } from "../cloth/clothMeasure.ts";
 import type { ClothFacts } from "../items/itemKind.ts";
 import type { ClothRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
@@ -39,8 +40,7 @@ export function repeatIsMeasured(card: ClothRecord, swatch: Swatch | null): bool
 export function repeatIsUnknown(card: ClothRecord, swatch: Swatch | null): boolean {
   const { fields } = card;
   const kind = fields.kind ?? swatch?.kind ?? null;
-  if (kind === null || kind === "plain" || kind === "textured-plain" || kind === "stripe")
-    return false;
+  if (kind === null || isPlainKind(kind) || kind === "stripe") return false;
   return fields.matched !== false && repeatOf(card, swatch) === null;
 }
 
@@ -56,7 +56,7 @@ function repeatOf(card: ClothRecord, swatch: Swatch | null): ClothFacts["repeat"
   if (card.fields.repeat) return declaredRepeat(card, card.fields.kind ?? swatch?.kind ?? null);
   // A cloth that the card calls plain has no repeat, whatever its weave shows.
   const kind = card.fields.kind;
-  if (kind === "plain" || kind === "textured-plain" || !swatch?.repeat) return null;
+  if (isPlainKind(kind) || !swatch?.repeat) return null;
   if (!repeatIsMeasured(card, swatch)) return null;
   const { upMm, acrossMm, match, fromSelvedgeMm } = swatch.repeat;
   return {
@@ -87,7 +87,7 @@ function mayTurn(
   if (runs !== undefined) return runs === "any-way";
   const kind = card.fields.kind ?? swatch?.kind ?? null;
   // A weave that comes again shows which way it lies.
-  if (kind === "plain" || kind === "textured-plain") return swatch?.wovenRepeat !== true;
+  if (isPlainKind(kind)) return swatch?.wovenRepeat !== true;
   const lining = type === "lining" || type === "interlining" || type === "leather";
   return lining && kind === null && repeatOf(card, swatch) === null;
 }

@@ -1,9 +1,9 @@
-import type { ClothMeasure } from "../cloth/clothMeasure.ts";
+import { type ClothMeasure, isPlainKind } from "../cloth/clothMeasure.ts";
 import { difference } from "../colour/difference.ts";
 import type { ClothRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import { printLike } from "../units/printLike.ts";
-import { type Disagreement, isPlain } from "./swatch.ts";
+import type { Disagreement } from "./swatch.ts";
 
 /** How far card and photograph may differ: a photograph is no ruler. */
 const REPEAT_SHARE = 0.03;
@@ -32,7 +32,7 @@ function repeats(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
   const declared = card.fields.repeat;
   const seen = measure.pattern.repeat;
   // A weave's own repeat says nothing against that of the pattern that the card means.
-  if (!declared || !seen?.sure || isPlain(measure.pattern)) return [];
+  if (!declared || !seen?.sure || isPlainKind(measure.pattern.kind)) return [];
   const apart = (one: number | null, other: number | null) =>
     one !== null &&
     other !== null &&
@@ -76,7 +76,7 @@ function kinds(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
   const measured = measure.pattern.kind;
   if (declared === undefined || measured === null || declared === measured) return [];
   // Whether a weave shows is for the hand to say: a photograph of one may be flat.
-  if (isPlain({ kind: declared }) && isPlain({ kind: measured })) return [];
+  if (isPlainKind(declared) && isPlainKind(measured)) return [];
   return [{ what: "kind", declared, measured }];
 }
 

@@ -1,4 +1,9 @@
-import type { ClothMeasure, MeasuredPattern, MeasuredRepeat } from "../cloth/clothMeasure.ts";
+import {
+  type ClothMeasure,
+  isPlainKind,
+  type MeasuredPattern,
+  type MeasuredRepeat,
+} from "../cloth/clothMeasure.ts";
 import { Length } from "../units/length.ts";
 import { NARROW, printLength, type UnitSystem } from "../units/printLength.ts";
 
@@ -44,7 +49,7 @@ export interface PatternFact {
 export function patternFacts(pattern: MeasuredPattern, units: UnitSystem): PatternFact[] {
   const say = (mm: number) => measuredLength(mm, units);
   const { kind, repeat, motifMm, directionDeg, contrast, busyness, readsPlainFromM } = pattern;
-  const isPlain = kind === "plain" || kind === "textured-plain";
+  const isPlain = isPlainKind(kind);
   const fact = (what: string, value: string): PatternFact => ({ what, value });
   return [
     fact("kind", kind === null ? "cannot be told" : kind.replaceAll("-", " ")),

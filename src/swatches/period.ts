@@ -1,4 +1,4 @@
-import type { ClothMeasure } from "../cloth/clothMeasure.ts";
+import { type ClothMeasure, isPlainKind } from "../cloth/clothMeasure.ts";
 import type { PatternKind, Period, Swatch, SwatchPhoto } from "./swatch.ts";
 
 const TEXTURE: Period = { acrossMm: null, upMm: null, halfDrop: false };
@@ -20,7 +20,7 @@ export function periodOf(
   measure: ClothMeasure | null,
   scatter: { readonly motifMm: number | null; readonly photo: SwatchPhoto | null },
 ): Period | null {
-  if (kind === "plain" || kind === "textured-plain") return TEXTURE;
+  if (isPlainKind(kind)) return TEXTURE;
   const seen = measure?.pattern.repeat ?? null;
   if (kind === "stripe") {
     const step = repeat ? (repeat.acrossMm ?? repeat.upMm) : null;

@@ -1,3 +1,4 @@
+import { isPlainKind } from "../cloth/clothMeasure.ts";
 import type { Place } from "../diagnostics/diagnostic.ts";
 import type { PATTERN_KINDS } from "../records/schema/clothSchema.ts";
 
@@ -83,6 +84,6 @@ export interface Swatch {
 }
 
 /** Plain to the eye: no pattern, or only a weave's own texture. */
-export function isPlain(swatch: { readonly kind: PatternKind | null }): boolean {
-  return swatch.kind === "plain" || swatch.kind === "textured-plain";
+export function isPlain(swatch: Swatch): boolean {
+  return isPlainKind(swatch.kind);
 }

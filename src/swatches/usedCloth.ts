@@ -1,11 +1,11 @@
-import type { ClothMeasure } from "../cloth/clothMeasure.ts";
+import { type ClothMeasure, isPlainKind } from "../cloth/clothMeasure.ts";
 import { mix } from "../colour/mix.ts";
 import type { ClothRecord, ObjectRecord } from "../records/records.ts";
 import { declaredColours } from "./declaredColours.ts";
 import { declaredRepeat } from "./declaredRepeat.ts";
 import { disagreements } from "./disagreements.ts";
 import { periodOf } from "./period.ts";
-import { isPlain, type Origin, type Swatch, type SwatchPhoto } from "./swatch.ts";
+import type { Origin, Swatch, SwatchPhoto } from "./swatch.ts";
 
 /** Colours by hand stand in only while there is no photograph. */
 type Colours = Pick<Swatch, "colours" | "coloursFrom" | "average">;
@@ -98,7 +98,7 @@ function coloursOf(
 
 /** True of a photographed weave in which a repeat was found. */
 function comesAgain(measure: ClothMeasure | null): boolean {
-  return measure !== null && isPlain(measure.pattern) && measure.pattern.repeat !== null;
+  return measure !== null && isPlainKind(measure.pattern.kind) && measure.pattern.repeat !== null;
 }
 
 /** The card's repeat, else the photograph's where it is sure and of a kind that can be cut by; a weave's is matched only if its card says so. */
@@ -121,7 +121,7 @@ function repeatOf(
   }
   if (card.fields.repeat) return { repeat: null, repeatFrom: "unknown" };
   const seen = measure?.pattern.repeat ?? null;
-  if (!seen?.sure || seen.verticalMm === null || seen.match === "other" || isPlain({ kind })) {
+  if (!seen?.sure || seen.verticalMm === null || seen.match === "other" || isPlainKind(kind)) {
     return { repeat: null, repeatFrom: "unknown" };
   }
   return {
@@ -139,7 +139,7 @@ function repeatOf(
 function confirmed(card: ClothRecord, measure: ClothMeasure | null): string[] {
   const { repeat, kind, motif } = card.fields;
   const told: Readonly<Record<string, boolean>> = {
-    "pattern.repeat": repeat !== undefined || isPlain({ kind: kind ?? null }),
+    "pattern.repeat": repeat !== undefined || isPlainKind(kind),
     "pattern.kind": kind !== undefined,
     "pattern.motifMm": motif !== undefined,
   };

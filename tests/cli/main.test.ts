@@ -255,6 +255,7 @@ test(
     const said = await studio.run(["build", "--json"], { findBrowser });
     expect(said.exit).toBe(3);
     expect(JSON.parse(said.out).diagnostics[0].code).toBe("no-browser");
+    expect(JSON.parse(said.out).diagnostics[0].hint).toContain("`--no-pdf`");
     expect(JSON.parse(said.out).built).toContain("quay");
     expect(studio.made()).toMatchObject({ "client/quay/den/index.html": "second" });
     expect(Object.keys(studio.made()).filter((path) => path.endsWith(".pdf"))).toEqual([]);

@@ -50,7 +50,7 @@ test("without any browser says so, and how to get one on each system", async () 
   const found = await findBrowser(null, search, answersFor());
   expect(found.value).toBeNull();
   expect(found.diagnostics.map((one) => one.code)).toEqual(["no-browser"]);
-  for (const word of ["Linux", "macOS", "Windows", "--no-pdf"]) {
+  for (const word of ["Linux", "macOS", "Windows", "ROOMCLOTH_BROWSER"]) {
     expect(found.diagnostics[0]?.hint).toContain(word);
   }
 });

@@ -66,6 +66,8 @@ function gone(file: string): Diagnostic {
   });
 }
 
+const PAGES_ALONE = "Or archive the pages alone, with `--no-pdf`.";
+
 /** Builds the documents of the copied files into the bag; the errors that stopped it. */
 async function documents(
   working: string,
@@ -77,7 +79,7 @@ async function documents(
   const outDir = join(working, "building");
   const contentDir = join(working, "data", "files");
   const built = await build(
-    { contentDir, outDir, only: null, pdf, useCache: true, env },
+    { contentDir, outDir, only: null, pdf, withoutBrowser: PAGES_ALONE, useCache: true, env },
     { ...wiring, compute: async () => computed },
     progress,
   );
@@ -96,7 +98,5 @@ async function documents(
 
 /** A build names its own option for another folder; here it is another. */
 function withOption(one: Diagnostic): Diagnostic {
-  const hint = one.hint?.replaceAll("--out", "--to") ?? null;
-  const more = one.code === "no-browser" ? " Or archive the pages alone, with --no-pdf." : "";
-  return { ...one, hint: hint === null ? hint : `${hint}${more}` };
+  return { ...one, hint: one.hint?.replaceAll("--out", "--to") ?? null };
 }

@@ -1,3 +1,4 @@
+import { isPlainKind } from "../../cloth/clothMeasure.ts";
 import { measureCloth } from "../../cloth/measureCloth.ts";
 import type { PrintLimits } from "../../cloth/motif/printSize.ts";
 import type { Checked } from "../../diagnostics/diagnostic.ts";
@@ -51,8 +52,12 @@ export async function measuredCloth(
   if (kind !== null && !value.confirm.some((one) => one.what === "pattern.kind"))
     filling.kind = kind;
   // What stands on the card is matched: of what may be a weave she is asked first.
-  const isWeave = kind === "plain" || kind === "textured-plain";
-  if (repeat?.sure && !isWeave && repeat.verticalMm !== null && repeat.match !== "other") {
+  if (
+    repeat?.sure &&
+    !isPlainKind(kind) &&
+    repeat.verticalMm !== null &&
+    repeat.match !== "other"
+  ) {
     filling.repeat = {
       up: say(repeat.verticalMm),
       ...(repeat.horizontalMm === null ? {} : { across: say(repeat.horizontalMm) }),

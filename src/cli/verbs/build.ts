@@ -41,7 +41,7 @@ export async function build(
     progress.show("Looking for the print browser");
     const found = await wiring.findBrowser();
     // Without a browser every page is made all the same; only the PDFs are missing, and it is said.
-    const press = { browser: found.value, diagnostics: found.diagnostics };
+    const press = { browser: found.value, diagnostics: goingOn(found.diagnostics, options) };
     return await buildInto(output.value, press, options, wiring, progress);
   } catch (error) {
     const fault = machineFault(error);
@@ -51,6 +51,19 @@ export async function build(
     output.value.close();
     progress.clear();
   }
+}
+
+const PAGES_ALONE = "All pages were made, without PDFs; with `--no-pdf` that is no error.";
+
+/** What the press found missing, with how to go on without it. */
+function goingOn(
+  found: readonly Diagnostic[],
+  { withoutBrowser = PAGES_ALONE }: BuildOptions,
+): readonly Diagnostic[] {
+  return found.map((one) => ({
+    ...one,
+    hint: [one.hint, withoutBrowser].filter(Boolean).join(" "),
+  }));
 }
 
 async function buildInto(

@@ -6,6 +6,8 @@ export interface BuildOptions {
   readonly outDir: string;
   readonly only: Target | null;
   readonly pdf: boolean;
+  /** What came of it where there is no browser to print with, and how to go on without; a build on its own says it for itself. */
+  readonly withoutBrowser?: string;
   readonly useCache: boolean;
   readonly env: Readonly<Record<string, string | undefined>>;
 }

@@ -51,7 +51,7 @@ export async function send(
   try {
     const printed = options.pdf ? await printProposal(options, computed, wiring, progress) : null;
     if (printed && printed.value === null)
-      return outcome(null, false, "", [...diagnostics, ...printed.diagnostics.map(withOption)]);
+      return outcome(null, false, "", [...diagnostics, ...printed.diagnostics]);
     await keep(options, state, printed?.value ?? null);
   } catch (error) {
     const machine = machineFault(error);
@@ -81,19 +81,6 @@ async function keep(
     if (pdf) await rm(at("pdf"), { force: true });
     throw error;
   }
-}
-
-const PAGES_ALONE = "`--no-pdf` makes the pages without PDFs.";
-
-/** The press speaks of a build; here it is said that nothing was recorded, and how it can be all the same. */
-function withOption(one: Diagnostic): Diagnostic {
-  if (one.code !== "no-browser" && one.code !== "browser-setting") return one;
-  const hint = (one.hint ?? "").replace(PAGES_ALONE, "").trim();
-  return {
-    ...one,
-    message: one.message.replace(/: all pages were made.*/, ", so that nothing was recorded."),
-    hint: `${hint} \`--no-pdf\` records it without its PDF.`,
-  };
 }
 
 /** The total in words; while a price is still to come it is not the whole. */

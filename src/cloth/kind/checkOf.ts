@@ -27,6 +27,9 @@ const LIMITS = {
   twill: 0.15,
   slant: 0.15,
   afar: 0.95,
+  /** On the bias bands that cross are a check by this sum of both; where one colour covers more than the second they are a trellis. */
+  biasSum: 0.9,
+  trellis: 0.6,
   /** A check that is as fine as a weave is one from this size of its cell on, in millimetres. */
   fineCellMm: 4,
 };
@@ -68,6 +71,14 @@ export function fineCheckOf(signs: KindSigns, leastContrast: number): JudgedKind
     return null;
   const check = checkOf(signs);
   return check && { ...check, sure: check.sure && signs.contrast > leastContrast };
+}
+
+/** Bands of several colours that cross on the bias and leave no open ground, as a plaid cut so: a trellis is lines on a ground. */
+export function isCheckOnBias(signs: KindSigns): boolean {
+  // The bands on the bias are dear: they are asked for only where they can tell.
+  if (signs.colours < 3 || signs.groundShare > LIMITS.trellis) return false;
+  const { onBias } = signs;
+  return onBias !== null && onBias.sum > LIMITS.biasSum && onBias.balance > LIMITS.balance;
 }
 
 /** Bands up and across, as warp and weft make them, or opaque. */

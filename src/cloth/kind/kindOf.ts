@@ -1,5 +1,5 @@
 import type { PrintLimits } from "../motif/printSize.ts";
-import { checkOf, fineCheckOf } from "./checkOf.ts";
+import { checkOf, fineCheckOf, isCheckOnBias } from "./checkOf.ts";
 import type { JudgedKind, KindSigns } from "./judgedKind.ts";
 
 /** Limits of the signs, tried on photographs of made cloths. */
@@ -18,10 +18,6 @@ const LIMITS = {
   contrast: 0.27,
   /** What is a sum of bands by this and more may be a check. */
   opaqueSum: 0.82,
-  /** On the bias bands that cross are a check by this sum of both; where one colour covers more than the second they are a trellis. */
-  biasSum: 0.9,
-  biasBalance: 0.08,
-  trellis: 0.6,
   /** Agreement one repeat further under which what comes again may do so by chance. */
   chance: 0.6,
   /** What is a sum of bands by this and more, nearly all of them one way, is a stripe with figures on it or between its bands. */
@@ -55,7 +51,8 @@ const DOUBT = 2;
 
 /**
  * The kind of a pattern in the trade's words. The kinds are common practice, no source; the limits are our own. The first that
- * fits: stripe, fine check, plain, textured plain, check, irregular (nothing repeats), geometric, irregular (a marking), large or small print.
+ * fits: stripe, fine check, plain, textured plain, check, irregular (nothing repeats), check on the bias, geometric, irregular (a
+ * marking), large or small print.
  */
 export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
   const { crossing, cellMm } = signs;
@@ -73,7 +70,7 @@ export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
     const large = few && (signs.motifMm ?? 0) >= limits.motifMm;
     return { kind: large ? "large-print" : "irregular", sure: false };
   }
-  if (isBiasCheck(signs)) return { kind: "check", sure: false };
+  if (isCheckOnBias(signs)) return { kind: "check", sure: false };
   // A stripe with figures is called by its bands or by its figures; what is nearly a sum of bands both ways may be a check.
   const figured = crossing.sum > LIMITS.banded && crossing.balance < LIMITS.rows;
   const banded = crossing.sum > LIMITS.opaqueSum || signs.agreement < LIMITS.chance;
@@ -82,14 +79,6 @@ export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
   if (signs.motifsPerCell >= LIMITS.scattered && alike(signs.freeMm))
     return { kind: "irregular", sure: false };
   return printOf(signs, cellMm, limits, sure && signs.mirrored < OWN_MIRROR);
-}
-
-/** Bands of several colours that cross on the bias and leave no open ground, as a plaid cut so: a trellis is lines on a ground. */
-function isBiasCheck(signs: KindSigns): boolean {
-  // The bands on the bias are dear: they are asked for only where they can tell.
-  if (signs.colours < 3 || signs.groundShare > LIMITS.trellis) return false;
-  const { onBias } = signs;
-  return onBias !== null && onBias.sum > LIMITS.biasSum && onBias.balance > LIMITS.biasBalance;
 }
 
 /** Plain or textured plain, or null where there is a pattern. */

@@ -15,9 +15,9 @@ const HAND_TURN = 6;
 const BIAS = 15;
 const SQUARE = 4;
 
-/** A field without its grain. */
-export function softField(field: Field): Field {
-  const [l, a, b] = field.channels.map((c) => gaussian(c, field.width, field.height, 1));
+/** A field without its grain, or without all that is finer than some pixels. */
+export function softField(field: Field, sigmaPx = 1): Field {
+  const [l, a, b] = field.channels.map((c) => gaussian(c, field.width, field.height, sigmaPx));
   return { ...field, channels: [l, a, b] as [Float32Array, Float32Array, Float32Array] };
 }
 
