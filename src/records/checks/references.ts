@@ -18,6 +18,9 @@ interface Outcome {
 
 const CLOTH_LIKE = new Set(["a cloth", "a lining", "an interlining", "a trim", "a wallcovering"]);
 
+/** Words for having none of something. */
+const NOTHING = /^(none|no|without)$/i;
+
 function unknown(
   card: Card,
   leaf: Leaf,
@@ -61,7 +64,9 @@ function ofLibrary(card: Card, leaf: Leaf, known: Known, name: string): Outcome 
         "cloth-unknown",
         "cloth",
         known.cloths,
-        `Write its card: cloths/${name}.md`,
+        ref !== "a cloth" && NOTHING.test(name)
+          ? "Take the line out: what is not written is not made."
+          : `Write its card: cloths/${name}.md`,
       );
   }
   if (known.objects.has(name)) return { use: { library: "objects", id: name } };

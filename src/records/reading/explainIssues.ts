@@ -129,13 +129,18 @@ function ofFault(card: Card, path: Path, fault: Fault, node: Node | null): Diagn
   return complain(card, path, { ...fault, actual }, spotOfValue(node));
 }
 
+/** Keys that one writes for others, where those can stand. */
+const MEANT: Readonly<Record<string, string>> = { ceiling: "height", name: "wall" };
+
 function unknownKey(card: Card, path: Path, parent: z.ZodType | null): Diagnostic {
   const key = String(path.at(-1));
   const owner = nodeAt(card.root, path.slice(0, -1)) as MapNode | null;
   const shape = parent ? plainShape(parent, owner) : null;
   const all = shape?.wants === "map" ? Object.keys(shape.keys) : [];
   const free = all.filter((name) => !owner?.entries.some((entry) => entry.key === name));
+  const meant = MEANT[key];
   const near =
+    (meant !== undefined && free.includes(meant) ? meant : null) ??
     nearest(key, free) ??
     nearest(key, all) ??
     partnerOf(nearest(key, free.flatMap(partners)), free);
