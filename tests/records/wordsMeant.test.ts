@@ -6,6 +6,8 @@ import { changed, ROOM, said } from "./studio.ts";
 test.each([
   ["wall: north", "name: north", "Did you mean wall?"],
   ["height: ", "ceiling: ", "Did you mean height?"],
+  ["window: ", "name: ", "Did you mean window?"],
+  ["size: ", "width: ", "Did you mean size?"],
 ])("%s written as %s", (typed, meant, hint) => {
   const files = changed(ROOM, typed, meant);
   expect(said(files).filter((line) => line.includes("key-unknown"))).toEqual([

@@ -130,7 +130,12 @@ function ofFault(card: Card, path: Path, fault: Fault, node: Node | null): Diagn
 }
 
 /** Keys that one writes for others, where those can stand. */
-const MEANT: Readonly<Record<string, string>> = { ceiling: "height", name: "wall" };
+const MEANT: Readonly<Record<string, readonly string[]>> = {
+  ceiling: ["height"],
+  name: ["wall", "window", "door"],
+  width: ["size"],
+  height: ["size"],
+};
 
 function unknownKey(card: Card, path: Path, parent: z.ZodType | null): Diagnostic {
   const key = String(path.at(-1));
@@ -138,9 +143,8 @@ function unknownKey(card: Card, path: Path, parent: z.ZodType | null): Diagnosti
   const shape = parent ? plainShape(parent, owner) : null;
   const all = shape?.wants === "map" ? Object.keys(shape.keys) : [];
   const free = all.filter((name) => !owner?.entries.some((entry) => entry.key === name));
-  const meant = MEANT[key];
   const near =
-    (meant !== undefined && free.includes(meant) ? meant : null) ??
+    MEANT[key]?.find((name) => free.includes(name)) ??
     nearest(key, free) ??
     nearest(key, all) ??
     partnerOf(nearest(key, free.flatMap(partners)), free);
