@@ -37,55 +37,6 @@ export function yesNoField() {
     .meta({ examples: ["yes", "no"] });
 }
 
-const MONTHS = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
-
-/** The days that a date in another form may mean, as dates of ISO 8601: none, one, or two where day and month can change places. */
-function daysMeant(text: string): string[] {
-  const iso = (year: number, month: number, day: number): string[] => {
-    const date = new Date(Date.UTC(year, month - 1, day));
-    const real = date.getUTCMonth() === month - 1 && date.getUTCDate() === day;
-    return real && year >= 1000 ? [date.toISOString().slice(0, 10)] : [];
-  };
-  const numbers = /^(\d{1,4})[-/. ](\d{1,2})[-/. ](\d{1,4})$/.exec(text.trim());
-  if (numbers) {
-    const [a, b, c] = numbers.slice(1).map(Number) as [number, number, number];
-    if ((numbers[1] as string).length === 4) return iso(a, b, c);
-    const year = (numbers[3] as string).length === 2 ? 2000 + c : c;
-    return [...new Set([...iso(year, b, a), ...iso(year, a, b)])];
-  }
-  const month = MONTHS.findIndex((name) => new RegExp(`\\b${name}`, "i").test(text)) + 1;
-  const [day, year] = [/\b(\d{1,2})(?:st|nd|rd|th)?\b/i, /\b(\d{4})\b/].map((each) =>
-    Number(each.exec(text)?.[1] ?? Number.NaN),
-  ) as [number, number];
-  return month > 0 && day > 0 && year > 0 ? iso(year, month, day) : [];
-}
-
-/** A date of ISO 8601, `2026-03-04`; kept as text. */
-export function dateField() {
-  return z
-    .string()
-    .transform((text, context): string => {
-      const found = /^(\d{4})-(\d{2})-(\d{2})$/.exec(text.trim());
-      const [, year, month, day] = (found ?? []).map(Number) as [number, number, number, number];
-      const date = found ? new Date(Date.UTC(year, month - 1, day)) : null;
-      if (date && date.getUTCMonth() === month - 1 && date.getUTCDate() === day) return text.trim();
-      const meant = daysMeant(text);
-      return refuse(context, text, {
-        code: "date-unreadable",
-        message:
-          meant.length > 1
-            ? `“${text}” can mean two different days.`
-            : `“${text}” is not a date${meant.length === 1 ? " as it is written here" : ""}.`,
-        expected: "year-month-day",
-        hint:
-          meant.length === 1
-            ? `Write the year first: ${meant[0]}.`
-            : "Write the year first: 2026-03-04 is the fourth of March 2026.",
-      });
-    })
-    .meta({ examples: ["2026-03-04"] });
-}
-
 /** A whole number of at least `least`. */
 export function countField(least = 1, most = 10_000) {
   return z

@@ -1,5 +1,3 @@
-import type { Duration } from "../units/duration.ts";
-
 /**
  * Plain days of the Gregorian calendar as ISO 8601 writes them, `2027-03-08`: no clock, no time zone, no `Date`.
  *
@@ -48,42 +46,4 @@ export function plusDays(iso: string, days: number): string {
 /** Days from the first to the second; negative where the second is earlier. */
 export function daysBetween(from: string, to: string): number {
   return dayNumber(to) - dayNumber(from);
-}
-
-/** The day itself, or the Friday before where it is a Saturday or a Sunday. Public holidays are not known. */
-export function workingDay(iso: string): string {
-  return plusDays(iso, -Math.max(0, weekday(iso) - 5));
-}
-
-/** A day that was reckoned back to, and where it fell before it was moved off a weekend. */
-export interface Reckoned {
-  readonly on: string;
-  /** The Saturday or Sunday that it fell on; null where it fell on a working day. */
-  readonly movedFrom: string | null;
-}
-
-/**
- * The latest working day that lies a span of time before another day. Calendar days may end on a weekend, and the day is then moved to
- * the Friday before; working days never do.
- */
-export function before(iso: string, span: Duration): Reckoned {
-  if (!span.working) {
-    const fell = plusDays(iso, -span.days);
-    const on = workingDay(fell);
-    return { on, movedFrom: on === fell ? null : fell };
-  }
-  let on = workingDay(iso);
-  // A day at the weekend has the Friday before it as its first working day back.
-  for (let left = on === iso ? span.days : span.days - 1; left > 0; left--)
-    on = workingDay(plusDays(on, -1));
-  return { on, movedFrom: null };
-}
-
-/** The day that lies a span of time after another: where it falls on a weekend, the Monday after. */
-export function after(iso: string, span: Duration): string {
-  const up = (day: string): string => plusDays(day, weekday(day) > 5 ? 8 - weekday(day) : 0);
-  if (!span.working) return up(plusDays(iso, span.days));
-  let on = iso;
-  for (let left = span.days; left > 0; left--) on = up(plusDays(on, 1));
-  return up(on);
 }

@@ -1,5 +1,6 @@
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Schedule, ScheduleInput, Step, StepKind } from "./scheduleTypes.ts";
+import { isFitted } from "./whatIsDone.ts";
 
 const SAYS: Readonly<Record<StepKind, { readonly said: string; readonly hint: string }>> = {
   approval: {
@@ -25,13 +26,13 @@ const SAYS: Readonly<Record<StepKind, { readonly said: string; readonly hint: st
 };
 
 /**
- * What is late as of the documents' date: a warning for each kind of step, at the line of the fitting, with the day of each. Nothing once
- * the project is fitted.
+ * What is late as of the documents' date: a warning for each kind of step, at the line of the fitting, with the day of each; and one where
+ * the fitting itself falls on a closed day. Nothing once the project is fitted.
  */
 export function lateSteps(schedule: Schedule, input: ScheduleInput): Diagnostic[] {
   const late = schedule.steps.filter((step) => step.daysLate > 0);
   const kinds = [...new Set(late.map((step) => step.kind))];
-  return kinds.map((kind) => {
+  const said = kinds.map((kind) => {
     const own = late.filter((step) => step.kind === kind);
     const names = own.map((step) => `${nameOf(step, input)} (${step.on})`);
     const list = kind === "approval" ? ` (${own[0]?.on})` : `: ${[...new Set(names)].join(", ")}`;
@@ -42,6 +43,25 @@ export function lateSteps(schedule: Schedule, input: ScheduleInput): Diagnostic[
       { severity: "warning", actual: schedule.asOf, hint: SAYS[kind].hint },
     );
   });
+  return [...fittingClosed(schedule, input), ...said];
+}
+
+/** A warning where nobody works on the day of the fitting. */
+function fittingClosed({ fitting, closedAtFitting: closed }: Schedule, input: ScheduleInput) {
+  if (closed === null || isFitted(input.project)) return [];
+  const what = closed.what === null ? "" : `: ${closed.what}`;
+  return [
+    diagnostic(
+      input.project.place(["fitting"]),
+      "fitting-closed",
+      `The fitting is on ${fitting}, which is a closed day${what}.`,
+      {
+        severity: "warning",
+        actual: fitting,
+        hint: "Agree on another day, or mend the line under closed in studio.md.",
+      },
+    ),
+  ];
 }
 
 /** A card's name; of a maker's work the maker's. */

@@ -1,4 +1,5 @@
 import { daysBetween } from "./calendar.ts";
+import { type Closing, closedAtFitting, closedUntil, closingsWithin } from "./closings.ts";
 import { leadBook } from "./leadBook.ts";
 import { needsOf } from "./needs.ts";
 import type { Draft, Schedule, ScheduleInput, Step, StepKind } from "./scheduleTypes.ts";
@@ -12,13 +13,14 @@ const ORDER: readonly StepKind[] = ["approval", "sample", "order", "cloth", "wor
  * are approved. Only times that the studio wrote are reckoned with; where one is missing, what hangs on it has no day.
  */
 export function scheduleOf(input: ScheduleInput): Schedule {
-  const { project, records, quantities, dated } = input;
+  const { project, studio, records, quantities, dated } = input;
   const fitting = project.fields.fitting ?? null;
   const book = leadBook();
   if (fitting === null) {
     const of = project.fields.project;
     book.lacks({ file: project.path, under: [], line: "fitting: …", of }, "every date");
-    return { fitting, asOf: dated, steps: [], ...book.found(), isOpenEnded: false };
+    const none = { closings: [], closedUntil: null, closedAtFitting: null, isOpenEnded: false };
+    return { fitting, asOf: dated, steps: [], ...book.found(), ...none };
   }
   const needs = needsOf(quantities, records);
   const work = workSteps(input, fitting, book);
@@ -31,8 +33,27 @@ export function scheduleOf(input: ScheduleInput): Schedule {
     asOf: dated,
     steps: steps.sort((a, b) => (a.on < b.on ? -1 : a.on > b.on ? 1 : byKind(a, b))),
     ...book.found(),
+    closings: closingsOf(input, steps, fitting),
+    closedUntil: closedUntil(studio),
+    closedAtFitting: closedAtFitting(studio, fitting),
     isOpenEnded,
   };
+}
+
+/** The closings from the first day that is still to be kept to the fitting, of the studio and of all who work or deliver for it. */
+function closingsOf(
+  { studio, records }: ScheduleInput,
+  steps: readonly Step[],
+  fitting: string,
+): Closing[] {
+  // What was ordered comes by the time that passes from its order on.
+  const days = steps.flatMap((s) => (s.done ? (s.kind === "order" && s.done.on) || [] : s.on));
+  const from = days.sort()[0];
+  if (from === undefined) return [];
+  const makers = [...new Set(steps.flatMap((s) => s.makers))];
+  const bought = steps.filter((s) => s.kind === "order").flatMap((s) => s.cloth ?? []);
+  const suppliers = bought.flatMap((id) => records.cloths.get(id)?.fields.supplier ?? []);
+  return closingsWithin(studio, from, fitting, makers, [...new Set(suppliers)]);
 }
 
 const byKind = (a: Step, b: Step): number => ORDER.indexOf(a.kind) - ORDER.indexOf(b.kind);

@@ -1,8 +1,10 @@
+import type { ClosedDays } from "../fields/closedField.ts";
 import type { ProjectQuantities } from "../quantities/quantityTypes.ts";
 import type { ProjectRecord, Records, StudioRecord } from "../records/records.ts";
-import type { Reckoned } from "./calendar.ts";
+import type { Closing } from "./closings.ts";
 import type { LeadTime, MissingFor } from "./leadTimes.ts";
 import type { ItemOf } from "./needs.ts";
+import type { Reckoned } from "./openDays.ts";
 
 /** What a schedule is reckoned from. */
 export interface ScheduleInput {
@@ -47,6 +49,12 @@ export interface Schedule {
   readonly missing: readonly MissingFor[];
   /** The makers' and suppliers' times that were reckoned with, each once. */
   readonly times: readonly LeadTime[];
+  /** The closed days in the time of the schedule, each once, in the order of their days; only those of who works for it. */
+  readonly closings: readonly Closing[];
+  /** The last closed day that the studio wrote; null where it wrote none. */
+  readonly closedUntil: string | null;
+  /** The closed days in which the fitting falls; null where it does not. */
+  readonly closedAtFitting: ClosedDays | null;
   /** True where the client's approval may be needed earlier: an order has no day yet. */
   readonly isOpenEnded: boolean;
 }

@@ -1,20 +1,21 @@
 import type { Duration } from "../units/duration.ts";
-import { before, type Reckoned } from "./calendar.ts";
+import { openDaysOf } from "./closings.ts";
 import type { LeadBook } from "./leadBook.ts";
 import { boughtCards, isSampled, leadOfCloth, leadOfMaker, type MissingLine } from "./leadTimes.ts";
 import { type Need, workOf } from "./needs.ts";
+import { before, type OpenDays, type Reckoned } from "./openDays.ts";
 import type { Draft, ScheduleInput } from "./scheduleTypes.ts";
 import { approvalOf, arrivalState, hasReached, orderState } from "./whatIsDone.ts";
 
-const back = (day: string, span: Duration | undefined): Reckoned =>
-  span ? before(day, span) : { on: day, movedFrom: null };
+const back = (day: string, span: Duration | undefined, open: OpenDays): Reckoned =>
+  span ? before(day, span, open) : { on: day, movedFrom: null };
 
 const NOTHING = { inPart: false, expected: null } as const;
 
 /** When each maker's work begins, so that it is ready for the fitting. */
 export function workSteps(input: ScheduleInput, fitting: string, book: LeadBook): Draft[] {
   const { project, studio, quantities } = input;
-  const ready = back(fitting, studio.fields.schedule?.ready).on;
+  const ready = back(fitting, studio.fields.schedule?.ready, openDaysOf(studio)).on;
   return workOf(quantities).flatMap(({ maker, items }): Draft[] => {
     const lead = book.knows(
       leadOfMaker(maker, studio),
@@ -22,7 +23,7 @@ export function workSteps(input: ScheduleInput, fitting: string, book: LeadBook)
     );
     if (!lead) return [];
     const done = hasReached(project, "making") ? { on: null } : null;
-    const day = before(ready, lead.span);
+    const day = before(ready, lead.span, openDaysOf(studio, { maker }));
     return [{ kind: "work", cloth: null, makers: [maker], items, done, ...NOTHING, ...day }];
   });
 }
@@ -33,11 +34,12 @@ export function arrivalSteps(
   needs: readonly Need[],
   work: readonly Draft[],
 ): Draft[] {
+  const { studio } = input;
   return needs.flatMap((need): Draft[] => {
     const { cloth, maker, items } = need;
     const begin = work.find((w) => maker !== null && w.makers.includes(maker));
     if (maker === null || !begin) return [];
-    const day = back(begin.on, input.studio.fields.schedule?.checking);
+    const day = back(begin.on, studio.fields.schedule?.checking, openDaysOf(studio, { maker }));
     const state = arrivalState(need, needs, input);
     return [{ kind: "cloth", cloth, makers: [maker], items, ...state, ...day }];
   });
@@ -73,7 +75,7 @@ export function orderSteps(
       makers,
       items: mine.flatMap((n) => n.items),
       ...NOTHING,
-      ...before(days[0] as string, lead.span),
+      ...before(days[0] as string, lead.span, openDaysOf(input.studio, card.fields)),
     };
     const order: Draft = { kind: "order", ...common, ...orderState(card.id, mine, needs, input) };
     const approved = card.fields.sample?.approved;
@@ -87,7 +89,7 @@ export function orderSteps(
 export function approvalStep(input: ScheduleInput, others: readonly Draft[]): Draft[] {
   const first = others.map((step) => step.on).sort()[0];
   if (first === undefined) return [];
-  const day = back(first, input.studio.fields.schedule?.ordering);
+  const day = back(first, input.studio.fields.schedule?.ordering, openDaysOf(input.studio));
   const done = approvalOf(input.project);
   return [{ kind: "approval", cloth: null, makers: [], items: [], done, ...NOTHING, ...day }];
 }

@@ -1,9 +1,10 @@
 import { orderedOf } from "../quantities/ordered.ts";
 import type { ProjectRecord } from "../records/records.ts";
 import { PROJECT_STATES } from "../records/schema/projectSchema.ts";
-import { after } from "./calendar.ts";
+import { openDaysOf } from "./closings.ts";
 import { leadOfCloth } from "./leadTimes.ts";
 import { arrivedOf, type Need } from "./needs.ts";
+import { after, openAfter } from "./openDays.ts";
 import type { ScheduleInput, Step } from "./scheduleTypes.ts";
 
 /** True where the project's status is this one or a later one. */
@@ -70,5 +71,8 @@ function expectedOf(need: Need, input: ScheduleInput): string | null {
     .map((o) => o.on)
     .sort()
     .at(-1);
-  return last !== undefined && lead && "lead" in lead ? after(last, lead.lead.span) : null;
+  if (last === undefined || !card || !lead || !("lead" in lead)) return null;
+  const comes = after(last, lead.lead.span, openDaysOf(studio, card.fields));
+  // Where its maker is closed nobody takes it in.
+  return openAfter(comes, openDaysOf(studio, { maker: need.maker }));
 }

@@ -1,13 +1,14 @@
 import { expect, test } from "vitest";
 import type { z } from "zod";
 import { amountField, rateField } from "../../src/fields/amountField.ts";
+import { closedField } from "../../src/fields/closedField.ts";
+import { dateField } from "../../src/fields/dateField.ts";
 import { faultOf } from "../../src/fields/fault.ts";
 import { pointField, positiveLengthField, sizeField } from "../../src/fields/lengthField.ts";
 import {
   colourField,
   countField,
   currencyField,
-  dateField,
   percentField,
   pictureField,
   ratioField,
@@ -31,6 +32,7 @@ function made(field: z.ZodType, text: string): unknown {
 
 const HEADING = wordField(["pinch-pleat", "eyelet", "slot"], { pinch: "pinch-pleat" });
 const REF = refField("a cloth");
+const closed = (from: string, to: string, what: string | null) => ({ from, to, what });
 
 test.each<[string, z.ZodType, string, unknown]>([
   ["a place in a picture", spotField(), "46% 50 %", { x: 0.46, y: 0.5 }],
@@ -45,6 +47,44 @@ test.each<[string, z.ZodType, string, unknown]>([
   ["a date", dateField(), "2028-02-29", "2028-02-29"],
   ["a date", dateField(), "2026-02-29", "! date-unreadable"],
   ["a date", dateField(), "4 March 2026", "! date-unreadable"],
+  ["a closed day", closedField(), "2026-12-25", closed("2026-12-25", "2026-12-25", null)],
+  [
+    "a closed day",
+    closedField(),
+    "2026-12-24 to 2027-01-01 Christmas, and the first of the year",
+    closed("2026-12-24", "2027-01-01", "Christmas, and the first of the year"),
+  ],
+  ...["2026-12-24/2027-01-01", "2026-12-24 - 2027-01-01", "2026-12-24–2027-01-01"].map(
+    (typed) =>
+      ["a closed day", closedField(), typed, closed("2026-12-24", "2027-01-01", null)] as [
+        string,
+        z.ZodType,
+        string,
+        unknown,
+      ],
+  ),
+  [
+    "a closed day",
+    closedField(),
+    "2026-12-25: Christmas",
+    closed("2026-12-25", "2026-12-25", "Christmas"),
+  ],
+  ["a closed day", closedField(), "2027-02-31", "! date-unreadable"],
+  ["a closed day", closedField(), "2027-02-20 to 2027-02-31", "! date-unreadable"],
+  ["a closed day", closedField(), "24/12/2026 to 1/1/2027", "! date-unreadable"],
+  ["a closed day", closedField(), "2027-08-20 to 2027-08-02", "! closed-ends-first"],
+  ["a closed day", closedField(), "2026-12-24 to 2027-12-31", "! closed-too-long"],
+  [
+    "a closed day",
+    closedField(),
+    "2027-01-01 to 2027-04-01",
+    closed("2027-01-01", "2027-04-01", null),
+  ],
+  ["a closed day", closedField(), "2027-01-01 to 2027-04-02", "! closed-too-long"],
+  ["a closed day", closedField(), "2026-12-24 to", "! closed-unreadable"],
+  ["a closed day", closedField(), "2026-12-24 to Christmas", "! closed-unreadable"],
+  ["a closed day", closedField(), "Christmas", "! closed-unreadable"],
+  ["a closed day", closedField(), "all of August", "! closed-unreadable"],
   ["a count", countField(), "3", 3],
   ["a count", countField(), "0", "! count-unreadable"],
   ["a count", countField(), "2.5", "! count-unreadable"],
@@ -111,6 +151,25 @@ test.each<[string, z.ZodType, string, unknown]>([
   ["a maker's work", workField(["curtains"]), "curtians", "! work-unknown"],
 ])("%s: %#", (_, field, text, value) => {
   expect(made(field, text)).toEqual(value);
+});
+
+test("a closing that cannot be is told in plain words, with what would do", () => {
+  const told = (text: string) => {
+    const [issue] = closedField().safeParse(text).error?.issues ?? [];
+    const fault = issue ? faultOf(issue) : null;
+    return `${fault?.message} ${fault?.hint}`;
+  };
+  expect(told("2027-02-31")).toBe(
+    "“2027-02-31” is not a date: February 2027 has 28 days. Write the year, the month and the day: 2026-03-04 is the fourth of March 2026.",
+  );
+  expect(told("2027-08-20 to 2027-08-02")).toBe(
+    "It ends on 2027-08-02, before it begins on 2027-08-20. Write the first day first. Is the year right? For example 2027-08-02 to 2027-08-20.",
+  );
+  // 24 December to 31 December of the next year: a year and eight days.
+  expect(told("2026-12-24 to 2027-12-31")).toContain(
+    "it is 373 days: nobody is closed for so long",
+  );
+  expect(told("25/12/2026")).toContain("Write the year first: 2026-12-25.");
 });
 
 test("shares and ratios are exact", () => {

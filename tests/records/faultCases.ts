@@ -444,7 +444,7 @@ export const FAULTS: readonly {
       `status: proposed\nfitting: 2026-02-30`,
     ),
     says: [
-      "projects/quay/project.md:5:10 error date-unreadable: “2026-02-30” is not a date. -> Write the year first: 2026-03-04 is the fourth of March 2026.",
+      "projects/quay/project.md:5:10 error date-unreadable: “2026-02-30” is not a date: February 2026 has 28 days. -> Write the year, the month and the day: 2026-03-04 is the fourth of March 2026.",
     ],
   },
   {

@@ -1,15 +1,18 @@
 import { expect, test } from "vitest";
+import { dayNumber, daysBetween, isoDay, plusDays, weekday } from "../../src/sourcing/calendar.ts";
 import {
-  after,
-  before,
-  dayNumber,
-  daysBetween,
-  isoDay,
-  plusDays,
-  weekday,
-  workingDay,
-} from "../../src/sourcing/calendar.ts";
+  after as afterIn,
+  before as beforeIn,
+  openBefore,
+  openDays,
+} from "../../src/sourcing/openDays.ts";
 import { parseDuration } from "../../src/units/duration.ts";
+
+// Nothing is closed but weekends.
+const OPEN = openDays([]);
+const before = (iso: string, time: ReturnType<typeof span>) => beforeIn(iso, time, OPEN);
+const after = (iso: string, time: ReturnType<typeof span>) => afterIn(iso, time, OPEN);
+const workingDay = (iso: string) => openBefore(iso, OPEN);
 
 const span = (text: string) => {
   const read = parseDuration(text);

@@ -6,6 +6,7 @@ import type { Page } from "../page.ts";
 import type { ProjectData } from "../projectData.ts";
 import { dateInWords, dayInWords, longDay } from "../words/dates.ts";
 import { countWord, listed } from "../words/phrases.ts";
+import { closedWords, unwrittenWords } from "./closedWords.ts";
 import { byDayDone, nextOf, scheduleRows } from "./scheduleRows.ts";
 import { studioPage } from "./studioPage.ts";
 
@@ -36,16 +37,22 @@ export function schedulePage(data: ProjectData): Page {
         line: m.line,
       })),
       times: timesWords(data, schedule),
+      closed: closedWords(data, schedule),
+      unwritten: unwrittenWords(data, schedule),
       note: NOTE,
       openEnded: openEndedWords(schedule),
     },
   });
 }
 
-function fittedWords({ project, studio }: ProjectData, { fitting }: Schedule): string {
+function fittedWords(
+  { project, studio }: ProjectData,
+  { fitting, closedAtFitting }: Schedule,
+): string {
   if (fitting === null) return "No day of fitting is named.";
   const day = longDay(fitting, studio.fields.language);
-  return isFitted(project) ? `It was fitted on ${day}.` : `To be fitted on ${day}.`;
+  if (isFitted(project)) return `It was fitted on ${day}.`;
+  return `To be fitted on ${day}${closedAtFitting ? ", which is a closed day" : ""}.`;
 }
 
 /** How things stand, in a sentence or two: what is late, and what is to be done next. */
@@ -87,7 +94,7 @@ function timesWords({ studio }: ProjectData, { times }: Schedule): string[] {
 
 /** What every reader of a schedule must know of its days. */
 const NOTE =
-  "Each day is the last on which it can be done. A day that falls on a Saturday or a Sunday is moved to the Friday before. Public holidays, and the weeks in which mills and workrooms are closed, are not known here: allow for them. What is bought ready, hardware and paint are not in the schedule.";
+  "Each day is the last on which it can be done. A day that falls on a weekend or on a closed day is moved to the working day before. A time in weeks or days is taken to hold single holidays already; a closing of five working days or more makes it longer. What is bought ready, hardware and paint are not in the schedule.";
 
 /** Said where an order has no day: the earliest may be among those. */
 function openEndedWords({ isOpenEnded, steps }: Schedule): string {

@@ -1,10 +1,10 @@
 import { z } from "zod";
 import { amountField } from "../../fields/amountField.ts";
+import { dateField } from "../../fields/dateField.ts";
 import { durationField } from "../../fields/durationField.ts";
 import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
 import {
   countField,
-  dateField,
   listField,
   percentField,
   ratioField,

@@ -1,7 +1,8 @@
 import { z } from "zod";
 import { amountField } from "../../fields/amountField.ts";
+import { dateField } from "../../fields/dateField.ts";
 import { sizeField } from "../../fields/lengthField.ts";
-import { dateField, refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
+import { refField, textField, wordField, yesNoField } from "../../fields/plainFields.ts";
 import { declaredColoursSchema, photoSchema } from "./shared.ts";
 
 /** What an object looks like when it is drawn. */

@@ -1,9 +1,9 @@
 import { z } from "zod";
 import { amountField, signedAmountField } from "../../fields/amountField.ts";
+import { dateField } from "../../fields/dateField.ts";
 import { instalmentField } from "../../fields/instalmentField.ts";
 import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
 import {
-  dateField,
   listField,
   percentField,
   ratioField,

@@ -1,10 +1,10 @@
 import { z } from "zod";
 import { amountField } from "../../fields/amountField.ts";
+import { dateField } from "../../fields/dateField.ts";
 import { lengthField, positiveLengthField, sizeField } from "../../fields/lengthField.ts";
 import {
   colourField,
   countField,
-  dateField,
   listField,
   nameField,
   refField,

@@ -1,8 +1,8 @@
 import { z } from "zod";
+import { dateField } from "../../fields/dateField.ts";
 import {
   colourField,
   currencyField,
-  dateField,
   listField,
   percentField,
   pictureField,
@@ -12,7 +12,13 @@ import {
 import { commonItemsField } from "./commonItems.ts";
 import { freightField, markupField, taxField } from "./studioMoney.ts";
 import { makersField, suppliersField } from "./studioTrade.ts";
-import { largePrintField, paintField, phasesField, scheduleField } from "./studioUsage.ts";
+import {
+  closedDaysField,
+  largePrintField,
+  paintField,
+  phasesField,
+  scheduleField,
+} from "./studioUsage.ts";
 
 /**
  * The studio's own card. `allowances` is composed from the kinds of item (records/ takes their table as a value), so its schema is
@@ -66,6 +72,7 @@ export function studioSchema<A extends z.ZodType>(
     makers: makersField(kinds, ofMaker),
     suppliers: suppliersField(),
     schedule: scheduleField(),
+    closed: closedDaysField(),
     "large-print": largePrintField(),
     phases: phasesField(kinds),
     terms: listField(textField())

@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { rateField } from "../../fields/amountField.ts";
+import { closedField } from "../../fields/closedField.ts";
 import { durationField } from "../../fields/durationField.ts";
 import {
   countField,
@@ -44,6 +45,12 @@ export function makersField<A extends z.ZodType>(kinds: readonly string[], ofMak
             examples: ["6 weeks"],
           }),
         weeks: weeksField(),
+        closed: listField(closedField())
+          .optional()
+          .meta({
+            description: "days on which this maker does not work, beside the studio's",
+            examples: ["[2027-08-02 to 2027-08-20 summer closing]"],
+          }),
         allowances: ofMaker
           .optional()
           .meta({ description: "this maker's own allowances; they win over the studio's" }),
@@ -83,6 +90,12 @@ export function suppliersField() {
             examples: ["3 weeks"],
           }),
         weeks: weeksField(),
+        closed: listField(closedField())
+          .optional()
+          .meta({
+            description: "days on which this supplier sends nothing, beside the studio's",
+            examples: ["[2026-12-24 to 2027-01-01]"],
+          }),
       }),
     )
     .optional()

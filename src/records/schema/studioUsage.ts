@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { closedField } from "../../fields/closedField.ts";
 import { durationField } from "../../fields/durationField.ts";
 import { positiveLengthField } from "../../fields/lengthField.ts";
 import { paintPriceField } from "../../fields/paintPriceField.ts";
@@ -91,5 +92,17 @@ export function scheduleField() {
     .meta({
       description: "time that the studio keeps between the steps of a schedule",
       examples: ["{ ready: 2 working days, checking: 3 working days, ordering: 1 week }"],
+    });
+}
+
+/** Days on which nobody works, whoever it is; those of one maker or supplier stand there. */
+export function closedDaysField() {
+  return z
+    .array(closedField())
+    .optional()
+    .meta({
+      description:
+        "days on which nobody works: holidays, and the weeks in which all are closed. In a schedule no day falls on one, and working days pass over all of them. A time in weeks or days is taken to hold single holidays already; a closing of five working days or more on end it does not, and grows by it",
+      examples: ["[2026-12-25 Christmas, 2027-01-01]"],
     });
 }
