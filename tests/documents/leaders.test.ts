@@ -32,7 +32,7 @@ test("a leader stands on its own thing, and its label on its leader", () => {
       const placed = placeLeaders(labels, { scale: 1 / 16, x: 20, y: 60 }, 200, 420, null);
       expect(placed.labels).toHaveLength(labels.length);
       for (const label of placed.labels) {
-        const own = labels.find((l) => l.name === label.name);
+        const own = labels.find((l) => l.name === label.lines[0]);
         const px = label.x - 1.2;
         expect(px).toBeGreaterThanOrEqual(20 + (own?.left ?? 0) / 16);
         expect(px).toBeLessThanOrEqual(20 + (own?.right ?? 0) / 16);
@@ -119,7 +119,7 @@ function runsOver(
   const { svg, labels: placed } = placeLeaders(labelsOf(items, rests), SHEET, 250, 420, pieces);
   const over = new Map<string, Set<string>>();
   for (const { x, y, turn } of linesOf(svg)) {
-    const name = placed.find((l) => Math.abs(l.x - 1.2 - turn) < 0.01)?.name ?? "";
+    const name = placed.find((l) => Math.abs(l.x - 1.2 - turn) < 0.01)?.lines[0] ?? "";
     const met = new Set<string>();
     const see = (px: number, py: number): void => {
       const id = pieces.at([(px - SHEET.x) * SCALE, (py - SHEET.y) * SCALE]);

@@ -123,7 +123,8 @@ export function greyPageOf(
   mix: Mix,
   prefix: string,
 ): GreyPage | null {
-  const values = valuesOf(data, room).map((v) => ({ ...v, name: shortened(v.name, 22) }));
+  const full = valuesOf(data, room);
+  const values = full.map((v) => ({ ...v, name: shortened(v.name, 22) }));
   const cloths = values.filter((v) => v.isCloth);
   if (cloths.length < 2) return null;
   const { language } = data.studio.fields;
@@ -133,7 +134,10 @@ export function greyPageOf(
   const besideX = margin.left + pictureWidth + BESIDE_MM;
   const besideWidth = sheet.width - margin.right - besideX;
   const pairs = pairsOf(cloths).slice(0, MOST_PAIRS);
-  const note = noteOf(cloths, pairsOf(cloths).length);
+  const note = noteOf(
+    full.filter((v) => v.isCloth),
+    pairsOf(cloths).length,
+  );
 
   const scaleWidth = sheet.width - margin.left - margin.right - LAST_NAME_MM;
   const placed = scaleLabels(values, (value) => margin.left + (scaleWidth * value) / 100);

@@ -6,11 +6,12 @@ import { AWAITED, colourCard } from "../pictures/colourCard.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { escapeHtml, type Markup, marked } from "../words/marks.ts";
-import { listed, scaleWords, shortened } from "../words/phrases.ts";
+import { listed, scaleWords } from "../words/phrases.ts";
 import { svgNumber } from "../words/svgNumber.ts";
-import { DISTANCES_M, distance, PATCH, patchesSvg, plainFrom } from "./acrossTheRoom.ts";
+import { DISTANCES_M, distance, PATCH, patchesSvg } from "./acrossTheRoom.ts";
 import { fillOf, mostOnPaper } from "./cuttingFill.ts";
 import { shadowOf, tileImages } from "./cuttings.ts";
+import { type DistanceRow, distanceRows, pitchOf } from "./distanceRows.ts";
 import { edgePath } from "./edges.ts";
 import { repeatWords } from "./repeatWords.ts";
 import { rulerSvg } from "./ruler.ts";
@@ -25,12 +26,6 @@ export interface ScaleCaption {
   readonly width: number;
   readonly name: string;
   readonly words: Markup;
-}
-
-export interface DistanceRow {
-  readonly y: number;
-  readonly name: string;
-  readonly words: string;
 }
 
 export interface ScalePage {
@@ -201,12 +196,8 @@ export function scalePageOf(
   const base = sheet.height - sheet.margin.bottom - 7;
   // How a cloth reads across the room is seen on its photograph alone.
   const shown = [...photographed, ...plains.map(swatchOf)].slice(0, 8);
-  const pitch = shown.length > 7 ? 22.4 : 24;
-  const rows = shown.map((s, at) => ({
-    y: top + at * pitch,
-    name: shortened(s.name, 18),
-    words: plainFrom(s, units),
-  }));
+  const pitch = pitchOf(shown.length);
+  const rows = distanceRows(shown, top, units);
   const hung = `<g id="${prefix}-hung">${lengths.map((l, at) => lengthSvg(l, top, scale, book, `${prefix}-s${at}`)).join("")}</g>`;
   const across =
     shown

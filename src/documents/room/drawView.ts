@@ -9,7 +9,7 @@ import { itemPhrase, type Language } from "../words/phrases.ts";
 import { svgNumber } from "../words/svgNumber.ts";
 import { roomBindings } from "./bindings.ts";
 import type { LeaderLabel } from "./leaderRoutes.ts";
-import { placeLeaders } from "./leaders.ts";
+import { type NamesOn, type PlacedLeaders, placeLeaders } from "./leaders.ts";
 import { seenPieces } from "./seenPieces.ts";
 import type { Extent } from "./sheetsOfViews.ts";
 import type { StandingItem } from "./standingItem.ts";
@@ -28,7 +28,8 @@ export interface View extends Extent {
 export interface ViewLabel {
   readonly x: number;
   readonly y: number;
-  readonly name: string;
+  /** The name on its lines. */
+  readonly lines: readonly string[];
   readonly words: string;
 }
 
@@ -46,11 +47,10 @@ export interface DrawnView {
 /** A name takes no more than this beside its line, and with its words so much below it. */
 const LABEL_WIDTH_MM = 46;
 const LABEL_HEIGHT_MM = 14;
+/** Below a label where the drawing is moved about in a window. */
+const LABEL_AIR_MM = 2;
 /** The air that a dot needs on its cloth, on paper. */
 const DOT_MM = 0.9;
-
-/** A name and the words below it. */
-const LABEL_MM = 9;
 
 /** One view at its place on the sheet, with its cloths, dimensions above and names below. */
 export function drawnView(
@@ -63,6 +63,8 @@ export function drawnView(
     readonly foot: number;
     readonly right: number;
     readonly heights: boolean;
+    /** How far below its floor there is paper for names. */
+    readonly below: number;
   },
   book: PictureBook,
   prefix: string,
@@ -107,10 +109,13 @@ export function drawnView(
   const papers = wall ? paperLabels(data, room, wall, heightMm, items, language) : [];
   const labels = [...papers, ...labelsOf(data, room, items, language, DOT_MM * scale)];
   const pieces = seenPieces(items, wall, view, scale);
-  const place = (all: readonly LeaderLabel[]) =>
-    placeLeaders(all, { scale: 1 / scale, x: at.x, y }, at.foot + 6, at.right, pieces);
-  const each = place(labels);
-  const leaders = each.crowded ? place(groupedCushions(labels, items, language)) : each;
+  const place = (all: readonly LeaderLabel[], namesOn: NamesOn) =>
+    placeLeaders(all, { scale: 1 / scale, x: at.x, y }, at.foot + 6, at.right, pieces, namesOn);
+  const reachOf = ({ labels: all }: PlacedLeaders): number =>
+    Math.max(0, ...all.map((l) => l.y + l.heightMm - at.foot));
+  const fits = (placed: PlacedLeaders): boolean =>
+    !placed.crowded && reachOf(placed) <= at.below + 0.01;
+  const leaders = bestLeaders(labels, groupedCushions(labels, items, language), place, fits);
   return {
     svg:
       nested(
@@ -121,7 +126,7 @@ export function drawnView(
         rendered.heightMm,
       ) + leaders.svg,
     labels: leaders.labels,
-    reachMm: Math.max(0, ...leaders.labels.map((l) => l.y + LABEL_MM - at.foot)),
+    reachMm: reachOf(leaders),
     wall: sheetPart(at.x, y, at.x + widthMm / scale, at.foot),
     whole: sheetPart(
       at.x - rendered.insetMm.left,
@@ -130,9 +135,27 @@ export function drawnView(
         at.x + widthMm / scale + rendered.insetMm.right,
         ...leaders.labels.map((l) => l.x + LABEL_WIDTH_MM),
       ),
-      Math.max(at.foot + 4, ...leaders.labels.map((l) => l.y + LABEL_HEIGHT_MM)),
+      Math.max(
+        at.foot + 4,
+        ...leaders.labels.map((l) => l.y + Math.max(LABEL_HEIGHT_MM, l.heightMm + LABEL_AIR_MM)),
+      ),
     ),
   };
+}
+
+/** Names in full where there is room for them, else cut short; where even that is too narrow, cushions share one. */
+function bestLeaders(
+  each: readonly LeaderLabel[],
+  grouped: readonly LeaderLabel[],
+  place: (all: readonly LeaderLabel[], namesOn: NamesOn) => PlacedLeaders,
+  fits: (placed: PlacedLeaders) => boolean,
+): PlacedLeaders {
+  const full = place(each, "two lines");
+  if (fits(full)) return full;
+  const short = place(each, "one line");
+  if (!short.crowded) return short;
+  const shared = place(grouped, "two lines");
+  return fits(shared) ? shared : place(grouped, "one line");
 }
 
 const r = svgNumber;

@@ -99,6 +99,9 @@ function elevationPage(
   const paperHeight = Math.max(...views.map((v) => v.heightMm)) / scale;
   const over = overColumn(views, space);
   const spare = Math.max(0, space.across + over - acrossOf(views, scale));
+  const first = space.top + paperHeight;
+  // As far as the names reach the drawing is moved up: at its highest they have the most room.
+  const below = sheet.height - sheet.margin.bottom - first;
   const drawAt = (foot: number): DrawnView[] => {
     let x = space.left - over + (space.title === "beside" ? spare : spare / 2);
     return views.map((view, at) => {
@@ -108,14 +111,13 @@ function elevationPage(
       const right = isLast ? sheet.width - sheet.margin.right : x - 4;
       // Walls of one room are of one height: it stands once, beside the last.
       const heights = isLast || views[at + 1]?.wall === null;
-      const place = { x: from, foot, right, heights };
+      const place = { x: from, foot, right, heights, below };
       return drawnView(data, room, view, scale, place, book, `${prefix}${at}`);
     });
   };
   // How many lines of names there are is known once they have their places; then the whole stands on the foot of the sheet.
-  const first = space.top + paperHeight;
   const reach = Math.max(...drawAt(first).map((d) => d.reachMm));
-  const down = sheet.height - sheet.margin.bottom - reach - first;
+  const down = below - reach;
   const drawn = drawAt(first + Math.max(0, down * SINK[space.title]));
   const ruler =
     space.title === "above"

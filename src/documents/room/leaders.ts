@@ -1,3 +1,5 @@
+import { nameLines } from "../words/nameLines.ts";
+import { shortened } from "../words/phrases.ts";
 import { svgNumber } from "../words/svgNumber.ts";
 import { type LeaderLabel, type OnSheet, type Route, routesOf } from "./leaderRoutes.ts";
 import type { SeenPieces } from "./seenPieces.ts";
@@ -10,15 +12,30 @@ export interface PlacedLeaders {
   readonly labels: readonly {
     readonly x: number;
     readonly y: number;
-    readonly name: string;
+    /** The name on its lines. */
+    readonly lines: readonly string[];
     readonly words: string;
+    /** How high it stands, name and words. */
+    readonly heightMm: number;
   }[];
 }
 
-/** The least width that a label takes on paper, its letters, and the step to a further line of labels. */
+/** How names may stand: long ones on two lines, or all on one, the longer cut short. */
+export type NamesOn = "two lines" | "one line";
+
+/** The least width that a label takes on paper, its letters, and the step to a further line of labels, which grows with them. */
 const LABEL_MM = 18;
 const LETTER_MM = 1.95;
 const STEP_MM = 12;
+/** Between a label and the one below it. */
+const BETWEEN_MM = 3;
+/** Letters of a name on one line, and at the most, where it would else be cut: as many as a label is wide. */
+const NAME_LETTERS = 20;
+const MOST_LETTERS = 24;
+/** A line of a name and one of its words, and how many letters of the words go on a line, in the layouts' own type. */
+const NAME_MM = 5;
+const WORDS_MM = 4;
+const WORDS_LETTERS = 26;
 /** What a label without a clear place costs: more than any shift of all others. */
 const NO_PLACE = 10_000;
 /** A label breaks its words over several lines at this width. */
@@ -67,8 +84,10 @@ interface Arranged {
   readonly cost: number;
 }
 
-/** The ways that a label may take, and how wide its name is. */
+/** The ways that a label may take, how its name is broken, and how wide and high it is. */
 interface Span {
+  readonly lines: readonly string[];
+  readonly heightMm: number;
   readonly width: number;
   readonly routes: readonly Route[];
 }
@@ -113,12 +132,27 @@ function arrange(order: readonly LeaderLabel[], spans: ReadonlyMap<LeaderLabel, 
   return { standing, cost: cost + lost.size * NO_PLACE };
 }
 
+/** Where each line of labels begins: below the highest of those before it. */
+function rowTops(
+  standing: ReadonlyMap<LeaderLabel, Standing>,
+  spans: ReadonlyMap<LeaderLabel, Span>,
+  below: number,
+): number[] {
+  const tops = [below];
+  for (let row = 0; row < ROWS - 1; row++) {
+    const own = [...standing].filter(([, at]) => at.row === row);
+    const highest = Math.max(0, ...own.map(([label]) => spans.get(label)?.heightMm ?? 0));
+    tops.push((tops[row] as number) + Math.max(STEP_MM, highest + BETWEEN_MM));
+  }
+  return tops;
+}
+
 /**
  * Leaders from things on a wall to their names below the floor: a white dot on the cloth, a line under-laid with white, the label
  * left-aligned to it. A line falls straight down where it runs over nothing else, or over what the thing rests on; else it leaves the
  * thing sideways, and falls where the wall is free. Dots move within their things until labels have room and no leader runs through
  * a name or over another; what still has none goes a line lower. Several orders are tried, the best is kept. `below` is the height of
- * the first line of names on paper, `pieces` what is seen on the wall (null where nothing stands there).
+ * the first line of names on paper, `pieces` what is seen on the wall (null where nothing stands there), `namesOn` how long names stand.
  */
 export function placeLeaders(
   all: readonly LeaderLabel[],
@@ -126,12 +160,20 @@ export function placeLeaders(
   below: number,
   rightEdge: number,
   pieces: SeenPieces | null,
+  namesOn: NamesOn = "two lines",
 ): PlacedLeaders {
   const spans = new Map(
     all.map((label): [LeaderLabel, Span] => {
-      const letters = Math.max(label.name.length * 1.1, label.words.length);
+      const { name, words } = label;
+      const lines =
+        namesOn === "one line"
+          ? [shortened(name, NAME_LETTERS)]
+          : nameLines(name, NAME_LETTERS, MOST_LETTERS);
+      const letters = Math.max(...lines.map((line) => line.length * 1.1), words.length);
       const width = Math.min(WIDEST_MM, Math.max(LABEL_MM, letters * LETTER_MM + 3));
-      return [label, { width, routes: routesOf(label, width, rightEdge, pieces, sheet) }];
+      const heightMm = NAME_MM * lines.length + WORDS_MM * Math.ceil(words.length / WORDS_LETTERS);
+      const routes = routesOf(label, width, rightEdge, pieces, sheet);
+      return [label, { lines, heightMm, width, routes }];
     }),
   );
   const byPlace = [...all].sort(
@@ -150,16 +192,18 @@ export function placeLeaders(
     .reduce((a, b) => (b.cost < a.cost - 1e-9 ? b : a));
   let svg = "";
   let dots = "";
-  const labels: { x: number; y: number; name: string; words: string }[] = [];
+  const labels: PlacedLeaders["labels"][number][] = [];
+  const tops = rowTops(best.standing, spans, below);
   for (const label of byPlace) {
     const at = best.standing.get(label);
     if (!at) continue;
     const { px, py, turn, row } = at;
-    const ly = below + row * STEP_MM;
+    const { lines, heightMm } = spans.get(label) as Span;
+    const ly = tops[row] as number;
     const start = `M${r(px)} ${r(py)}${turn === px ? "" : `H${r(turn)}`}`;
-    svg += `<path d="${start}V${r(ly + 3)}" fill="none" stroke="#fff" stroke-opacity=".75" stroke-width=".7"/><path d="${start}V${r(ly + 8)}" fill="none" stroke="#23282e" stroke-width=".18"/>`;
+    svg += `<path d="${start}V${r(ly + 3)}" fill="none" stroke="#fff" stroke-opacity=".75" stroke-width=".7"/><path d="${start}V${r(ly + heightMm - 1)}" fill="none" stroke="#23282e" stroke-width=".18"/>`;
     dots += `<circle cx="${r(px)}" cy="${r(py)}" r=".75" fill="#fff" stroke="#23282e" stroke-width=".25"/>`;
-    labels.push({ x: turn + 1.2, y: ly, name: label.name, words: label.words });
+    labels.push({ x: turn + 1.2, y: ly, lines, words: label.words, heightMm });
   }
   return { svg: svg + dots, crowded: best.cost >= NO_PLACE, labels };
 }

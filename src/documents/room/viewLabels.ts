@@ -1,15 +1,13 @@
 import type { Wall } from "../../room/walls.ts";
 import { capital } from "../../units/capital.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
-import { itemPhrase, type Language, listed, shortened } from "../words/phrases.ts";
+import { itemPhrase, type Language, listed } from "../words/phrases.ts";
 import { beneath } from "./beneath.ts";
 import { clothSpots } from "./clothSpots.ts";
 import { factsOf } from "./itemView.ts";
 import type { LeaderLabel } from "./leaderRoutes.ts";
 import type { StandingItem } from "./standingItem.ts";
 
-/** A name's letters on one line below a drawing; the board has it in full. */
-const MOST_LETTERS = 20;
 /** More letters than this in the names of grouped cushions, and only their number is said. */
 const MOST_GROUPED = 56;
 
@@ -70,7 +68,7 @@ export function labelsOf(
     return [
       {
         id,
-        name: shortened(object ?? listed(names), MOST_LETTERS),
+        name: object ?? listed(names),
         words: object ? "" : itemPhrase(item, language),
         ...places,
         own: new Set([id]),
@@ -131,7 +129,7 @@ export function paperLabels(
     return [
       {
         id: cover.item,
-        name: shortened(data.swatches.get(cloth)?.name ?? "", MOST_LETTERS),
+        name: data.swatches.get(cloth)?.name ?? "",
         words: itemPhrase(item, language),
         left: x,
         right: x + face.width.toMm(),

@@ -105,7 +105,8 @@ export function listed(words: readonly string[]): string {
 export function shortened(name: string, letters: number): string {
   if (name.length <= letters) return name;
   const cut = name.slice(0, letters).replace(/\s+\S*$/, "");
-  return `${cut === "" ? name.slice(0, letters - 1) : cut}…`;
+  // One word alone is cut within.
+  return `${cut === "" || cut.length === letters ? name.slice(0, letters - 1) : cut}…`;
 }
 
 /** One part in words: `one third`, `one half`, `one quarter`, else `one to 15`. */
