@@ -4,9 +4,8 @@ import type { Money } from "../units/money.ts";
 export interface Row {
   readonly depth: 0 | 1 | 2;
   readonly label: string;
-  readonly trade: Money;
-  readonly client: Money;
-  readonly tax: Money;
+  /** Null, and empty on its line, while no price of it is in. */
+  readonly sums: { readonly trade: Money; readonly client: Money; readonly tax: Money } | null;
   readonly note: string;
 }
 
@@ -14,9 +13,7 @@ export interface Row {
 export function moneyTable(rows: readonly Row[], print: (m: Money) => string): string[] {
   const table = rows.map((row) => [
     `${"  ".repeat(row.depth)}${row.label}`,
-    print(row.trade),
-    print(row.client),
-    print(row.tax),
+    ...(["trade", "client", "tax"] as const).map((key) => (row.sums ? print(row.sums[key]) : "")),
     row.note,
   ]);
   const head = ["", "Trade", "Client", "Tax", ""];

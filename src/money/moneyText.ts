@@ -5,6 +5,7 @@ import { accountText } from "./account/accountText.ts";
 import type { Alternative } from "./alternatives.ts";
 import type { TaxedLine } from "./lines.ts";
 import { moneyTable, type Row } from "./moneyTable.ts";
+import { pricesIn } from "./pricesIn.ts";
 import type { ProjectMoney } from "./projectMoney.ts";
 
 /** How hard a phase is to undo, by its hardest item. */
@@ -42,7 +43,9 @@ export function moneyText(
   account: Account | null = null,
 ): string {
   const print = (m: Money): string => printMoney(m, words.language);
-  const lines = room === null ? all.lines : all.lines.filter((l) => l.room === room);
+  // A share of prices that are still to come is no sum yet.
+  const told = all.lines.filter((l) => l.what !== "reserve" || l.client.minor !== 0n);
+  const lines = room === null ? told : told.filter((l) => l.room === room);
   const out = [
     ...moneyTable(rowsOf(lines, all.currency, words), print),
     "",
@@ -64,23 +67,21 @@ function rowsOf(lines: readonly TaxedLine[], currency: string, words: MoneyWords
     const items = [...new Set(mine.map((l) => l.item))].sort(nullLast);
     const heading = room === null ? "For the whole project" : words.room(room);
     return [
-      { depth: 0, label: heading, ...sums(mine, currency), note: "" },
+      { depth: 0, label: heading, sums: sums(mine, currency), note: "" },
       ...items.flatMap((item): Row[] => {
         const own = mine.filter((l) => l.item === item);
         const rows = own.map(
           (l): Row => ({
             depth: item === null ? 1 : 2,
             label: lineWords(l),
-            trade: l.trade,
-            client: l.client,
-            tax: l.tax,
+            sums: sums([l], currency),
             note: l.open ? "price to come" : "",
           }),
         );
         if (item === null || room === null) return rows;
         const unchosen = own.some((l) => l.unchosen) ? "not chosen yet" : "";
         const title = words.item(room, item);
-        return [{ depth: 1, label: title, ...sums(own, currency), note: unchosen }, ...rows];
+        return [{ depth: 1, label: title, sums: sums(own, currency), note: unchosen }, ...rows];
       }),
     ];
   });
@@ -90,13 +91,15 @@ function nullLast(a: string | null, b: string | null): number {
   return Number(a === null) - Number(b === null);
 }
 
-function sums(lines: readonly TaxedLine[], currency: string) {
+/** What lines come to; null while none of their prices is in. */
+function sums(lines: readonly TaxedLine[], currency: string): Row["sums"] {
   const of = (key: "trade" | "client" | "tax"): Money =>
     sumMoney(
       lines.map((l) => l[key]),
       currency,
     );
-  return { trade: of("trade"), client: of("client"), tax: of("tax") };
+  const all = { trade: of("trade"), client: of("client"), tax: of("tax") };
+  return pricesIn(lines, [all.trade, all.client]) === "none" ? null : all;
 }
 
 /** `cloth Pomander`, but `making` where the label says no more than the line's kind. */
@@ -112,8 +115,13 @@ function totalsText(all: ProjectMoney, room: string | null, print: (m: Money) =>
   const totals =
     room === null ? all.totals : (all.rooms.find((r) => r.room === room)?.totals ?? all.totals);
   const { budget, remaining, unchosen } = totals;
+  const lines = room === null ? all.lines : all.lines.filter((l) => l.room === room);
+  const known = pricesIn(lines, [totals.trade, totals.client]);
+  if (known === "none")
+    return ["No price is in yet.", ...(budget ? [`Budget ${print(budget)}.`] : [])];
+  const soFar = known === "some" ? " so far, prices still to come" : "";
   const out = [
-    `Trade ${print(totals.trade)}; client ${print(totals.client)}; tax ${print(totals.tax)}${all.taxIncluded ? " (included)" : ""}; total ${print(totals.total)}.`,
+    `Trade ${print(totals.trade)}; client ${print(totals.client)}; tax ${print(totals.tax)}${all.taxIncluded ? " (included)" : ""}; total ${print(totals.total)}${soFar}.`,
   ];
   if (unchosen.minor !== 0n)
     out.push(
@@ -128,6 +136,8 @@ function totalsText(all: ProjectMoney, room: string | null, print: (m: Money) =>
 
 /** Phases and instalments, which are the whole project's. */
 function wholeProjectText(all: ProjectMoney, print: (m: Money) => string): string[] {
+  // Parts of nothing would read as if nothing were to be paid.
+  if (pricesIn(all.lines, [all.totals.trade, all.totals.client]) === "none") return [];
   const phases = all.phases.map(
     (p) =>
       `${p.phase === null ? "Fees, samples and reserve" : `Phase ${p.phase}${p.commitment ? ` (${UNDO[p.commitment]})` : ""}`}: ${print(p.total)}.`,
@@ -157,7 +167,9 @@ function alternativeText(
 ): string {
   const what = `${words.room(room)}${item === null ? "" : `: ${words.item(room, item)}`}`;
   const than = stands ? ", as it stands" : `, the project ${signed(more, print)}`;
-  return `${what}, ${title}: finished ${print(cost.client)}${than}.`;
+  if (cost.open && cost.client.minor === 0n) return `${what}, ${title}: price to come.`;
+  const finished = `${print(cost.client)}${cost.open ? " so far" : ""}`;
+  return `${what}, ${title}: finished ${finished}${than}.`;
 }
 
 function signed(sum: Money, print: (m: Money) => string): string {

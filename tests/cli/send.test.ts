@@ -245,3 +245,30 @@ test.each([null, "/nowhere/browser"])(
     }
   },
 );
+
+test("a proposal without any price is recorded as one, and no sum of nothing is told", async () => {
+  const unpriced = (name: string): string => card(name, 0).replace(/price: .*\n/, "");
+  await put(
+    "projects/quay/project.md",
+    "---\nproject: Quay\nclient: { name: Nobody }\nstatus: proposed\nrevision: A\ndated: 2026-11-20\n---\n",
+  );
+  await put("cloths/linen.md", unpriced("Linen"));
+  const studio = await readFile(join(dir, "studio.md"), "utf8");
+  await put("studio.md", studio.replace(", rates: { cushion: 30 per item }", ""));
+  const sent = await send();
+  expect(sent.out).toMatch(/Recorded revision A as sent on [\d-]+: no price is in it yet\./);
+  // The cloth has its price now, the making has not: twenty dollars a yard to the client.
+  await put("cloths/linen.md", card("Linen", 10));
+  const again = await send();
+  expect(again.exit).toBe(1);
+  expect(again.err).toMatch(
+    /was sent on [\d-]+, without a price, and has been changed since: it now comes to \$\d+\.\d\d so far, prices still to come\./,
+  );
+  await put(
+    "projects/quay/project.md",
+    "---\nproject: Quay\nclient: { name: Nobody }\nstatus: proposed\nrevision: B\ndated: 2026-11-20\n---\n",
+  );
+  const block = await changes();
+  expect(block?.before).toBe("to come *");
+  expect(block?.now).toMatch(/^\d+\.\d\d \*$/);
+});

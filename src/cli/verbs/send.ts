@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { diagnosticJson } from "../../diagnostics/report.ts";
 import { writeAtomically } from "../../images/writeAtomically.ts";
+import { pricesIn } from "../../money/pricesIn.ts";
 import { nextRevision } from "../../revisions/nextRevision.ts";
 import { isSame, type SentRevision, writeSent } from "../../revisions/sentRevision.ts";
 import type { Sending } from "../../site/computed.ts";
@@ -83,12 +84,20 @@ async function keep(
   }
 }
 
-/** The total in words; while a price is still to come it is not the whole. */
+/** The total in words; while a price is still to come it is not the whole, and while none is in there is none to tell. */
 function sumOf({ totalMinor, currency, items, others }: SentRevision, language: string): string {
-  const sum = printMoney(money(totalMinor, currency), language);
-  return [...items, ...others].some(({ open }) => open)
-    ? `${sum} so far, prices still to come`
-    : sum;
+  const total = money(totalMinor, currency);
+  const known = pricesIn([...items, ...others], [total]);
+  if (known === "none") return "no price is in it yet";
+  const sum = printMoney(total, language);
+  return known === "some" ? `${sum} so far, prices still to come` : sum;
+}
+
+/** What was sent and what it comes to now, as it stands in a sentence. */
+function sentAndNow(known: SentRevision, state: SentRevision, language: string): string {
+  const [then, now] = [known, state].map((each) => sumOf(each, language)) as [string, string];
+  const at = then.startsWith("no ") ? "without a price" : `at ${then}`;
+  return `${at}, and has been changed since: ${now.startsWith("no ") ? now : `it now comes to ${now}`}`;
 }
 
 /** Why a state cannot be recorded; null where it can. */
@@ -115,7 +124,7 @@ function faultOf(
   return diagnostic(
     place,
     "revision-sent",
-    `Revision ${revision} was sent on ${known.sent}, at ${sumOf(known, language)}, and has been changed since: it comes to ${sumOf(state, language)} now.`,
+    `Revision ${revision} was sent on ${known.sent}, ${sentAndNow(known, state, language)}.`,
     { actual: revision, hint: nextHint(revision) },
   );
 }

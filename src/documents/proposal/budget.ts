@@ -1,5 +1,6 @@
 import type { TaxedLine } from "../../money/lines.ts";
 import { payable } from "../../money/payable.ts";
+import { pricesIn } from "../../money/pricesIn.ts";
 import { capital } from "../../units/capital.ts";
 import {
   compareMoney,
@@ -96,7 +97,8 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
   const phases = [
     ...new Set(clientLines.filter((l) => l.item !== null).map((l) => l.phase ?? 1)),
   ].sort((a, b) => a - b);
-  const reserve = clientLines.find((l) => l.what === "reserve");
+  // A share of prices that are still to come is no sum yet.
+  const reserve = clientLines.find((l) => l.what === "reserve" && l.client.minor !== 0n);
   const groups = phases.map(
     (phase, at): BudgetGroup & { parts: StairPart[]; lines: readonly TaxedLine[] } => {
       const lines = clientLines.filter((l) => l.item !== null && (l.phase ?? 1) === phase);
@@ -173,7 +175,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
   const taxWords =
     m.taxIncluded || m.totals.tax.minor > 0n ? ", tax and making included" : ", making included";
   const open = [...new Set(clientLines.filter((l) => l.open).map((l) => l.label))];
-  const unpriced = open.length > 0 && m.totals.total.minor === 0n;
+  const unpriced = open.length > 0 && pricesIn(clientLines, [m.totals.total]) === "none";
   const over =
     remaining && remaining.minor < 0n ? whole(subtractMoney(money(0, m.currency), remaining)) : "";
   const leaves =
@@ -219,24 +221,29 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
           ]
         : []),
     ],
-    total: soFar(clientLines, print(m.totals.total)),
+    total: unpriced ? "to come *" : soFar(clientLines, print(m.totals.total)),
     open,
     instalments: m.instalments.map((i) => ({
       name: capital(i.name),
       due: DUE_WORDS[i.due] ?? i.due,
-      sum: print(i.amount),
+      sum: unpriced ? "to come *" : print(i.amount),
     })),
-    rooms: m.rooms.map((r) => ({
-      name: data.rooms.find((d) => d.record.id === r.room)?.record.fields.room ?? r.room,
-      sum: print(r.totals.total),
-      budget: r.totals.budget ? print(r.totals.budget) : "none set",
-      words:
-        r.totals.remaining === null
+    rooms: m.rooms.map(({ room, totals }) => {
+      const own = clientLines.filter((l) => l.room === room);
+      const left = totals.remaining;
+      const words =
+        left === null
           ? ""
-          : r.totals.remaining.minor >= 0n
-            ? print(r.totals.remaining)
-            : `over by ${print(subtractMoney(money(0, m.currency), r.totals.remaining))}`,
-    })),
+          : left.minor >= 0n
+            ? print(left)
+            : `over by ${print(subtractMoney(money(0, m.currency), left))}`;
+      return {
+        name: data.rooms.find((d) => d.record.id === room)?.record.fields.room ?? room,
+        sum: soFar(own, print(totals.total)),
+        budget: totals.budget ? print(totals.budget) : "none set",
+        words: words === "" ? "" : soFar(own, words),
+      };
+    }),
     footnote: data.project.fields["prices-hold"]
       ? `Cloth lengths include matching the pattern. Each line holds its cloth, making and tax.`
       : "Each line holds its cloth, making and tax.",

@@ -1,5 +1,6 @@
+import { pricesIn } from "../../money/pricesIn.ts";
 import type { ChangedItem, Changes } from "../../revisions/changes.ts";
-import type { SentItem } from "../../revisions/sentRevision.ts";
+import type { SentItem, SentRevision } from "../../revisions/sentRevision.ts";
 import { small } from "../../units/capital.ts";
 import { money } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
@@ -42,6 +43,11 @@ export function changesBlock(data: ProjectData): ChangesBlock | null {
         ? "to come *"
         : `${sum(item.sumMinor)} *`
       : sum(item.sumMinor);
+  const total = ({ items, others, totalMinor }: SentRevision): string => {
+    const known = pricesIn([...items, ...others], [money(totalMinor, since.currency)]);
+    if (known === "none") return "to come *";
+    return known === "some" ? `${sum(totalMinor)} *` : sum(totalMinor);
+  };
   const rooms = new Set([...data.state.items, ...since.items].map(({ room }) => room));
   const named = ({ what, roomName }: SentItem): string =>
     rooms.size > 1 ? `${what}; ${roomName.toLowerCase()}` : what;
@@ -76,8 +82,8 @@ export function changesBlock(data: ProjectData): ChangesBlock | null {
     sentence: sentence(changes, dateInWords(since.sent, language), rows.length),
     currency: currencySign(since.currency, language),
     rows,
-    before: sum(changes.beforeMinor),
-    now: sum(changes.nowMinor),
+    before: total(since),
+    now: total(data.state),
   };
 }
 

@@ -1,3 +1,4 @@
+import type { FinishedCost } from "../../money/alternatives.ts";
 import { capital } from "../../units/capital.ts";
 import type { Money } from "../../units/money.ts";
 import { money, printMoney, subtractMoney } from "../../units/money.ts";
@@ -13,8 +14,8 @@ export interface OptionColumn {
   readonly title: string;
   readonly swatches: readonly Markup[];
   readonly cloths: string;
-  /** What the item comes to finished. */
-  readonly sum: string;
+  /** What the item comes to finished; null while it has no price. */
+  readonly sum: string | null;
   /** What it does to the total, in words. */
   readonly difference: string;
   readonly changes: readonly string[];
@@ -37,6 +38,9 @@ function differenceWords(more: Money, stands: boolean, print: (m: Money) => stri
     ? `Adds ${print(more)} to the total.`
     : `Takes ${print(subtractMoney(money(0, more.currency), more))} off the total.`;
 }
+
+/** False while nothing but prices to come would stand in it. */
+const hasPrice = ({ client, open }: FinishedCost): boolean => !open || client.minor !== 0n;
 
 /** The cloths by which an option is known: its face, cover or paper, then the others that are seen. */
 function seenIn(option: ChoiceOption): string[] {
@@ -73,8 +77,12 @@ export function optionBlocks(data: ProjectData, book: PictureBook, prefix: strin
             .slice(0, 2)
             .map((swatch, k) => clothSwatch(swatch, book, SWATCH, `${prefix}-${at}-${n}-${k}`)),
           cloths: lined ? say`${names}, lined with ${lined}` : names,
-          sum: `${print(cost.client)}${cost.open ? " *" : ""}`,
-          difference: differenceWords(option.priced.more, option.stands, print),
+          sum: hasPrice(cost) ? `${print(cost.client)}${cost.open ? " *" : ""}` : null,
+          difference: hasPrice(cost)
+            ? differenceWords(option.priced.more, option.stands, print)
+            : option.stands
+              ? "As drawn."
+              : "",
           changes: option.changes.client,
         };
       };

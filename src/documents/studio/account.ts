@@ -19,16 +19,21 @@ function leadWords(data: ProjectData): { readonly lead: string; readonly more: s
   const { account: a, studio } = data;
   const print = (sum: typeof a.total): string => printMoney(sum, studio.fields.language);
   const { remaining, total, dueNow, parts, priceToCome, unchosen, reserve } = a;
+  const inCredit = { ...remaining, minor: -remaining.minor };
   const lead =
-    remaining.minor < 0n
-      ? `The client is ${print({ ...remaining, minor: -remaining.minor })} in credit: ${print(a.paid)} is paid of ${print(total)}.`
-      : remaining.minor > 0n
-        ? a.paid.minor === 0n
-          ? `${print(total)} is to be paid; nothing has come in yet.`
-          : `${print(remaining)} remains to be paid of ${print(total)}.`
-        : total.minor === 0n
-          ? "There is nothing to be paid yet."
-          : `All is paid: ${print(total)}.`;
+    a.pricesIn === "none"
+      ? a.paid.minor === 0n
+        ? "No price is in yet, so there is nothing to be paid."
+        : `${print(a.paid)} is paid, and no price is in yet.`
+      : remaining.minor < 0n
+        ? `The client is ${print(inCredit)} in credit: ${print(a.paid)} is paid of ${print(total)}.`
+        : remaining.minor > 0n
+          ? a.paid.minor === 0n
+            ? `${print(total)} is to be paid; nothing has come in yet.`
+            : `${print(remaining)} remains to be paid of ${print(total)}.`
+          : total.minor === 0n
+            ? "There is nothing to be paid yet."
+            : `All is paid: ${print(total)}.`;
   const due =
     remaining.minor <= 0n || parts.length === 0
       ? ""

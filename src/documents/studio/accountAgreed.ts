@@ -27,7 +27,7 @@ export function agreedPart(data: ProjectData) {
       what: revision ? `Revision ${revision}, as it is now` : "As it is now",
       by: a.unapproved !== null || a.last === null ? "not approved" : "",
       on: day(a.asOf),
-      total: bare(a.total),
+      total: a.pricesIn === "none" ? "price to come" : bare(a.total),
     },
     change:
       a.change && a.change.minor !== 0n

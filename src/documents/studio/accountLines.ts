@@ -27,8 +27,10 @@ export function madePart(data: ProjectData) {
   const { money: m, account: a, studio } = data;
   const { bare, print } = pens(data);
   const row = rowMaker(data);
+  const isUnpriced = a.pricesIn === "none";
   const whole = m.lines.filter(
-    (l) => l.room === null && (l.client.minor !== 0n || l.what !== "sample"),
+    (l) =>
+      l.room === null && (l.client.minor !== 0n || (l.what !== "sample" && l.what !== "reserve")),
   );
   const percent = (share: number): string =>
     new Intl.NumberFormat(studio.fields.language, {
@@ -52,8 +54,8 @@ export function madePart(data: ProjectData) {
       whole.length > 0
         ? { ...row("The whole project", whole), rows: whole.map((l) => row(l.label, [l])) }
         : null,
-    total: row("Total", m.lines),
-    kinds: a.kinds.map((k) => ({
+    total: isUnpriced ? { ...row("Total", m.lines), sum: "to come *" } : row("Total", m.lines),
+    kinds: (isUnpriced ? [] : a.kinds).map((k) => ({
       what: KIND_WORDS[k.kind],
       net: bare(k.net),
       tax: k.tax.minor === 0n ? "none" : bare(k.tax),
@@ -64,7 +66,7 @@ export function madePart(data: ProjectData) {
       tax: bare({ ...a.total, minor: a.kinds.reduce((sum, k) => sum + k.tax.minor, 0n) }),
       sum: bare(a.total),
     },
-    taxes: a.taxes.map(
+    taxes: (isUnpriced ? [] : a.taxes).map(
       (t) =>
         `${capital(tax)} on ${t.kind}: ${percent(t.rate.valueOf())} of ${print(t.net)}, ${print(t.tax)}.${m.taxIncluded ? " The prices on the proposal hold it." : ""}`,
     ),

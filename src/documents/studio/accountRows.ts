@@ -14,6 +14,9 @@ const WHEN: Readonly<Record<string, string>> = {
 export function duePart(data: ProjectData) {
   const { account: a } = data;
   const { bare, day } = pens(data);
+  // Until a price is in, or a total was approved, a part is a share of nothing known.
+  const isKnown = a.pricesIn !== "none" || a.parts.some((part) => part.sum.minor !== 0n);
+  const sumOrNone = (sum: typeof a.total): string => (isKnown ? bare(sum) : "to come");
   return {
     words: a.parts.length > 0 ? standWords(data) : "",
     rows: a.parts.map((part) => {
@@ -21,16 +24,16 @@ export function duePart(data: ProjectData) {
       return {
         name: capital(part.name),
         when: capital([when, part.dueOn ? day(part.dueOn) : ""].filter((w) => w !== "").join(", ")),
-        sum: bare(part.sum),
+        sum: sumOrNone(part.sum),
         paid: bare(part.paid),
-        open: bare(part.open),
-        state: stateWords(part, a.asOf, day),
+        open: sumOrNone(part.open),
+        state: isKnown ? stateWords(part, a.asOf, day) : "",
       };
     }),
     total: {
-      sum: bare(a.total),
+      sum: sumOrNone(a.total),
       paid: bare(sumOf(a, "paid")),
-      open: bare(sumOf(a, "open")),
+      open: sumOrNone({ ...a.total, minor: sumOf(a, "open").minor }),
     },
     paste: [
       "instalments:",
@@ -77,6 +80,7 @@ export function paidPart(data: ProjectData) {
   const { bare, day } = pens(data);
   const open = a.parts.find((part) => part.open.minor > 0n);
   const remaining = a.remaining.minor;
+  const isUnpriced = a.pricesIn === "none";
   return {
     rows: a.payments.map((p) => ({
       on: day(p.on),
@@ -86,11 +90,13 @@ export function paidPart(data: ProjectData) {
       sum: p.counts ? bare(p.amount) : `(${bare(p.amount)})`,
     })),
     paid: bare(a.paid),
-    total: bare(a.total),
-    rest: {
-      what: remaining < 0n ? "In credit" : "Remains to be paid",
-      sum: bare(remaining < 0n ? { ...a.remaining, minor: -remaining } : a.remaining),
-    },
+    total: isUnpriced ? "price to come" : bare(a.total),
+    rest: isUnpriced
+      ? { what: "Remains to be paid", sum: "to come" }
+      : {
+          what: remaining < 0n ? "In credit" : "Remains to be paid",
+          sum: bare(remaining < 0n ? { ...a.remaining, minor: -remaining } : a.remaining),
+        },
     paste: [
       "payments:",
       paymentLine(

@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { pricesIn } from "../../money/pricesIn.ts";
 import { allowanceOrigins, type Origin, WRITTEN } from "../../quantities/text/origins.ts";
 import { savingWords } from "../../quantities/text/savingWords.ts";
 import { capital } from "../../units/capital.ts";
@@ -19,6 +20,12 @@ function moneyWords(data: ProjectData): string {
   const print = (sum: Money): string => printMoney(sum, studio.fields.language);
   const open = new Set(m.lines.filter((l) => l.open).map((l) => l.label)).size;
   const left = m.totals.remaining;
+  const toCome = open > 0 ? `${open} ${open === 1 ? "price" : "prices"} still to come` : "";
+  if (pricesIn(m.lines, [m.totals.client]) === "none") {
+    const limit = m.totals.budget ? `the limit is ${print(m.totals.budget)}` : "";
+    const words = ["No price is in yet", limit, toCome];
+    return `${words.filter((p) => p !== "").join(", ")}.`;
+  }
   const parts = [
     `It comes to ${print(m.totals.total)}${open > 0 ? " so far" : ""}`,
     left === null
@@ -26,7 +33,7 @@ function moneyWords(data: ProjectData): string {
       : left.minor < 0n
         ? `${print(subtractMoney(money(0, m.currency), left))} over the limit`
         : `${print(left)} under the limit`,
-    open > 0 ? `${open} ${open === 1 ? "price" : "prices"} still to come` : "",
+    toCome,
   ];
   return `${parts.filter((p) => p !== "").join(", ")}.`;
 }

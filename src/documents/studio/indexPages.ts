@@ -1,3 +1,4 @@
+import { pricesIn } from "../../money/pricesIn.ts";
 import { capital } from "../../units/capital.ts";
 import { printMoney } from "../../units/money.ts";
 import type { Page } from "../page.ts";
@@ -15,6 +16,14 @@ import { coverOf } from "../proposal/cover.ts";
 import { wayTo } from "../ways.ts";
 import { searchEntries } from "./searchEntries.ts";
 import { STUDIO_DOCUMENTS } from "./studioPage.ts";
+
+/** What a project comes to, at client and trade prices. */
+function moneyWords({ money: { lines, totals } }: ProjectData, language: string): string {
+  const known = pricesIn(lines, [totals.trade, totals.client]);
+  if (known === "none") return "No price is in yet.";
+  const [client, trade] = [totals.total, totals.trade].map((m) => printMoney(m, language, true));
+  return `${client} to the client, ${trade} trade${known === "some" ? " so far" : ""}.`;
+}
 
 /** The studio's index: every project with its documents in all three trees. Nothing is hidden here. */
 export function studioIndex(
@@ -35,8 +44,7 @@ export function studioIndex(
       name: data.project.fields.project,
       client: data.project.fields.client.name,
       status: capital(data.project.fields.status),
-      total: printMoney(data.money.totals.total, language, true),
-      trade: printMoney(data.money.totals.trade, language, true),
+      money: moneyWords(data, language),
       groups: [
         {
           name: "For the client",

@@ -1,4 +1,5 @@
 import { itemName } from "../../items/itemName.ts";
+import { pricesIn } from "../../money/pricesIn.ts";
 import type { FindingCode } from "../../scheme/finding.ts";
 import { capital } from "../../units/capital.ts";
 import type { Length } from "../../units/length.ts";
@@ -102,9 +103,13 @@ function inHandOf(data: ProjectData, { record }: RoomData): string {
   const totals = data.money.rooms.find((r) => r.room === record.id)?.totals;
   if (!totals?.budget || !totals.remaining) return "";
   const { language } = data.studio.fields;
+  const lines = data.money.lines.filter((l) => l.room === record.id);
+  const known = pricesIn(lines, [totals.client]);
+  if (known === "none")
+    return `${printMoney(totals.budget, language, true)} for the room; no price is in yet`;
   const left = totals.remaining;
   const sum = printMoney({ ...left, minor: left.minor < 0n ? -left.minor : left.minor }, language);
-  return `${sum} ${left.minor < 0n ? "over" : "in hand"} of ${printMoney(totals.budget, language, true)}`;
+  return `${sum} ${left.minor < 0n ? "over" : "in hand"} of ${printMoney(totals.budget, language, true)}${known === "some" ? ", with prices still to come" : ""}`;
 }
 
 /** What a find has to fit: the floor, the height, windows and doors. */

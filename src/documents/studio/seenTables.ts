@@ -1,6 +1,7 @@
+import type { FinishedCost } from "../../money/alternatives.ts";
 import type { PlaceShares } from "../../scheme/zones.ts";
 import { capital } from "../../units/capital.ts";
-import { printMoney } from "../../units/money.ts";
+import { type Money, printMoney } from "../../units/money.ts";
 import { NARROW, printCloth, type UnitSystem } from "../../units/printLength.ts";
 import { wordsIn } from "../../units/spelling.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
@@ -67,6 +68,25 @@ function calledIn(data: ProjectData, roomId: string, itemId: string | null, titl
   return `${names.filter((n) => n !== "").join(", ")}: ${title}`;
 }
 
+type Print = (sum: Money) => string;
+
+/** What something costs finished; while a price is still to come so far, and without any no figure at all. */
+function costWords({ trade, client, open }: FinishedCost, print: Print) {
+  const words = (sum: Money): string =>
+    !open ? print(sum) : sum.minor === 0n ? "to come" : `${print(sum)} so far`;
+  return { trade: words(trade), client: words(client) };
+}
+
+/** What it changes; nothing is known of it where it has no price. */
+function moreWords(
+  stands: boolean,
+  { cost, more }: { readonly cost: FinishedCost; readonly more: Money },
+  print: Print,
+): string {
+  if (stands) return "as it stands";
+  return cost.open && cost.client.minor === 0n ? "not known yet" : print(more);
+}
+
 /** What the options and comparisons of a project come to, at trade and client prices, and what each changes in its room. */
 export function comparedRows(data: ProjectData) {
   const { language } = data.studio.fields;
@@ -75,9 +95,8 @@ export function comparedRows(data: ProjectData) {
   const options = data.choices.flatMap((choice) =>
     choice.options.map((option) => ({
       what: calledIn(data, choice.room, choice.item, option.title),
-      trade: print(option.priced.cost.trade),
-      client: print(option.priced.cost.client),
-      more: option.stands ? "as it stands" : print(option.priced.more),
+      ...costWords(option.priced.cost, print),
+      more: moreWords(option.stands, option.priced, print),
       notes: [
         ...option.buys.map((b) => `${data.records.cloths.get(b.cloth)?.fields.cloth}: ${b.text}.`),
         ...option.changes.client,
@@ -87,9 +106,8 @@ export function comparedRows(data: ProjectData) {
   );
   const cloths = data.compared.map((a) => ({
     what: calledIn(data, a.room, null, a.title),
-    trade: print(a.cost.trade),
-    client: print(a.cost.client),
-    more: print(a.more),
+    ...costWords(a.cost, print),
+    more: moreWords(false, a, print),
     notes: [],
   }));
   return [...options, ...cloths];

@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { ProjectRecord, StudioRecord } from "../../records/records.ts";
 import { type Money, subtractMoney, sumMoney } from "../../units/money.ts";
+import { type PricesIn, pricesIn } from "../pricesIn.ts";
 import { type ProjectMoney, taxRates } from "../projectMoney.ts";
 import { toMoney } from "../toMoney.ts";
 import { type Agreed, agreedOf, type SentTotals } from "./agreed.ts";
@@ -31,6 +32,7 @@ export interface Account extends Agreed {
   /** What everything comes to today. Lines without a price stand in it at nothing, and are named in `priceToCome`. */
   readonly total: Money;
   readonly priceToCome: readonly string[];
+  readonly pricesIn: PricesIn;
   /** How much of the total is for what the client has still to choose, and how much is kept in reserve. */
   readonly unchosen: Money;
   readonly reserve: Money;
@@ -99,6 +101,7 @@ export function accountOf(
     asOf: today,
     total,
     priceToCome: [...new Set(lines.filter((l) => l.open).map((l) => l.label))],
+    pricesIn: pricesIn(lines, [totals.client]),
     unchosen: totals.unchosen,
     reserve: sumMoney(
       lines.filter((l) => l.what === "reserve").map((l) => l.client),

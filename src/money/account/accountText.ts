@@ -6,7 +6,10 @@ import { moreOrLess } from "./checkAccount.ts";
 export function accountText(account: Account, language: string): string[] {
   const print = (sum: Money): string => printMoney(sum, language);
   const { last, change, parts, payments, remaining } = account;
-  const today = `today ${print(account.total)}${change && change.minor !== 0n ? `, ${moreOrLess(change, language)}` : ""}`;
+  const isUnpriced = account.pricesIn === "none";
+  const today = isUnpriced
+    ? "no price is in yet"
+    : `today ${print(account.total)}${change && change.minor !== 0n ? `, ${moreOrLess(change, language)}` : ""}`;
   const agreed = !last
     ? `nothing is approved yet; ${today}`
     : last.total
@@ -20,7 +23,8 @@ export function accountText(account: Account, language: string): string[] {
   return [
     "",
     `Account on ${account.asOf}: ${agreed}.`,
-    ...parts.map((part) => {
+    // What was approved is owed whatever has a price today; else parts of nothing would read as paid.
+    ...(isUnpriced && !last?.total ? [] : parts).map((part) => {
       const paid =
         part.state === "paid"
           ? part.paidOn
@@ -31,7 +35,7 @@ export function accountText(account: Account, language: string): string[] {
             : "open";
       return `  ${part.name}, due ${dueWords(part)}: ${print(part.sum)}, ${paid}.`;
     }),
-    `Paid ${print(account.paid)}${ahead > 0 ? ` (${ahead} dated ahead, not counted)` : ""}; ${rest}.`,
+    `Paid ${print(account.paid)}${ahead > 0 ? ` (${ahead} dated ahead, not counted)` : ""}${isUnpriced ? "" : `; ${rest}`}.`,
   ];
 }
 
