@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { isOpen } from "../records/itemOptions.ts";
 import type { ProjectRecord, StudioRecord } from "../records/records.ts";
-import { type Money, money, subtractMoney, sumMoney, timesMoney } from "../units/money.ts";
+import { type Money, subtractMoney, sumMoney } from "../units/money.ts";
 import { boltsOf, type ClothBolt } from "./bolts.ts";
 import { clothLines } from "./clothLines.ts";
 import { feeLines } from "./feeLines.ts";
@@ -12,6 +12,7 @@ import type { PriceLine, TaxedLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
 import { payable } from "./payable.ts";
 import { checkPhaseOrder } from "./phaseOrder.ts";
+import { type Reserve, reserveOf } from "./reserve.ts";
 import { NO_TAX, type TaxRates, taxOnLines } from "./tax.ts";
 import { toMoney } from "./toMoney.ts";
 
@@ -48,6 +49,8 @@ export interface ProjectMoney {
   readonly instalments: readonly Instalment[];
   /** Cloths that have a bolt's price: cut against whole bolts. */
   readonly bolts: readonly ClothBolt[];
+  /** What is kept for the unforeseen, and what of it was used. */
+  readonly reserve: Reserve;
   readonly diagnostics: readonly Diagnostic[];
 }
 
@@ -103,37 +106,6 @@ export function totalsOf(
   };
 }
 
-/** The reserve for the unforeseen: a share of all client prices, untaxed, on one line. */
-function reserveLine(
-  studio: StudioRecord,
-  lines: readonly TaxedLine[],
-  included: boolean,
-  currency: string,
-): TaxedLine[] {
-  const share = studio.fields.contingency;
-  if (!share || share.compare(0) === 0) return [];
-  const { total } = totalsOf(lines, included, null, currency);
-  const client = timesMoney(total, share);
-  const zero = money(0, currency);
-  return [
-    {
-      room: null,
-      item: null,
-      what: "reserve",
-      label: "Kept in reserve",
-      cloth: null,
-      maker: null,
-      phase: null,
-      trade: zero,
-      client,
-      taxKind: "none",
-      open: false,
-      tax: zero,
-      unchosen: false,
-    },
-  ];
-}
-
 /**
  * The price of a project, line by line: cloth by its share of what is bought, making, hardware, paint, objects, freight, fees, tax by
  * kind, reserve; totals against the budgets; phases; instalments. Exact; rounded to the minor unit where a price meets a quantity,
@@ -146,7 +118,8 @@ export function projectMoney(input: MoneyInput): ProjectMoney {
   const rates = taxRates(studio);
   const { included } = rates;
   const taxed = taxedLines(input, rates, found);
-  const lines = [...taxed, ...reserveLine(studio, taxed, included, currency)];
+  const kept = reserveOf(project, studio, taxed, rates, found);
+  const lines = [...taxed, ...kept.lines];
   const budgets = budgetsOf(project, currency, found);
   const totals = totalsOf(lines, included, budgets.project, currency);
   const asked = instalmentsAsked(project);
@@ -168,6 +141,7 @@ export function projectMoney(input: MoneyInput): ProjectMoney {
     phases: phasesOf(input, lines, included, currency),
     instalments: paid.value,
     bolts: boltsOf(input, currency, found),
+    reserve: kept.reserve,
     diagnostics: found,
   };
 }

@@ -233,7 +233,7 @@ test("by kind, with the tax of each, the sums make the total, whether the tax is
   });
   const kept = account(PROJECT, { studio: `${STUDIO}\ncontingency: 10` });
   // A tenth of 61.50.
-  expect([kept.reserve.minor, kept.kinds.at(-1)?.kind]).toEqual([615n, "reserve"]);
+  expect([kept.reserve.kept.minor, kept.kinds.at(-1)?.kind]).toEqual([615n, "reserve"]);
 });
 
 test("a currency without cents: whole sums in the files, in the line to paste and in the account", () => {

@@ -98,7 +98,13 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     ...new Set(clientLines.filter((l) => l.item !== null).map((l) => l.phase ?? 1)),
   ].sort((a, b) => a - b);
   // A share of prices that are still to come is no sum yet.
-  const reserve = clientLines.find((l) => l.what === "reserve" && l.client.minor !== 0n);
+  const kept = payable(
+    clientLines.filter((l) => l.what === "reserve"),
+    m.taxIncluded,
+    m.currency,
+  );
+  const reserve = kept.minor === 0n ? null : kept;
+  const isFinal = m.reserve.isFinal;
   const groups = phases.map(
     (phase, at): BudgetGroup & { parts: StairPart[]; lines: readonly TaxedLine[] } => {
       const lines = clientLines.filter((l) => l.item !== null && (l.phase ?? 1) === phase);
@@ -163,8 +169,8 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     ],
     reserve: reserve
       ? {
-          sum: reserve.client,
-          words: `kept in reserve, ${alike(reserve.client)}`,
+          sum: reserve,
+          words: `${isFinal ? "used of the reserve" : "kept in reserve"}, ${alike(reserve)}`,
         }
       : null,
     limit: m.totals.budget
@@ -215,8 +221,8 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
       ...(reserve
         ? [
             {
-              what: "Kept in reserve for the unforeseen",
-              sum: print(reserve.client),
+              what: isFinal ? "Used of the reserve" : "Kept in reserve for the unforeseen",
+              sum: print(reserve),
             },
           ]
         : []),

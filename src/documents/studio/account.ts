@@ -1,3 +1,4 @@
+import { isFinal } from "../../money/reserve.ts";
 import { printMoney } from "../../units/money.ts";
 import type { Page } from "../page.ts";
 import type { ProjectData } from "../projectData.ts";
@@ -6,13 +7,9 @@ import { dateInWords } from "../words/dates.ts";
 import { listed } from "../words/phrases.ts";
 import { agreedPart } from "./accountAgreed.ts";
 import { madePart } from "./accountLines.ts";
+import { reserveLead, reservePart } from "./accountReserve.ts";
 import { duePart, paidPart } from "./accountRows.ts";
 import { studioPage } from "./studioPage.ts";
-
-/** True once everything is fitted: then it is the last account. */
-function isFinal(data: ProjectData): boolean {
-  return ["fitted", "archived"].includes(data.project.fields.status);
-}
 
 /** What remains, before all else; then what of it is due, and what the total leaves out or holds for later. */
 function leadWords(data: ProjectData): { readonly lead: string; readonly more: string } {
@@ -48,9 +45,7 @@ function leadWords(data: ProjectData): { readonly lead: string; readonly more: s
     unchosen.minor > 0n
       ? `${print(unchosen)} of the total is for what the client has still to choose, as it is drawn.`
       : "",
-    reserve.minor > 0n
-      ? `The total holds ${print(reserve)} in reserve: what is not used of that comes off the balance.`
-      : "",
+    reserveLead(reserve, print),
   ];
   return { lead, more: more.filter((words) => words !== "").join(" ") };
 }
@@ -60,7 +55,7 @@ export function accountPage(data: ProjectData): Page {
   const { project, studio, account } = data;
   const { language } = studio.fields;
   const asOf = dateInWords(account.asOf, language);
-  const title = isFinal(data) ? "Final account" : "Account";
+  const title = isFinal(project) ? "Final account" : "Account";
   return studioPage(data, "account", {
     title,
     beside: asOf,
@@ -75,6 +70,7 @@ export function accountPage(data: ProjectData): Page {
       due: duePart(data),
       paid: paidPart(data),
       made: madePart(data),
+      reserve: reservePart(data),
     },
   });
 }

@@ -1,5 +1,7 @@
+import type { Account } from "../../money/account/account.ts";
 import { saysApproved } from "../../money/account/agreed.ts";
 import { approvalWithTotal, nextApproval } from "../../money/account/pasteLines.ts";
+import { addMoney, type Money } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
 import { pens } from "./accountPens.ts";
 
@@ -29,6 +31,11 @@ export function agreedPart(data: ProjectData) {
       on: day(a.asOf),
       total: a.pricesIn === "none" ? "price to come" : bare(a.total),
     },
+    // With it the rows add up to what has changed.
+    unused:
+      a.reserve.isFinal && a.reserve.left.minor > 0n && a.last?.total
+        ? { what: "Not used of the reserve, not charged", sum: bare(a.reserve.left) }
+        : null,
     change:
       a.change && a.change.minor !== 0n
         ? {
@@ -38,6 +45,18 @@ export function agreedPart(data: ProjectData) {
         : null,
     remarks: agreedRemarks(data),
   };
+}
+
+/** Today's total as it was approved: with what is not charged of the reserve now. */
+function withReserve({ total, reserve: { left, isFinal } }: Account): Money {
+  return isFinal ? addMoney(total, left) : total;
+}
+
+function sameWords({ account: a }: ProjectData): string {
+  const isLess = a.last?.total ? a.total.minor < a.last.total.minor : false;
+  return isLess
+    ? "Today’s total is the one that was approved, less what was not used of the reserve."
+    : "Today’s total is the one that was approved.";
 }
 
 /** What is to be said of the approvals: what is at odds first. */
@@ -59,7 +78,7 @@ function agreedRemarks(data: ProjectData): Remark[] {
     remarks.push({
       words: `The total that was approved is not written, so today’s cannot be held against it. Write it into the approval${unapproved === null ? "; if nothing has changed since, it is this" : ", with the total of the signed proposal for the dots"}:`,
       mark: false,
-      paste: [approvalWithTotal(last, unapproved === null ? a.total : null)],
+      paste: [approvalWithTotal(last, unapproved === null ? withReserve(a) : null)],
     });
   const hasChanged = change !== null && change.minor !== 0n;
   const { change: size } = pens(data);
@@ -79,7 +98,6 @@ function agreedRemarks(data: ProjectData): Remark[] {
       mark: true,
       paste: [line],
     });
-  else if (change)
-    remarks.push({ words: "Today’s total is the one that was approved.", mark: false, paste: [] });
+  else if (change) remarks.push({ words: sameWords(data), mark: false, paste: [] });
   return remarks;
 }

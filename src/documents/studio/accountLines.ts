@@ -1,5 +1,6 @@
 import { type AccountKind, accountKind, taxSplit } from "../../money/account/byKind.ts";
 import type { TaxedLine } from "../../money/lines.ts";
+import type { Reserve } from "../../money/reserve.ts";
 import { capital } from "../../units/capital.ts";
 import type { ProjectData } from "../projectData.ts";
 import { itemRows, soFar } from "../proposal/itemRows.ts";
@@ -21,6 +22,12 @@ const KIND_WORDS: Readonly<Record<AccountKind, string>> = {
   samples: "Samples",
   reserve: "Kept in reserve",
 };
+
+/** What the lines of the reserve are: used, left, or both. */
+function reserveWords({ used, isFinal }: Reserve): string {
+  if (isFinal) return "Used of the reserve";
+  return used.minor === 0n ? KIND_WORDS.reserve : "The reserve, used and left";
+}
 
 /** What everything comes to as it is now: item by item in each room, then by kind, with the tax of each. */
 export function madePart(data: ProjectData) {
@@ -56,7 +63,7 @@ export function madePart(data: ProjectData) {
         : null,
     total: isUnpriced ? { ...row("Total", m.lines), sum: "to come *" } : row("Total", m.lines),
     kinds: (isUnpriced ? [] : a.kinds).map((k) => ({
-      what: KIND_WORDS[k.kind],
+      what: k.kind === "reserve" ? reserveWords(a.reserve) : KIND_WORDS[k.kind],
       net: bare(k.net),
       tax: k.tax.minor === 0n ? "none" : bare(k.tax),
       sum: bare(k.sum),
@@ -91,16 +98,19 @@ function rowMaker(data: ProjectData) {
   const { taxIncluded, currency } = data.money;
   const { bare } = pens(data);
   return (what: string, lines: readonly TaxedLine[]): MadeRow => {
-    const net = (kinds: readonly AccountKind[]): string => {
-      const own = lines.filter((l) => kinds.includes(accountKind(l.what)));
+    const net = (kinds: readonly AccountKind[], taxed: TaxedLine["taxKind"]): string => {
+      // What was used of the reserve stands as what it was.
+      const own = lines.filter(
+        (l) => kinds.includes(accountKind(l.what)) || (l.what === "reserve" && l.taxKind === taxed),
+      );
       const split = taxSplit(own, taxIncluded, currency);
       return split.net.minor === 0n ? "" : bare(split.net);
     };
     const all = taxSplit(lines, taxIncluded, currency);
     return {
       what,
-      goods: net(["goods", "samples"]),
-      work: net(["making", "fees"]),
+      goods: net(["goods", "samples"], "goods"),
+      work: net(["making", "fees"], "services"),
       tax: all.tax.minor === 0n ? "" : bare(all.tax),
       sum: soFar(lines, bare(all.sum)),
     };

@@ -65,13 +65,18 @@ function standWords(data: ProjectData): string {
   if (!last?.total)
     return `The parts are reckoned by today’s total: ${last ? "the approved one is not written" : "nothing is approved yet"}.`;
   const stand = `The parts stand as they were approved with revision ${last.revision}, of ${print(last.total)}`;
-  if (!change || change.minor === 0n) return `${stand}.`;
+  const { left, isFinal } = a.reserve;
+  const off =
+    isFinal && left.minor > 0n
+      ? ` What was not used of the reserve, ${print(left)}, is off the balance.`
+      : "";
+  if (!change || change.minor === 0n) return `${stand}.${off}`;
   const moved = parts.filter((part) => part.sum.minor !== part.agreed.minor);
   const where =
     moved.length > 1
       ? "what the balance cannot bear is taken off the part before it"
       : `it is in the ${moved[0]?.name ?? "balance"}`;
-  return `${stand}. Today’s total is ${size}: ${where}.`;
+  return `${stand}. Today’s total is ${size}: ${where}.${off}`;
 }
 
 /** Every payment, their sum, and what remains. */

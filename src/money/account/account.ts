@@ -3,6 +3,7 @@ import type { ProjectRecord, StudioRecord } from "../../records/records.ts";
 import { type Money, subtractMoney, sumMoney } from "../../units/money.ts";
 import { type PricesIn, pricesIn } from "../pricesIn.ts";
 import { type ProjectMoney, taxRates } from "../projectMoney.ts";
+import type { Reserve } from "../reserve.ts";
 import { toMoney } from "../toMoney.ts";
 import { type Agreed, agreedOf, type SentTotals } from "./agreed.ts";
 import { type KindSum, sumsByKind, type TaxOfKind, taxesOf } from "./byKind.ts";
@@ -33,9 +34,9 @@ export interface Account extends Agreed {
   readonly total: Money;
   readonly priceToCome: readonly string[];
   readonly pricesIn: PricesIn;
-  /** How much of the total is for what the client has still to choose, and how much is kept in reserve. */
+  /** How much of the total is for what the client has still to choose, and what became of the reserve. */
   readonly unchosen: Money;
-  readonly reserve: Money;
+  readonly reserve: Reserve;
   readonly parts: readonly (DuePart & Settled)[];
   /** By date; those of one day as they are written. */
   readonly payments: readonly Payment[];
@@ -81,7 +82,7 @@ export function accountOf(
 ): Account {
   const { currency, lines, totals } = money;
   const { total } = totals;
-  const agreed = agreedOf(project, total, sent);
+  const agreed = agreedOf(project, total, sent, money.reserve);
   const payments = paymentsOf(project, agreed, currency, today);
   const counted = payments.filter((p) => p.counts);
   const due = duePartsOf(project, agreed, total);
@@ -103,10 +104,7 @@ export function accountOf(
     priceToCome: [...new Set(lines.filter((l) => l.open).map((l) => l.label))],
     pricesIn: pricesIn(lines, [totals.client]),
     unchosen: totals.unchosen,
-    reserve: sumMoney(
-      lines.filter((l) => l.what === "reserve").map((l) => l.client),
-      currency,
-    ),
+    reserve: money.reserve,
     parts,
     payments,
     paid,

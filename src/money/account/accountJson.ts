@@ -12,7 +12,9 @@ export function accountJson(account: Account) {
     total: minor(account.total),
     priceToCome: account.priceToCome,
     unchosen: minor(account.unchosen),
-    reserve: minor(account.reserve),
+    reserve: minor(account.reserve.kept),
+    reserveUsed: minor(account.reserve.used),
+    reserveLeft: minor(account.reserve.left),
     approvals: account.approvals.map(({ revision, by, on, total }) => ({
       revision,
       by,

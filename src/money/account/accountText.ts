@@ -23,6 +23,7 @@ export function accountText(account: Account, language: string): string[] {
   return [
     "",
     `Account on ${account.asOf}: ${agreed}.`,
+    ...reserveText(account, print),
     // What was approved is owed whatever has a price today; else parts of nothing would read as paid.
     ...(isUnpriced && !last?.total ? [] : parts).map((part) => {
       const paid =
@@ -37,6 +38,16 @@ export function accountText(account: Account, language: string): string[] {
     }),
     `Paid ${print(account.paid)}${ahead > 0 ? ` (${ahead} dated ahead, not counted)` : ""}${isUnpriced ? "" : `; ${rest}`}.`,
   ];
+}
+
+/** What became of the reserve; nothing where there is none. */
+function reserveText(
+  { reserve: { kept, used, left, isFinal } }: Account,
+  print: (sum: Money) => string,
+): string[] {
+  if (kept.minor === 0n && used.minor === 0n) return [];
+  const rest = isFinal ? "not used, and not charged" : "left, and in the total";
+  return [`Reserve ${print(kept)}: ${print(used)} used, ${print(left)} ${rest}.`];
 }
 
 /** `at approval, 2026-10-21`; a date by itself, and words of her own as they are. */

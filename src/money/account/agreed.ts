@@ -1,5 +1,6 @@
 import type { ProjectRecord } from "../../records/records.ts";
-import { type Money, subtractMoney } from "../../units/money.ts";
+import { addMoney, type Money, subtractMoney } from "../../units/money.ts";
+import type { Reserve } from "../reserve.ts";
 import { toMoney } from "../toMoney.ts";
 
 /** What the client approved once. */
@@ -20,7 +21,7 @@ export interface Agreed {
   readonly approvals: readonly Approval[];
   /** The last one: it binds both sides. */
   readonly last: Approval | null;
-  /** Today's total less the last approved one; null where that was not written. */
+  /** Today's total less the last approved one, but for what is not charged of the reserve; null where that was not written. */
   readonly change: Money | null;
   /** The revision that is being written, where it is not the one last approved; else null, as without a `revision`. */
   readonly unapproved: string | null;
@@ -40,7 +41,12 @@ export type SentTotals = ReadonlyMap<string, Money>;
  * Reads the approvals of a project and holds today's total, with its tax, against the last of them. An approval without a total has that of
  * the revision as it was sent, where that was recorded. Faults of sums are said elsewhere.
  */
-export function agreedOf(project: ProjectRecord, total: Money, sent: SentTotals): Agreed {
+export function agreedOf(
+  project: ProjectRecord,
+  total: Money,
+  sent: SentTotals,
+  reserve: Reserve,
+): Agreed {
   const { fields } = project;
   const approvals = (fields.approvals ?? [])
     .map(
@@ -61,10 +67,19 @@ export function agreedOf(project: ProjectRecord, total: Money, sent: SentTotals)
   return {
     approvals,
     last,
-    change: last?.total ? subtractMoney(total, last.total) : null,
+    change: last?.total ? changeSince(total, last.total, reserve) : null,
     unapproved,
     isProposing: BEFORE_APPROVAL.includes(fields.status) && (last === null || unapproved !== null),
   };
+}
+
+/**
+ * Today's total less an approved one. What is not charged of the reserve was agreed to be so, and is no change; where the last total was
+ * approved anew without it, it is none either.
+ */
+function changeSince(total: Money, approved: Money, { left, isFinal }: Reserve): Money {
+  const change = subtractMoney(total, approved);
+  return isFinal && change.minor !== 0n ? addMoney(change, left) : change;
 }
 
 /** True where the project's status says that the present revision is approved. */

@@ -1,6 +1,7 @@
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { ProjectRecord, StudioRecord } from "../../records/records.ts";
 import { compareMoney, type Money, money, printMoney } from "../../units/money.ts";
+import type { Reserve } from "../reserve.ts";
 import { toMoney } from "../toMoney.ts";
 import { type Agreed, saysApproved } from "./agreed.ts";
 import { isAhead } from "./isAhead.ts";
@@ -11,6 +12,7 @@ type Stands = Agreed & {
   readonly asOf: string;
   readonly total: Money;
   readonly priceToCome: readonly string[];
+  readonly reserve: Reserve;
 };
 
 /** `$896.09 more`, `$20.00 less`. */
@@ -20,14 +22,21 @@ export function moreOrLess(change: Money, language: string): string {
 }
 
 /** `Revision A was approved at $10,940.00 on 2026-10-21; today's total is $11,836.09: $896.09 more.` Empty where both agree or nothing is known. */
-function differenceWords({ last, change, total, priceToCome }: Stands, language: string): string {
+function differenceWords(
+  { last, change, total, priceToCome, reserve }: Stands,
+  language: string,
+): string {
   if (!last?.total || !change || change.minor === 0n) return "";
   const print = (sum: Money): string => printMoney(sum, language);
   const open =
     priceToCome.length > 0
       ? ` It leaves out what has no price yet: ${priceToCome.join(", ")}.`
       : "";
-  return `Revision ${last.revision} was approved at ${print(last.total)} on ${last.on}; today's total is ${print(total)}: ${moreOrLess(change, language)}.${open}`;
+  const without =
+    reserve.isFinal && reserve.left.minor > 0n
+      ? `, without the ${print(reserve.left)} of the reserve that were not used`
+      : "";
+  return `Revision ${last.revision} was approved at ${print(last.total)} on ${last.on}; today's total is ${print(total)}${without}: ${moreOrLess(change, language)}.${open}`;
 }
 
 /** A total, or a revision, that is not the one that was last approved. While a revision lies with the client that is as it should be. */

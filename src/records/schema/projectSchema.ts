@@ -155,6 +155,31 @@ export const projectSchema = z.strictObject({
     )
     .optional()
     .meta({ description: "what the client paid" }),
+  "reserve-used": z
+    .array(
+      z.strictObject({
+        what: textField().meta({
+          description: "what was unforeseen",
+          examples: ["Plasterer at the bay"],
+        }),
+        amount: amountField().meta({
+          description: "what the client pays for it, as other client prices are written",
+          examples: ["120.00"],
+        }),
+        trade: amountField()
+          .optional()
+          .meta({ description: "what the studio pays for it", examples: ["95.00"] }),
+        on: dateField().meta({ description: "when" }),
+        kind: wordField(["goods", "services"])
+          .optional()
+          .meta({ description: "as what it is taxed; as a service where nothing is said" }),
+      }),
+    )
+    .optional()
+    .meta({
+      description:
+        "what was taken out of the reserve (`contingency` in studio.md), and is charged; what is left of it stands in the total until `status: fitted`, and is not charged then",
+    }),
   orders: z
     .array(
       z.strictObject({

@@ -59,7 +59,11 @@ export function studioSchema<A extends z.ZodType>(
     markup: markupField(),
     contingency: percentField()
       .optional()
-      .meta({ description: "kept in reserve, as a share of the whole", examples: ["5 %"] }),
+      .meta({
+        description:
+          "kept in reserve for the unforeseen, as a share of the whole; what is not used of it is not charged in the last account",
+        examples: ["5 %"],
+      }),
     freight: freightField(),
     allowances: allowances
       .optional()

@@ -1,0 +1,119 @@
+import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import type { ProjectRecord, StudioRecord } from "../records/records.ts";
+import {
+  compareMoney,
+  type Money,
+  money,
+  printMoney,
+  subtractMoney,
+  timesMoney,
+} from "../units/money.ts";
+import type { PriceLine, TaxedLine } from "./lines.ts";
+import { payable } from "./payable.ts";
+import { type TaxRates, taxOnLines } from "./tax.ts";
+import { toMoney } from "./toMoney.ts";
+
+/** What is kept for the unforeseen, and what became of it; all with the tax that comes on top. */
+export interface Reserve {
+  /** The studio's share of all else that the client pays. */
+  readonly kept: Money;
+  /** What was taken out of it, as the client pays it. */
+  readonly used: Money;
+  /** What is left of it; nothing where all or more was used. */
+  readonly left: Money;
+  /** True of the last account: what is left is not charged. */
+  readonly isFinal: boolean;
+}
+
+/** True once everything is fitted: then the account is the last one. */
+export function isFinal(project: ProjectRecord): boolean {
+  return ["fitted", "archived"].includes(project.fields.status);
+}
+
+const zeroOf = (currency: string): Money => money(0, currency);
+
+function line(
+  label: string,
+  trade: Money,
+  client: Money,
+  taxKind: PriceLine["taxKind"],
+): PriceLine {
+  return {
+    room: null,
+    item: null,
+    what: "reserve",
+    label,
+    cloth: null,
+    maker: null,
+    phase: null,
+    trade,
+    client,
+    taxKind,
+    open: false,
+  };
+}
+
+/** What was taken out of the reserve, a line each, with its tax; reckoned apart from all else, so that no other sum moves by it. */
+function usedLines(
+  project: ProjectRecord,
+  rates: TaxRates,
+  currency: string,
+  found: Diagnostic[],
+): TaxedLine[] {
+  const lines = (project.fields["reserve-used"] ?? []).map((use, at) => {
+    const read = (key: "amount" | "trade") => {
+      const typed = use[key];
+      const place = project.place(["reserve-used", at, key]);
+      return typed ? toMoney(typed, currency, place, found) : zeroOf(currency);
+    };
+    const label = `${use.what}, from the reserve`;
+    return line(label, read("trade"), read("amount"), use.kind ?? "services");
+  });
+  const taxes = taxOnLines(lines, rates, currency);
+  return lines.map((each, at) => ({ ...each, tax: taxes[at] as Money, unchosen: false }));
+}
+
+/**
+ * The reserve for the unforeseen: a share of all that the client pays else, untaxed. What was used is charged as what it was. What is left
+ * stands in the total until everything is fitted, and is not charged in the last account (common practice, no source). `lines` are all others.
+ */
+export function reserveOf(
+  project: ProjectRecord,
+  studio: StudioRecord,
+  lines: readonly TaxedLine[],
+  rates: TaxRates,
+  found: Diagnostic[],
+): { readonly reserve: Reserve; readonly lines: readonly TaxedLine[] } {
+  const { currency, contingency, language } = studio.fields;
+  const zero = zeroOf(currency);
+  const hasReserve = contingency !== undefined && contingency.compare(0) > 0;
+  const kept = hasReserve
+    ? timesMoney(payable(lines, rates.included, currency), contingency)
+    : zero;
+  const uses = usedLines(project, rates, currency, found);
+  const used = payable(uses, rates.included, currency);
+  const isMore = compareMoney(used, kept) > 0;
+  const left = isMore ? zero : subtractMoney(kept, used);
+  const reserve = { kept, used, left, isFinal: isFinal(project) };
+  if (isMore) found.push(overused(project, reserve, language));
+  const rest = { ...line("Kept in reserve", zero, left, "none"), tax: zero, unchosen: false };
+  const isKept = hasReserve && !reserve.isFinal && !(uses.length > 0 && left.minor === 0n);
+  return { reserve, lines: isKept ? [...uses, rest] : uses };
+}
+
+function overused(project: ProjectRecord, { kept, used }: Reserve, language: string): Diagnostic {
+  const print = (sum: Money): string => printMoney(sum, language);
+  return diagnostic(
+    project.place(["reserve-used"]),
+    "reserve-overused",
+    kept.minor === 0n
+      ? `${print(used)} was used of the reserve, and none is kept.`
+      : `${print(used)} was used of a reserve of ${print(kept)}: ${print(subtractMoney(used, kept))} more than there is.`,
+    {
+      severity: "warning",
+      actual: print(used),
+      expected: print(kept),
+      hint: "All of it is charged: agree on the rest with the client, and write the approval. A reserve is kept by contingency: in studio.md.",
+    },
+  );
+}
