@@ -72,7 +72,9 @@ export function readDay(typed: string): string | Fault {
     hint:
       meant.length === 1
         ? `Write the year first: ${meant[0]}.`
-        : "Write the year first: 2026-03-04 is the fourth of March 2026.",
+        : meant.length > 1
+          ? `Write the year first: ${meant.join(", or ")}.`
+          : "Write the year first: 2026-03-04 is the fourth of March 2026.",
   };
 }
 

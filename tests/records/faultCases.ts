@@ -393,7 +393,7 @@ export const FAULTS: readonly {
       `status: proposed\nfitting: 3/4/26`,
     ),
     says: [
-      "projects/quay/project.md:5:10 error date-unreadable: “3/4/26” can mean two different days. -> Write the year first: 2026-03-04 is the fourth of March 2026.",
+      "projects/quay/project.md:5:10 error date-unreadable: “3/4/26” can mean two different days. -> Write the year first: 2026-04-03, or 2026-03-04.",
     ],
   },
   {
@@ -473,6 +473,13 @@ export const FAULTS: readonly {
     files: changed("cloths/fern-trellis.md", `trade: 38.00`, `trade: € 38.00`),
     says: [
       "cloths/fern-trellis.md:8:17 error currency-other: “€ 38.00” is marked €, but the studio reckons in USD. -> Write the sum in USD, without a mark, or change the currency in studio.md.",
+    ],
+  },
+  {
+    name: "a sum with a point before its thousands, as much of the world writes it",
+    files: changed("cloths/fern-trellis.md", `trade: 38.00`, `trade: 1.200`),
+    says: [
+      "cloths/fern-trellis.md:8:17 error sum-thousands: “1.200” can be read in two ways: as 1200, or as 1.20. -> Write 1200 or 1.20.",
     ],
   },
   {

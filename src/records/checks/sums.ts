@@ -33,8 +33,28 @@ export function checkSums(
         ),
       ];
     }
-    if (moneyFromDecimal(amount.decimal, currency) === null) {
-      const digits = minorDigits(currency);
+    const digits = minorDigits(currency);
+    const [whole, part] = amount.decimal.split(".");
+    const isRead = moneyFromDecimal(amount.decimal, currency) !== null;
+    // Three figures after a point are thousands in much of the world: nine thousand may not be read as nine.
+    if (isRead && part?.length === 3 && digits !== 3 && /^[1-9]\d{0,2}$/.test(whole ?? "")) {
+      const small = digits === 0 ? whole : `${whole}.${part.slice(0, digits)}`;
+      return [
+        complain(
+          card,
+          leaf.path,
+          {
+            code: "sum-thousands",
+            message: `“${leaf.node.text}” can be read in two ways: as ${whole}${part}, or as ${small}.`,
+            actual: leaf.node.text,
+            expected: "a point only before the cents",
+            hint: `Write ${whole}${part} or ${small}.`,
+          },
+          leaf.node.spot,
+        ),
+      ];
+    }
+    if (!isRead) {
       return [
         complain(
           card,
