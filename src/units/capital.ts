@@ -7,3 +7,29 @@ export function capital(words: string): string {
 export function small(words: string): string {
   return words.charAt(0).toLowerCase() + words.slice(1);
 }
+
+/** Whose a room may be without being anybody's in particular. */
+const NOBODY = [
+  "boy",
+  "butler",
+  "child",
+  "children",
+  "cook",
+  "girl",
+  "guest",
+  "maid",
+  "master",
+  "men",
+  "nurse",
+  "women",
+];
+
+/**
+ * A name that somebody gave, as it stands within a sentence: with a small letter at its head (`dining room`), but as it was typed where it has
+ * capitals of its own (`Oak Room`, `TV corner`) or begins with somebody's name (`Anna’s room`).
+ */
+export function within(name: string): string {
+  const owner = /^(\p{L}+)['’]s\b/u.exec(name)?.[1];
+  const isSomebodys = owner !== undefined && !NOBODY.includes(owner.toLowerCase());
+  return isSomebodys || /\p{Lu}/u.test(name.slice(1)) ? name : small(name);
+}

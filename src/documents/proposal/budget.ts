@@ -1,7 +1,7 @@
 import type { TaxedLine } from "../../money/lines.ts";
 import { payable } from "../../money/payable.ts";
 import { pricesIn } from "../../money/pricesIn.ts";
-import { capital } from "../../units/capital.ts";
+import { capital, within } from "../../units/capital.ts";
 import {
   compareMoney,
   type Money,
@@ -196,7 +196,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
           : remaining.minor === 0n
             ? " That is the sum you set."
             : ` That is ${over} more than the sum you set.`;
-  const roomNames = data.rooms.map((r) => r.record.fields.room.toLowerCase());
+  const roomNames = data.rooms.map((r) => within(r.record.fields.room));
   const rooms = roomNames.length > 0 ? `the ${listed(roomNames)}` : "the project";
   const isEmpty = groups.length === 0 && fees.length === 0;
   return {

@@ -1,7 +1,7 @@
 import { pricesIn } from "../../money/pricesIn.ts";
 import type { ChangedItem, Changes } from "../../revisions/changes.ts";
 import type { SentItem, SentRevision } from "../../revisions/sentRevision.ts";
-import { small } from "../../units/capital.ts";
+import { small, within } from "../../units/capital.ts";
 import { money } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
 import { bareMoney, currencySign } from "../words/bareMoney.ts";
@@ -50,7 +50,7 @@ export function changesBlock(data: ProjectData): ChangesBlock | null {
   };
   const rooms = new Set([...data.state.items, ...since.items].map(({ room }) => room));
   const named = ({ what, roomName }: SentItem): string =>
-    rooms.size > 1 ? `${what}; ${roomName.toLowerCase()}` : what;
+    rooms.size > 1 ? `${what}; ${within(roomName)}` : what;
   const rows: ChangeRow[] = [
     ...changes.added.map((item) => ({
       what: named(item),

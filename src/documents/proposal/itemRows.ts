@@ -2,6 +2,7 @@ import { itemName } from "../../items/itemName.ts";
 import type { TaxedLine } from "../../money/lines.ts";
 import { clothNames, payable } from "../../money/payable.ts";
 import { isClientsOwn } from "../../records/clientsOwn.ts";
+import { within as inSentence } from "../../units/capital.ts";
 import type { Money } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
 import { type Markup, marked } from "../words/marks.ts";
@@ -87,7 +88,7 @@ export function itemRows(
         what: several && room ? `${title}` : title,
         within:
           several && room
-            ? [within, room.record.fields.room.toLowerCase()].filter((w) => w !== "").join("; ")
+            ? [within, inSentence(room.record.fields.room)].filter((w) => w !== "").join("; ")
             : within,
         buys: marked(
           [

@@ -1,5 +1,5 @@
 import type { RoleOf } from "../../scheme/roles.ts";
-import { capital, small } from "../../units/capital.ts";
+import { capital, small, within } from "../../units/capital.ts";
 import type { RoomData } from "../projectData.ts";
 import { type Language, listed, placesOf, shortened } from "../words/phrases.ts";
 import { rowsMm, squareFor, type WhereColumns, type WhereRow } from "./whereRows.ts";
@@ -38,7 +38,7 @@ export function colourWords(
 ): string {
   const titles = items.map((i) => {
     const own = room.items.find((item) => item.record.id === i.id);
-    return small(own && own.kind.kind !== "object" ? own.record.title : i.title);
+    return within(own && own.kind.kind !== "object" ? own.record.title : i.title);
   });
   const each = [...new Set(titles)];
   // It is there for the eye that looks for it, and not enough to be called a place.

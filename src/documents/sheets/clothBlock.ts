@@ -1,7 +1,7 @@
 import { repeatWords } from "../../items/common/repeatWords.ts";
 import type { ClothQuantity } from "../../quantities/quantityTypes.ts";
 import { lotOfLength, lotWords } from "../../quantities/text/lotWords.ts";
-import { capital } from "../../units/capital.ts";
+import { capital, within } from "../../units/capital.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import type { ProjectData } from "../projectData.ts";
@@ -29,7 +29,7 @@ function cutRows(
       ?.items.find((i) => i.record.id === first.item);
     return {
       number: cut.numbers,
-      piece: `${cut.words}${several ? `; ${room.toLowerCase()}` : ""}`,
+      piece: `${cut.words}${several ? `; ${within(room)}` : ""}`,
       item: item ? item.record.title : first.item,
       count: cut.pieces.length,
       size: marked(`${printLength(w, units)} × ${printLength(h, units)}`),
@@ -106,7 +106,7 @@ function lotsWords(data: ProjectData, { lots }: ClothQuantity): string {
   const roomOf = (id: string) => data.rooms.find((r) => r.record.id === id);
   const words = lotWords(
     lots,
-    (room) => roomOf(room)?.record.fields.room.toLowerCase() ?? room,
+    (room) => within(roomOf(room)?.record.fields.room ?? room),
     (room, item) => roomOf(room)?.items.find((i) => i.record.id === item)?.record.title ?? item,
   );
   return words === "" ? "" : `No one lot holds everything. ${capital(words)}.`;

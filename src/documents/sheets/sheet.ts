@@ -1,4 +1,4 @@
-import { capital } from "../../units/capital.ts";
+import { capital, within } from "../../units/capital.ts";
 import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
 import { sheetPath } from "../paths.ts";
@@ -65,7 +65,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
   const model = {
     kind: "sheet",
     style: runningWords(
-      `${project.fields.project}, ${roomName.toLowerCase()}`,
+      `${project.fields.project}, ${within(roomName)}`,
       `${card.name}, ${issueWords(data)}`,
       "",
       reasons.length > 0 ? "NOT FOR CUTTING" : released ? "Released to cut" : "",
@@ -105,7 +105,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
     project: project.id,
     room: `${project.id}/${room.record.id}`,
     path,
-    title: `${card.name}: ${project.fields.project}, ${roomName.toLowerCase()}`,
+    title: `${card.name}: ${project.fields.project}, ${within(roomName)}`,
     language,
     paper,
     pdf: true,

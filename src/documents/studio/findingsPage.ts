@@ -2,7 +2,7 @@ import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { pricesIn } from "../../money/pricesIn.ts";
 import { allowanceOrigins, type Origin, WRITTEN } from "../../quantities/text/origins.ts";
 import { savingWords } from "../../quantities/text/savingWords.ts";
-import { capital } from "../../units/capital.ts";
+import { capital, within } from "../../units/capital.ts";
 import { type Money, money, printMoney, subtractMoney } from "../../units/money.ts";
 import type { Page } from "../page.ts";
 import type { ItemData, ProjectData, RoomData } from "../projectData.ts";
@@ -44,7 +44,7 @@ function questionRows(data: ProjectData) {
     room.items
       .filter((item) => item.made.questions.length > 0)
       .map((item) => ({
-        item: `${item.record.title}, ${room.record.fields.room.toLowerCase()}`,
+        item: `${item.record.title}, ${within(room.record.fields.room)}`,
         questions: item.made.questions.map((q) =>
           marked(inVocabulary(q, data.studio.fields.language as Language)),
         ),

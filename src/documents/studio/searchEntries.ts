@@ -1,4 +1,4 @@
-import { capital } from "../../units/capital.ts";
+import { capital, within } from "../../units/capital.ts";
 import { accountPath, boardPath, ordersPath, STUDIO_INDEX } from "../paths.ts";
 import type { ItemData, ProjectData, RoomData } from "../projectData.ts";
 import { wayTo } from "../ways.ts";
@@ -74,7 +74,7 @@ function itemEntry(data: ProjectData, room: RoomData, item: ItemData): Found {
   const cloths = item.kind.cloths(item.record.fields as never).map((use) => use.cloth);
   return {
     title: object ?? `${capital(kind)}: ${item.record.title}`,
-    where: `${project.fields.project}, ${room.record.fields.room.toLowerCase()}`,
+    where: `${project.fields.project}, ${within(room.record.fields.room)}`,
     words: words(
       ...cloths.map((id) => swatches.get(id)?.name),
       item.maker ? studio.fields.makers?.[item.maker]?.name : undefined,

@@ -1,5 +1,5 @@
 import type { Role } from "../../scheme/roles.ts";
-import { small } from "../../units/capital.ts";
+import { within } from "../../units/capital.ts";
 import type { ItemData, RoomData } from "../projectData.ts";
 
 export type Language = "en-US" | "en-GB";
@@ -81,7 +81,7 @@ export function placesOf(cloth: string, room: RoomData, language: Language): str
     const count = (item.record.fields as { count?: number }).count ?? 1;
     if (surfaces.every((s) => s === "welt")) welts += count;
     else if (surfaces.every((s) => s === "back" || s === "welt")) backs += count;
-    else if (item.kind.kind === "wallpaper") out.push(small(item.record.title));
+    else if (item.kind.kind === "wallpaper") out.push(within(item.record.title));
     else
       counted.set(item.kind.kind, {
         kind: item,
