@@ -60,7 +60,7 @@ export function clothColours(seen: Sampled, wanted?: number): Separation {
     groups = mergeNearer(first, UNSEEN);
   }
   groups = mergeTo(counted(bins, groups), wanted ?? MOST_COLOURS);
-  groups = toCores(bins, settle(bins.oklab, bins.weight, groups.centres));
+  groups = toCores(bins, settled(bins, groups.centres));
   return { centres: centresOf(groups), labels: labelPixels(picture, groups.centres) };
 }
 
@@ -114,20 +114,29 @@ function lesser({ weight }: Groups, one: number, other: number): number {
   return (weight[one] as number) >= (weight[other] as number) ? other : one;
 }
 
+/**
+ * Groups about centres once they rest. An accent stays where it is found: of few colours it is the nearest to what lies half way
+ * between two others, and such mixtures, many times its area, would draw it to themselves.
+ */
+function settled(bins: ColourBins, centres: Float64Array): Groups {
+  const accents = accentsOf(groupsAbout(bins.oklab, bins.weight, centres));
+  return settle(bins.oklab, bins.weight, centres, accents);
+}
+
 /** Merges twins and lets what is left settle, until nothing is merged: two ends of one hill show no gap once its middle is theirs. */
 function settleTwins(bins: ColourBins, groups: Groups): Groups {
-  let settled = settle(bins.oklab, bins.weight, groups.centres);
+  let left = settled(bins, groups.centres);
   for (;;) {
-    const merged = mergeTwins(bins, settled);
-    if (merged.weight.length === settled.weight.length) return settled;
-    settled = settle(bins.oklab, bins.weight, merged.centres);
+    const merged = mergeTwins(bins, left);
+    if (merged.weight.length === left.weight.length) return left;
+    left = settled(bins, merged.centres);
   }
 }
 
 /** Groups without some of them, their colours given to the nearest that are left. */
 function giveUp(bins: ColourBins, groups: Groups, gone: readonly number[]): Groups {
   if (gone.length === 0 || gone.length === groups.weight.length) return groups;
-  return settle(bins.oklab, bins.weight, centresWithout(groups, gone));
+  return settled(bins, centresWithout(groups, gone));
 }
 
 /** Groups without those that lie between others, one after the other: what is given up may be what another lay beside. */

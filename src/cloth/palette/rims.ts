@@ -1,6 +1,7 @@
 import type { ColourBins } from "./colourBins.ts";
 import type { Sampled } from "./colourSample.ts";
 import { accentsOf } from "./groups.ts";
+import { isBetween, isBetweenThree, mixtureOf } from "./mixtures.ts";
 import { wedgedParts } from "./wedged.ts";
 import { type Groups, groupsAbout } from "./weightedKMeans.ts";
 
@@ -44,14 +45,16 @@ export function rimsOf(bins: ColourBins, groups: Groups): number[] {
 }
 
 /**
- * The group that most of all is a mixture of two others by its colour and lies between two others wherever it is: the ramps and halos
+ * The group that most of all is a mixture of two or three others by its colour and lies between two others wherever it is: the ramps and halos
  * that are left where there are few groups. Null where there is none.
  */
 export function mostWedged(seen: Sampled, bins: ColourBins, groups: Groups): number | null {
   const areas = counted(bins, groups).weight;
   const mixtures = [...groups.weight.keys()].flatMap((g) => {
-    const apart = (areas[g] as number) < LARGEST_RIM ? mixtureOf(groups, g) : null;
-    return apart === null ? [] : [{ g, isHalo: apart < AS_LIGHT }];
+    if ((areas[g] as number) >= LARGEST_RIM) return [];
+    const apart = mixtureOf(groups, g);
+    if (apart === null) return isBetweenThree(groups, g) ? [{ g, isHalo: false }] : [];
+    return [{ g, isHalo: apart < AS_LIGHT }];
   });
   if (mixtures.length === 0) return null;
   const solid = solidity(bins, groups);
@@ -69,54 +72,6 @@ export function mostWedged(seen: Sampled, bins: ColourBins, groups: Groups): num
     if (evidence > most) [most, found] = [evidence, g];
   }
   return found;
-}
-
-/** Tolerance, in Oklab, of a mixture: its colour by the two colour axes, its lightness alone. */
-const MIXED = 0.02;
-
-/** True where a group's colour may be a mixture of two others: what a lens, or a file that keeps colours coarsely, leaves between them. */
-function isBetween({ centres, weight }: Groups, g: number): boolean {
-  const [l = 0, a = 0, b = 0] = centres.subarray(g * 3, g * 3 + 3);
-  for (let i = 0; i < weight.length; i++) {
-    for (let j = i + 1; j < weight.length; j++) {
-      if (i === g || j === g) continue;
-      const [li = 0, ai = 0, bi = 0] = centres.subarray(i * 3, i * 3 + 3);
-      const [lj = 0, aj = 0, bj = 0] = centres.subarray(j * 3, j * 3 + 3);
-      if (l < Math.min(li, lj) - MIXED || l > Math.max(li, lj) + MIXED) continue;
-      const [da, db] = [aj - ai, bj - bi];
-      const length2 = da * da + db * db;
-      const t = length2 > 0 ? ((a - ai) * da + (b - bi) * db) / length2 : 0;
-      const at = Math.min(1, Math.max(0, t));
-      if (Math.hypot(a - ai - at * da, b - bi - at * db) < MIXED) return true;
-    }
-  }
-  return false;
-}
-
-/** Tolerance, in Oklab, of a mixture by all of its colour. */
-const MIXTURE = 0.04;
-
-/**
- * How far a group's lightness is from that of the two others whose mixture it may be by all of its colour, the nearer of them; null
- * where it lies near no straight line between two.
- */
-function mixtureOf({ centres, weight }: Groups, g: number): number | null {
-  const [l = 0, a = 0, b = 0] = centres.subarray(g * 3, g * 3 + 3);
-  let nearest: number | null = null;
-  for (let i = 0; i < weight.length; i++) {
-    for (let j = i + 1; j < weight.length; j++) {
-      if (i === g || j === g) continue;
-      const [li = 0, ai = 0, bi = 0] = centres.subarray(i * 3, i * 3 + 3);
-      const [lj = 0, aj = 0, bj = 0] = centres.subarray(j * 3, j * 3 + 3);
-      const [dl, da, db] = [lj - li, aj - ai, bj - bi];
-      const t = ((l - li) * dl + (a - ai) * da + (b - bi) * db) / (dl * dl + da * da + db * db);
-      if (t < 0 || t > 1) continue;
-      if (Math.hypot(l - li - t * dl, a - ai - t * da, b - bi - t * db) >= MIXTURE) continue;
-      const apart = Math.min(Math.abs(l - li), Math.abs(l - lj));
-      nearest = Math.min(nearest ?? apart, apart);
-    }
-  }
-  return nearest;
 }
 
 /**

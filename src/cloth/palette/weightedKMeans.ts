@@ -29,13 +29,27 @@ export function weightedKMeans(
 const RESTS = 1e-4;
 const MOST_ROUNDS = 40;
 
-/** Moves the centres to the means of their points until they rest; the given centres are the start. */
-export function settle(points: Float64Array, weight: Float64Array, start: Float64Array): Groups {
+/** Only what is so near in Oklab, which is that colour itself, moves a centre that is kept. */
+const ITSELF = 0.05;
+
+/**
+ * Moves the centres to the means of their points until they rest; the given centres are the start. Those that are `kept` stay with
+ * their own colour, whatever else is given to them because nothing nearer is left.
+ */
+export function settle(
+  points: Float64Array,
+  weight: Float64Array,
+  start: Float64Array,
+  kept: ReadonlySet<number> = new Set(),
+): Groups {
+  const reach = Float64Array.from({ length: start.length / 3 }, (_, g) =>
+    kept.has(g) ? ITSELF : Number.POSITIVE_INFINITY,
+  );
   const centres = Float64Array.from(start);
   const group = new Int32Array(weight.length);
   let sums: Float64Array = new Float64Array(0);
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    sums = assign(points, weight, centres, group);
+    sums = assign(points, weight, centres, group, kept.size > 0 ? reach : null);
     let moved = 0;
     for (let g = 0, i = 0; i < centres.length; g += 4, i += 3) {
       const w = sums[g] as number;
@@ -48,6 +62,7 @@ export function settle(points: Float64Array, weight: Float64Array, start: Float6
     }
     if (moved < RESTS) break;
   }
+  if (kept.size > 0) return groupsAbout(points, weight, centres);
   return { centres, group, weight: sums.filter((_, i) => i % 4 === 0) };
 }
 
@@ -62,12 +77,16 @@ export function groupsAbout(
   return { centres, group, weight: sums.filter((_, i) => i % 4 === 0) };
 }
 
-/** Gives every point to its nearest centre; the sums of weight and of the weighted coordinates, four numbers a group. */
+/**
+ * Gives every point to its nearest centre; the sums of weight and of the weighted coordinates, four numbers a group, of the points
+ * within each centre's `reach`.
+ */
 function assign(
   points: Float64Array,
   weight: Float64Array,
   centres: Float64Array,
   group: Int32Array,
+  reach: Float64Array | null = null,
 ): Float64Array {
   const sums = new Float64Array((centres.length / 3) * 4);
   for (let p = 0, i = 0; p < weight.length; p++, i += 3) {
@@ -76,6 +95,12 @@ function assign(
     const c = points[i + 2] as number;
     const g = nearest(centres, a, b, c);
     group[p] = g;
+    if (reach !== null) {
+      const da = a - (centres[g * 3] as number);
+      const db = b - (centres[g * 3 + 1] as number);
+      const dc = c - (centres[g * 3 + 2] as number);
+      if (Math.sqrt(da * da + db * db + dc * dc) > (reach[g] as number)) continue;
+    }
     const w = weight[p] as number;
     const s = g * 4;
     sums[s] = (sums[s] as number) + w;
