@@ -6,6 +6,7 @@ import { measureCloth } from "../../../src/cloth/measureCloth.ts";
 import { readPhoto } from "../../../src/images/photo/readPhoto.ts";
 import { shoot } from "./camera.ts";
 import { ownDrawings } from "./own.ts";
+import { paletteTimes } from "./paletteTimes.ts";
 import { rasterise } from "./tile.ts";
 
 const PLACE = { file: "bench", line: 1, column: 1, keyPath: null };
@@ -21,6 +22,8 @@ export interface Times {
   readonly sharpShort: number;
   readonly read: number;
   readonly measured: number;
+  /** From the file to six colours, by name: ours and the four. */
+  readonly palettes: ReadonlyMap<string, number>;
 }
 
 export async function times(rounds: number, sharpness: Sharpness): Promise<Times> {
@@ -54,6 +57,7 @@ export async function times(rounds: number, sharpness: Sharpness): Promise<Times
         const { value } = await readPhoto(file, { place: PLACE });
         if (value) measureCloth(value.pixels, 500, { place: PLACE });
       }),
+      palettes: await paletteTimes(3, file),
     };
   } finally {
     await rm(folder, { recursive: true, force: true });
