@@ -234,8 +234,14 @@ function commandLine(
   verb(starting, "room", "a new room")
     .argument("<project>", "the project's folder name")
     .argument("<title>", "the room's name")
-    .action((project: string, title: string, _options: object, command: Command) =>
-      start(command, { kind: "room", project, title }),
+    .option("--items <kinds>", "the kinds of items that it begins with; every kind without it")
+    .action((project: string, title: string, options: { items?: string }, command: Command) =>
+      start(command, { kind: "room", project, title, items: options.items?.split(",") ?? null }),
+    );
+  verb(starting, "item", "lines of one more item, to paste into a room's file")
+    .argument("<kind>", "its kind: curtains, cushion, ottoman …")
+    .action((item: string, _options: object, command: Command) =>
+      run(command, async () => (await import("./verbs/new.ts")).beginItem(item, wiring)),
     );
   verb(starting, "cloth", "a new cloth, measured from its photograph")
     .argument("<photo>", "the photograph")
@@ -261,6 +267,11 @@ const EXAMPLES: Readonly<Record<string, readonly string[]>> = {
   quantities: ["quantities gannet-house", "quantities gannet-house/study --json"],
   archive: ["archive gannet-house", "archive gannet-house --to /media/disk/archive"],
   verify: ["verify content-archive/gannet-house-B"],
+  room: [
+    'new room gannet-house "Sitting room"',
+    'new room gannet-house "Sitting room" --items curtains,cushion,ottoman',
+  ],
+  item: ["new item cushion"],
   cloth: ["new cloth leaf.jpg --shows 27in"],
 };
 

@@ -6,7 +6,10 @@ import type { Compute, MakePictures } from "../site/computed.ts";
 export type StarterWanted =
   | { readonly kind: "studio" }
   | { readonly kind: "project"; readonly title: string }
-  | { readonly kind: "room"; readonly title: string }
+  /** With items of these kinds alone; of every kind where it is null. */
+  | { readonly kind: "room"; readonly title: string; readonly items: readonly string[] | null }
+  /** Lines of one item, for a room that is there. */
+  | { readonly kind: "item"; readonly item: string }
   | {
       readonly kind: "cloth";
       readonly title: string;

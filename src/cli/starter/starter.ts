@@ -1,4 +1,4 @@
-import { z } from "zod";
+import type { z } from "zod";
 import { type PrintLimits, USUAL_LIMITS } from "../../cloth/motif/printSize.ts";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { ITEM_KINDS } from "../../items/kinds.ts";
@@ -10,8 +10,10 @@ import { studioSchema } from "../../records/schema/studioSchema.ts";
 import { readPrintLimits } from "../../site/readLibrary.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import type { Starter } from "../wiring.ts";
-import { type FieldSchema, type Filling, fieldLines, itemLines } from "./fieldLines.ts";
+import { type Filling, fieldLines } from "./fieldLines.ts";
 import { measuredCloth } from "./measuredCloth.ts";
+import { itemOf, kindsNamed, roomItems } from "./roomItems.ts";
+import { schemaOf } from "./schemaOf.ts";
 
 /**
  * Commented starting files. They are written out of the schemas that read them, so no field is missing
@@ -24,14 +26,12 @@ export const starter: Starter = async (wanted) => {
     case "project":
       return whole(PROJECT, projectSchema, { project: wanted.title }, [], "");
     case "room": {
-      const kinds = ITEM_KINDS.flatMap((kind) => itemLines(schemaOf(kind.schema)));
-      const items = [
-        "# items:  # one of each kind that there is",
-        ...kinds.map((line) => `#   ${line}`),
-      ];
       const body = "What the client reads about this room.\n";
+      const items = roomItems(kindsNamed(wanted.items));
       return whole(ROOM, roomSchema, { room: wanted.title }, items, body);
     }
+    case "item":
+      return { value: itemOf(wanted.item), diagnostics: [] };
     case "cloth": {
       const { title, photo, file, shows } = wanted;
       if (shows !== null && !parseLength(shows).ok)
@@ -86,20 +86,6 @@ function whole(
     "---",
   ];
   return { value: `${lines.join("\n")}\n${body}`, diagnostics: [] };
-}
-
-/** The schema of what is typed. Examples stand on the field, not on its text, so they are carried over. */
-export function schemaOf(schema: z.ZodType): FieldSchema {
-  return z.toJSONSchema(schema, {
-    target: "draft-7",
-    io: "input",
-    unrepresentable: "any",
-    override: ({ zodSchema, jsonSchema }) => {
-      const meta = z.globalRegistry.get(zodSchema as unknown as z.ZodType);
-      // From the inside out: what is said of the field itself comes last, and wins.
-      if (meta?.examples) jsonSchema.examples = meta.examples as never;
-    },
-  }) as FieldSchema;
 }
 
 function noLength(shows: string) {

@@ -13,7 +13,13 @@ import type { StarterWanted, Wiring } from "../wiring.ts";
 export type Beginning =
   | { readonly kind: "studio"; readonly folder: string }
   | { readonly kind: "project"; readonly title: string }
-  | { readonly kind: "room"; readonly project: string; readonly title: string }
+  | {
+      readonly kind: "room";
+      readonly project: string;
+      readonly title: string;
+      /** Kinds of items that it begins with; every kind where it is null. */
+      readonly items: readonly string[] | null;
+    }
   | { readonly kind: "cloth"; readonly photo: string; readonly shows: string | null };
 
 interface Plan {
@@ -50,6 +56,18 @@ export async function begin(
   }
 }
 
+/** Lines of one item, to be pasted below `items` in a room's file; nothing is written. */
+export async function beginItem(item: string, wiring: Wiring): Promise<Outcome> {
+  const { value, diagnostics } = await wiring.starter({ kind: "item", item });
+  const lines = value ?? "";
+  return {
+    exit: exitOf(diagnostics),
+    json: { lines: lines.split("\n"), diagnostics: diagnostics.map(diagnosticJson) },
+    text: `Paste this below “items:” in the room's file; take away a leading # to use a line.\n\n${lines}`,
+    diagnostics,
+  };
+}
+
 async function planOf(contentDir: string, beginning: Beginning): Promise<Plan> {
   switch (beginning.kind) {
     case "studio": {
@@ -67,7 +85,7 @@ async function planOf(contentDir: string, beginning: Beginning): Promise<Plan> {
       return { file, wanted: { kind: "project", title }, folders: [], copy: null };
     }
     case "room": {
-      const { project, title } = beginning;
+      const { project, title, items } = beginning;
       const folder = join(contentDir, "projects", project);
       if ((await firstThere([join(folder, "project.md")])) === null) {
         const there = await readdir(join(contentDir, "projects")).catch(() => [] as string[]);
@@ -78,7 +96,7 @@ async function planOf(contentDir: string, beginning: Beginning): Promise<Plan> {
       if (name === "project") throw new UsageError('A room cannot be called "project".');
       return {
         file: join(folder, `${name}.md`),
-        wanted: { kind: "room", title },
+        wanted: { kind: "room", title, items },
         folders: [],
         copy: null,
       };

@@ -2,7 +2,8 @@ import { join } from "node:path";
 import { expect, test } from "vitest";
 import { parseDocument } from "yaml";
 import type { FieldSchema } from "../../../src/cli/starter/fieldLines.ts";
-import { schemaOf, starter } from "../../../src/cli/starter/starter.ts";
+import { schemaOf } from "../../../src/cli/starter/schemaOf.ts";
+import { starter } from "../../../src/cli/starter/starter.ts";
 import type { StarterWanted } from "../../../src/cli/wiring.ts";
 import { ITEM_KINDS } from "../../../src/items/kinds.ts";
 import { allowancesSchema } from "../../../src/records/allowancesSchema.ts";
@@ -32,7 +33,7 @@ test("a new studio with a project, a room and a cloth has no errors as it stands
     },
     {
       path: "projects/old-mill/den.md",
-      text: await text({ kind: "room", title: "Den: 8' 6\" #2" }),
+      text: await text({ kind: "room", title: "Den: 8' 6\" #2", items: null }),
     },
     { path: "cloths/fallow.md", text: await text({ ...CLOTH, shows: '11"' }) },
   ];
@@ -81,7 +82,7 @@ function keysOf(schema: FieldSchema): readonly string[] {
 test("every field is there, and the file is still right when all marks are taken away", async () => {
   const studio = opened(await text({ kind: "studio" }));
   const project = opened(await text({ kind: "project", title: "Old mill" }));
-  const room = opened(await text({ kind: "room", title: "Den" }));
+  const room = opened(await text({ kind: "room", title: "Den", items: null }));
   const cloth = opened(await text({ ...CLOTH, shows: null }));
   for (const one of [studio, project, room]) expect(one.errors).toEqual([]);
   const missing = (schema: FieldSchema, keys: ReadonlySet<string>): readonly string[] =>
@@ -94,6 +95,47 @@ test("every field is there, and the file is still right when all marks are taken
     expect(room.keys.has(kind)).toBe(true);
     expect(missing(schemaOf(schema), room.keys)).toEqual([]);
   }
+});
+
+test("a room begins with the kinds of items that are named, and says once what every item can say", async () => {
+  const items = async (names: readonly string[] | null) =>
+    (await text({ kind: "room", title: "Den", items: names })).split("# items:")[1] ?? "";
+  const made = await items(["curtains", " Pillows "]);
+  expect(made.match(/^# {3}- ([a-z-]+):/gm)).toEqual(["#   - curtains:", "#   - cushion:"]);
+  const whole = await items(null);
+  for (const one of [made, whole]) {
+    expect(one.match(/^# {5}hardware:/gm)).toHaveLength(1);
+    expect(one.match(/^# {5}second-hand:/gm)).toHaveLength(1);
+  }
+  expect(whole.match(/^# {3}- [a-z-]+:/gm)).toHaveLength(ITEM_KINDS.length);
+  expect(made).toContain("new item");
+});
+
+test("the lines of one item stand in a room as they are printed; what is no kind is said", async () => {
+  for (const { kind, schema } of ITEM_KINDS) {
+    const lines = await text({ kind: "item", item: kind });
+    const room = `---\nroom: Den\nitems:\n${lines}\n---\n`;
+    const { diagnostics } = readRecords({
+      files: [
+        { path: "studio.md", text: await text({ kind: "studio" }) },
+        {
+          path: "projects/old-mill/project.md",
+          text: await text({ kind: "project", title: "Old mill" }),
+        },
+        { path: "projects/old-mill/den.md", text: room },
+      ],
+      present: [],
+      items: ITEM_KINDS,
+    });
+    // What is left to be filled in is asked for, and nothing else is wrong.
+    const wrong = diagnostics.filter((one) => one.severity === "error");
+    const at = (line: number | null) => room.split("\n")[(line ?? 0) - 1] ?? "";
+    for (const { line, message } of wrong) expect(at(line), message).toContain("(write here)");
+    for (const key of (schemaOf(schema).required ?? []).slice(1))
+      expect(lines).toMatch(new RegExp(`^ {4}${key}: \\(write here\\)`, "m"));
+    expect(lines).toMatch(/^ {4}# hardware:/m);
+  }
+  await expect(starter({ kind: "item", item: "otoman" })).rejects.toThrow("Did you mean ottoman?");
 });
 
 test("a cloth's card is filled from its photograph, in the units of what it shows", async () => {
@@ -132,7 +174,7 @@ test("every commented example can be used: its line, with what belongs to it, is
   const whole: Readonly<Record<string, string>> = {
     "studio.md": await text({ kind: "studio" }),
     "projects/old-mill/project.md": await text({ kind: "project", title: "Old mill" }),
-    "projects/old-mill/den.md": await text({ kind: "room", title: "Den" }),
+    "projects/old-mill/den.md": await text({ kind: "room", title: "Den", items: null }),
     "cloths/fallow.md": await text({ ...CLOTH, shows: '11"' }),
   };
   let tried = 0;

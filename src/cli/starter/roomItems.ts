@@ -1,0 +1,83 @@
+import { BLANK } from "../../fields/blank.ts";
+import { itemBase } from "../../fields/itemBase.ts";
+import { nearest } from "../../fields/suggest.ts";
+import type { ItemKind } from "../../items/itemKind.ts";
+import { ITEM_KINDS } from "../../items/kinds.ts";
+import { UsageError } from "../outcome.ts";
+import { type FieldSchema, fieldLines, itemLines } from "./fieldLines.ts";
+import { schemaOf } from "./schemaOf.ts";
+
+/** What every item may say and few do; where it hangs or stands is said of nearly all. */
+const SHARED: ReadonlySet<string> = new Set(Object.keys(itemBase).filter((key) => key !== "at"));
+
+/**
+ * The commented `items` of a room's starting file: one of each kind. What every item may say stands once, below the first of them:
+ * written out for each it would be two lines of three.
+ */
+export function roomItems(kinds: readonly ItemKind[]): readonly string[] {
+  const lines = kinds.flatMap((kind, at) => {
+    if (at > 0) return ownLines(kind);
+    return [
+      ...ownLines(kind),
+      "  # what every item can say, of whatever kind:",
+      ...sharedLines(kind),
+    ];
+  });
+  const more =
+    kinds.length < ITEM_KINDS.length
+      ? ["# for an item of another kind: new item, and its kind"]
+      : [];
+  return [
+    "# items:  # what is made for the room",
+    ...[...lines, ...more].map((line) => `#   ${line}`),
+  ];
+}
+
+/** An item of one kind, to be pasted below `items`: what it cannot be without is left to be filled in, all else stands behind `# `. */
+export function itemOf(name: string): string {
+  const [{ schema }] = kindsNamed([name]) as [ItemKind];
+  const whole = schemaOf(schema);
+  const blanks = Object.fromEntries((whole.required ?? []).map((key) => [key, BLANK]));
+  const [own, shared] = [false, true].map((isShared) =>
+    fieldLines(
+      only(whole, (key) => SHARED.has(key) === isShared),
+      blanks,
+    ),
+  ) as [readonly string[], readonly string[]];
+  return [...own, ...shared]
+    .map((line, at) => (at === 0 ? `  - ${line}` : `    ${line}`))
+    .join("\n");
+}
+
+/** The kinds of some names, as typed; all of them where no name is. Throws a UsageError for one that is no kind. */
+export function kindsNamed(names: readonly string[] | null): readonly ItemKind[] {
+  if (names === null) return ITEM_KINDS;
+  return names.map((name) => {
+    const word = name.trim().toLowerCase().replace(/\s+/g, "-");
+    const found = ITEM_KINDS.find(({ kind, synonyms }) => [kind, ...synonyms].includes(word));
+    if (found) return found;
+    const near = nearest(
+      word,
+      ITEM_KINDS.flatMap(({ kind, synonyms }) => [kind, ...synonyms]),
+    );
+    const known = ITEM_KINDS.map(({ kind }) => kind).join(", ");
+    const hint = near === null ? "" : ` Did you mean ${near}?`;
+    throw new UsageError(`“${name}” is not a kind of item.${hint} Kinds: ${known}.`);
+  });
+}
+
+function ownLines({ schema }: ItemKind): readonly string[] {
+  return itemLines(only(schemaOf(schema), (key) => !SHARED.has(key)));
+}
+
+/** As they stand inside an item, below its first line. */
+function sharedLines({ schema }: ItemKind): readonly string[] {
+  return itemLines(only(schemaOf(schema), (key) => SHARED.has(key))).map(
+    (line) => `  ${line.slice(2)}`,
+  );
+}
+
+function only(schema: FieldSchema, isWanted: (key: string) => boolean): FieldSchema {
+  const fields = Object.entries(schema.properties ?? {}).filter(([key]) => isWanted(key));
+  return { ...schema, properties: Object.fromEntries(fields) };
+}
