@@ -241,7 +241,9 @@ function commandLine(
   verb(starting, "item", "lines of one more item, to paste into a room's file")
     .argument("<kind>", "its kind: curtains, cushion, ottoman …")
     .action((item: string, _options: object, command: Command) =>
-      run(command, async () => (await import("./verbs/new.ts")).beginItem(item, wiring)),
+      run(command, async (contentDir) =>
+        (await import("./verbs/new.ts")).beginItem(contentDir, item, wiring),
+      ),
     );
   verb(starting, "cloth", "a new cloth, measured from its photograph")
     .argument("<photo>", "the photograph")

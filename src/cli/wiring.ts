@@ -5,11 +5,17 @@ import type { Compute, MakePictures } from "../site/computed.ts";
 /** What a commented starting file is made from. */
 export type StarterWanted =
   | { readonly kind: "studio" }
-  | { readonly kind: "project"; readonly title: string }
+  // Where the studio's card says in which units its examples stand; without it in inches.
+  | { readonly kind: "project"; readonly title: string; readonly contentDir?: string }
   /** With items of these kinds alone; of every kind where it is null. */
-  | { readonly kind: "room"; readonly title: string; readonly items: readonly string[] | null }
+  | {
+      readonly kind: "room";
+      readonly title: string;
+      readonly items: readonly string[] | null;
+      readonly contentDir?: string;
+    }
   /** Lines of one item, for a room that is there. */
-  | { readonly kind: "item"; readonly item: string }
+  | { readonly kind: "item"; readonly item: string; readonly contentDir?: string }
   | {
       readonly kind: "cloth";
       readonly title: string;
@@ -18,7 +24,7 @@ export type StarterWanted =
       readonly file: string;
       /** How much cloth it shows from left to right, as typed, or null. */
       readonly shows: string | null;
-      /** Where the studio's card says what a large print is; without it the usual sizes hold. */
+      /** Where the studio's card says what a large print is, and its units; without it the usual sizes hold. */
       readonly contentDir?: string;
     };
 

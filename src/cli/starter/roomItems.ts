@@ -5,7 +5,7 @@ import type { ItemKind } from "../../items/itemKind.ts";
 import { ITEM_KINDS } from "../../items/kinds.ts";
 import { UsageError } from "../outcome.ts";
 import { type FieldSchema, fieldLines, itemLines } from "./fieldLines.ts";
-import { schemaOf } from "./schemaOf.ts";
+import { type FieldsOf, schemaOf } from "./schemaOf.ts";
 
 /** What every item may say and few do; where it hangs or stands is said of nearly all. */
 const SHARED: ReadonlySet<string> = new Set(Object.keys(itemBase).filter((key) => key !== "at"));
@@ -14,13 +14,16 @@ const SHARED: ReadonlySet<string> = new Set(Object.keys(itemBase).filter((key) =
  * The commented `items` of a room's starting file: one of each kind. What every item may say stands once, below the first of them:
  * written out for each it would be two lines of three.
  */
-export function roomItems(kinds: readonly ItemKind[]): readonly string[] {
+export function roomItems(
+  kinds: readonly ItemKind[],
+  fields: FieldsOf = schemaOf,
+): readonly string[] {
   const lines = kinds.flatMap((kind, at) => {
-    if (at > 0) return ownLines(kind);
+    if (at > 0) return ownLines(kind, fields);
     return [
-      ...ownLines(kind),
+      ...ownLines(kind, fields),
       "  # what every item can say, of whatever kind:",
-      ...sharedLines(kind),
+      ...sharedLines(kind, fields),
     ];
   });
   const more =
@@ -34,9 +37,9 @@ export function roomItems(kinds: readonly ItemKind[]): readonly string[] {
 }
 
 /** An item of one kind, to be pasted below `items`: what it cannot be without is left to be filled in, all else stands behind `# `. */
-export function itemOf(name: string): string {
+export function itemOf(name: string, fields: FieldsOf = schemaOf): string {
   const [{ schema }] = kindsNamed([name]) as [ItemKind];
-  const whole = schemaOf(schema);
+  const whole = fields(schema);
   const blanks = Object.fromEntries((whole.required ?? []).map((key) => [key, BLANK]));
   const [own, shared] = [false, true].map((isShared) =>
     fieldLines(
@@ -66,13 +69,13 @@ export function kindsNamed(names: readonly string[] | null): readonly ItemKind[]
   });
 }
 
-function ownLines({ schema }: ItemKind): readonly string[] {
-  return itemLines(only(schemaOf(schema), (key) => !SHARED.has(key)));
+function ownLines({ schema }: ItemKind, fields: FieldsOf): readonly string[] {
+  return itemLines(only(fields(schema), (key) => !SHARED.has(key)));
 }
 
 /** As they stand inside an item, below its first line. */
-function sharedLines({ schema }: ItemKind): readonly string[] {
-  return itemLines(only(schemaOf(schema), (key) => SHARED.has(key))).map(
+function sharedLines({ schema }: ItemKind, fields: FieldsOf): readonly string[] {
+  return itemLines(only(fields(schema), (key) => SHARED.has(key))).map(
     (line) => `  ${line.slice(2)}`,
   );
 }

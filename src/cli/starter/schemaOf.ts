@@ -14,3 +14,6 @@ export function schemaOf(schema: z.ZodType): FieldSchema {
     },
   }) as FieldSchema;
 }
+
+/** The fields of a schema, with examples in the units that are wanted. */
+export type FieldsOf = typeof schemaOf;

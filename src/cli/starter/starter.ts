@@ -7,13 +7,14 @@ import { clothSchema } from "../../records/schema/clothSchema.ts";
 import { projectSchema } from "../../records/schema/projectSchema.ts";
 import { roomSchema } from "../../records/schema/roomSchema.ts";
 import { studioSchema } from "../../records/schema/studioSchema.ts";
-import { readPrintLimits } from "../../site/readLibrary.ts";
+import { readPrintLimits, readStudioRecords } from "../../site/readLibrary.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import type { Starter } from "../wiring.ts";
 import { type Filling, fieldLines } from "./fieldLines.ts";
+import { inMetric } from "./inMetric.ts";
 import { measuredCloth } from "./measuredCloth.ts";
 import { itemOf, kindsNamed, roomItems } from "./roomItems.ts";
-import { schemaOf } from "./schemaOf.ts";
+import { type FieldsOf, schemaOf } from "./schemaOf.ts";
 
 /**
  * Commented starting files. They are written out of the schemas that read them, so no field is missing
@@ -24,19 +25,27 @@ export const starter: Starter = async (wanted) => {
     case "studio":
       return whole(STUDIO, studioCard(), { currency: "USD" }, [], "");
     case "project":
-      return whole(PROJECT, projectSchema, { project: wanted.title }, [], "");
+      return whole(
+        PROJECT,
+        projectSchema,
+        { project: wanted.title },
+        [],
+        "",
+        await fieldsIn(wanted.contentDir),
+      );
     case "room": {
+      const fields = await fieldsIn(wanted.contentDir);
       const body = "What the client reads about this room.\n";
-      const items = roomItems(kindsNamed(wanted.items));
-      return whole(ROOM, roomSchema, { room: wanted.title }, items, body);
+      const items = roomItems(kindsNamed(wanted.items), fields);
+      return whole(ROOM, roomSchema, { room: wanted.title }, items, body, fields);
     }
     case "item":
-      return { value: itemOf(wanted.item), diagnostics: [] };
+      return { value: itemOf(wanted.item, await fieldsIn(wanted.contentDir)), diagnostics: [] };
     case "cloth": {
-      const { title, photo, file, shows } = wanted;
+      const { title, photo, file, shows, contentDir } = wanted;
       if (shows !== null && !parseLength(shows).ok)
         return { value: null, diagnostics: [noLength(shows)] };
-      const card = await measuredCloth(photo, shows, await limitsIn(wanted.contentDir));
+      const card = await measuredCloth(photo, shows, await limitsIn(contentDir));
       if (card.value === null) return { value: null, diagnostics: card.diagnostics };
       const { filling, notes } = card.value;
       const picture = { file, ...(shows === null ? {} : { shows }) };
@@ -47,6 +56,7 @@ export const starter: Starter = async (wanted) => {
         { cloth: title, photo: picture, ...filling },
         measured,
         "",
+        await fieldsIn(contentDir),
       );
       return { value: text.value, diagnostics: card.diagnostics };
     }
@@ -55,6 +65,13 @@ export const starter: Starter = async (wanted) => {
 
 async function limitsIn(contentDir: string | undefined): Promise<PrintLimits> {
   return contentDir === undefined ? USUAL_LIMITS : (await readPrintLimits(contentDir)).limits;
+}
+
+/** The fields of a schema with examples in the units of the studio there; in inches where there is none that can be read. */
+async function fieldsIn(contentDir: string | undefined): Promise<FieldsOf> {
+  const studio = contentDir === undefined ? null : (await readStudioRecords(contentDir)).studio;
+  const isMetric = studio?.fields.units === "centimetres";
+  return isMetric ? (schema) => inMetric(schemaOf(schema)) : schemaOf;
 }
 
 /** A maker's allowances are the studio's over again: one kind is example enough. */
@@ -74,9 +91,10 @@ function whole(
   filling: Filling,
   more: readonly string[],
   body: string,
+  fields: FieldsOf = schemaOf,
 ): { readonly value: string; readonly diagnostics: readonly never[] } {
   // `items` of a room is read apart, by each kind's own schema.
-  const own = fieldLines(schemaOf(schema), filling).filter((line) => !/^# items:/.test(line));
+  const own = fieldLines(fields(schema), filling).filter((line) => !/^# items:/.test(line));
   const lines = [
     "---",
     `# ${head}`,

@@ -57,8 +57,12 @@ export async function begin(
 }
 
 /** Lines of one item, to be pasted below `items` in a room's file; nothing is written. */
-export async function beginItem(item: string, wiring: Wiring): Promise<Outcome> {
-  const { value, diagnostics } = await wiring.starter({ kind: "item", item });
+export async function beginItem(
+  contentDir: string,
+  item: string,
+  wiring: Wiring,
+): Promise<Outcome> {
+  const { value, diagnostics } = await wiring.starter({ kind: "item", item, contentDir });
   const lines = value ?? "";
   return {
     exit: exitOf(diagnostics),
@@ -82,7 +86,7 @@ async function planOf(contentDir: string, beginning: Beginning): Promise<Plan> {
     case "project": {
       const { title } = beginning;
       const file = join(contentDir, "projects", named(title), "project.md");
-      return { file, wanted: { kind: "project", title }, folders: [], copy: null };
+      return { file, wanted: { kind: "project", title, contentDir }, folders: [], copy: null };
     }
     case "room": {
       const { project, title, items } = beginning;
@@ -96,7 +100,7 @@ async function planOf(contentDir: string, beginning: Beginning): Promise<Plan> {
       if (name === "project") throw new UsageError('A room cannot be called "project".');
       return {
         file: join(folder, `${name}.md`),
-        wanted: { kind: "room", title, items },
+        wanted: { kind: "room", title, items, contentDir },
         folders: [],
         copy: null,
       };
