@@ -2,7 +2,7 @@ import type { OverlayOptions } from "sharp";
 import type { ClothMeasure } from "../../cloth/clothMeasure.ts";
 import { patternFacts } from "../../swatches/measureText.ts";
 import type { UnitSystem } from "../../units/printLength.ts";
-import type { LetterCase, LetterStyle } from "./drawLetters.ts";
+import type { LetterCase, LetterStyle, Letters } from "./drawLetters.ts";
 
 /** What stands below the photograph. */
 export interface Key {
@@ -35,41 +35,54 @@ export async function keyOf(
     overlays.push({ input: set.png, left, top });
     return set;
   };
-  const head = { sizePx: 21, ink: second, face: "bold" } as const;
-  const body = { sizePx: 24, ink } as const;
-  const small = { sizePx: 20, ink: second } as const;
+  const head = { sizePx: 21, ink: second, face: "bold", upright: true } as const;
+  const body = { sizePx: 24, ink, upright: true } as const;
+  const small = { sizePx: 20, ink: second, upright: true } as const;
 
   overlays.push({ input: shareStrip(measure, width, ink), left: 0, top: 0 });
   let top = STRIP + GAP;
   const columns = width >= 1000 ? 3 : width >= 620 ? 2 : 1;
   const columnWidth = Math.floor(width / columns);
   const rows = Math.ceil(measure.colours.length / columns);
+  const most = columnWidth - CHIP.width - 24;
+  const names = await Promise.all(
+    measure.colours.map(({ name }, at) =>
+      letters.set(`${at + 1}  ${name}`, { ...body, mostPx: most }),
+    ),
+  );
+  // A long name takes a second line in a narrow column, and its row the room for it.
+  const lineHeight = Math.min(...names.map(({ height }) => height));
+  const heights = Array.from({ length: rows }, (_, row) => {
+    const inRow = names.filter((_, at) => at % rows === row);
+    return ROW + Math.max(...inRow.map(({ height }) => height)) - lineHeight;
+  });
+  const tops = heights.map((_, row) => heights.slice(0, row).reduce((sum, h) => sum + h, top));
   for (const [at, colour] of measure.colours.entries()) {
     const left = Math.floor(at / rows) * columnWidth;
-    const y = top + (at % rows) * ROW;
+    const y = tops[at % rows] as number;
     overlays.push({ input: chip(colour.hex, ink), left, top: y });
     const beside = left + CHIP.width + 14;
-    const most = columnWidth - CHIP.width - 24;
-    await put(`${at + 1}  ${colour.name}`, beside, y - 2, { ...body, mostPx: most });
+    const name = names[at] as Letters;
+    overlays.push({ input: name.png, left: beside, top: y - 7 });
     const reflects = `${percent(colour.share)}   ${colour.hex}   reflects ${Math.round(colour.lrv)} %`;
-    await put(reflects, beside, y + 23, small);
+    await put(reflects, beside, y - 9 + name.height, small);
   }
-  top += rows * ROW + GAP - 10;
+  top += heights.reduce((sum, h) => sum + h, 0) + GAP - 10;
   overlays.push({ input: rule(width, second), left: 0, top });
   top += GAP - 6;
   const facts = patternFacts(measure.pattern, units);
   const wide = 190;
   for (const { what, value } of facts) {
-    await put(what, 0, top + 3, head);
+    await put(what, 0, top + 2, head);
     const set = await put(value, wide, top, { ...body, mostPx: width - wide });
-    top += set.height + 13;
+    top += set.height + 4;
   }
   if (measure.confirm.length > 0) {
-    top += 8;
-    const title = await put("please look", 0, top + 3, { ...head, ink: accent });
+    top += 10;
+    const title = await put("please look", 0, top + 2, { ...head, ink: accent });
     for (const { why } of measure.confirm) {
       const set = await put(why, wide, top, { ...body, mostPx: width - wide });
-      top += Math.max(set.height, title.height) + 10;
+      top += Math.max(set.height, title.height) + 7;
     }
   }
   return { overlays, height: top };

@@ -21,6 +21,8 @@ export interface LetterStyle {
   readonly ground?: string;
   /** Breaks lines at so many pixels. */
   readonly mostPx?: number;
+  /** First and last line are as high as any, whatever their letters, so that words set beside each other stand on one line. */
+  readonly upright?: boolean;
 }
 
 const FACES = {
@@ -33,6 +35,8 @@ const FACES = {
   title: { name: "EB Garamond", pack: "eb-garamond", file: "eb-garamond-latin-400-normal" },
 } as const;
 
+/** The tallest sign of a face: it reaches above all letters and below them. */
+const TALLEST = "|";
 const PAD_X = 9;
 const PAD_Y = 5;
 
@@ -59,20 +63,12 @@ export class LetterCase {
   }
 
   async set(text: string, style: LetterStyle): Promise<Letters> {
-    const { sizePx, ink, face = "text", ground, mostPx } = style;
-    const { name, file } = FACES[face];
-    const { data, info } = await sharp({
-      text: {
-        text: `<span foreground="${ink}" font_features="lnum">${marked(text)}</span>`,
-        font: `${name} ${sizePx}px`,
-        fontfile: join(this.folder, `${file}.ttf`),
-        rgba: true,
-        dpi: 72,
-        ...(mostPx === undefined ? {} : { width: Math.max(1, mostPx), wrap: "word" as const }),
-      },
-    })
-      .png()
-      .toBuffer({ resolveWithObject: true });
+    const { ink, ground, upright = false } = style;
+    const strut = upright ? await this.strut(style) : "";
+    const { data, info } = await this.picture(
+      `${strut}<span foreground="${ink}" font_features="lnum">${marked(text)}</span>${strut}`,
+      style,
+    );
     if (ground === undefined) return { png: data, width: info.width, height: info.height };
     const [width, height] = [info.width + 2 * PAD_X, info.height + 2 * PAD_Y];
     const plate = `<svg xmlns="http://www.w3.org/2000/svg" width="${width}" height="${height}"><rect width="${width}" height="${height}" rx="2" fill="${ground}" fill-opacity="0.94"/></svg>`;
@@ -82,6 +78,41 @@ export class LetterCase {
       .toBuffer();
     return { png, width, height };
   }
+
+  private picture(markup: string, { sizePx, face = "text", mostPx }: LetterStyle) {
+    const { name, file } = FACES[face];
+    return sharp({
+      text: {
+        text: markup,
+        font: `${name} ${sizePx}px`,
+        fontfile: join(this.folder, `${file}.ttf`),
+        rgba: true,
+        dpi: 72,
+        ...(mostPx === undefined ? {} : { width: Math.max(1, mostPx), wrap: "word" as const }),
+      },
+    })
+      .png()
+      .toBuffer({ resolveWithObject: true });
+  }
+
+  /** The tallest sign, not seen and of no width: a picture is cut to what is set in it, and this holds it open. */
+  private async strut(style: LetterStyle): Promise<string> {
+    const key = `${style.face ?? "text"} ${style.sizePx}`;
+    const known = this.struts.get(key);
+    if (known !== undefined) return known;
+    const line = { ...style, mostPx: undefined };
+    const [short, long] = await Promise.all(
+      [10, 50].map((count) => this.picture(TALLEST.repeat(count), line)),
+    );
+    const advancePx = ((long?.info.width ?? 0) - (short?.info.width ?? 0)) / 40;
+    // Pango counts in 1024ths of a point; a point is a pixel at 72 dots an inch.
+    const back = -Math.round(advancePx * 1024);
+    const strut = `<span fgalpha="1" letter_spacing="${back}">${TALLEST}</span>`;
+    this.struts.set(key, strut);
+    return strut;
+  }
+
+  private readonly struts = new Map<string, string>();
 }
 
 function woff(pack: string, file: string): string {
