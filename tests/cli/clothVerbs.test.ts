@@ -1,5 +1,13 @@
 // The verbs that look at cloth, on the demo's own photographs, whose truth is known from tests/cloths.
-import { copyFileSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import {
+  copyFileSync,
+  cpSync,
+  mkdirSync,
+  mkdtempSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import sharp from "sharp";
@@ -140,6 +148,26 @@ interface MatchJson {
     readonly why: string;
   }[];
 }
+
+test("match: colours are named in the spelling of the studio", async () => {
+  const textIn = async (language: string): Promise<string> => {
+    const studio = join(home, `match-${language}`);
+    mkdirSync(join(studio, "cloths"), { recursive: true });
+    writeFileSync(
+      join(studio, "studio.md"),
+      `---\nstudio: Larch\nlanguage: ${language}\nunits: cm\ncurrency: EUR\npaper: a3\n---\n`,
+    );
+    cpSync(photoOf("pomander.jpg"), join(studio, "cloths/leaf.jpg"));
+    writeFileSync(
+      join(studio, "cloths/leaf.md"),
+      "---\ncloth: Leaf\nphoto: { file: leaf.jpg, shows: 76 cm }\nwidth: 137 cm\n---\n",
+    );
+    const options = swatchOptions({ shows: "76cm" });
+    return (await match(studio, photoOf("pomander.jpg"), options, false)).text;
+  };
+  expect(await textIn("en-GB")).toMatch(/greyish (?!.*gray)/);
+  expect(await textIn("en-US")).toMatch(/grayish (?!.*grey)/);
+});
 
 test("match: a cloth's own photograph finds its card first, at nothing; the rest follow by distance", async () => {
   const said = await match(CONTENT, photoOf("lovage.jpg"), swatchOptions({ shows: "1 m" }), false);

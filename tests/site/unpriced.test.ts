@@ -30,13 +30,14 @@ async function told(making: string, price: string) {
       JSON.stringify(page.model, (_, value) => (typeof value === "bigint" ? `${value}` : value)),
     ]),
   );
-  return { pages, texts: computed.money("quay")?.text ?? "" };
+  const record = computed.archiving("quay")?.record("test").text ?? "";
+  return { pages, texts: computed.money("quay")?.text ?? "", record };
 }
 
 const ZERO = /€0(?![.,\d])|(?<![\d.,])0\.00|"(?:sum|total)":"0/;
 
 test("before any price is in, no page and no text tells a sum of nothing", async () => {
-  const { pages, texts } = await told("", "");
+  const { pages, texts, record } = await told("", "");
   for (const [path, model] of pages) {
     // What was paid is nothing, and said so; the kinds' own sum stands on no page without its rows.
     const words = model.replaceAll('"paid":"0.00"', "").replace(/"kindsTotal":\{[^}]*\}/, "");
@@ -47,6 +48,7 @@ test("before any price is in, no page and no text tells a sum of nothing", async
   expect(texts).toContain("nothing is approved yet; no price is in yet.");
   expect(texts.replace("Paid €0.00.", "")).not.toMatch(ZERO);
   expect(pages.get("studio/index.html")).toContain("No price is in yet.");
+  expect(record).toMatch(/Price +its price was still to come/);
   expect(pages.get("studio/quay/findings.html")).toContain(
     "No price is in yet, the limit is €4,000.00",
   );

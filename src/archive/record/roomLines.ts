@@ -1,7 +1,8 @@
 import type { ItemData, ProjectData, RoomData } from "../../documents/projectData.ts";
 import { dateInWords } from "../../documents/words/dates.ts";
+import { pricesIn } from "../../money/pricesIn.ts";
 import { capital } from "../../units/capital.ts";
-import { addMoney, printMoney, sumMoney } from "../../units/money.ts";
+import { addMoney, type Money, printMoney, sumMoney } from "../../units/money.ts";
 import { printMeasured } from "../../units/printLength.ts";
 import { makerName } from "./clothText.ts";
 import { entryLines, plainSpaces } from "./plainText.ts";
@@ -94,9 +95,13 @@ function wayWords({ record }: ItemData): string {
 function priceWords({ record }: ItemData, room: RoomData, { money, studio }: ProjectData): string {
   const own = money.lines.filter((l) => l.room === room.record.id && l.item === record.id);
   if (own.length === 0) return "";
-  const sum = (of: (line: (typeof own)[number]) => (typeof own)[number]["client"]) =>
-    printMoney(sumMoney(own.map(of), money.currency), studio.fields.language);
+  const sum = (of: (line: (typeof own)[number]) => Money): Money =>
+    sumMoney(own.map(of), money.currency);
+  const trade = sum((l) => l.trade);
   const client = sum((l) => (money.taxIncluded ? l.client : addMoney(l.client, l.tax)));
-  const open = own.some((l) => l.open) ? "; a price was still to come" : "";
-  return `${sum((l) => l.trade)} to the studio, ${client} to the client with tax${open}`;
+  const known = pricesIn(own, [trade, client]);
+  if (known === "none") return "its price was still to come";
+  const print = (each: Money): string => printMoney(each, studio.fields.language);
+  const open = known === "some" ? "; a price was still to come" : "";
+  return `${print(trade)} to the studio, ${print(client)} to the client with tax${open}`;
 }
