@@ -1,7 +1,7 @@
 import type { Swatch } from "../../swatches/swatch.ts";
 import type { UnitSystem } from "../../units/printLength.ts";
 import { shortened } from "../words/phrases.ts";
-import { PATCH, plainFrom } from "./acrossTheRoom.ts";
+import { plainFrom } from "./acrossTheRoom.ts";
 
 /** The words below a row of patches. */
 export interface DistanceRow {
@@ -15,10 +15,10 @@ export interface DistanceRow {
 /** From row to row, millimetres: eight rows stand closer. */
 const PITCH = { usual: 24, close: 22.4 };
 const CLOSE_FROM = 8;
-/** How wide the words may run: four patches and what is between. */
-const WIDE_MM = PATCH * 4 + 1.4 * 3;
-/** A letter of a name, of a name in the smaller type, and of the words, on average and a little more. */
-const LETTER_MM = { name: 1.75, small: 1.5, words: 1.6 };
+/** How wide the words may run: as far as the layout's caption, a little beyond the four patches. */
+const WIDE_MM = 66;
+/** A letter of a name, of a name in the smaller type, and of the words, on average and a little more, measured on the printed page. */
+const LETTER_MM = { name: 1.95, small: 1.55, words: 1.45 };
 
 export const pitchOf = (rows: number): number => (rows >= CLOSE_FROM ? PITCH.close : PITCH.usual);
 

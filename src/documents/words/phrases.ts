@@ -104,9 +104,10 @@ export function listed(words: readonly string[]): string {
 /** A name that stands in full elsewhere on the same sheet or board, cut at a word where it is longer than `letters`. */
 export function shortened(name: string, letters: number): string {
   if (name.length <= letters) return name;
-  const cut = name.slice(0, letters).replace(/\s+\S*$/, "");
-  // One word alone is cut within.
-  return `${cut === "" || cut.length === letters ? name.slice(0, letters - 1) : cut}…`;
+  const head = name.slice(0, letters - 1);
+  // Whole words; one word alone is cut within.
+  const cut = /\s/.test(name.charAt(letters - 1)) ? head : head.replace(/\s+\S*$/, "");
+  return `${(cut === "" ? head : cut).trimEnd()}…`;
 }
 
 /** One part in words: `one third`, `one half`, `one quarter`, else `one to 15`. */
