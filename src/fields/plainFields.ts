@@ -92,6 +92,21 @@ export function percentField() {
     .meta({ examples: ["8.25 %"] });
 }
 
+/** What a cloth loses of its length, as a share: less than half, since a cut is divided by what is left of it. */
+export function lossField() {
+  return percentField()
+    .transform((share, context): Fraction => {
+      if (share.compare(new Fraction(1, 2)) < 0) return share;
+      return refuse(context, `${share.mul(100).toString()} %`, {
+        code: "loss-too-large",
+        message: `A cloth that loses ${share.mul(100).toString()} % of its length cannot be cut for.`,
+        expected: "a share such as 3 %",
+        hint: "Write what the supplier states, or what a washed piece of it lost.",
+      });
+    })
+    .meta({ examples: ["3 %"] });
+}
+
 /** A screen colour `#efe3c8`, kept in small letters. */
 export function colourField() {
   return z

@@ -25,6 +25,8 @@ export interface ClothFacts {
   /** True where it may lie turned a quarter: plain, without nap, or said to run any way. */
   readonly mayTurn: boolean;
   readonly nap: boolean;
+  /** What its card says that it may lose of its length, as a share of one; left out where the card is silent. */
+  readonly shrinkage?: Fraction;
   readonly roll: { readonly width: Length; readonly length: Length } | null;
 }
 

@@ -26,6 +26,7 @@ import type { ClothQuantity, Estimate } from "./quantityTypes.ts";
 import { clothText } from "./text/clothText.ts";
 import { handbookWords } from "./text/handbookWords.ts";
 import { clothOrigins } from "./text/origins.ts";
+import { shrinkWorking } from "./text/shrinkWords.ts";
 
 export interface ClothContext {
   readonly records: Pick<Records, "cloths">;
@@ -112,7 +113,10 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
       ...group.users.flatMap(({ room, item }) => itemDefaults(room, item)),
     ],
     origins: clothOrigins(arrival.facts ?? facts, card, arrival.facts !== null, units),
-    working: workingOf(ordered, cloth, group.estimates, need, buy, units),
+    working: [
+      ...workingOf(ordered, cloth, group.estimates, need, buy, units),
+      ...shrinkWorking(group, facts, need, units),
+    ],
     uses: usesOf(group, facts.usableWidth),
   };
   return {

@@ -2,7 +2,7 @@ import type Fraction from "fraction.js";
 import { z } from "zod";
 import type { AllowanceDefinition } from "../fields/allowance.ts";
 import { lengthField } from "../fields/lengthField.ts";
-import { countField, percentField, ratioField } from "../fields/plainFields.ts";
+import { countField, lossField, ratioField } from "../fields/plainFields.ts";
 import type { Length } from "../units/length.ts";
 import type { ItemTable } from "./itemTable.ts";
 import type { AllowanceValues } from "./schema/studioFields.ts";
@@ -16,7 +16,7 @@ function field(definition: AllowanceDefinition): z.ZodType<Length | Fraction | n
     case "count":
       return countField(0);
     case "percent":
-      return percentField();
+      return lossField();
   }
 }
 

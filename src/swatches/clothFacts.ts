@@ -24,6 +24,7 @@ export function clothFacts(card: ClothRecord, swatch: Swatch | null): ClothFacts
     bandsUnknown: bandsAreUnknown(card, swatch),
     mayTurn: mayTurn(card, swatch, type, nap),
     nap,
+    ...(fields.shrinkage ? { shrinkage: fields.shrinkage } : {}),
     roll: fields.roll ?? null,
   };
 }

@@ -97,7 +97,7 @@ export const curtainsAllowances = {
   },
   shrinkage: {
     is: "percent",
-    description: "what the cloth loses in length when it is washed",
+    description: "what the cloth loses in length when it is washed, where its card does not say",
     usual: { inches: "0 %", centimetres: "0 %" },
     source: PRACTICE,
   },

@@ -1,9 +1,9 @@
-import Fraction from "fraction.js";
+import type Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
-import { finestStep } from "../common/finestStep.ts";
 import type { Notes } from "../common/notes.ts";
-import type { ItemContext } from "../itemKind.ts";
+import { forShrinkage } from "../common/shrinkage.ts";
+import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import { slotSizes } from "./poleHeadings.ts";
 import type { CurtainsFields } from "./schema.ts";
 
@@ -17,10 +17,11 @@ export interface PlainCut {
   readonly because: string;
 }
 
-/** Plain cut = (drop + heading + hem) ÷ (1 − shrinkage); up to what can be marked only where shrinkage made it odd. */
+/** Plain cut = (drop + heading + hem) ÷ (1 − shrinkage); what the cloth's card says of shrinkage goes before the allowance. */
 export function plainCut(
   fields: CurtainsFields,
   drop: Length,
+  cloth: ClothFacts,
   context: ItemContext,
   notes: Notes,
 ): PlainCut {
@@ -29,18 +30,19 @@ export function plainCut(
   const heading =
     fields["heading-turn"] ??
     (fields.heading === "slot" ? slotSizes(context).turn : context.length("heading"));
-  const shrinkage = context.ratio("shrinkage");
-  const unshrunk = drop.plus(heading).plus(hem);
-  const shrinks = shrinkage.compare(0) > 0;
-  const lengthening = new Fraction(1).div(new Fraction(1).sub(shrinkage));
-  const length = shrinks ? unshrunk.times(lengthening).upTo(finestStep(context.units)) : unshrunk;
-  const sum = `${p(drop)} drop + ${p(heading)} heading + ${p(hem)} hem`;
-  const because = shrinks ? `(${sum}) ÷ (1 − ${shrinkage.mul(100).toString()} % shrinkage)` : sum;
+  // Run sideways, the length of the cloth lies across the curtain: its card then says nothing of the drop.
+  const ofCard = fields.railroad === true ? undefined : cloth.shrinkage;
+  const { length, lengthening, because, rounded } = forShrinkage(
+    drop.plus(heading).plus(hem),
+    `${p(drop)} drop + ${p(heading)} heading + ${p(hem)} hem`,
+    ofCard ?? context.ratio("shrinkage"),
+    context.units,
+  );
   notes.working.push({
     what: "Cut, without repeat",
     sum: because,
     result: p(length),
-    rounded: shrinks ? `up to ${context.units === "inches" ? "1/8″" : "1 mm"}` : null,
+    rounded,
   });
-  return { heading, hem, length, lengthening: shrinks ? lengthening : new Fraction(1), because };
+  return { heading, hem, length, lengthening, because };
 }

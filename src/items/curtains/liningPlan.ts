@@ -1,9 +1,10 @@
-import type Fraction from "fraction.js";
+import Fraction from "fraction.js";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { clothWidth } from "../common/join/clothWidth.ts";
 import { type HandbookCut, handbookCut, selvedgeMatch } from "../common/join/selvedgeMatch.ts";
 import type { Notes } from "../common/notes.ts";
+import { forShrinkage } from "../common/shrinkage.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import { leastWidths, widthsText } from "./widths.ts";
 
@@ -68,15 +69,27 @@ export function planLayer(input: LayerInput, context: ItemContext, notes: Notes)
   const hem = allowance("lining-hem", hemmed);
   const heading = allowance("lining-heading", within);
   const flat = finishedWidth.plus(turn.times(2));
-  const cutLength = finishedLength.plus(hem).plus(heading);
   const widthsEach = leastWidths(flat, usableWidth, join, input.halves);
   if (widthsEach === null) return null;
   const name = { lining: "Lining", blackout: "Blackout", interlining: "Interlining" }[layer];
-  const because = {
+  const sum = {
     lining: `${p(finishedLength)} finished + ${p(hem)} hem + ${p(heading)} heading`,
     blackout: `${p(finishedLength)} finished, raw edges + ${p(heading)} heading`,
     interlining: `${p(drop)} drop`,
   }[layer];
+  const shrunk = (words: string) =>
+    forShrinkage(
+      finishedLength.plus(hem).plus(heading),
+      words,
+      cloth.shrinkage ?? new Fraction(0),
+      context.units,
+    );
+  const { length: cutLength, lengthening, because } = shrunk(sum);
+  const cut = shrunk(
+    within
+      ? `${p(drop)} drop − ${p(up)}${hemmed ? ` + ${p(hem)} hem` : ""} + ${p(heading)} heading`
+      : sum,
+  );
   notes.working.push(
     {
       what: `${name}, widths a curtain`,
@@ -88,11 +101,9 @@ export function planLayer(input: LayerInput, context: ItemContext, notes: Notes)
     },
     {
       what: `${name}, cut length`,
-      sum: within
-        ? `${p(drop)} drop − ${p(up)}${hemmed ? ` + ${p(hem)} hem` : ""} + ${p(heading)} heading`
-        : because,
+      sum: cut.because,
       result: p(cutLength),
-      rounded: null,
+      rounded: cut.rounded,
     },
   );
   const repeatUp = cloth.repeat && cloth.repeat.match !== "free" ? cloth.repeat.up : null;
@@ -112,7 +123,9 @@ export function planLayer(input: LayerInput, context: ItemContext, notes: Notes)
     layer,
     shifts: match.shifts,
     handbook,
-    motifAboveFoot: repeatUp ? levelWithFace(input, repeatUp, up.minus(hem), p, notes) : null,
+    motifAboveFoot: repeatUp
+      ? (levelWithFace(input, repeatUp, up.minus(hem), p, notes)?.times(lengthening) ?? null)
+      : null,
     surface: layer === "interlining" ? "interlining" : "lining",
     cloth,
     usableWidth,

@@ -60,7 +60,7 @@ export function planCurtains(
   if (cloth === null || usableWidth === null || hung === null) return null;
   const coverage = coverageOf(fields, hung.pole, context, notes);
   const { curtains } = coverage;
-  const cut = plainCut(fields, hung.drop, context, notes);
+  const cut = plainCut(fields, hung.drop, cloth, context, notes);
   const face: FaceCloth = {
     cloth,
     usableWidth,

@@ -6,7 +6,7 @@ import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
 import {
   countField,
   listField,
-  percentField,
+  lossField,
   ratioField,
   refField,
   textField,
@@ -130,9 +130,13 @@ export const clothSchema = z.strictObject({
       description: "what the supplier states about fire tests, in the supplier's words",
       examples: ["passes with an interliner"],
     }),
-  shrinkage: percentField()
+  shrinkage: lossField()
     .optional()
-    .meta({ description: "how much it may shrink along its length", examples: ["3 %"] }),
+    .meta({
+      description:
+        "how much it may shrink along its length: curtains and their linings are cut so much longer, for all else it is told what washing before cutting takes",
+      examples: ["3 %"],
+    }),
   suits: listField(
     wordField(
       [
