@@ -86,6 +86,17 @@ test("measures come from the card of the bed or table; without them, and for wha
   ]);
 });
 
+// A welt runs round the foot and both sides; the head of one layer has nothing to hold its raw edge but a hem (common practice, no source).
+test("the head of a welted cover of one layer is cut with its hem, that of a backed one with its seam", () => {
+  const bed = { bed: '60" x 80" x 25"', drop: '10"', pillows: "none" };
+  const edge = { welt: "print" };
+  expect(figure(coverlet({ ...bed, edge }), "cutLengthMm", "in")).toBeCloseTo(90 + 0.5 + 2, 6);
+  expect(figure(coverlet({ ...bed, edge }), "cutWidthMm", "in")).toBeCloseTo(80 + 1, 6);
+  const backed = coverlet({ ...bed, edge, back: "lining" });
+  expect(figure(backed, "cutLengthMm", "in")).toBeCloseTo(90 + 1, 6);
+  expect(figure(coverlet(bed), "cutLengthMm", "in")).toBeCloseTo(90 + 4, 6);
+});
+
 test("quilting takes up cloth each way; a welt, a trim and weights are asked for, with their cautions", () => {
   const made = coverlet({
     bed: '60" x 80" x 25"',

@@ -87,6 +87,7 @@ export function makeCoverlet(fields: CoverletFields, context: ItemContext): Cove
       middle: footDrop.plus(bed.length.dividedBy(2)),
       edge: finished[0].plus(finished[1].times(2)),
       edgeSum: `${p(finished[0])} foot + 2 × ${p(finished[1])} sides; none at the head`,
+      plainHead: true,
       curve: null,
     },
     context,

@@ -31,7 +31,8 @@ export function edgeAllowances(hem: { inches: string; centimetres: string; sourc
   return {
     seam: {
       is: "length",
-      description: "seam turning on each edge of a cover with a back",
+      description:
+        "seam turning on each edge of a cover with a back, and on each welted edge of one layer",
       usual: { inches: '1/2"', centimetres: "1.5 cm" },
       source: PRACTICE,
     },

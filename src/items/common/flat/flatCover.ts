@@ -33,6 +33,8 @@ export interface FlatCoverAsk {
   readonly edgeSum: string;
   /** Its two ends are drawn to a fringe, and have no hem. */
   readonly rawEnds?: boolean;
+  /** Nothing is sewn to its head: of one layer with a welt the head alone is hemmed. */
+  readonly plainHead?: boolean;
   /** Cut as a circle or an oval from the joined rectangle; null where it keeps its corners. */
   readonly curve: "circle" | "oval" | null;
 }
@@ -43,8 +45,9 @@ export interface FlatCover {
   readonly back: FlatPanel | null;
   readonly wadding: FlatPanel | null;
   readonly turning: Length;
-  /** At head and foot: none where the ends are fringed. */
+  /** At the foot, and at the head where that is finished alike: none where the ends are fringed. */
   readonly endTurning: Length;
+  readonly headTurning: Length;
   readonly lined: boolean;
   readonly cut: readonly [Length, Length];
   readonly welt: EdgeWelt | null;
@@ -80,6 +83,7 @@ export function flatCover(ask: FlatCoverAsk, context: ItemContext, notes: Notes)
     wadding,
     turning: sizes.turning,
     endTurning: sizes.endTurning,
+    headTurning: sizes.headTurning,
     lined: sizes.lined,
     cut: sizes.cut,
     welt,
@@ -95,8 +99,9 @@ export function flatCover(ask: FlatCoverAsk, context: ItemContext, notes: Notes)
 interface CoverSizes {
   readonly lined: boolean;
   readonly turning: Length;
-  /** At head and foot. */
+  /** At the foot, and at the head where that is finished alike. */
   readonly endTurning: Length;
+  readonly headTurning: Length;
   readonly join: Length;
   /** Cloth for each length of quilted cover; one where it is plain. */
   readonly take: Fraction;
@@ -112,19 +117,26 @@ function coverSizes(ask: FlatCoverAsk, context: ItemContext): CoverSizes {
   const join = context.length("join");
   const take = fields.quilted ? context.ratio("quilting") : new Fraction(1);
   const endTurning = ask.rawEnds ? Length.zero : turning;
+  // A seam holds a back or a welt; an edge of one layer with neither wants its whole hem.
+  const hemmedHead = lined && fields.back === undefined && ask.plainHead === true;
+  const headTurning = hemmedHead ? context.length("hem") : endTurning;
   const quilted = fields.quilted ? ` × ${take.toString()} quilting` : "";
-  const turned = `2 × ${printLength(turning, context.units)} ${lined ? "seams" : "hems"}`;
+  const p = (l: Length) => printLength(l, context.units);
+  const turned = hemmedHead
+    ? `2 × ${p(turning)} seams across, ${p(turning)} seam + ${p(headTurning)} hem at the head along`
+    : `2 × ${p(turning)} ${lined ? "seams" : "hems"} ${ask.rawEnds ? "across" : "each way"}`;
   return {
     lined,
     turning,
     endTurning,
+    headTurning,
     join,
     take,
     cut: [
       finished[0].times(take).plus(turning.times(2)),
-      finished[1].times(take).plus(endTurning.times(2)),
+      finished[1].times(take).plus(endTurning).plus(headTurning),
     ],
-    sum: `${printSize(finished, context.units)}${quilted} + ${turned} ${ask.rawEnds ? "across" : "each way"}`,
+    sum: `${printSize(finished, context.units)}${quilted} + ${turned}`,
   };
 }
 

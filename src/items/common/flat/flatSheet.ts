@@ -29,7 +29,7 @@ export function flatGroups(
         ...[cover.face, cover.back, cover.wadding].flatMap((panel) =>
           panel ? cutLines(panel, context) : [],
         ),
-        `${p(cover.turning)} ${cover.lined ? "seams" : "hems, both turnings"} are included on each ${cover.endTurning.equals(cover.turning) ? "edge" : "long edge"}.`,
+        `${p(cover.turning)} ${cover.lined ? "seams" : "hems, both turnings"} are included on each ${cover.endTurning.equals(cover.turning) ? "edge" : "long edge"}${cover.headTurning.equals(cover.endTurning) ? "" : ` but the head, which has a hem of ${p(cover.headTurning)}, both turnings`}.`,
         ...(curve === "circle"
           ? ["Join first; fold in four and cut the circle from the joined piece."]
           : curve === "oval"
@@ -75,7 +75,11 @@ export function flatGroups(
               ? ["Quilted through all layers: tack from the middle outwards."]
               : []),
           ]
-        : ["One layer, hemmed."],
+        : [
+            welt
+              ? `One layer: the turnings of the ${us ? "welt" : "piping"} are neatened${cover.headTurning.equals(cover.endTurning) ? "" : ", the head is hemmed"}.`
+              : "One layer, hemmed.",
+          ],
     },
     {
       heading: "Edge",

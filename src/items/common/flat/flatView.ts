@@ -38,9 +38,9 @@ export function flatView(ask: FlatView, context: DrawingContext): Drawing {
   const [w, h] = [finished[0].toMm(), finished[1].toMm()];
   const [cw, ch] = [cover.cut[0].toMm(), cover.cut[1].toMm()];
   const t = cover.turning.toMm();
-  const u = cover.endTurning.toMm();
+  const u = cover.headTurning.toMm();
   // Drawn at its finished size; what quilting takes up is in the cut sizes alone.
-  const [ow, oh] = [w + 2 * t, h + 2 * u];
+  const [ow, oh] = [w + 2 * t, h + u + cover.endTurning.toMm()];
   const shapes: Shape[] = [stroke(rect(0, 0, ow, oh), "hidden")];
   const outline = round ? roundOutline(ask, ow / 2, oh / 2) : rect(t, u, w, h);
   shapes.push({ shape: "path", d: outline, fill: { tone: "paper" }, pen: "outline" });
