@@ -1,6 +1,7 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { hasMotif } from "../common/join/centredMotif.ts";
 import { narrowerThanJoins } from "../common/join/clothWidth.ts";
 import { sidewaysQuestion, tooLongForSideways } from "../common/join/sideways.ts";
 import type { Notes } from "../common/notes.ts";
@@ -62,6 +63,10 @@ function sideways(
   });
   const question = sidewaysQuestion(cloth);
   if (question) notes.questions.push(question);
+  if (hasMotif(cloth))
+    notes.questions.push(
+      `Run sideways, each curtain begins at the selvedge, so that all are level: where a motif of ${cloth.name} stands above the hem follows from that. Is it as wished?`,
+    );
   return { each: new Fraction(1), joinedEach: flatEach };
 }
 

@@ -1,4 +1,4 @@
-import { centredPlace } from "../common/join/centredMotif.ts";
+import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
 import type { AlongMatch, ItemCut } from "../itemKind.ts";
 import { layerCuts } from "./faceCuts.ts";
 import type { LayerPlan } from "./liningPlan.ts";
@@ -31,7 +31,8 @@ export function cutsOf(fields: CurtainsFields, plan: CurtainsPlan): ItemCut[] {
         height: flatEach,
         count: plan.count,
         mayTurn: false,
-        across: { how: "free" },
+        // The selvedge is the top of every curtain, or two of a pair would not be level.
+        across: hasMotif(cloth) ? { how: "selvedge", side: "left" } : { how: "free" },
         along: { how: "free" },
         because: `${cut.because}; cloth run sideways`,
       }),

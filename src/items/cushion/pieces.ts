@@ -1,5 +1,6 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
+import { sidewaysAsItFalls } from "../common/join/sideways.ts";
 import { newNotes } from "../common/notes.ts";
 import { type EdgeWelt, weltCut } from "../common/welt/edgeWelt.ts";
 import type { ItemContext, Made, MaterialNeed } from "../itemKind.ts";
@@ -81,6 +82,9 @@ export function makeCushion(
     notes.working.push(...cushionWeltWorking(welt, cover, context));
     materials.push(cushionCord(welt, cover, context));
   }
+
+  const sideways = sizes.railroad ? sidewaysAsItFalls(context.cloth(fields.cloth)) : null;
+  if (sideways) notes.questions.push(sideways);
 
   const insert = insertOf(fields, cover, context);
   if (!fields.filling)

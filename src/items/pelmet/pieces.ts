@@ -5,6 +5,7 @@ import { layerCuts, layersByHandbook } from "../common/board/boardLayers.ts";
 import { heightFigures, hookTapeNeed, lowerTrimNeeds } from "../common/board/boardNeeds.ts";
 import { boughtEach, boughtLength } from "../common/boughtLength.ts";
 import { acrossCuts } from "../common/join/joinedAcross.ts";
+import { sidewaysAcross } from "../common/join/sideways.ts";
 import { NOTHING_CUT, noted } from "../common/made.ts";
 import { newNotes } from "../common/notes.ts";
 import { weltCut } from "../common/welt/edgeWelt.ts";
@@ -70,7 +71,7 @@ function cutsOf(plan: PelmetPlan, context: ItemContext): ItemCut[] {
         height: cutWidth,
         count,
         mayTurn: false,
-        across: { how: "free" },
+        across: sidewaysAcross(cloth, cutHeight),
         along: { how: "free" },
         because: `${because}; cloth run sideways`,
       },

@@ -2,6 +2,7 @@ import { Length } from "../../units/length.ts";
 import { printLength, printMeasured, printSize } from "../../units/printLength.ts";
 import { depthAt } from "../common/board/lowerEdge.ts";
 import { clothLines } from "../common/clothLines.ts";
+import { sidewaysWords } from "../common/join/sideways.ts";
 import { blankUnit, filledGroups, hardwareLines, linesOf } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { PelmetMade } from "./pieces.ts";
@@ -45,7 +46,7 @@ export function pelmetSheet(
           (strips.motif
             ? "The middle is cut so that a motif stands in its middle; pattern matched at the joins."
             : "Whole width in the middle; pattern matched at the joins."),
-        plan.railroaded && "Run sideways: the selvedge is the top.",
+        plan.railroaded && sidewaysWords(plan.cloth, plan.cutHeight),
         !board.returnEach.isZero() && "The cloth runs on round the returns without a join.",
       ]),
     },

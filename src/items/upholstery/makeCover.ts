@@ -2,6 +2,7 @@ import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printCloth } from "../../units/printLength.ts";
 import { boughtAs } from "../common/boughtLength.ts";
+import { sidewaysAsItFalls } from "../common/join/sideways.ts";
 import { type Notes, newNotes } from "../common/notes.ts";
 import { buttonCovers } from "../common/welt/buttonCovers.ts";
 import { cordNeed } from "../common/welt/welt.ts";
@@ -53,6 +54,8 @@ export function makeCover(job: CoverJob, ask: RangeAsk | null, context: ItemCont
 
   const byType = measured || !ask ? null : byRange(job, ask, context, notes);
   notes.questions.push(...joinQuestions(pieces, context));
+  const sideways = job.railroad && measured ? sidewaysAsItFalls(context.cloth(job.cloth)) : null;
+  if (sideways) notes.questions.push(sideways);
   return {
     figures: coverFigures(job, pieces, welt, byType),
     cuts,

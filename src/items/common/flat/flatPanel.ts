@@ -15,6 +15,7 @@ import {
 } from "../join/joinPiece.ts";
 import { motifWhereQuestion, noMotifInMiddle, noMotifToCentre } from "../join/motifFaults.ts";
 import { handbookCut, selvedgeMatch } from "../join/selvedgeMatch.ts";
+import { sidewaysAsItFalls } from "../join/sideways.ts";
 import { motifPlaceWords } from "../motifPlaceWords.ts";
 import type { Notes } from "../notes.ts";
 
@@ -75,7 +76,9 @@ export function flatPanel(ask: FlatAsk, context: ItemContext, notes: Notes): Fla
     });
     return null;
   }
-  if (ask.railroad === true && cloth.nap)
+  const asItFalls = ask.railroad === true && hasMotif(cloth) ? sidewaysAsItFalls(cloth) : null;
+  if (asItFalls) notes.questions.push(asItFalls);
+  else if (ask.railroad === true && cloth.nap)
     notes.questions.push(
       `${cloth.name} has a pile: run sideways it lies from one side to the other. Is that wished?`,
     );

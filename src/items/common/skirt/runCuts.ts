@@ -2,6 +2,7 @@ import { Length } from "../../../units/length.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
 import type { ItemContext, ItemCut } from "../../itemKind.ts";
 import { finestStep, upToFinestStep } from "../finestStep.ts";
+import { sidewaysAcross } from "../join/sideways.ts";
 import type { Notes } from "../notes.ts";
 import type { SkirtLay } from "./skirtLay.ts";
 import type { RunCut, SkirtAsk, SkirtRun } from "./skirtRun.ts";
@@ -79,7 +80,7 @@ export function inStrips(
     height: each,
     count: n * ask.count,
     mayTurn: false,
-    across: { how: "free" },
+    across: sidewaysAcross(lay.cloth, lay.cut),
     along: { how: "free" },
   };
   return { run: { run, flat, widths: n, joined: each.times(n).minus(lost) }, cuts: [strips] };

@@ -3,6 +3,7 @@ import type { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
 import type { ClothFacts, ItemContext } from "../../itemKind.ts";
 import { clothFault } from "../clothFault.ts";
+import { centredAcross } from "../join/centredMotif.ts";
 import { selvedgeMatch } from "../join/selvedgeMatch.ts";
 import type { Notes } from "../notes.ts";
 import type { SkirtAsk } from "./skirtRun.ts";
@@ -69,7 +70,7 @@ export function layOf(
     because: `${p(ask.drop)} ${words.drop} + ${p(ask.hem)} ${words.hem} + ${p(ask.top)} ${words.top}`,
     fullness: ask.style === "tailored" ? new Fraction(1) : ask.fullness,
     sideways,
-    across: sideways ? Number(usable.over(cut).floor().valueOf()) : 0,
+    across: sideways ? Math.max(1, centredAcross(cloth, cut)) : 0,
     repeatUp: matched ? (cloth.repeat?.up ?? null) : null,
     shifts: selvedgeMatch(cloth).shifts,
   };

@@ -1,7 +1,9 @@
 import { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
 import type { ItemContext, ItemCut } from "../../itemKind.ts";
+import { hasMotif } from "../join/centredMotif.ts";
 import { handbookCut, selvedgeMatch } from "../join/selvedgeMatch.ts";
+import { sidewaysQuestion } from "../join/sideways.ts";
 import type { Notes } from "../notes.ts";
 import { inStrips, inWidths } from "./runCuts.ts";
 import { layOf, type SkirtLay } from "./skirtLay.ts";
@@ -24,6 +26,13 @@ export function skirtOf(ask: SkirtAsk, context: ItemContext, notes: Notes): Skir
   const cuts = made.flatMap((each) => each.cuts);
   const { question } = selvedgeMatch(lay.cloth);
   if (runs.some((r) => r.widths > 1) && question && !sideways) notes.questions.push(question);
+  if (sideways && hasMotif(lay.cloth)) {
+    notes.questions.push(sidewaysQuestion(lay.cloth) as string);
+    if (runs.some((r) => r.widths > 1))
+      notes.questions.push(
+        `Run sideways, the strips of ${lay.cloth.name} are level with each other, and the pattern breaks off where two are joined: is that so wished?`,
+      );
+  }
   const sum = { what: "Cut", sum: lay.because, result: printLength(cut, context.units) };
   notes.working.push({ ...sum, rounded: null });
   const widths = runs.reduce((n, r) => n + r.widths, 0) * ask.count;

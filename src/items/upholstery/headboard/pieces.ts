@@ -52,7 +52,7 @@ export function makeHeadboard(fields: HeadboardFields, context: ItemContext): He
       ...made.questions,
       ...fixingQuestions(fields, hung),
       ...(derived.assumed ? [joinQuestion("both-sides")] : []),
-      ...(rough ? [] : [MATTRESS_HIDES]),
+      ...(rough ? [] : [mattressHides(made.pieces.some((piece) => piece.centred))]),
     ],
     cautions: hung ? [...made.cautions, "heavy-hanging"] : made.cautions,
     diagnostics: [...faults, ...made.diagnostics, ...liesOnBed(context)],
@@ -70,8 +70,10 @@ const ABOUT: RangeAsk = {
   short: "headboard",
 };
 
-const MATTRESS_HIDES =
-  "How much of it does the mattress hide? The motif stands in the middle of the whole face.";
+function mattressHides(centred: boolean): string {
+  const motif = centred ? " The motif stands in the middle of the whole face." : "";
+  return `How much of it does the mattress hide?${motif}`;
+}
 
 /** Its pieces from its size; one wider than its cloth joined at both sides where nothing is said. */
 function piecesOf(fields: HeadboardFields, context: ItemContext) {
