@@ -5,7 +5,7 @@ import { accountText } from "./account/accountText.ts";
 import type { Alternative } from "./alternatives.ts";
 import type { TaxedLine } from "./lines.ts";
 import { moneyTable, type Row } from "./moneyTable.ts";
-import { pricesIn } from "./pricesIn.ts";
+import { isToCome, pricesIn } from "./pricesIn.ts";
 import type { ProjectMoney } from "./projectMoney.ts";
 
 /** How hard a phase is to undo, by its hardest item. */
@@ -75,7 +75,7 @@ function rowsOf(lines: readonly TaxedLine[], currency: string, words: MoneyWords
             depth: item === null ? 1 : 2,
             label: lineWords(l),
             sums: sums([l], currency),
-            note: l.open ? "price to come" : "",
+            note: isToCome(l) ? "price to come" : l.open ? "so far" : "",
           }),
         );
         if (item === null || room === null) return rows;

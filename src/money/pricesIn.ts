@@ -12,3 +12,8 @@ export function pricesIn(
   if (sums.every((sum) => sum.minor === 0n) && (isOpen || lines.length === 0)) return "none";
   return isOpen ? "some" : "all";
 }
+
+/** True of a line without any price yet. A share of prices of which some are in is open too, but it counts as far as it is known. */
+export function isToCome(line: { readonly open: boolean; readonly client: Money }): boolean {
+  return line.open && line.client.minor === 0n;
+}

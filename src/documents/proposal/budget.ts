@@ -18,6 +18,7 @@ import { currencySign } from "../words/bareMoney.ts";
 import type { Markup } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
 import { type BudgetRow, itemRows, soFar } from "./itemRows.ts";
+import { openNote } from "./openNote.ts";
 import { type Stair, type StairPart, stairSvg, stairWords } from "./stair.ts";
 import { mergeParts, stairPart } from "./stairParts.ts";
 
@@ -45,7 +46,8 @@ export interface Budget {
   readonly groups: readonly BudgetGroup[];
   readonly closing: readonly { readonly what: string; readonly sum: string }[];
   readonly total: string;
-  readonly open: readonly string[];
+  /** What the stars mean; empty where every price is in. */
+  readonly open: string;
   readonly instalments: readonly {
     readonly name: string;
     readonly due: string;
@@ -156,10 +158,13 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
         ? [
             {
               name: "Fees and fitting",
-              sum: alike(
-                sumMoney(
-                  feeParts.map((p) => p.sum),
-                  m.currency,
+              sum: soFar(
+                fees,
+                alike(
+                  sumMoney(
+                    feeParts.map((p) => p.sum),
+                    m.currency,
+                  ),
                 ),
               ),
               parts: feeParts,
@@ -180,12 +185,12 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
   const remaining = m.totals.remaining;
   const taxWords =
     m.taxIncluded || m.totals.tax.minor > 0n ? ", tax and making included" : ", making included";
-  const open = [...new Set(clientLines.filter((l) => l.open).map((l) => l.label))];
-  const unpriced = open.length > 0 && pricesIn(clientLines, [m.totals.total]) === "none";
+  const open = openNote(clientLines);
+  const unpriced = open !== "" && pricesIn(clientLines, [m.totals.total]) === "none";
   const over =
     remaining && remaining.minor < 0n ? whole(subtractMoney(money(0, m.currency), remaining)) : "";
   const leaves =
-    open.length > 0
+    open !== ""
       ? unpriced
         ? " No price is in yet."
         : ` Not every price is in yet, so this is not the whole of it${over ? `, and it is already ${over} more than the sum you set` : ""}.`
@@ -216,7 +221,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     closing: [
       ...fees.map((l) => ({
         what: l.label,
-        sum: print(payable([l], m.taxIncluded, m.currency)),
+        sum: soFar([l], print(payable([l], m.taxIncluded, m.currency))),
       })),
       ...(reserve
         ? [

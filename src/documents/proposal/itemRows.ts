@@ -1,6 +1,7 @@
 import { itemName } from "../../items/itemName.ts";
 import type { TaxedLine } from "../../money/lines.ts";
 import { clothNames, payable } from "../../money/payable.ts";
+import { isToCome } from "../../money/pricesIn.ts";
 import { isClientsOwn } from "../../records/clientsOwn.ts";
 import { within as inSentence } from "../../units/capital.ts";
 import type { Money } from "../../units/money.ts";
@@ -22,9 +23,12 @@ const MAKING_WORDS: Readonly<Record<string, string>> = {
   armchair: "upholstery",
 };
 
-/** A sum as a client reads it: with a star where a price of its lines is still to come, and no figure at all where every price is. */
+/**
+ * A sum as a client reads it: with a star where a price of its lines is still to come, and no figure at all where every price is. A fee
+ * that is a share is open as long as its base is, and stands in the total as far as it is known.
+ */
 export function soFar(lines: readonly TaxedLine[], sum: string): string {
-  if (lines.length > 0 && lines.every((l) => l.open)) return "to come *";
+  if (lines.length > 0 && lines.every(isToCome)) return "to come *";
   return lines.some((l) => l.open) ? `${sum} *` : sum;
 }
 

@@ -4,6 +4,7 @@ import type { Reserve } from "../../money/reserve.ts";
 import { capital } from "../../units/capital.ts";
 import type { ProjectData } from "../projectData.ts";
 import { itemRows, soFar } from "../proposal/itemRows.ts";
+import { openNote } from "../proposal/openNote.ts";
 import { pens } from "./accountPens.ts";
 
 /** A row of what the total is made of; sums of a kind that it has none of are empty. */
@@ -77,7 +78,7 @@ export function madePart(data: ProjectData) {
       (t) =>
         `${capital(tax)} on ${t.kind}: ${percent(t.rate.valueOf())} of ${print(t.net)}, ${print(t.tax)}.${m.taxIncluded ? " The prices on the proposal hold it." : ""}`,
     ),
-    open: a.priceToCome,
+    open: openNote(m.lines),
     changed: a.change !== null && a.change.minor !== 0n ? changedWords(data) : "",
   };
 }

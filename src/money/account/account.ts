@@ -1,7 +1,7 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { ProjectRecord, StudioRecord } from "../../records/records.ts";
 import { type Money, subtractMoney, sumMoney } from "../../units/money.ts";
-import { type PricesIn, pricesIn } from "../pricesIn.ts";
+import { isToCome, type PricesIn, pricesIn } from "../pricesIn.ts";
 import { type ProjectMoney, taxRates } from "../projectMoney.ts";
 import type { Reserve } from "../reserve.ts";
 import { toMoney } from "../toMoney.ts";
@@ -101,7 +101,7 @@ export function accountOf(
     currency,
     asOf: today,
     total,
-    priceToCome: [...new Set(lines.filter((l) => l.open).map((l) => l.label))],
+    priceToCome: [...new Set(lines.filter(isToCome).map((l) => l.label))],
     pricesIn: pricesIn(lines, [totals.client]),
     unchosen: totals.unchosen,
     reserve: money.reserve,

@@ -1,0 +1,16 @@
+import type { TaxedLine } from "../../money/lines.ts";
+import { isToCome } from "../../money/pricesIn.ts";
+import { listed } from "../words/phrases.ts";
+
+const namesOf = (lines: readonly TaxedLine[]): string[] => [...new Set(lines.map((l) => l.label))];
+
+/** What a star beside a sum means: which prices the total leaves out, and which shares of them it holds only in part; empty without any. */
+export function openNote(lines: readonly TaxedLine[]): string {
+  const toCome = namesOf(lines.filter(isToCome));
+  const parts = namesOf(lines.filter((l) => l.open && !isToCome(l)));
+  if (toCome.length === 0) return "";
+  const left = `* Price to come: ${toCome.join(", ")}. The total leaves it out.`;
+  if (parts.length === 0) return left;
+  const shares = parts.length === 1 ? "is a share" : "are shares";
+  return `${left} ${listed(parts)} ${shares} of the prices that are in, and will grow with the others.`;
+}
