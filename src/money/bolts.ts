@@ -13,7 +13,7 @@ export interface ClothBolt extends BoltChoice {
   readonly cloth: string;
   readonly name: string;
   readonly need: Length;
-  /** True where the project buys it by the bolt. */
+  /** True where the project buys it by the bolt, or it is sold in no other way. */
   readonly taken: boolean;
 }
 
@@ -43,7 +43,8 @@ export function boltsOf(input: MoneyInput, currency: string, found: Diagnostic[]
       { length: bolt.length, price: toMoney(bolt.trade, currency, place, found) },
       unit,
     );
-    return [{ cloth: id, name: cloth.fields.cloth, need, taken: asked.has(id), ...choice }];
+    const taken = asked.has(id) || cloth.fields.price?.["sold-by"] === "bolt";
+    return [{ cloth: id, name: cloth.fields.cloth, need, taken, ...choice }];
   });
 }
 

@@ -90,6 +90,19 @@ test("a project that buys by the bolt pays for its bolts; the client pays for wh
   expect(moneyJson(bolts).bolts[0]).toMatchObject({ taken: true, bolts: count });
 });
 
+test("a cloth that is sold in whole bolts alone costs the bolt's price, though no project asks for it", () => {
+  const sold = pricedOf({
+    ...small(),
+    cloths: { plain: CLOTH.replace("per: yard", "per: yard, sold-by: bolt") },
+  }).money;
+  const count = sold.bolts[0]?.boltCount ?? 0;
+  expect(count).toBeGreaterThan(0);
+  // 10 yd at 20.00 a bolt for the studio; the client pays 90.00 for each yard of them.
+  expect(tradeOf(sold, "cloth")).toEqual([count * 20_000]);
+  expect(clientOf(sold, "cloth")).toEqual([count * 90_000]);
+  expect(moneyText(sold, null)).toContain("Bought by the bolt.");
+});
+
 test("a cloth without a bolt's price cannot be bought by the bolt: a warning at its line", () => {
   const { money: none } = pricedOf({
     ...small(`${PROJECT}\nby-the-bolt: [plain]`),
