@@ -5,6 +5,7 @@ import { compareMoney, type Money, money, timesMoney } from "../units/money.ts";
 import { allocate } from "./allocate.ts";
 import { boltPrices, boltsOf, checkBolts } from "./bolts.ts";
 import { clothPrice, markupNameOf, markupOf, unitsBought } from "./clothPrice.ts";
+import { supplierFreight } from "./freight.ts";
 import type { LineKind, PriceLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
 import type { PricedItem, Purchase } from "./purchase.ts";
@@ -22,10 +23,8 @@ export function phaseOf(items: readonly PricedItem[], room: string, item: string
 
 /** Freight of a supplier's goods: the supplier's share of the trade price, else the studio's. */
 function freightShare(input: MoneyInput, cloth: ClothRecord): Fraction | null {
-  const supplier = cloth.fields.supplier
-    ? input.studio.fields.suppliers?.[cloth.fields.supplier]
-    : undefined;
-  return supplier?.freight ?? input.studio.fields.freight?.cloth ?? null;
+  const { studio } = input;
+  return supplierFreight(studio, cloth.fields.supplier) ?? studio.fields.freight?.cloth ?? null;
 }
 
 function linesOf(

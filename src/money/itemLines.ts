@@ -5,6 +5,7 @@ import type { PaintPrice } from "../fields/paintPriceField.ts";
 import type { ItemRecord, StudioRecord } from "../records/records.ts";
 import { type Money, money, timesMoney } from "../units/money.ts";
 import { markupOf } from "./clothPrice.ts";
+import { withFreight } from "./freight.ts";
 import type { PriceLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
 import { paintSum } from "./paintSum.ts";
@@ -21,6 +22,7 @@ interface ItemPrices {
   readonly price?: readonly PaintPrice[];
   readonly hardware?: readonly {
     readonly what: string;
+    readonly supplier?: string;
     readonly trade?: Amount;
     readonly client?: Amount;
     readonly count?: number;
@@ -117,7 +119,7 @@ function making(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
 
 function hardware(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
   const { currency, found, studio } = ctx;
-  return ((item.fields as ItemPrices).hardware ?? []).map((piece, at): PriceLine => {
+  return ((item.fields as ItemPrices).hardware ?? []).flatMap((piece, at): PriceLine[] => {
     const place = item.place(["hardware", at]);
     const count = piece.count ?? 1;
     const trade = piece.trade
@@ -126,7 +128,7 @@ function hardware(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
     const client = piece.client
       ? timesMoney(toMoney(piece.client, currency, place, found), count)
       : timesMoney(trade, markupOf(studio, "hardware"));
-    return {
+    const line: PriceLine = {
       room: priced.room,
       item: priced.item,
       what: "hardware",
@@ -139,6 +141,7 @@ function hardware(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
       taxKind: "goods",
       open: !piece.trade && !piece.client,
     };
+    return withFreight(line, piece.supplier, studio);
   });
 }
 
@@ -202,7 +205,7 @@ function object(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
   const client = card.fields.price.client
     ? toMoney(card.fields.price.client, currency, card.place(["price", "client"]), found)
     : timesMoney(trade, markupOf(studio, "objects"));
-  return [
+  return withFreight(
     {
       room: priced.room,
       item: priced.item,
@@ -216,10 +219,12 @@ function object(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
       taxKind: "goods",
       open: false,
     },
-  ];
+    card.fields.supplier,
+    studio,
+  );
 }
 
-/** The lines that belong to one item apart from its cloth: making at the maker's rate, hardware, paint, the object itself. */
+/** The lines that belong to one item apart from its cloth: making at the maker's rate, hardware, paint, the object itself, and the freight of what its supplier sends. */
 export function itemLines(input: MoneyInput, currency: string, found: Diagnostic[]): PriceLine[] {
   const ctx: Ctx = { input, studio: input.studio, currency, found };
   return input.items.flatMap((priced) => {

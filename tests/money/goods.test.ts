@@ -88,6 +88,22 @@ test("freight: the supplier's own share stands before the studio's, and is marke
   expect(of("supplier: shed")).toMatchObject({ trade: { minor: 75n }, client: { minor: 90n } });
 });
 
+test("freight of poles and objects: what their supplier states, and nothing where none is named", () => {
+  const studio = `${STUDIO.replace("cloth: 2,", "cloth: 2, freight: 1.2,")}\nfreight: { cloth: 10 }\nsuppliers:\n  smith: { name: Smith, freight: 5 % }\n  shed: { name: Shed }`;
+  const freightOf = (room: string, card: string) =>
+    priced(small({ studio, objects: { lamp: card }, rooms: { den: `${ROOM}${room}` } }))
+      .lines.filter((l) => l.what === "freight" && l.cloth === null)
+      .map((l) => [l.item, l.trade.minor, l.client.minor, l.tax.minor]);
+  const pole = (more: string) => `    hardware: [{ what: pole, trade: 85, count: 3${more} }]\n`;
+  // 5 % of 255.00 is 12.75, charged at 15.30; of two lamps at 40.00 it is 4.00, charged at 4.80. Goods are taxed at 10 %.
+  expect(freightOf(pole(", supplier: smith"), LAMP)).toEqual([["cushion-one", 1275n, 1530n, 153n]]);
+  expect(freightOf(pole(", supplier: shed"), LAMP)).toEqual([]);
+  expect(freightOf(pole(""), LAMP)).toEqual([]);
+  const lamps = "  - object: lamp\n    count: 2\n";
+  expect(freightOf(lamps, `${LAMP}\nsupplier: smith`)).toEqual([["object-lamp", 400n, 480n, 48n]]);
+  expect(freightOf(lamps, LAMP)).toEqual([]);
+});
+
 test("a credited sample of a cloth that is never bought is a cost all the same", () => {
   const cloths = { plain: `${PLAIN}\nsample: { fee: 3, credited: yes }` };
   const listed = ROOM.replace("budget: 200", "cloths: [plain]");
