@@ -18,7 +18,8 @@ export const itemBase = {
     description: "who makes it, as named in studio.md; else the first maker of this kind",
   }),
   making: amountField().optional().meta({
-    description: "an agreed making charge for the whole item, instead of the maker's rate",
+    description:
+      "a charge agreed with the maker for the whole item, however many there are of it, instead of the maker's rate; the markup on making comes on it",
   }),
   phase: countField(1, 9).optional().meta({ description: "the phase that it is bought in" }),
   after: listField(refField("an item"))
@@ -77,9 +78,15 @@ export const itemBase = {
           description: "what the client pays for one; else trade price times markup",
           examples: ["119.00"],
         }),
-      count: countField().optional().meta({ description: "how many; one where nothing is said" }),
+      count: countField().optional().meta({
+        description:
+          "how many in all; one where nothing is said, however many there are of the item",
+      }),
     }),
   )
     .optional()
-    .meta({ description: "pole, track, brackets, rails: bought with the item" }),
+    .meta({
+      description:
+        "pole, track, brackets, rails and whatever else is bought ready with the item, such as a cushion's pad: what is not written here is not charged",
+    }),
 } as const;

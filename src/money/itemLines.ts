@@ -6,6 +6,7 @@ import type { ItemRecord, StudioRecord } from "../records/records.ts";
 import { type Money, money, timesMoney } from "../units/money.ts";
 import { markupOf } from "./clothPrice.ts";
 import { withFreight } from "./freight.ts";
+import { hardwareLines } from "./hardwareLines.ts";
 import type { PriceLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
 import { paintSum } from "./paintSum.ts";
@@ -20,13 +21,6 @@ interface ItemPrices {
   readonly count?: number;
   /** Of paint. */
   readonly price?: readonly PaintPrice[];
-  readonly hardware?: readonly {
-    readonly what: string;
-    readonly supplier?: string;
-    readonly trade?: Amount;
-    readonly client?: Amount;
-    readonly count?: number;
-  }[];
 }
 
 interface Ctx {
@@ -117,34 +111,6 @@ function making(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
   ];
 }
 
-function hardware(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
-  const { currency, found, studio } = ctx;
-  return ((item.fields as ItemPrices).hardware ?? []).flatMap((piece, at): PriceLine[] => {
-    const place = item.place(["hardware", at]);
-    const count = piece.count ?? 1;
-    const trade = piece.trade
-      ? timesMoney(toMoney(piece.trade, currency, place, found), count)
-      : money(0, currency);
-    const client = piece.client
-      ? timesMoney(toMoney(piece.client, currency, place, found), count)
-      : timesMoney(trade, markupOf(studio, "hardware"));
-    const line: PriceLine = {
-      room: priced.room,
-      item: priced.item,
-      what: "hardware",
-      label: piece.what,
-      cloth: null,
-      maker: null,
-      phase: priced.usualPhase,
-      trade,
-      client,
-      taxKind: "goods",
-      open: !piece.trade && !piece.client,
-    };
-    return withFreight(line, piece.supplier, studio);
-  });
-}
-
 function paint(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
   const { currency, found, studio } = ctx;
   if (priced.paint.length === 0) return [];
@@ -226,7 +192,8 @@ function object(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
 
 /** The lines that belong to one item apart from its cloth: making at the maker's rate, hardware, paint, the object itself, and the freight of what its supplier sends. */
 export function itemLines(input: MoneyInput, currency: string, found: Diagnostic[]): PriceLine[] {
-  const ctx: Ctx = { input, studio: input.studio, currency, found };
+  const { studio } = input;
+  const ctx: Ctx = { input, studio, currency, found };
   return input.items.flatMap((priced) => {
     const item = input.project.rooms
       .find((r) => r.id === priced.room)
@@ -234,7 +201,7 @@ export function itemLines(input: MoneyInput, currency: string, found: Diagnostic
     return item
       ? [
           ...making(item, priced, ctx),
-          ...hardware(item, priced, ctx),
+          ...hardwareLines(item, priced, studio, found),
           ...paint(item, priced, ctx),
           ...object(item, priced, ctx),
         ]

@@ -49,6 +49,20 @@ test("hardware: its price times how many, with its own markup, goods for the tax
   expect(pole("count: 2")).toMatchObject({ open: true, client: { minor: 0n } });
 });
 
+test("a pole without a count at an item of which several are made is asked for", () => {
+  const warned = (count: string, pole: string) =>
+    priced(
+      small({
+        rooms: { den: `${ROOM}${count}    hardware: [{ what: pole, trade: 85${pole} }]\n` },
+      }),
+    ).diagnostics.map((d) => [d.code, d.severity, d.keyPath, d.expected]);
+  expect(warned("    count: 3\n", "")).toEqual([
+    ["hardware-count", "warning", "items[0].hardware[0]", "count: 3"],
+  ]);
+  expect(warned("    count: 3\n", ", count: 1")).toEqual([]);
+  expect(warned("", "")).toEqual([]);
+});
+
 const LAMP = `object: Lamp\nshape: lamp\nsize: 12" x 12" x 24"\nprice: { trade: 40 }`;
 const lamp = (item = "", card = LAMP) =>
   lineOf(

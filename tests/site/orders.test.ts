@@ -169,3 +169,19 @@ test("what was ordered stands on the list, and too little of it is said where it
   expect(short.warned[0]?.message).toMatch(/^Of Linen 12\syd was ordered; 14\.75\syd is needed/);
   expect(short.row("Linen")?.ordered).toMatch(/more is needed: ask for it from the same lot/);
 });
+
+test("two pieces of one name at an item keep each its own count, supplier and sum", async () => {
+  const all = files("");
+  const den = all["projects/quay/den.md"].replace(
+    "count: 2 }]",
+    "count: 2 }, { what: iron pole, supplier: mill, trade: 5, count: 7 }]",
+  );
+  const computed = await computedFolder({ ...all, "projects/quay/den.md": den });
+  const page = computed.pages.find((p) => (p.model as { kind: string }).kind === "orders");
+  const model = page?.model as unknown as Orders;
+  const pieces = model.pieces.filter((p) => p.what.html === "iron pole");
+  expect(pieces.map((p) => [p.count, p.supplier, p.sum])).toEqual([
+    ["2", "The forge", "$120.00"],
+    ["7", "The mill", "$35.00"],
+  ]);
+});

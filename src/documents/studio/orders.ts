@@ -14,7 +14,7 @@ function piecesOf(data: ProjectData) {
   const name = (key: string | undefined): string =>
     key ? (suppliers?.[key]?.name ?? key) : "no supplier named";
   const lines = data.money.lines.filter((l) => l.what === "hardware" || l.what === "object");
-  return lines.flatMap((line) => {
+  return lines.flatMap((line, at) => {
     const item = data.rooms
       .find((r) => r.record.id === line.room)
       ?.items.find((i) => i.record.id === line.item);
@@ -26,7 +26,10 @@ function piecesOf(data: ProjectData) {
         }
       | undefined;
     const card = fields?.object ? data.records.objects.get(fields.object) : undefined;
-    const piece = fields?.hardware?.find((h) => h.what === line.label);
+    // Two pieces of an item may bear one name, from two suppliers: the lines stand in the order of the file.
+    const isBeside = (other: typeof line): boolean =>
+      other.what === "hardware" && other.room === line.room && other.item === line.item;
+    const piece = fields?.hardware?.[lines.slice(0, at).filter(isBeside).length];
     return line.room && line.item
       ? [
           {

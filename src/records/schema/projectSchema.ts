@@ -29,9 +29,10 @@ const shareOfSold = z.strictObject({
     description: "a share of the client's prices",
     examples: ["10 %"],
   }),
-  of: wordField(["all", "cloth", "goods", "making"])
-    .optional()
-    .meta({ description: "of what; of all that is bought and made where nothing is said" }),
+  of: wordField(["all", "cloth", "goods", "making"]).optional().meta({
+    description:
+      "of what; of all that is bought and made, fees and reserve left out, where nothing is said. Linings, wallcoverings and trims count as cloth",
+  }),
 });
 
 /** A fee: a sum, hours at a rate, or a share of what is sold. */
@@ -87,7 +88,11 @@ export const projectSchema = z.strictObject({
   }),
   budget: amountField()
     .optional()
-    .meta({ description: "what the client wants to spend on the whole", examples: ["6500"] }),
+    .meta({
+      description:
+        "what the client wants to spend on the whole, fees and reserve with it; without it the rooms' budgets together, where each has one",
+      examples: ["6500"],
+    }),
   "prices-hold": dateField().optional().meta({ description: "until when the prices hold" }),
   rooms: listField(refField("a room"))
     .optional()

@@ -15,7 +15,10 @@ export function taxField() {
         .meta({ description: "what it is called: sales tax, VAT", examples: ["sales tax"] }),
     })
     .optional()
-    .meta({ description: "tax, in per cent" });
+    .meta({
+      description:
+        "tax, in per cent; reckoned once of all goods and once of all services, to the nearest cent, and shared out over their lines",
+    });
 }
 
 /** What trade prices are multiplied by where a card has no client price. */
@@ -55,7 +58,8 @@ export function markupField() {
     })
     .optional()
     .meta({
-      description: "what trade prices are multiplied by, where a card has no client price",
+      description:
+        "what trade prices are multiplied by, where a card has no client price; where nothing is said wallcoverings, linings and trims are as cloth, and all else as it is bought",
     });
 }
 

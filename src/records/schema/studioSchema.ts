@@ -61,7 +61,7 @@ export function studioSchema<A extends z.ZodType>(
       .optional()
       .meta({
         description:
-          "kept in reserve for the unforeseen, as a share of the whole; what is not used of it is not charged in the last account",
+          "kept in reserve for the unforeseen, as a share of all else that the client pays, with its tax, and itself untaxed; what is not used of it is not charged in the last account",
         examples: ["5 %"],
       }),
     freight: freightField(),

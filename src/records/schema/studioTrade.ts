@@ -36,7 +36,10 @@ export function makersField<A extends z.ZodType>(kinds: readonly string[], ofMak
         rates: z
           .record(workField(kinds).meta({ examples: ["curtains"] }), rateField())
           .optional()
-          .meta({ description: "what the maker is paid, by kind of item or work" }),
+          .meta({
+            description:
+              "what the maker is paid, by kind of item or work: per item, width, drop, roll, yard, metre, square-foot or square-metre, as the kind can be counted (you are told where it cannot); fitting per hour",
+          }),
         lead: durationField()
           .optional()
           .meta({
@@ -79,7 +82,8 @@ export function suppliersField() {
         freight: percentField()
           .optional()
           .meta({
-            description: "freight as a share of the goods' trade price",
+            description:
+              "freight as a share of the trade price of all that comes from this supplier: cloth, hardware, objects",
             examples: ["4 %"],
           }),
         lead: durationField()

@@ -1,0 +1,74 @@
+import { type Diagnostic, diagnostic, type Place } from "../diagnostics/diagnostic.ts";
+import type { Amount } from "../fields/amountField.ts";
+import type { ItemRecord, StudioRecord } from "../records/records.ts";
+import { money, timesMoney } from "../units/money.ts";
+import { markupOf } from "./clothPrice.ts";
+import { withFreight } from "./freight.ts";
+import type { PriceLine } from "./lines.ts";
+import type { PricedItem } from "./purchase.ts";
+import { toMoney } from "./toMoney.ts";
+
+/** The fields of an item that its hardware is priced from (see fields/itemBase.ts). */
+interface Fields {
+  readonly count?: number;
+  readonly hardware?: readonly {
+    readonly what: string;
+    readonly supplier?: string;
+    readonly trade?: Amount;
+    readonly client?: Amount;
+    readonly count?: number;
+  }[];
+}
+
+/** A warning where an item is made more than once and its pole, without a count of its own, is priced once. */
+function onePieceForMany(item: ItemRecord, what: string, place: Place): Diagnostic[] {
+  const count = (item.fields as Fields).count ?? 1;
+  if (count === 1) return [];
+  return [
+    diagnostic(
+      place,
+      "hardware-count",
+      `${item.kind}: ${item.title} is made ${count} times, and its hardware (${what}) is priced once.`,
+      {
+        severity: "warning",
+        expected: `count: ${count}`,
+        hint: `Write how many in all: count: ${count}, or count: 1 where one serves them all.`,
+      },
+    ),
+  ];
+}
+
+/** A line for each piece of hardware of an item, times its own count, and the freight that its supplier states. */
+export function hardwareLines(
+  item: ItemRecord,
+  priced: PricedItem,
+  studio: StudioRecord,
+  found: Diagnostic[],
+): PriceLine[] {
+  const { currency } = studio.fields;
+  return ((item.fields as Fields).hardware ?? []).flatMap((piece, at): PriceLine[] => {
+    const place = item.place(["hardware", at]);
+    const count = piece.count ?? 1;
+    if (piece.count === undefined) found.push(...onePieceForMany(item, piece.what, place));
+    const trade = piece.trade
+      ? timesMoney(toMoney(piece.trade, currency, place, found), count)
+      : money(0, currency);
+    const client = piece.client
+      ? timesMoney(toMoney(piece.client, currency, place, found), count)
+      : timesMoney(trade, markupOf(studio, "hardware"));
+    const line: PriceLine = {
+      room: priced.room,
+      item: priced.item,
+      what: "hardware",
+      label: piece.what,
+      cloth: null,
+      maker: null,
+      phase: priced.usualPhase,
+      trade,
+      client,
+      taxKind: "goods",
+      open: !piece.trade && !piece.client,
+    };
+    return withFreight(line, piece.supplier, studio);
+  });
+}
