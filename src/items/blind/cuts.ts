@@ -34,7 +34,7 @@ export function cutsOf(plan: BlindPlan): ItemCut[] {
     because,
   });
   const layers = plan.layers.flatMap((layer): ItemCut[] => {
-    const joined = layerStrips(layer, plan.join);
+    const joined = layerStrips(layer, plan.seam);
     const shared = {
       surface: layer.surface,
       cloth: layer.cloth.id,

@@ -35,7 +35,7 @@ export function makeBlind(fields: BlindFields, context: ItemContext): BlindMade 
       { cloth: plan.cloth.id, length: plan.handbook.total },
       ...plan.layers.map((layer) => ({
         cloth: layer.cloth.id,
-        length: layer.height.times(layerStrips(layer, plan.join).widths * plan.count),
+        length: layer.height.times(layerStrips(layer, plan.seam).widths * plan.count),
       })),
     ],
     makingCounts: {

@@ -6,6 +6,7 @@ import { finestStep } from "../common/finestStep.ts";
 import { centredPlace } from "../common/join/centredMotif.ts";
 import { clothWidth, narrowerThanJoins } from "../common/join/clothWidth.ts";
 import type { Strips } from "../common/join/joinStrips.ts";
+import { matchedTurning } from "../common/join/matchedTurning.ts";
 import { motifWhereQuestion } from "../common/join/motifFaults.ts";
 import type { HandbookCut } from "../common/join/selvedgeMatch.ts";
 import { sideStripsWorking } from "../common/join/sideStrips.ts";
@@ -26,7 +27,9 @@ export interface BlindPlan {
   readonly sideTurn: Length;
   readonly top: Length;
   readonly bottom: Length;
+  /** Turning on each piece of a join of the face, and of what lies behind it. */
   readonly join: Length;
+  readonly seam: Length;
   readonly headrail: Length;
   readonly cutWidth: Length;
   readonly plainCut: Length;
@@ -56,11 +59,12 @@ export function planBlind(
   const unknown = "it cannot be said whether this blind needs a join";
   const usableWidth = clothWidth(cloth, "cloth", unknown, context, notes);
   if (cloth === null || usableWidth === null || size === null) return null;
+  const seam = context.length("join");
   const turnings: Turnings = {
     sideTurn: context.length("side-turn"),
     top: context.length("top"),
     bottom: context.length("bottom"),
-    join: context.length("join"),
+    join: matchedTurning(cloth, seam),
   };
   const { join } = turnings;
   if (!usableWidth.isMoreThan(join.times(2))) {
@@ -87,6 +91,7 @@ export function planBlind(
     cloth,
     usableWidth,
     ...turnings,
+    seam,
     headrail,
     cutWidth,
     plainCut,
@@ -95,7 +100,7 @@ export function planBlind(
     strips,
     sections,
     rodLength,
-    layers: layersOf(fields, { size, sections, top: turnings.top, join }, context, notes),
+    layers: layersOf(fields, { size, sections, top: turnings.top, join: seam }, context, notes),
     motifCentred,
     shifts,
     operation,

@@ -79,7 +79,7 @@ function tabPlace(plan: CurtainsPlan): Pick<ItemCut, "across" | "along"> {
     return { across: { how: "free" }, along: { how: "free" } };
   const { across, along } = centredPlace(cloth, heading.stripWidth, heading.stripLength);
   if (along.how !== "motif-at") return { across, along };
-  const aboveFoot = plan.join.plus(plan.hung.headBelowPole.dividedBy(2));
+  const aboveFoot = plan.seam.plus(plan.hung.headBelowPole.dividedBy(2));
   return { across, along: { ...along, aboveFoot } };
 }
 

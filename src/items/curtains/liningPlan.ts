@@ -2,6 +2,7 @@ import Fraction from "fraction.js";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { clothWidth } from "../common/join/clothWidth.ts";
+import { matchedTurning } from "../common/join/matchedTurning.ts";
 import { type HandbookCut, handbookCut, selvedgeMatch } from "../common/join/selvedgeMatch.ts";
 import type { Notes } from "../common/notes.ts";
 import { forShrinkage } from "../common/shrinkage.ts";
@@ -53,7 +54,8 @@ export interface LayerInput {
  * lining finishes, its raw edges loose but for the heading, which catches it (common practice, no source).
  */
 export function planLayer(input: LayerInput, context: ItemContext, notes: Notes): LayerPlan | null {
-  const { layer, cloth, panelFlat, drop, join } = input;
+  const { layer, cloth, panelFlat, drop } = input;
+  const join = matchedTurning(cloth, input.join);
   const p = (length: Length) => printLength(length, context.units);
   const usableWidth = clothWidth(cloth, layer, "its widths cannot be counted", context, notes);
   if (usableWidth === null) return null;

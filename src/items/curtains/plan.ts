@@ -3,6 +3,7 @@ import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { clothWidth } from "../common/join/clothWidth.ts";
+import { matchedTurning } from "../common/join/matchedTurning.ts";
 import type { HandbookCut } from "../common/join/selvedgeMatch.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
@@ -24,7 +25,9 @@ export interface CurtainsPlan {
   readonly coverage: Coverage;
   readonly cloth: ClothFacts;
   readonly usableWidth: Length;
+  /** Turning on each piece of a join of widths, and of any other seam. */
   readonly join: Length;
+  readonly seam: Length;
   readonly widthsEach: Fraction;
   readonly widthsInAll: Fraction;
   readonly railroaded: boolean;
@@ -61,10 +64,11 @@ export function planCurtains(
   const coverage = coverageOf(fields, hung.pole, context, notes);
   const { curtains } = coverage;
   const cut = plainCut(fields, hung.drop, cloth, context, notes);
+  const seam = context.length("join");
   const face: FaceCloth = {
     cloth,
     usableWidth,
-    join: context.length("join"),
+    join: fields.railroad === true ? seam : matchedTurning(cloth, seam),
     railroaded: fields.railroad === true,
     halves: curtains === 2 && fields["half-widths"] !== false,
   };
@@ -91,7 +95,7 @@ export function planCurtains(
     {
       panelFlat: panel.flat,
       drop: hung.drop,
-      join: face.join,
+      join: seam,
       halves: face.halves,
       curtains,
       count,
@@ -107,6 +111,7 @@ export function planCurtains(
     cloth,
     usableWidth,
     join: face.join,
+    seam,
     widthsEach: widths.each,
     widthsInAll: widths.each.mul(curtains),
     railroaded: face.railroaded,

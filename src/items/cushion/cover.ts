@@ -1,6 +1,7 @@
 import type { Length } from "../../units/length.ts";
 import type { JoinedPart } from "../common/join/joinedPart.ts";
 import { joinPiece } from "../common/join/joinPiece.ts";
+import { matchedTurning } from "../common/join/matchedTurning.ts";
 import type { ItemContext } from "../itemKind.ts";
 import { backOf, type CushionBack } from "./back.ts";
 import { type Boxing, boxingOf, type PlateEdges, rectangleEdges } from "./boxing.ts";
@@ -49,6 +50,7 @@ function joinsOf(fields: CushionFields, sizes: CushionSizes, context: ItemContex
     const usable = facts?.usableWidth;
     if (!usable || !fields.join || sizes.railroad || sizes.bolster) return null;
     if (!width.isMoreThan(usable)) return null;
-    return joinPiece(width, usable, turning, fields.join, centred ? facts : null);
+    const join = matchedTurning(facts, turning);
+    return joinPiece(width, usable, join, fields.join, centred ? facts : null);
   };
 }

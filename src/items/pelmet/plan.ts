@@ -7,6 +7,7 @@ import { finestStep } from "../common/finestStep.ts";
 import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
 import { clothWidth, narrowerThanJoins } from "../common/join/clothWidth.ts";
 import { planStrips, type Strips } from "../common/join/joinStrips.ts";
+import { matchedTurning } from "../common/join/matchedTurning.ts";
 import { motifWhereQuestion } from "../common/join/motifFaults.ts";
 import type { HandbookCut } from "../common/join/selvedgeMatch.ts";
 import { sideStripsWorking } from "../common/join/sideStrips.ts";
@@ -64,7 +65,8 @@ export function planPelmet(
     bottomTurn: context.length("bottom-turn"),
     endTurn: context.length("end-turn"),
   };
-  const join = context.length("join");
+  const seam = context.length("join");
+  const join = matchedTurning(cloth, seam);
   const { cutWidth, cutHeight } = frontCut(board, edge, turnings, context, notes);
   const railroaded = fields.railroad === true;
   const front: FrontCut = { cloth, usableWidth, join, railroaded, cutWidth, cutHeight };
@@ -90,7 +92,7 @@ export function planPelmet(
     shifts,
     motifCentred,
     handbook,
-    layers: layersOf(fields, board, edge, join, context, notes),
+    layers: layersOf(fields, board, edge, seam, context, notes),
     stiffening: fields.stiffening ?? "buckram",
     lowerRun,
     welt,

@@ -1,6 +1,7 @@
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { gapQuestion, hasMotifInMiddle } from "../common/join/joinPiece.ts";
+import { matchedTurning } from "../common/join/matchedTurning.ts";
 import type { ItemContext, WorkingLine } from "../itemKind.ts";
 import type { CoverPiece } from "./coverPiece.ts";
 import { pieceWords } from "./pieceTable.ts";
@@ -11,7 +12,7 @@ export function joinedWorking(pieces: readonly CoverPiece[], context: ItemContex
 }
 
 function stripsLine(
-  { letter, cut }: CoverPiece,
+  { letter, cut, cloth }: CoverPiece,
   parts: NonNullable<CoverPiece["parts"]>,
   context: ItemContext,
 ): WorkingLine {
@@ -23,7 +24,7 @@ function stripsLine(
   const words = hasMotifInMiddle(parts)
     ? "middle, the widest with a motif in its middle"
     : "whole width";
-  const turnings = `${2 * (parts.length - 1)} × ${p(context.length("join-turning"))} turnings`;
+  const turnings = `${2 * (parts.length - 1)} × ${p(matchedTurning(context.cloth(cloth), context.length("join-turning")))} turnings`;
   const two = strips.length === 2;
   return {
     what: `${letter} joined`,

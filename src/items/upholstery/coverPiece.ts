@@ -3,6 +3,7 @@ import { printLength, printSize } from "../../units/printLength.ts";
 import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
 import type { JoinedPart } from "../common/join/joinedPart.ts";
 import { joinedCuts, joinPiece } from "../common/join/joinPiece.ts";
+import { matchedTurning } from "../common/join/matchedTurning.ts";
 import type { AcrossMatch, AlongMatch, ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
 import type { CoverJob, PieceEntry } from "./job.ts";
 
@@ -81,7 +82,7 @@ export function coverPiece(
       ? joinPiece(
           cut[0],
           usable,
-          context.length("join-turning"),
+          matchedTurning(facts, context.length("join-turning")),
           entry.join,
           centred ? facts : null,
         )

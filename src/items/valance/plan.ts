@@ -7,6 +7,7 @@ import type { BoardLayer } from "../common/board/boardLayers.ts";
 import { type LowerEdge, lowerEdge } from "../common/board/lowerEdge.ts";
 import { clothWidth, narrowerThanJoins } from "../common/join/clothWidth.ts";
 import { planStrips, type Strips } from "../common/join/joinStrips.ts";
+import { matchedTurning } from "../common/join/matchedTurning.ts";
 import type { HandbookCut } from "../common/join/selvedgeMatch.ts";
 import { stripSum, wholesWords } from "../common/join/sideStrips.ts";
 import { widthsByHandbook } from "../common/join/widthsByHandbook.ts";
@@ -69,7 +70,8 @@ export function planValance(
     headingTurn: context.length("heading"),
     sideHem: context.length("side-hem"),
   };
-  const join = context.length("join");
+  const seam = context.length("join");
+  const join = matchedTurning(cloth, seam);
   if (!usableWidth.isMoreThan(join.times(2))) {
     narrowerThanJoins(cloth, usableWidth, join, context, notes);
     return null;
@@ -108,7 +110,7 @@ export function planValance(
     heading,
     handbook,
     lowestMotif,
-    layers: valanceLayers(fields, { board, edge, flat: face.flat, join }, context, notes),
+    layers: valanceLayers(fields, { board, edge, flat: face.flat, join: seam }, context, notes),
     count,
   };
 }

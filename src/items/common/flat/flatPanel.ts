@@ -13,6 +13,7 @@ import {
   joinPiece,
   middleOfWidth,
 } from "../join/joinPiece.ts";
+import { matchedTurning } from "../join/matchedTurning.ts";
 import { motifWhereQuestion, noMotifInMiddle, noMotifToCentre } from "../join/motifFaults.ts";
 import { handbookCut, selvedgeMatch } from "../join/selvedgeMatch.ts";
 import { sidewaysAsItFalls } from "../join/sideways.ts";
@@ -85,8 +86,9 @@ export function flatPanel(ask: FlatAsk, context: ItemContext, notes: Notes): Fla
   if (ask.motifAsked && !hasMotif(cloth))
     notes.diagnostics.push(noMotifToCentre(cloth, "motif", context));
   const lay = layOf(ask, cloth, usable);
+  const join = lay.sideways ? ask.join : matchedTurning(cloth, ask.join);
   return lay.across.isMoreThan(usable)
-    ? joinedPanel(ask, lay, context, notes)
+    ? joinedPanel({ ...ask, join }, lay, context, notes)
     : wholePanel(ask, lay, context, notes);
 }
 

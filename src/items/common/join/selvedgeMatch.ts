@@ -1,6 +1,6 @@
-import Fraction from "fraction.js";
 import type { Length } from "../../../units/length.ts";
 import type { ClothFacts } from "../../itemKind.ts";
+import { COLUMN_ROUNDING, columnsAcross } from "./matchedTurning.ts";
 
 /** How two neighbouring widths of a cloth meet. */
 export interface SelvedgeMatch {
@@ -17,29 +17,37 @@ export interface SelvedgeMatch {
  */
 export function selvedgeMatch(cloth: ClothFacts): SelvedgeMatch {
   const { repeat, usableWidth } = cloth;
-  if (repeat?.match !== "half-drop") return { shifts: false, question: null };
-  if (!repeat.across || !usableWidth) {
+  if (!repeat || repeat.match === "free") return { shifts: false, question: null };
+  const halfDrop = repeat.match === "half-drop";
+  if (!repeat.across || !usableWidth)
+    return halfDrop
+      ? {
+          shifts: true,
+          question: `Does the half-drop of ${cloth.name} fall at the selvedge or inside the width? At the selvedge is assumed.`,
+        }
+      : { shifts: false, question: null };
+  const columns = columnsAcross(cloth) ?? 0;
+  const off = usableWidth.over(repeat.across).sub(columns).abs();
+  if (columns === 0)
     return {
-      shifts: true,
-      question: `Does the half-drop of ${cloth.name} fall at the selvedge or inside the width? At the selvedge is assumed.`,
+      shifts: halfDrop,
+      question: `A width of ${cloth.name} is narrower than its repeat across: how do two widths meet at a join?`,
+    };
+  const shifts = halfDrop && columns % 2 !== 0;
+  if (off.compare(COLUMN_ROUNDING) > 0) {
+    const repeats = columns === 1 ? "one repeat ends" : `${columns} repeats end`;
+    return {
+      shifts,
+      question: `The width of ${cloth.name} is not a whole number of its repeats across: two widths are joined where ${repeats}, and what lies beyond goes into the join. Is its repeat across right?`,
     };
   }
-  const columns = usableWidth.over(repeat.across);
-  const whole = columns.add(new Fraction(1, 2)).floor();
-  const shifts = whole.mod(2).compare(0) !== 0;
-  const off = columns.sub(whole).abs();
-  if (off.compare(new Fraction(1, 10)) > 0) {
-    return {
-      shifts: true,
-      question: `The width of ${cloth.name} is not a whole number of its repeats across: how do two widths meet at the selvedge? Half a repeat lower is assumed.`,
-    };
-  }
-  return shifts
-    ? { shifts, question: null }
-    : {
-        shifts,
-        question: `The half-drop of ${cloth.name} falls inside the width, so neighbouring widths are cut level: is that so on the roll?`,
-      };
+  return {
+    shifts,
+    question:
+      halfDrop && !shifts
+        ? `The half-drop of ${cloth.name} falls inside the width, so neighbouring widths are cut level: is that so on the roll?`
+        : null,
+  };
 }
 
 /** A plain cut, and what the handbook makes of it. */

@@ -2,6 +2,7 @@ import { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
 import type { ItemContext, ItemCut } from "../../itemKind.ts";
 import { hasMotif } from "../join/centredMotif.ts";
+import { matchedTurning } from "../join/matchedTurning.ts";
 import { handbookCut, selvedgeMatch } from "../join/selvedgeMatch.ts";
 import { sidewaysQuestion } from "../join/sideways.ts";
 import type { Notes } from "../notes.ts";
@@ -14,10 +15,11 @@ import type { Skirt, SkirtAsk } from "./skirtRun.ts";
  * (widths x usable width - 2 x turning for each join) reaches it; cut = drop + hem + top turning, level all round. Run sideways it
  * is cut in as many equal strips as lie side by side. Null, with a diagnostic, where it cannot be cut.
  */
-export function skirtOf(ask: SkirtAsk, context: ItemContext, notes: Notes): Skirt | null {
-  const cloth = context.cloth(ask.cloth);
-  const lay = cloth && layOf(ask, cloth, context, notes);
+export function skirtOf(asked: SkirtAsk, context: ItemContext, notes: Notes): Skirt | null {
+  const cloth = context.cloth(asked.cloth);
+  const lay = cloth && layOf(asked, cloth, context, notes);
   if (!lay) return null;
+  const ask = lay.sideways ? asked : { ...asked, join: matchedTurning(cloth, asked.join) };
   const { cut, sideways, words } = lay;
   const made = ask.runs.map((run) =>
     sideways ? inStrips(ask, lay, run, context, notes) : inWidths(ask, lay, run, context, notes),
