@@ -11,6 +11,7 @@ import { type Coverage, coverageOf } from "./coverage.ts";
 import { curtainWidths, type FaceCloth } from "./curtainWidths.ts";
 import { type PlainCut, plainCut } from "./cutLength.ts";
 import { faceHandbook } from "./faceHandbook.ts";
+import { fullerQuestion } from "./fullerQuestion.ts";
 import { type HeadingPlan, planHeading } from "./headingPlan.ts";
 import { type LayerInput, type LayerPlan, planLayer } from "./liningPlan.ts";
 import { type Hung, measureCurtains } from "./measure.ts";
@@ -78,6 +79,9 @@ export function planCurtains(
   const { handbook, shifts, repeatUp } = faceHandbook(face, coverage, by, context, notes);
 
   const panel = panelOf(coverage, widths.joinedEach, context, notes);
+  const fullnessReached = panel.flat.over(panel.finished);
+  const full = fullerQuestion(face, coverage, widths.each, fullnessReached, panel.finished);
+  if (full) notes.questions.push(full);
   const heading = planHeading(fields, panel, coverage.sFold, context, notes);
   faultOfPleats(fields, context, notes);
   const tabsAlike = areTabsAlike(fields, heading, cloth, context, notes);
@@ -123,7 +127,7 @@ export function planCurtains(
     handbook: { ...handbook, total: handbook.total.plus(rows) },
     shifts,
     lowestMotif,
-    fullnessReached: panel.flat.over(panel.finished),
+    fullnessReached,
     stackEach: stack.dividedBy(curtains),
     layers,
     count,

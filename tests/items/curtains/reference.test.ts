@@ -399,3 +399,17 @@ test("joins can tip the count of widths: 820 cm is 5.99 of 137, yet takes seven 
   expect(made.figures.widths).toBe(7);
   expect(figure(made, "joinedWidthMm", "cm")).toBe(7 * 137 - 6 * 3);
 });
+
+// Common practice, no source: an inch and a half of flat width is not worth a width of cloth and of every lining without being asked.
+test("widths that come out much fuller than is wanted are asked about, with what one less gives", () => {
+  const ask = { heading: "slot", pole: `57 1/2"`, "half-widths": "no" };
+  const fuller = (raw: Record<string, unknown>, width: string) =>
+    make({ ...ask, ...raw }, cloth(width)).questions.filter((q) => q.includes("so full"));
+  // 57 1/2 ÷ 2 = 28 3/4" finished, 61 1/2" flat; two widths of 60" give 119 - 4 = 115", one gives 56".
+  expect(fuller({}, `60"`)).toEqual([
+    "At 2 widths a curtain the fullness is 4, where 2 is wanted, and every layer behind it follows. With 1 it is 1.95. Is it to be so full, or cut down to the flat width after joining?",
+  ]);
+  expect(fuller({}, `62"`)).toEqual([]);
+  expect(fuller({ railroad: "yes", drop: `30"` }, `60"`)).toEqual([]);
+  expect(fuller({ heading: "s-fold" }, `60"`)).toEqual([]);
+});
