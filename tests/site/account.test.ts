@@ -220,3 +220,25 @@ test("the account is one step from the studio's index, the order list and the fi
     expect(JSON.stringify(page?.model), kind).toMatch(/"href":"(?:quay\/)?account\.html"/);
   }
 });
+
+test("where the tax is a cent off the product of the sums beside it, the page says why", async () => {
+  const taxes = async (fee: string, project: string, held: string) => {
+    const computed = await computedFolder({
+      ...files(""),
+      "studio.md": files("")["studio.md"].replace("services: 5,", `services: 5,${held}`),
+      "projects/quay/project.md": `${HEAD.replace("design: 100", `design: ${fee}`)}status: proposed\n${project}`,
+    });
+    const page = computed.pages.find((p) => (p.model as { kind: string }).kind === "account");
+    const model = page?.model as unknown as Model;
+    return model.made.taxes;
+  };
+  // 5 % of 300.10 is 15.005, and of 0.10 half a cent: a cent each; 5 % of 300.20 would be 15.01.
+  const used = "reserve-used: [{ what: Nails, amount: 0.10, on: 2026-11-10 }]\n";
+  expect(await taxes("100.10", used, "")).toEqual([
+    "Sales tax on services: 5% of $300.20, $15.02, with what was used of the reserve rounded by itself.",
+  ]);
+  // Out of 211.99 is 10.0948, 10.09; 5 % of 201.90 would be 10.095, 10.10.
+  expect(await taxes("11.99", "", " included: yes,")).toEqual([
+    "Sales tax on services: 5% of $201.90, $10.09, taken out of $211.99. The prices on the proposal hold it.",
+  ]);
+});

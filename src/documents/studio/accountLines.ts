@@ -1,7 +1,13 @@
-import { type AccountKind, accountKind, taxSplit } from "../../money/account/byKind.ts";
+import {
+  type AccountKind,
+  accountKind,
+  type TaxOfKind,
+  taxSplit,
+} from "../../money/account/byKind.ts";
 import type { TaxedLine } from "../../money/lines.ts";
 import type { Reserve } from "../../money/reserve.ts";
 import { capital } from "../../units/capital.ts";
+import { addMoney, type Money, timesMoney } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
 import { itemRows, soFar } from "../proposal/itemRows.ts";
 import { openNote } from "../proposal/openNote.ts";
@@ -76,11 +82,19 @@ export function madePart(data: ProjectData) {
     },
     taxes: (isUnpriced ? [] : a.taxes).map(
       (t) =>
-        `${capital(tax)} on ${t.kind}: ${percent(t.rate.valueOf())} of ${print(t.net)}, ${print(t.tax)}.${m.taxIncluded ? " The prices on the proposal hold it." : ""}`,
+        `${capital(tax)} on ${t.kind}: ${percent(t.rate.valueOf())} of ${print(t.net)}, ${print(t.tax)}${roundedWords(t, m.taxIncluded, print)}.${m.taxIncluded ? " The prices on the proposal hold it." : ""}`,
     ),
     open: openNote(m.lines),
     changed: a.change !== null && a.change.minor !== 0n ? changedWords(data) : "",
   };
+}
+
+/** Why a pencil's product of the two sums beside it may be a cent more or less; empty where it is the tax. */
+function roundedWords(t: TaxOfKind, included: boolean, print: (sum: Money) => string): string {
+  if (timesMoney(t.net, t.rate).minor === t.tax.minor) return "";
+  return included
+    ? `, taken out of ${print(addMoney(t.net, t.tax))}`
+    : ", with what was used of the reserve rounded by itself";
 }
 
 /** Where it is listed what has changed since the last approval. */
