@@ -79,7 +79,10 @@ export const projectSchema = z.strictObject({
       design: feeField.optional().meta({ description: "for the scheme", examples: ["900"] }),
       survey: feeField.optional().meta({ description: "for the visit and the measures" }),
       management: feeField.optional().meta({ description: "for ordering and oversight" }),
-      fitting: fittingFeeField.optional().meta({ description: "for fitting" }),
+      fitting: fittingFeeField.optional().meta({
+        description:
+          "for fitting; a sum or a share is taken to be what the fitter is paid as well, hours without a rate to be the fitter's own and marked up",
+      }),
     })
     .optional()
     .meta({ description: "the studio's own fees: each a sum, hours at a rate, or a share" }),

@@ -70,7 +70,7 @@ export function freightField() {
       cloth: percentField()
         .optional()
         .meta({
-          description: "on cloth and all else that is bought by length",
+          description: "on cloth, wallcoverings and all else that is bought by length or roll",
           examples: ["3 %"],
         }),
     })
