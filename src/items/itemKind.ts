@@ -11,6 +11,8 @@ export interface ClothFacts {
   readonly name: string;
   readonly type: "cloth" | "wallcovering" | "lining" | "interlining" | "trim" | "leather";
   readonly usableWidth: Length | null;
+  /** The card's width, where a length of it came and was measured: its repeats across are those of this width. */
+  readonly statedWidth?: Length;
   readonly repeat: {
     readonly up: Length;
     readonly across: Length | null;

@@ -4,10 +4,10 @@ import { PROJECT, quantitiesOf, STUDIO_CM } from "./studioOf.ts";
 
 const STUDIO = `${STUDIO_CM}\nmakers: { anna: { name: Anna, makes: [curtains, blind, coverlet, pelmet, valance, bed-skirt] } }`;
 
-function of(items: string, across = "64 cm", match = "straight", width = "140 cm") {
+function of(items: string, across = "64 cm", match = "straight", width = "140 cm", came = "") {
   return quantitiesOf({
     studio: STUDIO,
-    project: PROJECT,
+    project: came ? `${PROJECT}\nreceipts: [${came}]` : PROJECT,
     cloths: {
       print: `cloth: Print\nwidth: ${width}\nrepeat: { up: 64 cm, across: ${across}, match: ${match} }\nkind: large-print`,
     },
@@ -85,4 +85,13 @@ test.each([
   const parts = found.cloths[0]?.plan.pieces.filter((p) => p.height.toMm() > 1000) ?? [];
   expect(parts).toHaveLength(3);
   expect(parts.reduce((sum, p) => sum + p.width.toMm(), 0) - 4 * 60).toBeGreaterThanOrEqual(cut);
+});
+
+test("cloth that came narrower than its card has as many repeats across, and is joined at its selvedges", () => {
+  const came =
+    "{ cloth: print, lot: A1, maker: anna, length: 30 m, width: 129 cm, on: 2026-11-20 }";
+  const found = of(CURTAINS(180), "68.5 cm", "straight", "137 cm", came);
+  // (180 + 16 + 8) cm of flat width: one join of two widths gives 258 - 3 cm; with one repeat a width it would take three.
+  expect(found.cloths[0]?.usableWidth.toMm()).toBe(1290);
+  expect(found.cloths[0]?.plan.pieces).toHaveLength(2);
 });

@@ -90,6 +90,7 @@ export function factsOnArrival(
     facts: {
       ...facts,
       usableWidth: lot.width ?? facts.usableWidth,
+      ...(lot.width && facts.usableWidth ? { statedWidth: facts.usableWidth } : {}),
       repeat: facts.repeat && lot.repeat ? { ...facts.repeat, up: lot.repeat } : facts.repeat,
     },
     diagnostics: found,

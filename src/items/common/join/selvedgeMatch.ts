@@ -26,15 +26,15 @@ export function selvedgeMatch(cloth: ClothFacts): SelvedgeMatch {
           question: `Does the half-drop of ${cloth.name} fall at the selvedge or inside the width? At the selvedge is assumed.`,
         }
       : { shifts: false, question: null };
-  const columns = columnsAcross(cloth) ?? 0;
-  const off = usableWidth.over(repeat.across).sub(columns).abs();
+  const found = columnsAcross(cloth);
+  const columns = found?.whole ?? 0;
   if (columns === 0)
     return {
       shifts: halfDrop,
       question: `A width of ${cloth.name} is narrower than its repeat across: how do two widths meet at a join?`,
     };
   const shifts = halfDrop && columns % 2 !== 0;
-  if (off.compare(COLUMN_ROUNDING) > 0) {
+  if (found?.all.sub(columns).abs().compare(COLUMN_ROUNDING) === 1) {
     const repeats = columns === 1 ? "one repeat ends" : `${columns} repeats end`;
     return {
       shifts,
