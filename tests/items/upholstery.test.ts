@@ -143,9 +143,11 @@ test("inches and centimetres agree exactly; larger never takes less; a count mul
         expect(area(of(`${w + 1}"`, `${d}"`, n))).toBeGreaterThan(area(inches));
         expect(area(of(`${w}"`, `${d + 1}"`, n))).toBeGreaterThan(area(inches));
         expect(area(of(`${w}"`, `${d}"`, n + 1))).toBeGreaterThan(area(inches));
-        expect(
-          total(of(`${w}"`, `${d + 1}"`, n), cloth).compare(total(inches, cloth)),
-        ).toBeGreaterThanOrEqual(0);
+        // One piece each. An ottoman's five, in rows longest first, may fall into fewer rows when one of them grows past another.
+        if (which !== "ottoman")
+          expect(
+            total(of(`${w}"`, `${d + 1}"`, n), cloth).compare(total(inches, cloth)),
+          ).toBeGreaterThanOrEqual(0);
       },
     ),
     { numRuns: 120 },
