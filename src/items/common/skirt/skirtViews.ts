@@ -4,6 +4,7 @@ import type { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
 import type { DrawingContext, SheetGroup } from "../../itemDrawing.ts";
 import { stroke } from "../clothFace.ts";
+import { sidewaysWords } from "../join/sideways.ts";
 import { skirtFront } from "./skirtFront.ts";
 import type { Skirt } from "./skirtRun.ts";
 
@@ -177,7 +178,9 @@ export function skirtGroups(skirt: Skirt, context: DrawingContext): SheetGroup[]
       lines:
         skirt.cloth.repeat && !skirt.sideways && skirt.cloth.repeat.match !== "free"
           ? ["Pattern level all round, matched at every join."]
-          : [],
+          : skirt.cloth.repeat && skirt.sideways
+            ? [sidewaysWords(skirt.cloth, skirt.cut)]
+            : [],
     },
   ].filter((group) => group.lines.length > 0);
 }
