@@ -13,7 +13,13 @@ import {
 } from "./groups.ts";
 import { counted, halosOf, mostWedged, rimsOf } from "./rims.ts";
 import { gap } from "./twins.ts";
-import { type Groups, groupsAbout, settle, weightedKMeans } from "./weightedKMeans.ts";
+import {
+  type Groups,
+  groupsAbout,
+  settle,
+  weightedKMeans,
+  weightItself,
+} from "./weightedKMeans.ts";
 
 /** The colours of a picture in Oklab, and which of them each pixel is nearest to. */
 export interface Separation {
@@ -114,13 +120,20 @@ function lesser({ weight }: Groups, one: number, other: number): number {
   return (weight[one] as number) >= (weight[other] as number) ? other : one;
 }
 
+/** What is nearest to an accent, for what is itself, from which it would be drawn away. */
+const DRAWN = 1.5;
+
 /**
- * Groups about centres once they rest. An accent stays where it is found: of few colours it is the nearest to what lies half way
- * between two others, and such mixtures, many times its area, would draw it to themselves.
+ * Groups about centres once they rest. An accent stays where it is found if it would be drawn away: of few colours it is the nearest to
+ * what lies half way between two others, and such mixtures would draw it to themselves.
  */
 function settled(bins: ColourBins, centres: Float64Array): Groups {
-  const accents = accentsOf(groupsAbout(bins.oklab, bins.weight, centres));
-  return settle(bins.oklab, bins.weight, centres, accents);
+  const groups = groupsAbout(bins.oklab, bins.weight, centres);
+  const itself = weightItself(bins.oklab, bins.weight, groups);
+  const kept = [...accentsOf(groups)].filter(
+    (g) => (groups.weight[g] as number) > DRAWN * (itself[g] as number),
+  );
+  return settle(bins.oklab, bins.weight, centres, new Set(kept));
 }
 
 /** Merges twins and lets what is left settle, until nothing is merged: two ends of one hill show no gap once its middle is theirs. */

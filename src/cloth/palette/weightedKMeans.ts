@@ -77,6 +77,28 @@ export function groupsAbout(
   return { centres, group, weight: sums.filter((_, i) => i % 4 === 0) };
 }
 
+/** Of each group the weight that is its centre's own colour. */
+export function weightItself(
+  points: Float64Array,
+  weight: Float64Array,
+  { centres, group }: Groups,
+): Float64Array {
+  const itself = new Float64Array(centres.length / 3);
+  for (let p = 0; p < weight.length; p++) {
+    const g = group[p] as number;
+    if (toCentre(points, p, centres, g) <= ITSELF)
+      itself[g] = (itself[g] as number) + (weight[p] as number);
+  }
+  return itself;
+}
+
+function toCentre(points: Float64Array, p: number, centres: Float64Array, g: number): number {
+  const da = (points[p * 3] as number) - (centres[g * 3] as number);
+  const db = (points[p * 3 + 1] as number) - (centres[g * 3 + 1] as number);
+  const dc = (points[p * 3 + 2] as number) - (centres[g * 3 + 2] as number);
+  return Math.sqrt(da * da + db * db + dc * dc);
+}
+
 /**
  * Gives every point to its nearest centre; the sums of weight and of the weighted coordinates, four numbers a group, of the points
  * within each centre's `reach`.
@@ -95,12 +117,7 @@ function assign(
     const c = points[i + 2] as number;
     const g = nearest(centres, a, b, c);
     group[p] = g;
-    if (reach !== null) {
-      const da = a - (centres[g * 3] as number);
-      const db = b - (centres[g * 3 + 1] as number);
-      const dc = c - (centres[g * 3 + 2] as number);
-      if (Math.sqrt(da * da + db * db + dc * dc) > (reach[g] as number)) continue;
-    }
+    if (reach !== null && toCentre(points, p, centres, g) > (reach[g] as number)) continue;
     const w = weight[p] as number;
     const s = g * 4;
     sums[s] = (sums[s] as number) + w;
