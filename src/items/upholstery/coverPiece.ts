@@ -6,7 +6,7 @@ import { joinedCuts, joinPiece } from "../common/join/joinPiece.ts";
 import { matchedTurning } from "../common/join/matchedTurning.ts";
 import type { AcrossMatch, AlongMatch, ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
 import type { CoverJob, PieceEntry } from "./job.ts";
-
+import { levelSeries } from "./levelSeries.ts";
 import { isColumn, isPaired, isSewn, type PieceName, pieceWords, tucksOf } from "./pieceTable.ts";
 
 /** One piece of one thing, as it is cut. */
@@ -120,7 +120,7 @@ export function coverCuts(piece: CoverPiece, job: CoverJob, context: ItemContext
   const matched = facts?.repeat != null && facts.repeat.match !== "free";
   const centre = centredPlace(facts, ...piece.cut);
   const words = pieceWords(piece.piece);
-  const series = `${job.title}, ${words}`;
+  const level = levelSeries(piece, job);
   const common = {
     surface: piece.surface,
     cloth: piece.cloth,
@@ -146,13 +146,13 @@ export function coverCuts(piece: CoverPiece, job: CoverJob, context: ItemContext
       { ...common, piece: words, width: piece.cut[0], height: piece.cut[1] },
       facts,
       piece.centred,
-      series,
+      level ?? `${job.title}, ${words}`,
     );
   const across: AcrossMatch = piece.centred || piece.inColumn ? centre.across : { how: "free" };
   const along: AlongMatch = piece.centred
     ? centre.along
-    : matched && isPaired(piece.piece) && !piece.turned
-      ? { how: "level", series, joined: 0 }
+    : matched && level !== null && !piece.turned
+      ? { how: "level", series: level, joined: 0 }
       : { how: "free" };
   const entry = job.entries.find((_, at) => letterAt(at) === piece.letter);
   const free = across.how === "free" && along.how === "free";

@@ -45,13 +45,31 @@ export const LOOSE_SOFA_RANGES = {
   loveseat: { wide: range(6, 8, 60), narrow: range(10, 12, 45) },
 } as const;
 
-/** The loose cover's range for a cloth of this width: the 45 in row for cloth under 48 in, else the 60 in row. */
+/**
+ * The loose cover's range for a cloth of this width: the 60 in row for cloth of 59 in (150 cm) or more, else the 45 in row. Between the
+ * rows the larger is taken: the 1979 book Slipcovers and Bedspreads has 19 3/4 yd for a sofa in cloth of 45 to 54 in.
+ */
 export function looseSofaRange(
   type: keyof typeof LOOSE_SOFA_RANGES,
   width: Length | null,
 ): YardRange {
   const rows = LOOSE_SOFA_RANGES[type];
-  return width?.isLessThan(Length.inches(48)) ? rows.narrow : rows.wide;
+  return width?.isLessThan(Length.inches(59)) ? rows.narrow : rows.wide;
+}
+
+/** Overall width up to which a range holds (the sofa's common practice, no source: 7 ft; the loveseat's from memory: 6 ft). */
+const WIDEST_FEET = { sofa: 7, loveseat: 6 } as const;
+
+/** The range for a sofa of this overall width: beyond what the range is for, more in the proportion of the widths. */
+export function forSofaWidth(
+  range: YardRange,
+  type: keyof typeof WIDEST_FEET,
+  overall: Length,
+): YardRange {
+  const usual = Length.inches(WIDEST_FEET[type] * 12);
+  if (!overall.isMoreThan(usual)) return range;
+  const more = overall.over(usual);
+  return { ...range, low: range.low.mul(more), high: range.high.mul(more) };
 }
 
 /** More of the plain length for a vertical repeat of up to so many inches, in per cent (common practice, no source). */

@@ -4,6 +4,8 @@ export interface PieceRule {
   readonly column?: true;
   /** There is one on both sides: two where no count is given, level with each other. */
   readonly pair?: true;
+  /** They meet at the corners of one thing, so that the pattern must go on round it at one height. */
+  readonly round?: string;
   /** Sewn to others all round, so that it takes seams and no pull. */
   readonly sewn?: true;
   /** Nobody sees it in a room: under a cushion, or against the wall. */
@@ -31,11 +33,11 @@ export const PIECE_RULES = {
   "back-boxing": { sewn: true },
   "wing-inside": { pair: true },
   "wing-outside": { pair: true },
-  skirt: {},
+  skirt: { round: "skirt" },
   top: { column: true },
-  front: { column: true },
-  back: { hidden: true },
-  side: { pair: true },
+  front: { column: true, round: "sides" },
+  back: { hidden: true, round: "sides" },
+  side: { pair: true, round: "sides" },
   "boxing-front": { column: true, sewn: true },
   "boxing-side": { pair: true, sewn: true },
   "boxing-back": { sewn: true, hidden: true },
@@ -50,6 +52,8 @@ export type PieceName = keyof typeof PIECE_RULES;
 const rule = (piece: PieceName): PieceRule => PIECE_RULES[piece];
 export const isColumn = (piece: PieceName): boolean => rule(piece).column === true;
 export const isPaired = (piece: PieceName): boolean => rule(piece).pair === true;
+/** The name shared by pieces that go round one thing and meet at its corners; null for all others. */
+export const roundOf = (piece: PieceName): string | null => rule(piece).round ?? null;
 export const isSewn = (piece: PieceName): boolean => rule(piece).sewn === true;
 export const isHidden = (piece: PieceName): boolean => rule(piece).hidden === true;
 export const tucksOf = (piece: PieceName): readonly [number, number] => rule(piece).tucks ?? [0, 0];

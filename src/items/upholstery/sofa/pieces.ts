@@ -1,8 +1,9 @@
 import { type Diagnostic, diagnostic } from "../../../diagnostics/diagnostic.ts";
 import type { Length } from "../../../units/length.ts";
+import { printLength } from "../../../units/printLength.ts";
 import type { ItemContext } from "../../itemKind.ts";
 import { asSeat } from "../asSeat.ts";
-import { FIXED_RANGES, looseSofaRange } from "../estimate.ts";
+import { FIXED_RANGES, forSofaWidth, looseSofaRange } from "../estimate.ts";
 import { writtenJob } from "../job.ts";
 import { makeCover } from "../makeCover.ts";
 import { listedEntries } from "../schemaParts.ts";
@@ -34,6 +35,7 @@ export function makeSofa(fields: SofaFields, context: ItemContext): SofaMade {
       ),
     );
   }
+  const [overall] = fields.size as [Length, Length, Length];
   const width = context.cloth(fields.cloth)?.usableWidth ?? null;
   const type = fields.type;
   const made = makeCover(
@@ -46,8 +48,12 @@ export function makeSofa(fields: SofaFields, context: ItemContext): SofaMade {
     },
     type
       ? {
-          range: loose ? looseSofaRange(type, width) : FIXED_RANGES[type],
-          what: `a ${loose ? "loose cover on a " : ""}${type === "sofa" ? "sofa of about 7 ft" : "loveseat"}`,
+          range: forSofaWidth(
+            loose ? looseSofaRange(type, width) : FIXED_RANGES[type],
+            type,
+            overall,
+          ),
+          what: `a ${loose ? "loose cover on a " : ""}${type} ${printLength(overall, context.units)} wide`,
           short: type,
         }
       : null,
