@@ -71,7 +71,10 @@ export const itemBase = {
         .meta({ description: "whom it is bought from, as named in studio.md" }),
       trade: amountField()
         .optional()
-        .meta({ description: "what the studio pays for one", examples: ["85.00"] }),
+        .meta({
+          description: "what the studio pays for one; 0 where the agreed making holds it",
+          examples: ["85.00"],
+        }),
       client: amountField()
         .optional()
         .meta({

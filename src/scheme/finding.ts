@@ -47,11 +47,15 @@ export const FINDING_CODES = [
   "rug-small",
   "picture-height",
   "price-old",
+  "ready-unpriced",
   "card-and-photo-differ",
   "no-photograph",
   "photo-shows-part",
 ] as const;
 export type FindingCode = (typeof FINDING_CODES)[number];
+
+/** Codes whose findings no client reads, whatever a room publishes: they are of what the studio pays. */
+export const STUDIO_ONLY: ReadonlySet<string> = new Set<FindingCode>(["ready-unpriced"]);
 
 /** What a careful colleague would point out about a room: with numbers, a reason, and the line that waives it. */
 export interface Finding {

@@ -14,6 +14,8 @@ export interface FromRoom {
   readonly room: FurnishedRoom;
   readonly swatches: ReadonlyMap<string, Swatch>;
   readonly objects: ReadonlyMap<string, Swatch>;
+  /** What is bought ready for the room's items and has no price. */
+  readonly unpriced: readonly Omit<SchemeInput["unpriced"][number], "title">[];
   readonly language: string;
   /** The day, ISO. */
   readonly on: string;
@@ -103,6 +105,7 @@ export function schemeInputOf(from: FromRoom): SchemeInput {
     sizes: sizesOf(room, titleOf),
     ...(large ? { largeMotifMm: large.toMm() } : {}),
     objectPrices: objectPrices(from),
+    unpriced: from.unpriced.map((each) => ({ ...each, title: titleOf(each.item) })),
     language: from.language,
     units: records.studio?.fields.units ?? "inches",
     on: from.on,

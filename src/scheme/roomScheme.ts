@@ -16,6 +16,7 @@ import { lightFindings } from "./findings/light.ts";
 import { mainClothFindings } from "./findings/mainCloth.ts";
 import { plainFindings } from "./findings/plain.ts";
 import { priceFindings } from "./findings/prices.ts";
+import { readyFindings } from "./findings/ready.ts";
 import { restrainedFindings } from "./findings/restrained.ts";
 import { safetyFindings } from "./findings/safety.ts";
 import { sizeFindings } from "./findings/sizes.ts";
@@ -85,6 +86,7 @@ const FAMILIES = [
   safetyFindings,
   swatchFindings,
   priceFindings,
+  readyFindings,
 ];
 
 /** Marks the findings that `accept` waives, and reports a waiver for what does not occur. */

@@ -99,6 +99,14 @@ export interface SchemeInput {
     readonly name: string;
     readonly on: string | null;
   }[];
+  /** What is bought ready for an item and has no price: how it is said and what one of it is called. */
+  readonly unpriced: readonly {
+    readonly item: string;
+    readonly title: string;
+    readonly text: string;
+    readonly name: string;
+    readonly count: number;
+  }[];
   readonly language: string;
   readonly units: UnitSystem;
   /** The day, ISO, from which the age of a price is reckoned. */

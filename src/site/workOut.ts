@@ -7,6 +7,7 @@ import { accountOf } from "../money/account/account.ts";
 import type { SentTotals } from "../money/account/agreed.ts";
 import { comparedCloths } from "../money/alternatives.ts";
 import { type PriceContext, priceProject } from "../money/priceProject.ts";
+import { type UnpricedGood, unpricedGoods } from "../money/unpricedGoods.ts";
 import { phaseOf } from "../records/phaseOf.ts";
 import type { ProjectRecord, Records, StudioRecord } from "../records/records.ts";
 import { changesBetween, lastBefore } from "../revisions/changes.ts";
@@ -49,6 +50,7 @@ export function roomData(
   swatches: Swatches,
   studio: StudioRecord,
   on: string,
+  unpriced: readonly UnpricedGood[],
 ): { data: RoomData; diagnostics: readonly Diagnostic[] } {
   const scheme = roomScheme(
     schemeInputOf({
@@ -56,6 +58,7 @@ export function roomData(
       room,
       swatches: swatches.cloths,
       objects: swatches.objects,
+      unpriced: unpriced.filter((each) => each.room === room.plan.room.id),
       language: studio.fields.language,
       on,
     }),
@@ -111,7 +114,9 @@ export function projectData(
   const dated = project.fields.dated ?? today;
   const priced = priceProject(context, project);
   const { quantities, money } = priced;
-  const furnish = (room: FurnishedRoom) => roomData(records, room, swatches, studio, dated);
+  const unpriced = unpricedGoods(quantities, project);
+  const furnish = (room: FurnishedRoom) =>
+    roomData(records, room, swatches, studio, dated, unpriced);
   const rooms = quantities.rooms.map(furnish);
   const choices = choicesOf(
     context,

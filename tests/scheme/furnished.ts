@@ -28,6 +28,7 @@ export function furnishedScheme(
       ]),
     ),
     objects: new Map([...records.objects].map(([id, card]) => [id, usedObject(card, null, null)])),
+    unpriced: [],
     language: records.studio?.fields.language ?? "en-GB",
     on,
   });

@@ -72,7 +72,7 @@ const WAYS: Readonly<Record<string, Way>> = {
 
 function roomFile({ room, lines, mix, uses, wall, more }: Way): string {
   const cushion = (title: string, cloth: string, at: string, count: number) =>
-    `  - cushion: ${title}\n${at}    cloth: ${cloth}\n    count: ${count}\n    size: 45 cm x 45 cm\n    edge: knife\n    maker: hand\n`;
+    `  - cushion: ${title}\n${at}    cloth: ${cloth}\n    count: ${count}\n    size: 45 cm x 45 cm\n    edge: knife\n    maker: hand\n    hardware: [{ what: feather insert, trade: 9, count: ${count} }]\n`;
   return `---
 room: ${room}
 height: 2.6 m

@@ -45,6 +45,7 @@ export interface MadeRoom {
   readonly items?: readonly (Partial<ItemFacts> & { readonly item: string })[];
   readonly sizes?: SizeFacts;
   readonly objectPrices?: SchemeInput["objectPrices"];
+  readonly unpriced?: SchemeInput["unpriced"];
   readonly closed?: MadeRoom["seen"];
   /** The list `cloths` of the room file, where a role is fixed in it. */
   readonly listed?: readonly string[];
@@ -156,6 +157,7 @@ export function schemeOf(made: MadeRoom): RoomScheme {
       }),
     ),
     objectPrices: made.objectPrices ?? [],
+    unpriced: made.unpriced ?? [],
     sizes: made.sizes ?? { rugs: [], pictures: [] },
     language: made.language ?? "en-GB",
     units: made.units ?? "centimetres",

@@ -23,6 +23,9 @@ const MAKING_WORDS: Readonly<Record<string, string>> = {
   armchair: "upholstery",
 };
 
+/** What is bought ready with a kind is called, where it is no hardware. */
+const READY_WORDS: Readonly<Record<string, string>> = { cushion: "filling", "seat-pad": "filling" };
+
 /**
  * A sum as a client reads it: with a star where a price of its lines is still to come, and no figure at all where every price is. A fee
  * that is a share is open as long as its base is, and stands in the total as far as it is known.
@@ -84,7 +87,7 @@ export function itemRows(
     const includes = [
       parts.has("lining") ? "lining" : null,
       parts.has("making") ? (MAKING_WORDS[item?.kind.kind ?? ""] ?? "making") : null,
-      parts.has("hardware") ? "hardware" : null,
+      parts.has("hardware") ? (READY_WORDS[item?.kind.kind ?? ""] ?? "hardware") : null,
     ].filter((w): w is string => w !== null);
     return {
       lines: own,

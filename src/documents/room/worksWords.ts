@@ -1,4 +1,4 @@
-import type { Finding, FindingCode } from "../../scheme/finding.ts";
+import { type Finding, type FindingCode, STUDIO_ONLY } from "../../scheme/finding.ts";
 import { foldWorks } from "../../scheme/foldWorks.ts";
 import { wordsIn } from "../../units/spelling.ts";
 import type { RoomData } from "../projectData.ts";
@@ -44,11 +44,13 @@ export interface RoomWords {
 
 /**
  * What a client reads of a room's findings, each a sentence: what works, with what is published by its code first; and of the others
- * only what the studio publishes and has not overruled. Neither numbers beside the sentence nor a reason why one was overruled.
+ * only what the studio publishes and has not overruled, never of what it pays. Neither numbers beside the sentence nor a reason why one was overruled.
  */
 export function worksWords(room: RoomData, language: string): RoomWords {
   const say = wordsIn(language);
-  const published = new Set<string>(room.record.fields.publish ?? []);
+  const published = new Set<string>(
+    (room.record.fields.publish ?? []).filter((code) => !STUDIO_ONLY.has(code)),
+  );
   const all = room.scheme.findings;
   const place = (f: { readonly code: FindingCode }): number => {
     const at = ORDER.indexOf(f.code);

@@ -38,6 +38,7 @@ const SAID = new Set([
   "codes",
   "range",
   "cloths",
+  "goods",
   "complementOf",
 ]);
 

@@ -212,7 +212,7 @@ export const roomSchema = z.strictObject({
     .meta({ description: "findings that you overrule, with your reason" }),
   publish: listField(refField("a finding")).optional().meta({
     description:
-      "findings that the client reads beside what works, by their codes; of what works, those that stand first",
+      "findings that the client reads beside what works, by their codes; of what works, those that stand first; what the studio pays (ready-unpriced) is never published",
   }),
   decisions: listField(textField())
     .optional()
