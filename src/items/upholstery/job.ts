@@ -1,3 +1,4 @@
+import type Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import type { JoinWay } from "../common/join/joinedPart.ts";
 import type { PieceName } from "./pieceTable.ts";
@@ -45,6 +46,8 @@ export interface CoverJob {
   readonly entries: readonly PieceEntry[];
   /** True: all of the cover runs sideways along the cloth, so that wide pieces have no join. */
   readonly railroad: boolean;
+  /** Cloth over finished width where deep buttons take cloth up; none where nothing is said. */
+  readonly takeUp?: Fraction;
   /** A loose cover has seams and tuck-ins where a fixed one has its pull. */
   readonly loose: boolean;
   readonly welt: string | null;

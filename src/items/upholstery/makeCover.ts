@@ -53,7 +53,7 @@ export function makeCover(job: CoverJob, ask: RangeAsk | null, context: ItemCont
   if (measured && job.buttons > 0) cuts.push(buttonCloth(job, context));
 
   const byType = measured || !ask ? null : byRange(job, ask, context, notes);
-  notes.questions.push(...joinQuestions(pieces, context));
+  notes.questions.push(...joinQuestions(pieces, job.takeUp ?? new Fraction(1), context));
   const sideways = job.railroad && measured ? sidewaysAsItFalls(context.cloth(job.cloth)) : null;
   if (sideways) notes.questions.push(sideways);
   return {

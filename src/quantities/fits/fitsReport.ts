@@ -2,6 +2,7 @@ import { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import { COMMON_PROJECT } from "../commonItems.ts";
 import type { PlannedPiece } from "../quantityTypes.ts";
+import { beginWords } from "../text/beginWords.ts";
 import { clothText } from "../text/clothText.ts";
 import { type Json, planJson } from "../text/toJson.ts";
 import { SEAM_EACH_SIDE } from "./clothFits.ts";
@@ -121,6 +122,10 @@ function foundText(
       ...each.plan.pieces.map(
         (piece) =>
           `      ${remnant.count > 1 ? `length ${piece.length + 1}, ` : ""}${p(piece.x)} from the left edge, ${p(piece.y)} up: ${p(piece.width)} × ${p(piece.height)}${piece.turned ? ", turned" : ""}  ${pieceOf(each, piece)}`,
+      ),
+      // Heights count from the first cut, which is seldom the remnant's own end: cut elsewhere, no motif stands right.
+      ...beginWords(each.plan, units).map(
+        (words) => `      ${words} Heights are counted from that cut.`,
       ),
     ]),
     ...(nearestMiss

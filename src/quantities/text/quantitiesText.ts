@@ -10,6 +10,7 @@ import type {
   UsedDefault,
 } from "../quantityTypes.ts";
 import { clothWaitsFor, isUnchosen } from "../unchosen.ts";
+import { beginWords } from "./beginWords.ts";
 import { clothText } from "./clothText.ts";
 import { type Called, itemsCalled } from "./itemsCalled.ts";
 import { lotOfLength, lotWords } from "./lotWords.ts";
@@ -150,20 +151,7 @@ function planLines({ plan }: ClothQuantity, units: UnitSystem, called: Called): 
   });
   // Two series of an item that stand alike are said once.
   lines.push(...new Set(levels));
-  const { pattern } = plan;
-  const fixed = plan.levels.every((level) => level.motifAboveFoot !== null);
-  if (pattern && fixed && plan.pieces.some((piece) => piece.register?.y)) {
-    const above = (start: Length) => p(start.isZero() ? start : pattern.vertical.minus(start));
-    const used = plan.starts.flatMap((start, i) =>
-      plan.lengths[i]?.isZero() ? [] : [{ start, name: `length ${i + 1}` }],
-    );
-    const differ = used.some((each) => !each.start.equals(plan.start));
-    for (const { start, name } of differ ? used : [{ start: plan.start, name: "" }]) {
-      lines.push(
-        `  Begin ${name ? `${name} ` : ""}so that the first motif's middle stands ${above(start)} above the first cut.`,
-      );
-    }
-  }
+  lines.push(...beginWords(plan, units).map((words) => `  ${words}`));
   return lines;
 }
 

@@ -30,6 +30,7 @@ export function makeHeadboard(fields: HeadboardFields, context: ItemContext): He
   const sound = !rough && faults.length === 0;
   const derived = sound ? piecesOf(fields, context) : { entries: [], assumed: false };
   const welted = sound && fields.welt !== undefined;
+  const deep = fields.buttoning === "deep" && fields.buttons !== undefined;
   const made = makeCover(
     {
       ...writtenJob(fields),
@@ -37,6 +38,7 @@ export function makeHeadboard(fields: HeadboardFields, context: ItemContext): He
       thing: "headboard",
       entries: derived.entries,
       loose: false,
+      ...(deep ? { takeUp: context.ratio("buttoning") } : {}),
       weltLength:
         fields["welt-length"] ?? (welted ? weltRun(fields).plus(context.length("welt-lap")) : null),
     },
@@ -44,7 +46,6 @@ export function makeHeadboard(fields: HeadboardFields, context: ItemContext): He
     context,
   );
   const hung = fields.fixing !== "bed" && fields.fixing !== "legs";
-  const deep = fields.buttoning === "deep" && fields.buttons !== undefined;
   return {
     ...made,
     materials: [...made.materials, ...(rough ? [] : boardNeeds(size, made.count, context))],
