@@ -8,6 +8,7 @@ import { itemContext } from "./itemContext.ts";
 import type { LookUps } from "./lookUps.ts";
 import { objectFacts } from "./objectFacts.ts";
 import { type RoomPlan, roomPlan } from "./roomPlan.ts";
+import { withUnturned } from "./unturned.ts";
 
 /** A kind whose own types are its own affair: the table of kinds is a list of these. */
 export type AnyKind = ItemKind;
@@ -52,7 +53,7 @@ export function furnishRoom(
     const kind = kinds.find((each) => each.kind === record.kind);
     if (!kind) return [];
     const maker = makerOf(record, kind, records.studio);
-    const { context, used } = itemContext({
+    const input = {
       item: record,
       kind,
       plan,
@@ -60,9 +61,11 @@ export function furnishRoom(
       maker,
       cloth: lookUps.cloth,
       object,
-    });
+    };
+    const { context, used } = itemContext(input);
     const fields = record.fields as never;
-    const made = kind.make(fields, context);
+    // Worked out once more in a context of its own: what the other way asks for is no allowance of this one.
+    const made = withUnturned(kind.make(fields, context), record, kind, itemContext(input).context);
     const placement = placements.get(record.id);
     if (placement) placements.set(record.id, hungBox(record, placement, made, plan.walls));
     return [
