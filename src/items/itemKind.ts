@@ -2,6 +2,7 @@ import type Fraction from "fraction.js";
 import type { z } from "zod";
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
 import type { AllowanceTable } from "../fields/allowance.ts";
+import type { PaintPrice } from "../fields/paintPriceField.ts";
 import type { Length } from "../units/length.ts";
 import type { UnitSystem } from "../units/printLength.ts";
 
@@ -103,6 +104,7 @@ export interface ItemContext {
   readonly paint: {
     readonly coverage: string | null;
     readonly tins: readonly string[] | null;
+    readonly price: readonly PaintPrice[] | null;
   } | null;
   /** The object that it lies on or stands round, as its card has it; null where it has none. */
   readonly host: ObjectFacts | null;

@@ -53,6 +53,7 @@ export function itemContext(input: ContextInput): RecordingContext {
       ? {
           coverage: studio.fields.paint.coverage ?? null,
           tins: studio.fields.paint.tins ?? null,
+          price: studio.fields.paint.price ?? null,
         }
       : null,
     window: plan.placements.get(item.id)?.window ?? null,

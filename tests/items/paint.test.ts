@@ -224,11 +224,11 @@ test("the studio's coverage and tins count where the item is silent; what cannot
   const runs = [wallRun("10 m", "2.5 m")];
   const made = make(
     { coats: "2" },
-    { runs, units: "centimetres", paint: { coverage: "12 m2/l", tins: ["1 l"] } },
+    { runs, units: "centimetres", paint: { coverage: "12 m2/l", tins: ["1 l"], price: null } },
   );
   expect(made.litres?.valueOf()).toBeCloseTo(50 / 12, 9);
   expect(made.tins.map((t) => [t.count, t.tin.text])).toEqual([[5, "1 l"]]);
-  const bad = make({}, { runs, paint: { coverage: "lots", tins: ["bucket"] } });
+  const bad = make({}, { runs, paint: { coverage: "lots", tins: ["bucket"], price: null } });
   expect(bad.diagnostics.map((d) => d.code)).toEqual([
     "studio-paint-unreadable",
     "studio-paint-unreadable",

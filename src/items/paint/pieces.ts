@@ -7,7 +7,8 @@ import { printArea, printCoverage, printVolume } from "./printAmount.ts";
 import type { PaintFields } from "./schema.ts";
 import { tinSizes } from "./studioPaint.ts";
 import type { Area, WoodworkArea } from "./surface.ts";
-import { type TinCount, tinsFor } from "./tins.ts";
+import { tinsToBuy } from "./tinPrices.ts";
+import type { TinCount } from "./tins.ts";
 import { toPaint } from "./toPaint.ts";
 import { SQUARE_FOOT } from "./volume.ts";
 
@@ -38,7 +39,8 @@ export function makePaint(fields: PaintFields, context: ItemContext): PaintMade 
   const coverage = coverageOf(fields, context, notes);
   const { m2PerLitre } = coverage;
   const litres = area === null ? null : area.div(1_000_000).mul(coats).div(m2PerLitre);
-  const tins = litres === null ? [] : tinsFor(litres, tinSizes(fields, context, notes));
+  const tins =
+    litres === null ? [] : tinsToBuy(litres, tinSizes(fields, context, notes), fields, context);
   if (area !== null && litres !== null)
     notes.working.push(...paintWorking({ area, coats, coverage, litres, tins }, context.units));
   const bought = tins.reduce((sum, t) => sum.add(t.tin.litres.mul(t.count)), new Fraction(0));

@@ -32,9 +32,10 @@ export const paintSchema = z.strictObject({
   tins: listField(tinField())
     .optional()
     .meta({ description: "sizes that it is sold in: 1 gal, 1 qt; 2.5 l, 5 l" }),
-  price: paintPriceField()
-    .optional()
-    .meta({ description: "what this paint costs, in place of the studio's price" }),
+  price: paintPriceField().optional().meta({
+    description:
+      "what this paint costs, in place of the studio's price; where every size has its price, the cheapest tins that hold enough are bought, else those that leave least over",
+  }),
   skirting: positiveLengthField()
     .optional()
     .meta({ description: "height of the baseboard, for woodwork" }),

@@ -7,7 +7,7 @@ export interface TinCount {
 }
 
 /**
- * Tins that hold at least `litres`: least paint over, then fewest tins. Of a smaller size never so many that two thirds of the
+ * Tins that hold at least `litres`, where their prices are not known: least paint over, then fewest tins. Of a smaller size never so many that two thirds of the
  * next larger would be bought by it, since three quarts cost about as much as a gallon (common practice, no source).
  */
 export function tinsFor(litres: Fraction, sizes: readonly Tin[]): TinCount[] {
