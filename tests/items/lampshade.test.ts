@@ -275,3 +275,22 @@ test("cautions, materials, drawings and sheet are there for both forms", () => {
     ).toMatch(/\d/);
   }
 });
+
+test("a patterned drum of two panels is told whether its pattern meets at the seams: only where a panel is whole repeats", () => {
+  // By hand: a drum of 20 in is 62.83 in round, 31.416 in a panel: two repeats of 15.7 in are 31.4, two of 13.5 in are 27.
+  const asked = (across: string, match: "straight" | "half-drop" = "straight") => {
+    const repeat = { up: length('12"'), across: length(across), match };
+    const print = clothFacts({
+      id: "print",
+      name: "Print",
+      usableWidth: length('54"'),
+      repeat: { ...repeat, fromSelvedge: null },
+    });
+    return make({ size: '20" x 12"' }, {}, print).made.questions.find((q) => q.includes("seams"));
+  };
+  expect(asked('13.5"')).toContain("its pattern is level but does not meet");
+  expect(asked('15.7"')).not.toContain("does not meet");
+  expect(asked('15.7"')).toContain("2 seams");
+  // Three columns of a half-drop: the third hangs half a repeat lower than the first.
+  expect(asked('10.47"', "half-drop")).toContain("does not meet");
+});

@@ -105,15 +105,22 @@ function panelsOf(
 /** What is still to be asked of a smooth shade's seams and pattern, and of its lamp. */
 function askOfSmooth(
   fields: LampshadeFields,
-  { net }: Frame,
+  { net, foot }: Frame,
   panels: number,
   { cloth, railroaded }: OnCloth,
   notes: Notes,
 ): void {
-  if (panels > 1)
+  if (panels > 1) {
+    // Level along the cloth it always is; round a drum it meets where a panel is a whole number of repeats, on sloping sides never.
+    const column = railroaded ? null : (cloth.repeat?.across ?? null);
+    // Of a half-drop the next column hangs lower: it is alike again after two.
+    const across = cloth.repeat?.match === "half-drop" ? column?.times(2) : column;
+    const apart = across != null && (net !== null || !isWhole(foot, panels, across));
+    const unmatched = apart ? ", at which its pattern is level but does not meet" : "";
     notes.questions.push(
-      `The shade is wider than ${cloth.name} and has ${panels} seams, spread evenly round it: may they show, or may the cloth be run sideways (railroad: yes)?`,
+      `The shade is wider than ${cloth.name} and has ${panels} seams, spread evenly round it${unmatched}: may they show, or may the cloth be run sideways (railroad: yes)?`,
     );
+  }
   const sideways = railroaded ? sidewaysQuestion(cloth) : null;
   if (sideways) notes.questions.push(sideways);
   if (net && cloth.repeat)
@@ -122,6 +129,12 @@ function askOfSmooth(
     );
   if (!fields.fitting) notes.questions.push(FITTING_UNKNOWN);
   notes.questions.push(MOST_THE_LAMP_DRAWS);
+}
+
+/** Whether a drum's panel holds a whole number of repeats, to the 2 mm that its seam can be eased by. */
+function isWhole(foot: Length, panels: number, across: Length): boolean {
+  const repeats = (Math.PI * foot.toMm()) / panels / across.toMm();
+  return Math.abs(repeats - Math.round(repeats)) * across.toMm() <= 2;
 }
 
 /** Whether a motif stands in its front; asked where one is wished and none has room. */
