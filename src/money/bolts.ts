@@ -15,6 +15,8 @@ export interface ClothBolt extends BoltChoice {
   readonly need: Length;
   /** True where the project buys it by the bolt, or it is sold in no other way. */
   readonly taken: boolean;
+  /** True where it is sold in whole bolts alone: what is needed is then bolts already. */
+  readonly soldWhole: boolean;
 }
 
 /** Lengths bought of one cloth for all its makers together, in the order of the purchases; rolls and pieces are none. */
@@ -43,8 +45,9 @@ export function boltsOf(input: MoneyInput, currency: string, found: Diagnostic[]
       { length: bolt.length, price: toMoney(bolt.trade, currency, place, found) },
       unit,
     );
-    const taken = asked.has(id) || cloth.fields.price?.["sold-by"] === "bolt";
-    return [{ cloth: id, name: cloth.fields.cloth, need, taken, ...choice }];
+    const soldWhole = cloth.fields.price?.["sold-by"] === "bolt";
+    const taken = asked.has(id) || soldWhole;
+    return [{ cloth: id, name: cloth.fields.cloth, need, taken, soldWhole, ...choice }];
   });
 }
 

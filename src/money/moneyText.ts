@@ -1,8 +1,9 @@
 import { type Money, printMoney, sumMoney } from "../units/money.ts";
-import { printCloth, type UnitSystem } from "../units/printLength.ts";
+import type { UnitSystem } from "../units/printLength.ts";
 import type { Account } from "./account/account.ts";
 import { accountText } from "./account/accountText.ts";
 import type { Alternative } from "./alternatives.ts";
+import { boltText } from "./boltText.ts";
 import type { TaxedLine } from "./lines.ts";
 import { moneyTable, type Row } from "./moneyTable.ts";
 import { isToCome, pricesIn } from "./pricesIn.ts";
@@ -153,11 +154,8 @@ function boltsText(
   { units }: MoneyWords,
   print: (m: Money) => string,
 ): string[] {
-  return all.bolts.map((b) => {
-    const bolts = b.boltCount === 1 ? "one whole bolt" : `${b.boltCount} whole bolts`;
-    const said = b.taken ? " Bought by the bolt." : b.worth ? " Whole bolts cost less." : "";
-    return `${b.name}: ${printCloth(b.need, units)} cut ${print(b.cut)}; ${bolts} ${print(b.bolts)}, with ${printCloth(b.over, units)} over. A bolt pays from ${printCloth(b.breakEven, units)}.${said}`;
-  });
+  const ends = { worth: "Whole bolts cost less.", dear: "" };
+  return all.bolts.map((b) => boltText(b, units, print, ends));
 }
 
 function alternativeText(

@@ -1,8 +1,9 @@
 import type { FinishedCost } from "../../money/alternatives.ts";
+import { boltText } from "../../money/boltText.ts";
 import type { PlaceShares } from "../../scheme/zones.ts";
 import { capital } from "../../units/capital.ts";
 import { type Money, printMoney } from "../../units/money.ts";
-import { NARROW, printCloth, type UnitSystem } from "../../units/printLength.ts";
+import { NARROW, type UnitSystem } from "../../units/printLength.ts";
 import { wordsIn } from "../../units/spelling.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { type Markup, marked } from "../words/marks.ts";
@@ -118,14 +119,7 @@ export function boltWords(data: ProjectData): Markup[] {
   const { language, units } = data.studio.fields;
   const print = (sum: Parameters<typeof printMoney>[0]): string => printMoney(sum, language);
   return data.money.bolts.map((b) => {
-    const bolts = b.boltCount === 1 ? "one whole bolt" : `${b.boltCount} whole bolts`;
-    const end = b.taken
-      ? "Bought by the bolt."
-      : b.worth
-        ? `Whole bolts cost less: write by-the-bolt: [${b.cloth}] in project.md.`
-        : "Cut costs less.";
-    return marked(
-      `${b.name}: ${printCloth(b.need, units)} cut ${print(b.cut)}; ${bolts} ${print(b.bolts)}, with ${printCloth(b.over, units)} over. A bolt pays from ${printCloth(b.breakEven, units)}. ${end}`,
-    );
+    const worth = `Whole bolts cost less: write by-the-bolt: [${b.cloth}] in project.md.`;
+    return marked(boltText(b, units, print, { worth, dear: "Cut costs less." }));
   });
 }
