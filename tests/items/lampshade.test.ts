@@ -294,3 +294,18 @@ test("a patterned drum of two panels is told whether its pattern meets at the se
   // Three columns of a half-drop: the third hangs half a repeat lower than the first.
   expect(asked('10.47"', "half-drop")).toContain("does not meet");
 });
+
+test("on sloping sides every cloth with a way up is asked about, with how far it leans at the seam", () => {
+  // bt-08, The Net of a Frustum: an angle of 126.4 degrees leans 63.2 on either side.
+  const cone = { form: "cone", size: '8" x 4"', top: '5"' };
+  const lean = (raw: Record<string, unknown>, more: Partial<typeof PLAIN>) =>
+    make(raw, {}, { ...PLAIN, ...more }).made.questions.filter((q) => q.includes("leans"));
+  expect(lean(cone, { mayTurn: true })).toEqual([]);
+  expect(lean(cone, { mayTurn: false })[0]).toContain("by 63° at the seam: is that wanted");
+  expect(lean(cone, { mayTurn: false, nap: true })[0]).toContain("the pile of Print");
+  // By hand: radii 6 and 22.5 cm, 20 cm upright: slant 25.93, angle 360 x 16.5 / 25.93 = 229.1, half of it 114.5 (to whole degrees 115).
+  const steep = { form: "cone", size: "45 cm x 20 cm", top: "12 cm" };
+  expect(lean(steep, { mayTurn: false })[0]).toContain(
+    "by 115° at the seam, so that it is head down",
+  );
+});

@@ -11,6 +11,7 @@ import { cutPanel } from "./development.ts";
 import type { Frame } from "./frame.ts";
 import { FITTING_UNKNOWN, MOST_THE_LAMP_DRAWS } from "./lampQuestions.ts";
 import type { LampshadePlan } from "./lampshadePlan.ts";
+import { leanQuestion } from "./lean.ts";
 import { mark } from "./mark.ts";
 import type { LampshadeFields } from "./schema.ts";
 import { smoothWorking } from "./smoothWorking.ts";
@@ -123,10 +124,8 @@ function askOfSmooth(
   }
   const sideways = railroaded ? sidewaysQuestion(cloth) : null;
   if (sideways) notes.questions.push(sideways);
-  if (net && cloth.repeat)
-    notes.questions.push(
-      `On sloping sides the pattern of ${cloth.name} stands upright only opposite the seam and leans towards it on both sides: is that wanted?`,
-    );
+  const lean = net ? leanQuestion(net, panels, cloth) : null;
+  if (lean) notes.questions.push(lean);
   if (!fields.fitting) notes.questions.push(FITTING_UNKNOWN);
   notes.questions.push(MOST_THE_LAMP_DRAWS);
 }
