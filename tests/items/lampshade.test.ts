@@ -309,3 +309,21 @@ test("on sloping sides every cloth with a way up is asked about, with how far it
     "by 115° at the seam, so that it is head down",
   );
 });
+
+test("a motif stands opposite the seam wherever both sides have the cloth that they take, the lap on one of them", () => {
+  // By hand: 35 cm across is 109.96 cm round, cut 112 with its lap: 54.98 or 55 on the left of the front, 57 on the right. A motif at
+  // 55.5 of 137 cm has 81.5 on its right: it holds. At 54 it has too little on its left.
+  const at = (from: string) => {
+    const repeat = { up: length("30 cm"), across: length("137 cm"), match: "straight" as const };
+    const print = clothFacts({
+      id: "print",
+      name: "Print",
+      usableWidth: length("137 cm"),
+      repeat: { ...repeat, fromSelvedge: length(from) },
+    });
+    return make({ size: "35 cm x 25 cm" }, { units: "centimetres" }, print).made.cuts[0]?.across
+      .how;
+  };
+  expect(at("55.5 cm")).toBe("motif-at");
+  expect(at("54 cm")).toBe("free");
+});

@@ -1,7 +1,7 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
+import { hasMotif, motifMiddles } from "../common/join/centredMotif.ts";
 import { handbookRows } from "../common/join/handbookRows.ts";
 import { motifWhereQuestion } from "../common/join/motifFaults.ts";
 import { sidewaysQuestion } from "../common/join/sideways.ts";
@@ -14,6 +14,7 @@ import type { LampshadePlan } from "./lampshadePlan.ts";
 import { leanQuestion } from "./lean.ts";
 import { mark } from "./mark.ts";
 import type { LampshadeFields } from "./schema.ts";
+import { seamsQuestion } from "./seamsQuestion.ts";
 import { smoothWorking } from "./smoothWorking.ts";
 
 /** More joins than this are no longer a hard shade's. */
@@ -42,7 +43,7 @@ export function planSmooth(
   smoothWorking(fields, { ...frame, panels, cutWidth, cutHeight, lap, turn }, context, notes);
   askOfSmooth(fields, frame, panels, on, notes);
   const frontX = panel ? Length.mm(panel.middleX.toFixed(2)) : cutWidth.minus(lap).dividedBy(2);
-  const motifCentred = isCentred(fields, on, [cutWidth, cutHeight], frontX, context, notes);
+  const motifCentred = isCentred(fields, on, cutWidth, frontX, context, notes);
   if (cloth.nap) notes.questions.push(`Does the pile of ${cloth.name} run up or down the shade?`);
   const laid = railroaded ? ([cutHeight, cutWidth] as const) : ([cutWidth, cutHeight] as const);
   const handbook = inRows(on, laid, panels * count, motifCentred, context, notes);
@@ -111,17 +112,8 @@ function askOfSmooth(
   { cloth, railroaded }: OnCloth,
   notes: Notes,
 ): void {
-  if (panels > 1) {
-    // Level along the cloth it always is; round a drum it meets where a panel is a whole number of repeats, on sloping sides never.
-    const column = railroaded ? null : (cloth.repeat?.across ?? null);
-    // Of a half-drop the next column hangs lower: it is alike again after two.
-    const across = cloth.repeat?.match === "half-drop" ? column?.times(2) : column;
-    const apart = across != null && (net !== null || !isWhole(foot, panels, across));
-    const unmatched = apart ? ", at which its pattern is level but does not meet" : "";
-    notes.questions.push(
-      `The shade is wider than ${cloth.name} and has ${panels} seams, spread evenly round it${unmatched}: may they show, or may the cloth be run sideways (railroad: yes)?`,
-    );
-  }
+  if (panels > 1)
+    notes.questions.push(seamsQuestion(cloth, net !== null, foot, panels, railroaded));
   const sideways = railroaded ? sidewaysQuestion(cloth) : null;
   if (sideways) notes.questions.push(sideways);
   const lean = net ? leanQuestion(net, panels, cloth) : null;
@@ -130,26 +122,26 @@ function askOfSmooth(
   notes.questions.push(MOST_THE_LAMP_DRAWS);
 }
 
-/** Whether a drum's panel holds a whole number of repeats, to the 2 mm that its seam can be eased by. */
-function isWhole(foot: Length, panels: number, across: Length): boolean {
-  const repeats = (Math.PI * foot.toMm()) / panels / across.toMm();
-  return Math.abs(repeats - Math.round(repeats)) * across.toMm() <= 2;
-}
-
 /** Whether a motif stands in its front; asked where one is wished and none has room. */
 function isCentred(
   fields: LampshadeFields,
   { cloth, railroaded }: OnCloth,
-  [cutWidth, cutHeight]: readonly [Length, Length],
+  cutWidth: Length,
   frontX: Length,
   context: ItemContext,
   notes: Notes,
 ): boolean {
   const wanted = fields.motif !== "as-it-falls" && !railroaded && hasMotif(cloth);
   if (!wanted) return false;
-  // The lap makes one side longer: the motif must have that much cloth on its longer side.
-  const longer = Length.max(frontX, cutWidth.minus(frontX));
-  const { fits } = centredPlace(cloth, longer.times(2), cutHeight);
+  // The lap makes one side longer: on each side of the motif there must be as much cloth as that side takes.
+  const right = cutWidth.minus(frontX);
+  const { usableWidth, repeat } = cloth;
+  const fits =
+    !repeat?.across ||
+    !usableWidth ||
+    motifMiddles(cloth).some(
+      (at) => !at.isLessThan(frontX) && !usableWidth.minus(at).isLessThan(right),
+    );
   if (!fits && cloth.repeat?.across)
     notes.questions.push(motifWhereQuestion(cloth, cutWidth, "round the shade", context.units));
   return fits;
