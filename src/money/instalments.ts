@@ -26,6 +26,8 @@ export interface Instalment {
   readonly name: "deposit" | "interim" | "balance";
   readonly due: string;
   readonly amount: Money;
+  /** True of a share of the total and of what takes the rest of it: it grows with prices that are still to come. */
+  readonly isShare: boolean;
 }
 
 /** True of a typed sum, false of a share. */
@@ -105,6 +107,7 @@ export function instalments(
       name: a.name,
       due: a.due,
       amount: sums[i] ?? left,
+      isShare: a.part === "rest" || !isAmount(a.part),
     })),
     diagnostics: found,
   };

@@ -139,13 +139,16 @@ function totalsText(all: ProjectMoney, room: string | null, print: (m: Money) =>
 function wholeProjectText(all: ProjectMoney, print: (m: Money) => string): string[] {
   // Parts of nothing would read as if nothing were to be paid.
   if (pricesIn(all.lines, [all.totals.trade, all.totals.client]) === "none") return [];
+  const soFar = (is: boolean): string => (is && all.lines.some((l) => l.open) ? " so far" : "");
   const phases = all.phases.map(
     (p) =>
       `${p.phase === null ? "Fees, samples and reserve" : `Phase ${p.phase}${p.commitment ? ` (${UNDO[p.commitment]})` : ""}`}: ${print(p.total)}.`,
   );
   return [
     ...phases,
-    ...all.instalments.map((i) => `${i.name}, due at ${i.due}: ${print(i.amount)}.`),
+    ...all.instalments.map(
+      (i) => `${i.name}, due at ${i.due}: ${print(i.amount)}${soFar(i.isShare)}.`,
+    ),
   ];
 }
 

@@ -30,6 +30,13 @@ export function isFinal(project: ProjectRecord): boolean {
   return ["fitted", "archived"].includes(project.fields.status);
 }
 
+const KEPT = "Kept in reserve";
+
+/** True of the line of what is left of the reserve: it is a share of all else, and grows with prices that are still to come. */
+export function isKept({ what, label }: Pick<PriceLine, "what" | "label">): boolean {
+  return what === "reserve" && label === KEPT;
+}
+
 const zeroOf = (currency: string): Money => money(0, currency);
 
 function line(
@@ -96,7 +103,7 @@ export function reserveOf(
   const left = isMore ? zero : subtractMoney(kept, used);
   const reserve = { kept, used, left, isFinal: isFinal(project) };
   if (isMore) found.push(overused(project, reserve, language));
-  const rest = { ...line("Kept in reserve", zero, left, "none"), tax: zero, unchosen: false };
+  const rest = { ...line(KEPT, zero, left, "none"), tax: zero, unchosen: false };
   const isKept = hasReserve && !reserve.isFinal && !(uses.length > 0 && left.minor === 0n);
   return { reserve, lines: isKept ? [...uses, rest] : uses };
 }

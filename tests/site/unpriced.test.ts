@@ -86,3 +86,66 @@ test("a payment before any price is in is told, and nothing is in credit", async
   expect(computed.money("quay")?.text).toContain("Paid €120.00.");
   expect(computed.money("quay")?.text).not.toContain("in credit");
 });
+
+/** The parts and the reserve as the proposal and the account print them, with what their stars mean. */
+async function shares(instalments: string, making = "making: 40", price = "") {
+  const all = files(making, price);
+  const project = (all["projects/quay/project.md"] as string).replace(
+    /instalments: .*/,
+    instalments,
+  );
+  const computed = await computedFolder({ ...all, "projects/quay/project.md": project });
+  expect(computed.diagnostics.filter((d) => d.severity === "error")).toEqual([]);
+  const model = (path: string) =>
+    computed.pages.find((p) => p.path === path)?.model as Readonly<Record<string, unknown>>;
+  const budget = model("client/quay/proposal.html").budget as {
+    instalments: { sum: string }[];
+    closing: { sum: string }[];
+    open: string;
+    partsOpen: string;
+  };
+  const account = model("studio/quay/account.html") as unknown as {
+    due: { rows: { sum: string; open: string }[]; total: { sum: string }; note: string };
+    paid: { total: string; rest: { sum: string } };
+    reserve: { kept: string; rest: { sum: string } };
+    made: { whole: { rows: { sum: string }[] } };
+  };
+  return { budget, account, text: computed.money("quay")?.text ?? "" };
+}
+const sumsOf = (rows: readonly { readonly sum: string }[]) => rows.map((r) => r.sum);
+const NOTE =
+  "* Price to come: Linen. The total leaves it out. The reserve is a share of the prices that are in, and will grow with the others.";
+
+test("parts and reserve that are shares of a total not yet whole carry its star and its note", async () => {
+  // Of 52.80, of which 4.80 are the reserve: half of it, and the rest.
+  const half = "instalments: [{ deposit: 50%, due: approval }, { balance: rest, due: fitting }]";
+  const { budget, account, text } = await shares(half);
+  expect(sumsOf(budget.instalments)).toEqual(["26.40 *", "26.40 *"]);
+  expect(sumsOf(budget.closing)).toEqual(["4.80 *"]);
+  expect([budget.open, budget.partsOpen]).toEqual([NOTE, NOTE]);
+  expect(sumsOf(account.due.rows)).toEqual(["26.40 *", "26.40 *"]);
+  expect(account.due.total.sum).toBe("52.80 *");
+  expect(account.due.note).toBe(NOTE);
+  expect([account.paid.total, account.paid.rest.sum]).toEqual(["52.80 *", "52.80 *"]);
+  expect([account.reserve.kept, account.reserve.rest.sum]).toEqual(["4.80 *", "4.80 *"]);
+  expect(sumsOf(account.made.whole.rows)).toEqual(["4.80 *"]);
+  expect(text).toContain("deposit, due at approval: €26.40 so far.");
+});
+
+test("a part that is a sum stands as it is, and so does what was approved but for the balance", async () => {
+  const sum = "instalments: [{ deposit: €20, due: approval }, { balance: rest, due: fitting }]";
+  const typed = await shares(sum);
+  expect(sumsOf(typed.budget.instalments)).toEqual(["20.00", "32.80 *"]);
+  expect(sumsOf(typed.account.due.rows)).toEqual(["20.00", "32.80 *"]);
+  const approved = await shares(
+    "revision: A\napprovals: [{ revision: A, by: Nobody, on: 2026-11-02, total: 50 }]\ninstalments: [{ deposit: 50%, due: approval }, { balance: rest, due: fitting }]",
+  );
+  expect(sumsOf(approved.account.due.rows)).toEqual(["25.00", "27.80 *"]);
+});
+
+test("once every price is in nothing carries a star", async () => {
+  const half = "instalments: [{ deposit: 50%, due: approval }, { balance: rest, due: fitting }]";
+  const whole = await shares(half, "making: 40", "price: { trade: 10, client: 20, per: m }");
+  expect(JSON.stringify([whole.budget.instalments, whole.account])).not.toContain("*");
+  expect(whole.account.due.note).toBe("");
+});

@@ -1,6 +1,7 @@
 import type { TaxedLine } from "../../money/lines.ts";
 import { payable } from "../../money/payable.ts";
 import { pricesIn } from "../../money/pricesIn.ts";
+import { isKept } from "../../money/reserve.ts";
 import { capital, within } from "../../units/capital.ts";
 import {
   compareMoney,
@@ -53,6 +54,8 @@ export interface Budget {
     readonly due: string;
     readonly sum: string;
   }[];
+  /** The same below the parts; empty where none has a star. */
+  readonly partsOpen: string;
   readonly rooms: readonly {
     readonly name: string;
     readonly sum: string;
@@ -107,6 +110,8 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
   );
   const reserve = kept.minor === 0n ? null : kept;
   const isFinal = m.reserve.isFinal;
+  const isOpen = clientLines.some((l) => l.open);
+  const isReserveShare = isOpen && clientLines.some(isKept);
   const groups = phases.map(
     (phase, at): BudgetGroup & { parts: StairPart[]; lines: readonly TaxedLine[] } => {
       const lines = clientLines.filter((l) => l.item !== null && (l.phase ?? 1) === phase);
@@ -175,7 +180,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     reserve: reserve
       ? {
           sum: reserve,
-          words: `${isFinal ? "used of the reserve" : "kept in reserve"}, ${alike(reserve)}`,
+          words: `${isFinal ? "used of the reserve" : "kept in reserve"}, ${soFar([], alike(reserve), isReserveShare)}`,
         }
       : null,
     limit: m.totals.budget
@@ -227,7 +232,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
         ? [
             {
               what: isFinal ? "Used of the reserve" : "Kept in reserve for the unforeseen",
-              sum: print(reserve),
+              sum: soFar([], print(reserve), isReserveShare),
             },
           ]
         : []),
@@ -237,8 +242,9 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     instalments: m.instalments.map((i) => ({
       name: capital(i.name),
       due: DUE_WORDS[i.due] ?? i.due,
-      sum: unpriced ? "to come *" : print(i.amount),
+      sum: unpriced ? "to come *" : soFar([], print(i.amount), isOpen && i.isShare),
     })),
+    partsOpen: unpriced || m.instalments.some((i) => i.isShare) ? open : "",
     rooms: m.rooms.map(({ room, totals }) => {
       const own = clientLines.filter((l) => l.room === room);
       const left = totals.remaining;

@@ -28,11 +28,12 @@ const READY_WORDS: Readonly<Record<string, string>> = { cushion: "filling", "sea
 
 /**
  * A sum as a client reads it: with a star where a price of its lines is still to come, and no figure at all where every price is. A fee
- * that is a share is open as long as its base is, and stands in the total as far as it is known.
+ * that is a share is open as long as its base is, and stands in the total as far as it is known. So does `share`, what is a share of the total
+ * itself while that is not the whole.
  */
-export function soFar(lines: readonly TaxedLine[], sum: string): string {
+export function soFar(lines: readonly TaxedLine[], sum: string, share = false): string {
   if (lines.length > 0 && lines.every(isToCome)) return "to come *";
-  return lines.some((l) => l.open) ? `${sum} *` : sum;
+  return share || lines.some((l) => l.open) ? `${sum} *` : sum;
 }
 
 /** What marks an item that is new, or another, since the last proposal that was sent. */

@@ -16,7 +16,7 @@ export interface Remark {
 /** What was approved, today's total beside it, and what is to be written where something is not. */
 export function agreedPart(data: ProjectData) {
   const { account: a, project } = data;
-  const { bare, day } = pens(data);
+  const { bare, day, star } = pens(data);
   const { revision } = project.fields;
   return {
     rows: a.approvals.map((one) => ({
@@ -29,7 +29,7 @@ export function agreedPart(data: ProjectData) {
       what: revision ? `Revision ${revision}, as it is now` : "As it is now",
       by: a.unapproved !== null || a.last === null ? "not approved" : "",
       on: day(a.asOf),
-      total: a.pricesIn === "none" ? "price to come" : bare(a.total),
+      total: a.pricesIn === "none" ? "price to come" : star(bare(a.total)),
     },
     // With it the rows add up to what has changed.
     unused:
@@ -40,7 +40,9 @@ export function agreedPart(data: ProjectData) {
       a.change && a.change.minor !== 0n
         ? {
             what: a.change.minor < 0n ? "Less than approved" : "More than approved",
-            sum: bare(a.change.minor < 0n ? { ...a.change, minor: -a.change.minor } : a.change),
+            sum: star(
+              bare(a.change.minor < 0n ? { ...a.change, minor: -a.change.minor } : a.change),
+            ),
           }
         : null,
     remarks: agreedRemarks(data),

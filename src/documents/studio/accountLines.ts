@@ -5,7 +5,7 @@ import {
   taxSplit,
 } from "../../money/account/byKind.ts";
 import type { TaxedLine } from "../../money/lines.ts";
-import type { Reserve } from "../../money/reserve.ts";
+import { isKept, type Reserve } from "../../money/reserve.ts";
 import { capital } from "../../units/capital.ts";
 import { addMoney, type Money, timesMoney } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
@@ -112,6 +112,7 @@ function changedWords({ account, changes, sent }: ProjectData): string {
 function rowMaker(data: ProjectData) {
   const { taxIncluded, currency } = data.money;
   const { bare } = pens(data);
+  const isOpen = data.money.lines.some((l) => l.open);
   return (what: string, lines: readonly TaxedLine[]): MadeRow => {
     const net = (kinds: readonly AccountKind[], taxed: TaxedLine["taxKind"]): string => {
       // What was used of the reserve stands as what it was.
@@ -127,7 +128,7 @@ function rowMaker(data: ProjectData) {
       goods: net(["goods", "samples"], "goods"),
       work: net(["making", "fees"], "services"),
       tax: all.tax.minor === 0n ? "" : bare(all.tax),
-      sum: soFar(lines, bare(all.sum)),
+      sum: soFar(lines, bare(all.sum), isOpen && lines.some(isKept)),
     };
   };
 }

@@ -26,7 +26,7 @@ export function reservePart(data: ProjectData) {
   const { account, money, project } = data;
   const { reserve } = account;
   if (!isThere(reserve) || account.pricesIn === "none") return null;
-  const { bare, day } = pens(data);
+  const { bare, day, star } = pens(data);
   const uses = project.fields["reserve-used"] ?? [];
   // The lines of what was used stand before that of what is left, in the order of the file.
   const lines = money.lines.filter((l) => l.what === "reserve").slice(0, uses.length);
@@ -34,7 +34,7 @@ export function reservePart(data: ProjectData) {
   const isMore = used.minor > kept.minor;
   const over = { ...used, minor: used.minor - kept.minor };
   return {
-    kept: bare(kept),
+    kept: star(bare(kept)),
     rows: uses.map((use, at) => ({
       what: use.what,
       on: day(use.on),
@@ -43,7 +43,10 @@ export function reservePart(data: ProjectData) {
     used: bare(used),
     rest: isMore
       ? { what: "More than there was, and charged", sum: bare(over) }
-      : { what: isFinal ? "Not used, and not charged" : "Left, and in the total", sum: bare(left) },
+      : {
+          what: isFinal ? "Not used, and not charged" : "Left, and in the total",
+          sum: star(bare(left)),
+        },
     paste:
       uses.length > 0 || isFinal
         ? []

@@ -2,6 +2,7 @@ import type { Account } from "../../money/account/account.ts";
 import { paymentLine } from "../../money/account/pasteLines.ts";
 import { capital } from "../../units/capital.ts";
 import type { ProjectData } from "../projectData.ts";
+import { openNote } from "../proposal/openNote.ts";
 import { pens } from "./accountPens.ts";
 
 const WHEN: Readonly<Record<string, string>> = {
@@ -13,20 +14,22 @@ const WHEN: Readonly<Record<string, string>> = {
 /** What is due when, how far each part is paid, and which total the parts stand by. */
 export function duePart(data: ProjectData) {
   const { account: a } = data;
-  const { bare, day } = pens(data);
+  const { bare, day, star } = pens(data);
   // Until a price is in, or a total was approved, a part is a share of nothing known.
   const isKnown = a.pricesIn !== "none" || a.parts.some((part) => part.sum.minor !== 0n);
-  const sumOrNone = (sum: typeof a.total): string => (isKnown ? bare(sum) : "to come");
+  const sumOrNone = (sum: typeof a.total, isShare = true): string =>
+    isKnown ? star(bare(sum), isShare) : "to come";
   return {
     words: a.parts.length > 0 ? standWords(data) : "",
+    note: isKnown && a.pricesIn === "some" ? openNote(data.money.lines) : "",
     rows: a.parts.map((part) => {
       const when = WHEN[part.due.toLowerCase()] ?? (part.due === part.dueOn ? "" : part.due);
       return {
         name: capital(part.name),
         when: capital([when, part.dueOn ? day(part.dueOn) : ""].filter((w) => w !== "").join(", ")),
-        sum: sumOrNone(part.sum),
+        sum: sumOrNone(part.sum, part.isShare),
         paid: bare(part.paid),
-        open: sumOrNone(part.open),
+        open: sumOrNone(part.open, part.isShare),
         state: isKnown ? stateWords(part, a.asOf, day) : "",
       };
     }),
@@ -82,7 +85,7 @@ function standWords(data: ProjectData): string {
 /** Every payment, their sum, and what remains. */
 export function paidPart(data: ProjectData) {
   const { account: a } = data;
-  const { bare, day } = pens(data);
+  const { bare, day, star } = pens(data);
   const open = a.parts.find((part) => part.open.minor > 0n);
   const remaining = a.remaining.minor;
   const isUnpriced = a.pricesIn === "none";
@@ -95,12 +98,12 @@ export function paidPart(data: ProjectData) {
       sum: p.counts ? bare(p.amount) : `(${bare(p.amount)})`,
     })),
     paid: bare(a.paid),
-    total: isUnpriced ? "price to come" : bare(a.total),
+    total: isUnpriced ? "price to come" : star(bare(a.total)),
     rest: isUnpriced
       ? { what: "Remains to be paid", sum: "to come" }
       : {
           what: remaining < 0n ? "In credit" : "Remains to be paid",
-          sum: bare(remaining < 0n ? { ...a.remaining, minor: -remaining } : a.remaining),
+          sum: star(bare(remaining < 0n ? { ...a.remaining, minor: -remaining } : a.remaining)),
         },
     paste: [
       "payments:",

@@ -7,9 +7,10 @@ export function accountText(account: Account, language: string): string[] {
   const print = (sum: Money): string => printMoney(sum, language);
   const { last, change, parts, payments, remaining } = account;
   const isUnpriced = account.pricesIn === "none";
+  const soFar = account.pricesIn === "some" ? " so far" : "";
   const today = isUnpriced
     ? "no price is in yet"
-    : `today ${print(account.total)}${change && change.minor !== 0n ? `, ${moreOrLess(change, language)}` : ""}`;
+    : `today ${print(account.total)}${soFar}${change && change.minor !== 0n ? `, ${moreOrLess(change, language)}` : ""}`;
   const agreed = !last
     ? `nothing is approved yet; ${today}`
     : last.total
@@ -23,7 +24,7 @@ export function accountText(account: Account, language: string): string[] {
   return [
     "",
     `Account on ${account.asOf}: ${agreed}.`,
-    ...reserveText(account, print),
+    ...reserveText(account, print, soFar),
     // What was approved is owed whatever has a price today; else parts of nothing would read as paid.
     ...(isUnpriced && !last?.total ? [] : parts).map((part) => {
       const paid =
@@ -34,7 +35,7 @@ export function accountText(account: Account, language: string): string[] {
           : part.state === "part-paid"
             ? `${print(part.paid)} paid, ${print(part.open)} open`
             : "open";
-      return `  ${part.name}, due ${dueWords(part)}: ${print(part.sum)}, ${paid}.`;
+      return `  ${part.name}, due ${dueWords(part)}: ${print(part.sum)}${part.isShare ? soFar : ""}, ${paid}.`;
     }),
     `Paid ${print(account.paid)}${ahead > 0 ? ` (${ahead} dated ahead, not counted)` : ""}${isUnpriced ? "" : `; ${rest}`}.`,
   ];
@@ -44,10 +45,11 @@ export function accountText(account: Account, language: string): string[] {
 function reserveText(
   { reserve: { kept, used, left, isFinal } }: Account,
   print: (sum: Money) => string,
+  soFar: string,
 ): string[] {
   if (kept.minor === 0n && used.minor === 0n) return [];
   const rest = isFinal ? "not used, and not charged" : "left, and in the total";
-  return [`Reserve ${print(kept)}: ${print(used)} used, ${print(left)} ${rest}.`];
+  return [`Reserve ${print(kept)}${soFar}: ${print(used)} used, ${print(left)} ${rest}.`];
 }
 
 /** `at approval, 2026-10-21`; a date by itself, and words of her own as they are. */

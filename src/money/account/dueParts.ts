@@ -16,6 +16,8 @@ export interface DuePart {
   readonly agreed: Money;
   /** What it comes to with what has changed since. */
   readonly sum: Money;
+  /** True where it grows with prices that are still to come. */
+  readonly isShare: boolean;
 }
 
 /**
@@ -77,6 +79,17 @@ export function standing(
   return { agreed, today: withoutLess(today) };
 }
 
+/**
+ * True of the part that grows with prices that are still to come: of what was approved the balance alone, since the others stand; else
+ * every share of the total, and what takes the rest of it.
+ */
+function isShare(asked: readonly InstalmentAsked[], at: number, isApproved: boolean): boolean {
+  if (isApproved) return at === balanceAt(asked);
+  const part = asked[at]?.part;
+  const takesRest = at === asked.length - 1 && !asked.some((a) => a.part === "rest");
+  return part === undefined || part === "rest" || !isAmount(part) || takesRest;
+}
+
 const ISO_DATE = /^\d{4}-\d{2}-\d{2}$/;
 
 /** When a part falls due: at the last approval, the first order, the fitting, or its own date; null where that is not known yet. */
@@ -103,5 +116,6 @@ export function duePartsOf(project: ProjectRecord, agreed: Agreed, total: Money)
     dueOn: dueDate(due, project, agreed),
     agreed: sums.agreed[at] as Money,
     sum: sums.today[at] as Money,
+    isShare: isShare(asked, at, Boolean(agreed.last?.total)),
   }));
 }
