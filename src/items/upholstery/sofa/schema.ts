@@ -22,7 +22,7 @@ export const sofaSchema = z.strictObject({
     .optional()
     .meta({
       description:
-        "loveseat (two seats) or sofa (about 7 ft): for an estimate before it is measured",
+        "loveseat (two seats, up to 6 ft) or sofa (about 7 ft), a wider one taking more in proportion: for an estimate before it is measured",
     }),
   cover: wordField(["fixed", "loose"]).optional().meta({
     description: "fixed where nothing is said; loose: a loose cover (slipcover)",
