@@ -38,7 +38,7 @@ export function stairWords({ steps, reserve, limit }: Stair): { name: string; su
 
 const WIDTH = 170;
 const BAR = 8.5;
-const PITCH = 13;
+const PITCH = 12;
 const TOP = 9;
 const r = (n: number): string => svgNumber(n, 2);
 
