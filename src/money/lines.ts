@@ -14,7 +14,8 @@ export type LineKind =
   | "freight"
   | "sample"
   | "fee"
-  | "reserve";
+  | "reserve"
+  | "reserve-used";
 
 /** A priced line before tax. Trade is what the studio pays, client what it charges. */
 export interface PriceLine {

@@ -8,6 +8,7 @@ import type { TaxedLine } from "./lines.ts";
 import { moneyTable, type Row } from "./moneyTable.ts";
 import { isToCome, pricesIn } from "./pricesIn.ts";
 import type { ProjectMoney } from "./projectMoney.ts";
+import { isReserve } from "./reserve.ts";
 
 /** How hard a phase is to undo, by its hardest item. */
 const UNDO: Readonly<Record<1 | 2 | 3, string>> = {
@@ -45,7 +46,7 @@ export function moneyText(
 ): string {
   const print = (m: Money): string => printMoney(m, words.language);
   // A share of prices that are still to come is no sum yet.
-  const told = all.lines.filter((l) => l.what !== "reserve" || l.client.minor !== 0n);
+  const told = all.lines.filter((l) => !isReserve(l) || l.client.minor !== 0n);
   const lines = room === null ? told : told.filter((l) => l.room === room);
   const out = [
     ...moneyTable(rowsOf(lines, all.currency, words), print),
@@ -104,10 +105,11 @@ function sums(lines: readonly TaxedLine[], currency: string): Row["sums"] {
 }
 
 /** `cloth Pomander`, but `making` where the label says no more than the line's kind. */
-function lineWords({ what, label }: TaxedLine): string {
+function lineWords(line: TaxedLine): string {
+  const { what, label } = line;
   const said = label.toLowerCase();
   if (said === what) return what;
-  return said.startsWith(`${what} `) || what === "fee" || what === "reserve"
+  return said.startsWith(`${what} `) || what === "fee" || isReserve(line)
     ? label
     : `${what}: ${label}`;
 }

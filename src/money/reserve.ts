@@ -1,4 +1,5 @@
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import { isFitted } from "../records/hasReached.ts";
 import type { ProjectRecord, StudioRecord } from "../records/records.ts";
 import {
   compareMoney,
@@ -25,21 +26,20 @@ export interface Reserve {
   readonly isFinal: boolean;
 }
 
-/** True once everything is fitted: then the account is the last one. */
-export function isFinal(project: ProjectRecord): boolean {
-  return ["fitted", "archived"].includes(project.fields.status);
+/** True of the line of what is left of the reserve: it is a share of all else, and grows with prices that are still to come. */
+export function isKept({ what }: Pick<PriceLine, "what">): boolean {
+  return what === "reserve";
 }
 
-const KEPT = "Kept in reserve";
-
-/** True of the line of what is left of the reserve: it is a share of all else, and grows with prices that are still to come. */
-export function isKept({ what, label }: Pick<PriceLine, "what" | "label">): boolean {
-  return what === "reserve" && label === KEPT;
+/** True of what is left of the reserve and of what was taken out of it. */
+export function isReserve(line: Pick<PriceLine, "what">): boolean {
+  return isKept(line) || line.what === "reserve-used";
 }
 
 const zeroOf = (currency: string): Money => money(0, currency);
 
 function line(
+  what: PriceLine["what"],
   label: string,
   trade: Money,
   client: Money,
@@ -48,7 +48,7 @@ function line(
   return {
     room: null,
     item: null,
-    what: "reserve",
+    what,
     label,
     cloth: null,
     maker: null,
@@ -74,7 +74,7 @@ function usedLines(
       return typed ? toMoney(typed, currency, place, found) : zeroOf(currency);
     };
     const label = `${use.what}, from the reserve`;
-    return line(label, read("trade"), read("amount"), use.kind ?? "services");
+    return line("reserve-used", label, read("trade"), read("amount"), use.kind ?? "services");
   });
   const taxes = taxOnLines(lines, rates, currency);
   return lines.map((each, at) => ({ ...each, tax: taxes[at] as Money, unchosen: false }));
@@ -101,11 +101,15 @@ export function reserveOf(
   const used = payable(uses, rates.included, currency);
   const isMore = compareMoney(used, kept) > 0;
   const left = isMore ? zero : subtractMoney(kept, used);
-  const reserve = { kept, used, left, isFinal: isFinal(project) };
+  const reserve = { kept, used, left, isFinal: isFitted(project) };
   if (isMore) found.push(overused(project, reserve, language));
-  const rest = { ...line(KEPT, zero, left, "none"), tax: zero, unchosen: false };
-  const isKept = hasReserve && !reserve.isFinal && !(uses.length > 0 && left.minor === 0n);
-  return { reserve, lines: isKept ? [...uses, rest] : uses };
+  const rest = {
+    ...line("reserve", "Kept in reserve", zero, left, "none"),
+    tax: zero,
+    unchosen: false,
+  };
+  const isCharged = hasReserve && !reserve.isFinal && !(uses.length > 0 && left.minor === 0n);
+  return { reserve, lines: isCharged ? [...uses, rest] : uses };
 }
 
 function overused(project: ProjectRecord, { kept, used }: Reserve, language: string): Diagnostic {

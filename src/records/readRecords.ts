@@ -4,6 +4,7 @@ import { allowancesSchema } from "./allowancesSchema.ts";
 import type { Known, Use } from "./checks/known.ts";
 import type { ItemTable } from "./itemTable.ts";
 import { formatKeys } from "./reading/formatKeys.ts";
+import { kindSynonyms } from "./reading/kindCalled.ts";
 import { idOf, type Reading, type TextFile } from "./reading/readCard.ts";
 import { readLibrary } from "./readLibrary.ts";
 import { type ReadProject, readProject } from "./readProject.ts";
@@ -48,9 +49,7 @@ export function readingOf(items: ItemTable): Reading {
     ...items.map((entry) => entry.schema),
   ]);
   const kinds = items.map((entry) => entry.kind);
-  const synonyms = new Map(
-    items.flatMap((entry) => entry.synonyms.map((word) => [word, entry.kind] as const)),
-  );
+  const synonyms = kindSynonyms(items);
   return {
     isKey: (word) => keys.has(word) || synonyms.has(word) || sameWord(word, kinds) !== undefined,
     synonyms,

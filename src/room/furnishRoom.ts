@@ -65,7 +65,12 @@ export function furnishRoom(
     const { context, used } = itemContext(input);
     const fields = record.fields as never;
     // Worked out once more in a context of its own: what the other way asks for is no allowance of this one.
-    const made = withUnturned(kind.make(fields, context), record, kind, itemContext(input).context);
+    const made = withUnturned(
+      kind.make(fields, context),
+      record,
+      kind,
+      () => itemContext(input).context,
+    );
     const placement = placements.get(record.id);
     if (placement) placements.set(record.id, hungBox(record, placement, made, plan.walls));
     return [

@@ -13,17 +13,19 @@ const clothOf = (made: Made, cloth: string): Length =>
 /**
  * What an item that is run sideways as it says (`railroad: yes`) comes to, with the same unturned beside it: both lengths by the
  * handbook in its working, and a question where unturned it takes less cloth in no more pieces, so that turning saves no join. The same
- * as it was made where it is not run sideways, or cannot be made unturned. `context` is one of its own, since it is asked again.
+ * as it was made where it is not run sideways, or cannot be made unturned. `freshContext` gives
+ * one of its own, since it is asked again.
  */
 export function withUnturned(
   made: Made,
   record: ItemRecord,
   kind: ItemKind,
-  context: ItemContext,
+  freshContext: () => ItemContext,
 ): Made {
   const fields = record.fields as Readonly<Record<string, unknown>>;
   const { railroad, cloth, ...rest } = fields;
   if (railroad !== true || typeof cloth !== "string" || hasErrors(made.diagnostics)) return made;
+  const context = freshContext();
   const other = kind.make({ ...rest, cloth } as never, context) as Made;
   if (hasErrors(other.diagnostics) || other.cuts.length === 0) return made;
   const [turned, unturned] = [clothOf(made, cloth), clothOf(other, cloth)];

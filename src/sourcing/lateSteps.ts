@@ -1,6 +1,6 @@
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import { isFitted } from "../records/hasReached.ts";
 import type { Schedule, ScheduleInput, Step, StepKind } from "./scheduleTypes.ts";
-import { isFitted } from "./whatIsDone.ts";
 
 const SAYS: Readonly<Record<StepKind, { readonly said: string; readonly hint: string }>> = {
   approval: {

@@ -1,10 +1,10 @@
+import { isFitted } from "../records/hasReached.ts";
 import { daysBetween } from "./calendar.ts";
 import { type Closing, closedAtFitting, closedUntil, closingsWithin } from "./closings.ts";
 import { leadBook } from "./leadBook.ts";
 import { needsOf } from "./needs.ts";
 import type { Draft, Schedule, ScheduleInput, Step, StepKind } from "./scheduleTypes.ts";
 import { approvalStep, arrivalSteps, orderSteps, workSteps } from "./steps.ts";
-import { isFitted } from "./whatIsDone.ts";
 
 const ORDER: readonly StepKind[] = ["approval", "sample", "order", "cloth", "work"];
 

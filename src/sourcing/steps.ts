@@ -1,3 +1,4 @@
+import { hasReached } from "../records/hasReached.ts";
 import type { Duration } from "../units/duration.ts";
 import { openDaysOf } from "./closings.ts";
 import type { LeadBook } from "./leadBook.ts";
@@ -5,7 +6,7 @@ import { boughtCards, isSampled, leadOfCloth, leadOfMaker, type MissingLine } fr
 import { type Need, workOf } from "./needs.ts";
 import { before, type OpenDays, type Reckoned } from "./openDays.ts";
 import type { Draft, ScheduleInput } from "./scheduleTypes.ts";
-import { approvalOf, arrivalState, hasReached, orderState } from "./whatIsDone.ts";
+import { approvalOf, arrivalState, orderState } from "./whatIsDone.ts";
 
 const back = (day: string, span: Duration | undefined, open: OpenDays): Reckoned =>
   span ? before(day, span, open) : { on: day, movedFrom: null };

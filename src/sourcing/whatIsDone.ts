@@ -1,22 +1,11 @@
 import { orderedOf } from "../quantities/ordered.ts";
+import { hasReached } from "../records/hasReached.ts";
 import type { ProjectRecord } from "../records/records.ts";
-import { PROJECT_STATES } from "../records/schema/projectSchema.ts";
 import { openDaysOf } from "./closings.ts";
 import { leadOfCloth } from "./leadTimes.ts";
 import { arrivedOf, type Need } from "./needs.ts";
 import { after, openAfter } from "./openDays.ts";
 import type { ScheduleInput, Step } from "./scheduleTypes.ts";
-
-/** True where the project's status is this one or a later one. */
-export function hasReached(
-  project: ProjectRecord,
-  state: (typeof PROJECT_STATES)[number],
-): boolean {
-  return PROJECT_STATES.indexOf(project.fields.status) >= PROJECT_STATES.indexOf(state);
-}
-
-/** True from the fitting on: then nothing is late any more. */
-export const isFitted = (project: ProjectRecord): boolean => hasReached(project, "fitted");
 
 /** When the state that is now proposed was approved; null while it is not. */
 export function approvalOf(project: ProjectRecord): Step["done"] {

@@ -30,7 +30,7 @@ function account(status: string, more: readonly string[] = [APPROVED], studio = 
     reserve: [kept, used, left].map((sum) => Number(sum.minor)),
     parts: found.parts.map((part) => Number(part.sum.minor)),
     reserveLines: priced.money.lines
-      .filter((l) => l.what === "reserve")
+      .filter((l) => l.what === "reserve" || l.what === "reserve-used")
       .map((l) => [l.label, Number(l.client.minor), Number(l.tax.minor)]),
     said: [...priced.money.diagnostics, ...found.diagnostics].map((d) => d.code),
   };
@@ -81,7 +81,7 @@ test("what was used is taxed as what it is, and moves no other sum", () => {
   expect(
     goods.account.taxes.map((t) => [t.kind, Number(t.net.minor), Number(t.tax.minor)]),
   ).toEqual([["goods", 1900, 190]]);
-  expect(goods.money.lines.find((l) => l.what === "reserve")?.trade.minor).toBe(300n);
+  expect(goods.money.lines.find((l) => l.what === "reserve-used")?.trade.minor).toBe(300n);
   const held = STUDIO_WITH.replace("services: 0", "services: 0, included: yes");
   // Prices hold the tax: 60 in all, 6 in reserve, and of the four 36 cents are tax.
   const within = account("fitted", [use("4", ", kind: goods")], held);

@@ -1,8 +1,8 @@
 import { BLANK } from "../../fields/blank.ts";
 import { itemBase } from "../../fields/itemBase.ts";
-import { nearest } from "../../fields/suggest.ts";
 import type { ItemKind } from "../../items/itemKind.ts";
 import { ITEM_KINDS } from "../../items/kinds.ts";
+import { kindCalled, kindHint, kindSynonyms } from "../../records/reading/kindCalled.ts";
 import { UsageError } from "../outcome.ts";
 import { type FieldSchema, fieldLines, itemLines } from "./fieldLines.ts";
 import { type FieldsOf, schemaOf } from "./schemaOf.ts";
@@ -55,17 +55,16 @@ export function itemOf(name: string, fields: FieldsOf = schemaOf): string {
 /** The kinds of some names, as typed; all of them where no name is. Throws a UsageError for one that is no kind. */
 export function kindsNamed(names: readonly string[] | null): readonly ItemKind[] {
   if (names === null) return ITEM_KINDS;
+  const synonyms = kindSynonyms(ITEM_KINDS);
   return names.map((name) => {
     const word = name.trim().toLowerCase().replace(/\s+/g, "-");
-    const found = ITEM_KINDS.find(({ kind, synonyms }) => [kind, ...synonyms].includes(word));
+    const found = kindCalled(word, ITEM_KINDS, synonyms);
     if (found) return found;
-    const near = nearest(
-      word,
-      ITEM_KINDS.flatMap(({ kind, synonyms }) => [kind, ...synonyms]),
-    );
     const known = ITEM_KINDS.map(({ kind }) => kind).join(", ");
-    const hint = near === null ? "" : ` Did you mean ${near}?`;
-    throw new UsageError(`“${name}” is not a kind of item.${hint} Kinds: ${known}.`);
+    const hint = kindHint(word, ITEM_KINDS);
+    throw new UsageError(
+      `“${name}” is not a kind of item.${hint === null ? "" : ` ${hint}`} Kinds: ${known}.`,
+    );
   });
 }
 

@@ -1,7 +1,7 @@
 import type { TaxedLine } from "../../money/lines.ts";
 import { payable } from "../../money/payable.ts";
 import { pricesIn } from "../../money/pricesIn.ts";
-import { isKept } from "../../money/reserve.ts";
+import { isKept, isReserve } from "../../money/reserve.ts";
 import { capital, within } from "../../units/capital.ts";
 import {
   compareMoney,
@@ -18,6 +18,7 @@ import type { ProjectData } from "../projectData.ts";
 import { currencySign } from "../words/bareMoney.ts";
 import type { Markup } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
+import { starred, TO_COME } from "../words/stars.ts";
 import { type BudgetRow, itemRows, soFar } from "./itemRows.ts";
 import { openNote } from "./openNote.ts";
 import { type Stair, type StairPart, stairSvg, stairWords } from "./stair.ts";
@@ -103,11 +104,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     ...new Set(clientLines.filter((l) => l.item !== null).map((l) => l.phase ?? 1)),
   ].sort((a, b) => a - b);
   // A share of prices that are still to come is no sum yet.
-  const kept = payable(
-    clientLines.filter((l) => l.what === "reserve"),
-    m.taxIncluded,
-    m.currency,
-  );
+  const kept = payable(clientLines.filter(isReserve), m.taxIncluded, m.currency);
   const reserve = kept.minor === 0n ? null : kept;
   const isFinal = m.reserve.isFinal;
   const isOpen = clientLines.some((l) => l.open);
@@ -139,7 +136,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
       };
     },
   );
-  const fees = clientLines.filter((l) => l.item === null && l.what !== "reserve");
+  const fees = clientLines.filter((l) => l.item === null && !isReserve(l));
   const feeParts = mergeParts(
     fees.map((l) => stairPart(data, l, book)),
     m.currency,
@@ -180,7 +177,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     reserve: reserve
       ? {
           sum: reserve,
-          words: `${isFinal ? "used of the reserve" : "kept in reserve"}, ${soFar([], alike(reserve), isReserveShare)}`,
+          words: `${isFinal ? "used of the reserve" : "kept in reserve"}, ${starred(alike(reserve), isReserveShare)}`,
         }
       : null,
     limit: m.totals.budget
@@ -232,17 +229,17 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
         ? [
             {
               what: isFinal ? "Used of the reserve" : "Kept in reserve for the unforeseen",
-              sum: soFar([], print(reserve), isReserveShare),
+              sum: starred(print(reserve), isReserveShare),
             },
           ]
         : []),
     ],
-    total: unpriced ? "to come *" : soFar(clientLines, print(m.totals.total)),
+    total: unpriced ? TO_COME : soFar(clientLines, print(m.totals.total)),
     open,
     instalments: m.instalments.map((i) => ({
       name: capital(i.name),
       due: DUE_WORDS[i.due] ?? i.due,
-      sum: unpriced ? "to come *" : soFar([], print(i.amount), isOpen && i.isShare),
+      sum: unpriced ? TO_COME : starred(print(i.amount), isOpen && i.isShare),
     })),
     partsOpen: unpriced || m.instalments.some((i) => i.isShare) ? open : "",
     rooms: m.rooms.map(({ room, totals }) => {

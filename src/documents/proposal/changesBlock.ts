@@ -8,6 +8,7 @@ import { bareMoney, currencySign } from "../words/bareMoney.ts";
 import { dateInWords } from "../words/dates.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
+import { starred, TO_COME } from "../words/stars.ts";
 
 /** One thing that is another than it was. */
 export interface ChangeRow {
@@ -38,15 +39,10 @@ export function changesBlock(data: ProjectData): ChangesBlock | null {
   const { since } = changes;
   const sum = (minor: number): string => bareMoney(money(minor, since.currency), language);
   const price = (item: SentItem): string =>
-    item.open
-      ? item.sumMinor === 0
-        ? "to come *"
-        : `${sum(item.sumMinor)} *`
-      : sum(item.sumMinor);
+    item.open && item.sumMinor === 0 ? TO_COME : starred(sum(item.sumMinor), item.open);
   const total = ({ items, others, totalMinor }: SentRevision): string => {
     const known = pricesIn([...items, ...others], [money(totalMinor, since.currency)]);
-    if (known === "none") return "to come *";
-    return known === "some" ? `${sum(totalMinor)} *` : sum(totalMinor);
+    return known === "none" ? TO_COME : starred(sum(totalMinor), known === "some");
   };
   const rooms = new Set([...data.state.items, ...since.items].map(({ room }) => room));
   const named = ({ what, roomName }: SentItem): string =>

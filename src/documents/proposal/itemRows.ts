@@ -8,6 +8,7 @@ import type { Money } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
+import { starred, TO_COME } from "../words/stars.ts";
 
 export interface BudgetRow {
   readonly what: string;
@@ -28,12 +29,14 @@ const READY_WORDS: Readonly<Record<string, string>> = { cushion: "filling", "sea
 
 /**
  * A sum as a client reads it: with a star where a price of its lines is still to come, and no figure at all where every price is. A fee
- * that is a share is open as long as its base is, and stands in the total as far as it is known. So does `share`, what is a share of the total
- * itself while that is not the whole.
+ * that is a share is open as long as its base is, and stands in the total as far as it is known.
  */
-export function soFar(lines: readonly TaxedLine[], sum: string, share = false): string {
-  if (lines.length > 0 && lines.every(isToCome)) return "to come *";
-  return share || lines.some((l) => l.open) ? `${sum} *` : sum;
+export function soFar(lines: readonly TaxedLine[], sum: string): string {
+  if (lines.length > 0 && lines.every(isToCome)) return TO_COME;
+  return starred(
+    sum,
+    lines.some((l) => l.open),
+  );
 }
 
 /** What marks an item that is new, or another, since the last proposal that was sent. */

@@ -1,4 +1,4 @@
-import { isFinal } from "../../money/reserve.ts";
+import { isFitted } from "../../records/hasReached.ts";
 import { printMoney } from "../../units/money.ts";
 import type { Page } from "../page.ts";
 import type { ProjectData } from "../projectData.ts";
@@ -55,7 +55,7 @@ export function accountPage(data: ProjectData): Page {
   const { project, studio, account } = data;
   const { language } = studio.fields;
   const asOf = dateInWords(account.asOf, language);
-  const title = isFinal(project) ? "Final account" : "Account";
+  const title = isFitted(project) ? "Final account" : "Account";
   return studioPage(data, "account", {
     title,
     beside: asOf,

@@ -5,12 +5,13 @@ import {
   taxSplit,
 } from "../../money/account/byKind.ts";
 import type { TaxedLine } from "../../money/lines.ts";
-import { isKept, type Reserve } from "../../money/reserve.ts";
+import { isKept, isReserve, type Reserve } from "../../money/reserve.ts";
 import { capital } from "../../units/capital.ts";
 import { addMoney, type Money, timesMoney } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
 import { itemRows, soFar } from "../proposal/itemRows.ts";
 import { openNote } from "../proposal/openNote.ts";
+import { starred, TO_COME } from "../words/stars.ts";
 import { pens } from "./accountPens.ts";
 
 /** A row of what the total is made of; sums of a kind that it has none of are empty. */
@@ -43,8 +44,7 @@ export function madePart(data: ProjectData) {
   const row = rowMaker(data);
   const isUnpriced = a.pricesIn === "none";
   const whole = m.lines.filter(
-    (l) =>
-      l.room === null && (l.client.minor !== 0n || (l.what !== "sample" && l.what !== "reserve")),
+    (l) => l.room === null && (l.client.minor !== 0n || (l.what !== "sample" && !isReserve(l))),
   );
   const percent = (share: number): string =>
     new Intl.NumberFormat(studio.fields.language, {
@@ -68,7 +68,7 @@ export function madePart(data: ProjectData) {
       whole.length > 0
         ? { ...row("The whole project", whole), rows: whole.map((l) => row(l.label, [l])) }
         : null,
-    total: isUnpriced ? { ...row("Total", m.lines), sum: "to come *" } : row("Total", m.lines),
+    total: isUnpriced ? { ...row("Total", m.lines), sum: TO_COME } : row("Total", m.lines),
     kinds: (isUnpriced ? [] : a.kinds).map((k) => ({
       what: k.kind === "reserve" ? reserveWords(a.reserve) : KIND_WORDS[k.kind],
       net: bare(k.net),
@@ -117,7 +117,7 @@ function rowMaker(data: ProjectData) {
     const net = (kinds: readonly AccountKind[], taxed: TaxedLine["taxKind"]): string => {
       // What was used of the reserve stands as what it was.
       const own = lines.filter(
-        (l) => kinds.includes(accountKind(l.what)) || (l.what === "reserve" && l.taxKind === taxed),
+        (l) => kinds.includes(accountKind(l.what)) || (isReserve(l) && l.taxKind === taxed),
       );
       const split = taxSplit(own, taxIncluded, currency);
       return split.net.minor === 0n ? "" : bare(split.net);
@@ -128,7 +128,8 @@ function rowMaker(data: ProjectData) {
       goods: net(["goods", "samples"], "goods"),
       work: net(["making", "fees"], "services"),
       tax: all.tax.minor === 0n ? "" : bare(all.tax),
-      sum: soFar(lines, bare(all.sum), isOpen && lines.some(isKept)),
+      sum:
+        isOpen && lines.some(isKept) ? starred(bare(all.sum), true) : soFar(lines, bare(all.sum)),
     };
   };
 }

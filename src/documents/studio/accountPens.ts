@@ -2,9 +2,9 @@ import type { Account } from "../../money/account/account.ts";
 import { moreOrLess } from "../../money/account/checkAccount.ts";
 import { printMoney } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
-import { soFar } from "../proposal/itemRows.ts";
 import { bareMoney } from "../words/bareMoney.ts";
 import { dateInWords } from "../words/dates.ts";
+import { starred } from "../words/stars.ts";
 
 /** How an account's sums and days are written. */
 export function pens({ account, studio }: ProjectData) {
@@ -15,7 +15,7 @@ export function pens({ account, studio }: ProjectData) {
     day: (iso: string): string => dateInWords(iso, language),
     /** A star where a sum is a share of a total that is not the whole yet; what the star means is `openNote`. */
     star: (sum: string, isShare = true): string =>
-      soFar([], sum, isShare && account.pricesIn === "some"),
+      starred(sum, isShare && account.pricesIn === "some"),
     change: account.change ? moreOrLess(account.change, language) : "",
   };
 }

@@ -28,8 +28,8 @@ export function reservePart(data: ProjectData) {
   if (!isThere(reserve) || account.pricesIn === "none") return null;
   const { bare, day, star } = pens(data);
   const uses = project.fields["reserve-used"] ?? [];
-  // The lines of what was used stand before that of what is left, in the order of the file.
-  const lines = money.lines.filter((l) => l.what === "reserve").slice(0, uses.length);
+  // In the order of the file.
+  const lines = money.lines.filter((l) => l.what === "reserve-used");
   const { kept, used, left, isFinal } = reserve;
   const isMore = used.minor > kept.minor;
   const over = { ...used, minor: used.minor - kept.minor };

@@ -1,7 +1,7 @@
 import type { ClosedDays } from "../../fields/closedField.ts";
+import { isFitted } from "../../records/hasReached.ts";
 import type { Closing } from "../../sourcing/closings.ts";
 import type { Schedule } from "../../sourcing/scheduleTypes.ts";
-import { isFitted } from "../../sourcing/whatIsDone.ts";
 import type { ProjectData } from "../projectData.ts";
 import { daysInWords, shortDate } from "../words/dates.ts";
 

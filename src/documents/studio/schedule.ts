@@ -1,6 +1,6 @@
+import { isFitted } from "../../records/hasReached.ts";
 import { scheduleOf } from "../../sourcing/schedule.ts";
 import type { Schedule } from "../../sourcing/scheduleTypes.ts";
-import { isFitted } from "../../sourcing/whatIsDone.ts";
 import { small } from "../../units/capital.ts";
 import type { Page } from "../page.ts";
 import type { ProjectData } from "../projectData.ts";

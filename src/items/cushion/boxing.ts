@@ -4,7 +4,7 @@ import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import type { JoinedPart } from "../common/join/joinedPart.ts";
 import { joinedCuts, joinPiece } from "../common/join/joinPiece.ts";
-import { matchedTurning } from "../common/join/matchedTurning.ts";
+import { joinTurning } from "../common/join/matchedTurning.ts";
 import type { ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
 import type { CushionFields } from "./schema.ts";
 
@@ -158,7 +158,7 @@ function joinsOf(
   if (!s.cut[0].isMoreThan(usable)) return null;
   // Cloth that may run any way is turned rather than joined.
   if (context.cloth(boxing.cloth)?.mayTurn && !s.cut[1].isMoreThan(usable)) return null;
-  const join = matchedTurning(context.cloth(boxing.cloth), context.length("join-turning"));
+  const join = joinTurning(context.cloth(boxing.cloth), context);
   return joinPiece(s.cut[0], usable, join, fields.join);
 }
 

@@ -4,7 +4,7 @@ import { printLength, printSize } from "../../units/printLength.ts";
 import { centredPlace } from "../common/join/centredMotif.ts";
 import type { JoinedPart } from "../common/join/joinedPart.ts";
 import { gapQuestion, joinedCuts } from "../common/join/joinPiece.ts";
-import { matchedTurning } from "../common/join/matchedTurning.ts";
+import { joinTurning } from "../common/join/matchedTurning.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
 import type { Bolster } from "./bolster.ts";
@@ -163,7 +163,7 @@ function joinedWorking(
   const p = (l: Length) => printLength(l, context.units);
   const whole = parts.find((part) => part.selvedge === null);
   const strips = parts.filter((part) => part.selvedge !== null);
-  const turning = matchedTurning(context.cloth(piece.cloth), context.length("join-turning"));
+  const turning = joinTurning(context.cloth(piece.cloth), context);
   return {
     what: `${capital(piece.piece)}, joined`,
     sum: `${p(piece.width)} on ${p(whole?.width ?? piece.width)} of cloth, ${parts.length - 1} ${parts.length === 2 ? "join" : "joins"} of 2 × ${p(turning)}`,

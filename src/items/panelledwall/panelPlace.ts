@@ -2,7 +2,7 @@ import type { Length } from "../../units/length.ts";
 import { centredPlace } from "../common/join/centredMotif.ts";
 import type { JoinedPart } from "../common/join/joinedPart.ts";
 import { gapQuestion, joinedCuts, joinPiece } from "../common/join/joinPiece.ts";
-import { matchedTurning } from "../common/join/matchedTurning.ts";
+import { joinTurning } from "../common/join/matchedTurning.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext, ItemCut } from "../itemKind.ts";
 import { panelMotifDoesNotFit, panelWiderThanCloth } from "./panelFaults.ts";
@@ -66,7 +66,7 @@ function partsOf(
   notes: Notes,
 ): readonly JoinedPart[] | null {
   if (!centred && facts?.mayTurn && !cut[1].isMoreThan(usable)) return null;
-  const turning = matchedTurning(facts, context.length("join-turning"));
+  const turning = joinTurning(facts, context);
   const way = fields.join ?? "both-sides";
   const parts = joinPiece(cut[0], usable, turning, way, centred ? facts : null);
   if (parts === null && facts)

@@ -2,7 +2,7 @@ import type Fraction from "fraction.js";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { gapQuestion, hasMotifInMiddle } from "../common/join/joinPiece.ts";
-import { matchedTurning } from "../common/join/matchedTurning.ts";
+import { joinTurning } from "../common/join/matchedTurning.ts";
 import type { ItemContext, WorkingLine } from "../itemKind.ts";
 import type { CoverPiece } from "./coverPiece.ts";
 import { isHidden, pieceWords } from "./pieceTable.ts";
@@ -25,7 +25,7 @@ function stripsLine(
   const words = hasMotifInMiddle(parts)
     ? "middle, the widest with a motif in its middle"
     : "whole width";
-  const turnings = `${2 * (parts.length - 1)} × ${p(matchedTurning(context.cloth(cloth), context.length("join-turning")))} turnings`;
+  const turnings = `${2 * (parts.length - 1)} × ${p(joinTurning(context.cloth(cloth), context))} turnings`;
   const two = strips.length === 2;
   return {
     what: `${letter} joined`,
@@ -67,7 +67,7 @@ function thinStripQuestion(
   context: ItemContext,
 ): string | null {
   const strips = parts.filter((part) => part.selvedge !== null);
-  const turning = matchedTurning(context.cloth(cloth), context.length("join-turning"));
+  const turning = joinTurning(context.cloth(cloth), context);
   // What is pulled round the edge, or sewn in, is not seen.
   const edge = cut[0].minus(finished[0].times(takeUp)).dividedBy(2);
   const shows = strips.map(({ width }) => width.minus(turning).minus(edge).dividedBy(takeUp));

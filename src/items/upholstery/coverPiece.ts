@@ -3,7 +3,7 @@ import { printLength, printSize } from "../../units/printLength.ts";
 import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
 import type { JoinedPart } from "../common/join/joinedPart.ts";
 import { joinedCuts, joinPiece } from "../common/join/joinPiece.ts";
-import { matchedTurning } from "../common/join/matchedTurning.ts";
+import { joinTurning } from "../common/join/matchedTurning.ts";
 import type { AcrossMatch, AlongMatch, ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
 import type { CoverJob, PieceEntry } from "./job.ts";
 import { levelSeries } from "./levelSeries.ts";
@@ -79,13 +79,7 @@ export function coverPiece(
   const tooWide = usable !== null && cut[0].isMoreThan(usable) && !job.railroad;
   const parts =
     tooWide && usable && entry.join && !turned
-      ? joinPiece(
-          cut[0],
-          usable,
-          matchedTurning(facts, context.length("join-turning")),
-          entry.join,
-          centred ? facts : null,
-        )
+      ? joinPiece(cut[0], usable, joinTurning(facts, context), entry.join, centred ? facts : null)
       : null;
   const fits = motif && centredPlace(facts, ...cut).fits;
   const sum = `${printSize([width, length], units)} + ${add.words}${entry.count === undefined && count === 2 ? "; one for each side" : ""}`;

@@ -13,6 +13,7 @@ const OF_LINE: Partial<Readonly<Record<LineKind, AccountKind>>> = {
   fee: "fees",
   sample: "samples",
   reserve: "reserve",
+  "reserve-used": "reserve",
 };
 
 /** The kind of a line: all that is bought is goods. */

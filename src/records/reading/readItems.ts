@@ -1,12 +1,11 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { slug } from "../../fields/slug.ts";
-import { nearest } from "../../fields/suggest.ts";
-import { sameWord } from "../../fields/vocabulary.ts";
 import { type MapNode, type Node, nodeAt, type Path, plainValue } from "../frontMatter/node.ts";
 import type { ItemEntry, ItemTable } from "../itemTable.ts";
 import type { ItemRecord } from "../records.ts";
 import { type Card, complain, placeIn } from "./card.ts";
 import { explainIssues } from "./explainIssues.ts";
+import { kindCalled, kindHint } from "./kindCalled.ts";
 import { hasOptions, readOptions, resolveOptions, withOption } from "./readOptions.ts";
 import type { Synonyms } from "./resolveKeys.ts";
 import { notesOf, shapeOf } from "./shape.ts";
@@ -28,43 +27,24 @@ export interface ReadItems {
   readonly diagnostics: readonly Diagnostic[];
 }
 
-function kindOf(key: string, table: ItemTable, synonyms: Synonyms): ItemEntry | undefined {
-  const kinds = table.map((entry) => entry.kind);
-  const word = synonyms.get(key) ?? sameWord(key, kinds) ?? key;
-  return table.find((entry) => entry.kind === word);
-}
-
 /** The kind that an item's keys name: the first key that is one. */
 function entryOf(node: MapNode, table: ItemTable, synonyms: Synonyms): ItemEntry | undefined {
   for (const { typed } of node.entries) {
-    const entry = kindOf(typed, table, synonyms);
+    const entry = kindCalled(typed, table, synonyms);
     if (entry) return entry;
   }
   return undefined;
 }
 
-/** What the trade calls by a name of its own and is written as a form of another kind. */
-const FORMS: Readonly<Record<string, string>> = {
-  bolster: "A bolster is a cushion: write cushion and its title, and below it form: bolster.",
-  "box-cushion": "Write cushion and its title, and below it a thickness: that makes it a box.",
-  "bench-cushion": "Write seat-pad and its title, and below it a thickness.",
-  portiere: "A portière is a curtain at a door: write curtains and its title, and at: the door.",
-  bed: "A bed is a card in objects: write object and the card's name; its headboard, coverlet and bed-skirt are items of their own.",
-};
-
 function unknownKind(card: Card, path: Path, node: MapNode, table: ItemTable): Diagnostic {
   const first = node.entries[0]?.typed ?? "";
   const kinds = table.map((entry) => entry.kind);
-  const words = table.flatMap((entry) => [entry.kind, ...entry.synonyms]);
-  const near = nearest(first, words);
-  const form = FORMS[first.toLowerCase().replace(/s$/, "")];
   return complain(card, path, {
     code: "item-kind-unknown",
     message: `“${first}” is not a kind of item.`,
     actual: first,
     expected: kinds.join(", "),
-    hint:
-      form ?? (near ? `Did you mean ${near}?` : `Begin it with one of these: ${kinds.join(", ")}.`),
+    hint: kindHint(first, table) ?? `Begin it with one of these: ${kinds.join(", ")}.`,
   });
 }
 

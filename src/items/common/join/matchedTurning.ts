@@ -1,6 +1,6 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../../units/length.ts";
-import type { ClothFacts } from "../../itemKind.ts";
+import type { ClothFacts, ItemContext } from "../../itemKind.ts";
 
 /** A width that is off a whole number of repeats by less than this share of one still counts as whole: cards are rounded. */
 export const COLUMN_ROUNDING = new Fraction(1, 10);
@@ -30,4 +30,9 @@ export function matchedTurning(cloth: ClothFacts | null, turning: Length): Lengt
   if (!columns || !repeat?.across || !usableWidth) return turning;
   const beyond = usableWidth.minus(repeat.across.times(columns)).dividedBy(2);
   return beyond.isMoreThan(turning) ? beyond : turning;
+}
+
+/** The same of a piece in this cloth that is joined with the item's own allowance, `join-turning`. */
+export function joinTurning(cloth: ClothFacts | null, context: ItemContext): Length {
+  return matchedTurning(cloth, context.length("join-turning"));
 }
