@@ -108,7 +108,11 @@ async function shares(instalments: string, making = "making: 40", price = "") {
     due: { rows: { sum: string; open: string }[]; total: { sum: string }; note: string };
     paid: { total: string; rest: { sum: string } };
     reserve: { kept: string; rest: { sum: string } };
-    made: { whole: { rows: { sum: string }[] } };
+    made: {
+      whole: { rows: { sum: string }[] };
+      kinds: { what: string; net: string; sum: string }[];
+      kindsTotal: { sum: string };
+    };
   };
   return { budget, account, text: computed.money("quay")?.text ?? "" };
 }
@@ -129,6 +133,13 @@ test("parts and reserve that are shares of a total not yet whole carry its star 
   expect([account.paid.total, account.paid.rest.sum]).toEqual(["52.80 *", "52.80 *"]);
   expect([account.reserve.kept, account.reserve.rest.sum]).toEqual(["4.80 *", "4.80 *"]);
   expect(sumsOf(account.made.whole.rows)).toEqual(["4.80 *"]);
+  // Of a kind without any price no sum is told, not even one of nothing.
+  expect(account.made.kinds.map(({ net, sum }) => [net, sum])).toEqual([
+    ["", "to come *"],
+    ["40.00", "48.00"],
+    ["4.80", "4.80 *"],
+  ]);
+  expect(account.made.kindsTotal.sum).toBe("52.80 *");
   expect(text).toContain("deposit, due at approval: €26.40 so far.");
 });
 

@@ -5,6 +5,7 @@ import {
   taxSplit,
 } from "../../money/account/byKind.ts";
 import type { TaxedLine } from "../../money/lines.ts";
+import { isToCome } from "../../money/pricesIn.ts";
 import { isKept, isReserve, type Reserve } from "../../money/reserve.ts";
 import { capital } from "../../units/capital.ts";
 import { addMoney, type Money, timesMoney } from "../../units/money.ts";
@@ -69,16 +70,20 @@ export function madePart(data: ProjectData) {
         ? { ...row("The whole project", whole), rows: whole.map((l) => row(l.label, [l])) }
         : null,
     total: isUnpriced ? { ...row("Total", m.lines), sum: TO_COME } : row("Total", m.lines),
-    kinds: (isUnpriced ? [] : a.kinds).map((k) => ({
-      what: k.kind === "reserve" ? reserveWords(a.reserve) : KIND_WORDS[k.kind],
-      net: bare(k.net),
-      tax: k.tax.minor === 0n ? "none" : bare(k.tax),
-      sum: bare(k.sum),
-    })),
+    kinds: (isUnpriced ? [] : a.kinds).map((k) => {
+      const own = m.lines.filter((l) => accountKind(l.what) === k.kind);
+      const isKnown = !own.every(isToCome);
+      return {
+        what: k.kind === "reserve" ? reserveWords(a.reserve) : KIND_WORDS[k.kind],
+        net: isKnown ? bare(k.net) : "",
+        tax: isKnown ? (k.tax.minor === 0n ? "none" : bare(k.tax)) : "",
+        sum: sumWords(data, own, bare(k.sum)),
+      };
+    }),
     kindsTotal: {
       net: bare({ ...a.total, minor: a.kinds.reduce((sum, k) => sum + k.net.minor, 0n) }),
       tax: bare({ ...a.total, minor: a.kinds.reduce((sum, k) => sum + k.tax.minor, 0n) }),
-      sum: bare(a.total),
+      sum: sumWords(data, m.lines, bare(a.total)),
     },
     taxes: (isUnpriced ? [] : a.taxes).map(
       (t) =>
@@ -108,11 +113,16 @@ function changedWords({ account, changes, sent }: ProjectData): string {
   return "Of what has changed since the approval the sum alone is known: the approved lines were not kept. Record each proposal that goes out with send.";
 }
 
+/** What lines come to, with its star: what is left of the reserve grows with every price that is still to come. */
+function sumWords({ money }: ProjectData, lines: readonly TaxedLine[], sum: string): string {
+  const grows = lines.some(isKept) && money.lines.some((l) => l.open);
+  return grows ? starred(sum, true) : soFar(lines, sum);
+}
+
 /** Makes rows of lines: goods, work and reserve without their tax, the tax, and the sum with it. */
 function rowMaker(data: ProjectData) {
   const { taxIncluded, currency } = data.money;
   const { bare } = pens(data);
-  const isOpen = data.money.lines.some((l) => l.open);
   return (what: string, lines: readonly TaxedLine[]): MadeRow => {
     const net = (kinds: readonly AccountKind[], taxed: TaxedLine["taxKind"]): string => {
       // What was used of the reserve stands as what it was.
@@ -128,8 +138,7 @@ function rowMaker(data: ProjectData) {
       goods: net(["goods", "samples"], "goods"),
       work: net(["making", "fees"], "services"),
       tax: all.tax.minor === 0n ? "" : bare(all.tax),
-      sum:
-        isOpen && lines.some(isKept) ? starred(bare(all.sum), true) : soFar(lines, bare(all.sum)),
+      sum: sumWords(data, lines, bare(all.sum)),
     };
   };
 }
