@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import { letterAt } from "../../src/items/upholstery/coverPiece.ts";
 import { make } from "./upholsteryMade.ts";
 
 const SIZE = '20" x 8"';
@@ -46,4 +47,9 @@ test("beyond its 7 ft a sofa's range grows with its width: 14 ft takes twice the
   const yards = (made: ReturnType<typeof make>) => (made.figures.estimateMm ?? 0) / 914.4;
   expect(yards(usual)).toBeCloseTo(18, 9);
   expect(yards(twice)).toBeCloseTo(36, 9);
+});
+
+test("pieces are lettered without I and O, which are read as a stroke and a nought", () => {
+  const letters = Array.from({ length: 26 }, (_, at) => letterAt(at)).join(" ");
+  expect(letters).toBe("A B C D E F G H J K L M N P Q R S T U V W X Y Z AA AB");
 });

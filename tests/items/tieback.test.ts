@@ -194,3 +194,26 @@ test.each([
     }
   },
 );
+
+test("its motif stands in the middle of the band, not of the rectangle that it is cut from", () => {
+  const print = clothFacts({
+    id: "print",
+    usableWidth: length(`54"`),
+    repeat: {
+      up: length(`25"`),
+      across: length(`13 1/2"`),
+      match: "straight",
+      fromSelvedge: length(`6 3/4"`),
+    },
+  });
+  const { fields, context, made } = make(SHAPED, {}, print);
+  const front = made.cuts[0];
+  // Worked by hand: half of 5 in, and the half inch of seam below it; the rectangle's own middle is 4 1/2 in up.
+  expect(front?.along.how === "motif-at" && inUnit(front.along.aboveFoot, "in")).toBe(3);
+  const [flat] = tiebackWorkshop(fields, made, { ...context, cloth: () => null } as never);
+  const group = flat?.shapes[0];
+  const signs = group?.shape === "group" ? group.children : [];
+  const lozenge = signs.find((s) => s.shape === "sign" && s.sign === "lozenge");
+  // From the upper edge of its ends: 3 in of sag and half of 5 in.
+  expect(lozenge?.shape === "sign" && lozenge.y).toBeCloseTo(5.5 * 25.4, 6);
+});

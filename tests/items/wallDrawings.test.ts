@@ -39,6 +39,51 @@ test("strips of paper are numbered on round the corner, and the half-drop's seco
   ).toBe(true);
 });
 
+test("a papered room is drawn wall by wall, a chimney breast opened out with what is beside it", () => {
+  const card = clothFacts({
+    id: "paper",
+    type: "wallcovering",
+    roll: { width: length('20"'), length: length("33 ft") },
+    repeat: { up: length('24"'), across: null, match: "straight", fromSelvedge: null },
+  });
+  const fields = fieldsOf(wallpaperKind.schema, {
+    wallpaper: "All",
+    on: "walls",
+    cloth: "paper",
+  }) as never;
+  const context = contextFor(wallpaperKind.allowances, {
+    cloths: [card],
+    runs: [
+      wallRun('50"', '96"'),
+      wallRun('14"', '96"'),
+      wallRun('54"', '96"'),
+      wallRun('14"', '96"'),
+      wallRun('50"', '96"'),
+      wallRun('100"', '96"', [], "east"),
+    ],
+  });
+  const made = wallpaperKind.make(fields, context);
+  const drawn = wallpaperDrawing.workshop(fields, made, drawingContext(context));
+  expect(drawn.map((d) => d.title)).toEqual([
+    "North wall, strips 1 to 10",
+    "East wall, strips 10 to 15",
+  ]);
+  const [north, east] = drawn;
+  // 50 + 14 + 54 + 14 + 50 = 182 in opened out, with four corners.
+  expect(north?.widthMm).toBeCloseTo(182 * 25.4, 6);
+  const corners = (north?.shapes ?? []).flatMap((s) =>
+    s.shape === "path" && s.pen === "cut" ? [Number(/^M([\d.]+) /.exec(s.d)?.[1])] : [],
+  );
+  expect(corners.map((x) => Math.round(x / 2.54) / 10)).toEqual([50, 64, 118, 132]);
+  expect(words(north?.shapes ?? [])).toEqual(["1", "2", "3", "4", "5", "6", "7", "8", "9"]);
+  expect((north?.dimensions ?? []).map((d) => d.text)).toContain("182″ in all");
+  // What is alike on every wall is said once.
+  const repeats = drawn.map((d) => d.dimensions.filter((x) => x.text.includes("repeat")).length);
+  expect(repeats).toEqual([1, 0]);
+  expect((east?.dimensions ?? []).map((d) => d.text)).toEqual(["100″", "96″"]);
+  expect(made.questions.join(" ")).toContain("Where does the first strip hang");
+});
+
 test("paint is a list: area, coats, tins", () => {
   const fields = fieldsOf(paintKind.schema, {
     paint: "Walls",

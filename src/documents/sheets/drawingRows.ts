@@ -148,11 +148,12 @@ export function rowsOf(all: readonly Drawing[], space: DrawingSpace): Row[] {
   return ways.reduce((a, b) => (better(a, b) < 0 ? b : a));
 }
 
-/** The same rows, each as large as a space lets it be. */
+/** The same rows, each as large as a space lets it be, but the first of views alone taller than another view is drawn. */
 export function refitted(rows: readonly Row[], space: Required<DrawingSpace>): Row[] {
   const { widthMm, heightMm, tallestMm } = space;
+  const tallest = (at: number) => (at === 0 ? tallestMm : Math.min(tallestMm, ANOTHER));
   return fitted(
-    rows.map((row) => ({ ...row, at: largest(row.drawings, tallestMm, widthMm) })),
+    rows.map((row, at) => ({ ...row, at: largest(row.drawings, tallest(at), widthMm) })),
     heightMm,
   );
 }
@@ -165,4 +166,22 @@ export function smallestScale(rows: readonly Row[]): number {
 /** True where every row keeps to a width: no drawing is ever made to fit but by its scale. */
 export function keepsTo(rows: readonly Row[], widthMm: number): boolean {
   return rows.every((row) => rowSize(row.drawings, scaleOf(row)).width <= widthMm);
+}
+
+/** Rows on the first of two pages and on the second, divided where the smallest of all drawings is largest, then where the first holds most. */
+export function dividedRows(
+  all: readonly Row[],
+  first: Required<DrawingSpace>,
+  second: Required<DrawingSpace>,
+): { readonly rows: Row[]; readonly others: Row[] } {
+  const ways = all.slice(1).map((_, at) => ({
+    rows: refitted(all.slice(0, at + 1), first),
+    others: refitted(all.slice(at + 1), second),
+  }));
+  const smallest = ({ rows, others }: (typeof ways)[number]) => smallestScale([...rows, ...others]);
+  const none = { rows: refitted(all, first), others: [] };
+  return ways.reduce(
+    (best, next) => (smallest(next) <= smallest(best) ? next : best),
+    ways[0] ?? none,
+  );
 }

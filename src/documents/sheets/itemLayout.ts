@@ -1,8 +1,8 @@
 import type { Drawing } from "../../drawing/shape.ts";
 import {
   type DrawingSpace,
+  dividedRows,
   type Row,
-  refitted,
   rowsHeight,
   rowsOf,
   smallestScale,
@@ -125,7 +125,7 @@ export function onOnePage(words: ItemWords, views: readonly Drawing[], pageMm: n
   };
 }
 
-/** The first row of drawings with words and questions on a first page; the others with materials and boxes to tick on a second. */
+/** The first rows of drawings with words and questions on a first page; the others with materials and boxes to tick on a second. */
 function onTwoPages(words: ItemWords, views: readonly Drawing[], pageMm: number): ItemLayout {
   const { sheet } = words;
   const asked = {
@@ -150,8 +150,7 @@ function onTwoPages(words: ItemWords, views: readonly Drawing[], pageMm: number)
   };
   const all = rowsOf(views, { widthMm: DRAWINGS_WIDTH, heightMm: firstMm + second.heightMm });
   const space = { widthMm: DRAWINGS_WIDTH, heightMm: firstMm, tallestMm: TALLEST_FIRST };
-  const rows = refitted(all.slice(0, 1), space);
-  const others = refitted(all.slice(1), second);
+  const { rows, others } = dividedRows(all, space, second);
   return {
     words,
     rows,

@@ -21,6 +21,8 @@ export interface LayerPlan {
   readonly usableWidth: Length;
   readonly widthsEach: Fraction;
   readonly cutLength: Length;
+  /** How many times longer the cut is than what it shrinks to; 1 without shrinkage. */
+  readonly lengthening: Fraction;
   readonly finishedWidth: Length;
   readonly finishedLength: Length;
   /** Neighbouring widths hang half a repeat lower. */
@@ -133,6 +135,7 @@ export function planLayer(input: LayerInput, context: ItemContext, notes: Notes)
     usableWidth,
     widthsEach,
     cutLength,
+    lengthening,
     finishedWidth,
     finishedLength,
     because,

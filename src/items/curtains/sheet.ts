@@ -1,5 +1,4 @@
-import type Fraction from "fraction.js";
-import type { Length } from "../../units/length.ts";
+import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
 import { repeatWords } from "../common/repeatWords.ts";
 import { blankUnit, filledGroups, hardwareLines, linesOf } from "../common/sheetWords.ts";
@@ -7,7 +6,7 @@ import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemD
 import type { CurtainsMade } from "./pieces.ts";
 import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
-import { widthsText } from "./widths.ts";
+import { cutLines, liningLines, matchLines } from "./sheetCut.ts";
 
 /** Joins what is there with semicolons. */
 /** The words beside the drawing: what a workroom must know to cut and make without a call. No price, no client. */
@@ -95,30 +94,6 @@ function finishedLines(
   ]);
 }
 
-function cutLines(plan: CurtainsPlan, p: (length: Length) => string): string[] {
-  const { cut, coverage, count, join, widthsEach } = plan;
-  if (plan.railroaded) {
-    return [
-      `${coverage.curtains * count} of ${p(coverage.flat.dividedBy(coverage.curtains))}, ${p(cut.length)} across the cloth.`,
-      `${p(cut.heading)} heading, ${p(cut.hem)} hem.`,
-    ];
-  }
-  const inAll = plan.widthsInAll.mul(count);
-  const halves = widthsEach.mul(2).mod(2).compare(0) !== 0;
-  return linesOf([
-    `${wholeText(inAll)} at ${p(cut.length)}, ${widthsText(widthsEach)} a curtain.`,
-    !plan.trimmed.isZero() && `Trim ${p(plan.trimmed)} off each at the return side after joining.`,
-    halves && "The half widths join at the return side, the whole ones lead.",
-    `${p(cut.heading)} heading, ${p(cut.hem)} hem, nothing to trim.`,
-    `Side hems ${p(coverage.sideHem)}${widthsEach.compare(1) > 0 ? `; joins ${p(join)} on each piece` : ""}.`,
-  ]);
-}
-
-function wholeText(widths: Fraction): string {
-  const text = widthsText(widths);
-  return `${text} ${widths.compare(1) === 0 ? "width" : "widths"}`;
-}
-
 function headingLines(plan: CurtainsPlan, p: (length: Length) => string): string[] {
   const { heading } = plan;
   const depth = `${p(heading.depth)} deep`;
@@ -168,39 +143,6 @@ function headingLines(plan: CurtainsPlan, p: (length: Length) => string): string
   ];
 }
 
-function liningLines(plan: CurtainsPlan, p: (length: Length) => string): string[] {
-  if (plan.layers.length === 0) return ["Unlined."];
-  return plan.layers.flatMap((layer) => {
-    const widths = wholeText(layer.widthsEach.mul(plan.coverage.curtains).mul(plan.count));
-    const name = { lining: "", blackout: "Blackout: ", interlining: "Interlining: " }[layer.layer];
-    return [
-      `${name}${layer.cloth.name}, ${p(layer.usableWidth)} wide: ${widths} at ${p(layer.cutLength)}.`,
-      {
-        lining: `Finishes ${p(layer.finishedWidth)} × ${p(layer.finishedLength)} a curtain.`,
-        blackout: `${p(layer.finishedWidth)} × ${p(layer.finishedLength)} a curtain, raw edges; joins lapped. Held at the heading and sides only: every stitch through it lets light in.`,
-        interlining: "Edge to edge, inside the turnings; joins lapped, locked to the face.",
-      }[layer.layer],
-      ...(layer.cloth.repeat && layer.cloth.repeat.match !== "free"
-        ? [
-            `Patterned: widths matched and level${layer.motifAboveFoot ? ", its motifs level with those of the face" : ""}.`,
-          ]
-        : []),
-    ];
-  });
-}
-
-function matchLines(plan: CurtainsPlan, p: (length: Length) => string): string[] {
-  const { repeat, name } = plan.cloth;
-  if (!repeat || repeat.match === "free") return [];
-  return linesOf([
-    "Level across the curtains; both begin alike at the leading edge.",
-    plan.lowestMotif
-      ? `Lowest motif ${p(plan.lowestMotif)} above the hem edge, ${p(plan.lowestMotif.plus(plan.cut.hem))} above the cut.`
-      : `Height of the lowest motif of ${name}: ask.`,
-    plan.shifts && "Each next width from the leading edge falls half a repeat.",
-  ]);
-}
-
 function edgeLines(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingContext): string[] {
   const trim = fields.edge?.trim;
   const where = {
@@ -213,6 +155,11 @@ function edgeLines(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingC
     trim && `${context.cloth(trim)?.name ?? trim} ${where}.`,
     `${weights} covered hem weights, one in each lower corner and at each seam. Small parts: choking hazard for young children.`,
   ]);
+}
+
+/** An estimate of the stack is said in whole inches or centimetres: nobody can know it nearer. */
+function usualStack({ units }: DrawingContext): Length {
+  return units === "inches" ? Length.inches(1) : Length.mm(10);
 }
 
 function hangingLines(
@@ -230,7 +177,7 @@ function hangingLines(
     rod === "rising" && "Portière rod on the door itself: it lifts the curtain as the door opens.",
     rod === "fixed" && "Fixed pole over the door: the curtain is drawn back before it is opened.",
     fields["door-hinge"] && `Hinges at the ${fields["door-hinge"]}: the curtain stacks there.`,
-    `${fields.mount === "inside" ? "Track inside the recess" : plan.heading.heading === "s-fold" ? "Track" : "Pole"} ${pole}; each curtain stacks back to ${p(plan.stackEach)}.`,
+    `${fields.mount === "inside" ? "Track inside the recess" : plan.heading.heading === "s-fold" ? "Track" : "Pole"} ${pole}; each curtain stacks back to ${fields["stack-back"] ? p(plan.stackEach) : `about ${p(plan.stackEach.upTo(usualStack(context)))}`}.`,
     hooks,
     ...hardwareLines(fields.hardware),
   ]);

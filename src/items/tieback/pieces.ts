@@ -50,7 +50,12 @@ export function makeTieback(fields: TiebackFields, context: ItemContext): Tiebac
 function cutsOf(fields: TiebackFields, plan: TiebackPlan, context: ItemContext): ItemCut[] {
   const p = (length: Length) => printLength(length, context.units);
   const because = `${printSize([plan.length, plan.height], context.units)} + 2 × ${p(plan.seam)} seams each way`;
-  const { across, along } = centredPlace(plan.cloth, plan.cutWidth, plan.cutHeight);
+  const { across, along } = centredPlace(
+    plan.cloth,
+    plan.cutWidth,
+    plan.cutHeight,
+    plan.motifAboveFoot,
+  );
   const free = { how: "free" } as const;
   const back = context.cloth(fields.back ?? fields.cloth);
   const shared = { width: plan.cutWidth, height: plan.cutHeight, count: plan.count, because };

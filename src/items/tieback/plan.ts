@@ -27,6 +27,8 @@ export interface TiebackPlan {
   readonly cutWidth: Length;
   readonly cutHeight: Length;
   readonly motifCentred: boolean;
+  /** From the foot of the cut rectangle up to the middle of the band, where a shaped one hangs lowest. */
+  readonly motifAboveFoot: Length;
   /** All round, and along the lower edge alone; up to what can be marked. */
   readonly perimeter: Length;
   readonly lowerRun: Length;
@@ -75,6 +77,7 @@ export function planTieback(
     cutWidth: cut[0],
     cutHeight: cut[1],
     motifCentred,
+    motifAboveFoot: seam.plus(depth.dividedBy(2)),
     perimeter: edges.perimeter,
     lowerRun: edges.lowerRun,
     faceAreaMm2: edges.faceAreaMm2,

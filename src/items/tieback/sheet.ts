@@ -40,13 +40,15 @@ export function tiebackSheet(
       heading: "Cut",
       lines: [
         `${plan.count} fronts and ${plan.count} backs, each from ${printSize([plan.cutWidth, plan.cutHeight], context.units)}; ${p(plan.seam)} seams included.`,
-        "A pair is cut as a pair: one the mirror of the other where the pattern has a way.",
+        "All alike: the shape is the same to the left and to the right.",
       ],
     },
     {
       heading: "Placing",
       lines: plan.motifCentred
-        ? ["Motif in the middle, its top up."]
+        ? [
+            `Motif in the middle of the band, ${p(plan.motifAboveFoot)} above the lower edge as cut, its top up.`,
+          ]
         : plan.cloth.repeat
           ? ["As the pattern falls, its top up."]
           : [],
@@ -81,7 +83,7 @@ export function tiebackSheet(
     groups: filledGroups(groups),
     checks: [
       { text: "Measured round the curtain", blank },
-      { text: "Pair alike, one the mirror of the other", blank: null },
+      { text: "All alike; on a pair the rings mirror each other", blank: null },
       { text: "Rings sewn fast", blank: null },
     ],
     signs: linesOf([

@@ -46,7 +46,8 @@ export function tiebackWorkshop(
       pen: "edge",
     });
   }
-  if (plan.motifCentred) children.push({ shape: "sign", sign: "lozenge", x: middle, y: high / 2 });
+  if (plan.motifCentred)
+    children.push({ shape: "sign", sign: "lozenge", x: middle, y: high - plan.depth.toMm() / 2 });
   const notes: Shape[] = [];
   if (plan.upperRadiusMm !== null)
     notes.push({

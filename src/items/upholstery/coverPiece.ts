@@ -163,8 +163,12 @@ export function coverCuts(piece: CoverPiece, job: CoverJob, context: ItemContext
   ];
 }
 
-/** A to Z, then AA, AB … */
+/** Without I and O, which are read as a stroke and as a nought (the usual rule of engineering drawing, from memory). */
+const LETTERS = "ABCDEFGHJKLMNPQRSTUVWXYZ";
+
+/** A to Z without I and O, then AA, AB … */
 export function letterAt(at: number): string {
-  const last = String.fromCharCode(65 + (at % 26));
-  return at < 26 ? last : `${letterAt(Math.floor(at / 26) - 1)}${last}`;
+  const count = LETTERS.length;
+  const last = LETTERS[at % count] as string;
+  return at < count ? last : `${letterAt(Math.floor(at / count) - 1)}${last}`;
 }

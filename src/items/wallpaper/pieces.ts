@@ -52,6 +52,11 @@ export function makeWallpaper(fields: WallpaperFields, context: ItemContext): Wa
       "The half-drop is reckoned cut in turn from one roll; odd and even strips from two stocks of rolls may need fewer rolls.",
     );
 
+  if (fields.on === "walls" && runs.length > 1)
+    notes.questions.push(
+      "Where does the first strip hang, and in which corner do the first and the last meet? The strips are numbered from the left end of the first wall.",
+    );
+
   // Walls hung as one are one stretch for a border too.
   const bordered = readBorders(fields, wallGroups(fields.on, runs), height, context);
   notes.diagnostics.push(...bordered.diagnostics);

@@ -81,6 +81,9 @@ export function wallpaperSheet(
     },
     ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),
   ];
+  const cornered = made.stretches.some(({ runs }) =>
+    runs.some((run, at) => at > 0 && run.wall === runs[at - 1]?.wall),
+  );
   return {
     groups,
     checks: [
@@ -95,6 +98,7 @@ export function wallpaperSheet(
       "Long dash, two dots: join of two strips.",
       ...(repeat ? ["Dotted: level of the motif."] : []),
       "Numbers: strips in the order of hanging.",
+      ...(cornered ? ["Heavy upright: corner, the wall opened out flat."] : []),
       ...(made.borders.length > 0 ? ["Double lines: border."] : []),
     ],
   };

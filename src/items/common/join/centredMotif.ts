@@ -35,21 +35,21 @@ export function hasMotif(cloth: ClothFacts | null): boolean {
 /**
  * Place rules for a piece with a motif (or a stripe) in its middle: across at half its width, along at half its height. A free
  * match has nothing to meet along; a cloth without a horizontal repeat nothing across. A motif stands whole between the
- * selvedges only, so a piece wider than twice its distance from the nearer selvedge cannot have it in its middle.
+ * selvedges only, so a piece wider than twice its distance from the nearer selvedge cannot have it in its middle. `aboveFoot` says
+ * where the middle stands of a piece that does not fill its rectangle.
  */
 export function centredPlace(
   cloth: ClothFacts | null,
   width: Length,
   height: Length,
+  aboveFoot: Length = height.dividedBy(2),
 ): CentredPlace {
   const repeat = cloth?.repeat ?? null;
   const across: AcrossMatch = repeat?.across
     ? { how: "motif-at", fromLeft: width.dividedBy(2) }
     : { how: "free" };
   const along: AlongMatch =
-    repeat && repeat.match !== "free"
-      ? { how: "motif-at", aboveFoot: height.dividedBy(2), joined: 0 }
-      : { how: "free" };
+    repeat && repeat.match !== "free" ? { how: "motif-at", aboveFoot, joined: 0 } : { how: "free" };
   if (!cloth?.usableWidth) return { across, along, widest: null, fits: true };
   if (across.how === "free") {
     return { across, along, widest: cloth.usableWidth, fits: !width.isMoreThan(cloth.usableWidth) };

@@ -72,7 +72,7 @@ function sideSpots(c: ChairShape): Partial<Record<PieceName, Spot>> {
     "inside-arm": { x: c.depth * 0.36, y: c.armTop + 8, lead: [-4, -9] },
     "outside-back": { x: c.depth - 8, y: c.height * 0.34, lead: [6, -6] },
     "wing-outside": { x: c.depth * 0.72, y: c.armTop * 0.5 },
-    "cushion-bottom": { x: c.depth * 0.2, y: c.legTop - 12, lead: [-8, 10] },
+    "cushion-bottom": { x: c.depth * 0.2, y: c.legTop - 12, lead: [-3, -6] },
   };
 }
 
