@@ -211,6 +211,7 @@ test("a front that hangs or covers a pelmet is joined round a motif in its middl
           count: 1,
           across: { how: "free" },
           mayTurn: false,
+          patterned: true,
           along: (n) => ({ how: "motif-at", aboveFoot, joined: n % 2 }),
           because: "",
         });

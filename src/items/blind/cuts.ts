@@ -1,3 +1,4 @@
+import { isPatterned } from "../common/join/centredMotif.ts";
 import { acrossCuts } from "../common/join/joinedAcross.ts";
 import type { AcrossMatch, AlongMatch, ItemCut } from "../itemKind.ts";
 import { layerStrips } from "./layers.ts";
@@ -30,6 +31,7 @@ export function cutsOf(plan: BlindPlan): ItemCut[] {
     count: plan.count,
     across,
     mayTurn: repeat === null && cloth.mayTurn,
+    patterned: isPatterned(cloth),
     along,
     because,
   });

@@ -4,6 +4,7 @@ import { printLength, printSize } from "../../units/printLength.ts";
 import { layerCuts, layersByHandbook } from "../common/board/boardLayers.ts";
 import { heightFigures, hookTapeNeed, lowerTrimNeeds } from "../common/board/boardNeeds.ts";
 import { boughtEach, boughtLength } from "../common/boughtLength.ts";
+import { isPatterned } from "../common/join/centredMotif.ts";
 import { acrossCuts } from "../common/join/joinedAcross.ts";
 import { sidewaysAcross } from "../common/join/sideways.ts";
 import { NOTHING_CUT, noted } from "../common/made.ts";
@@ -98,6 +99,7 @@ function cutsOf(plan: PelmetPlan, context: ItemContext): ItemCut[] {
     count,
     across,
     mayTurn: repeat === null && cloth.mayTurn,
+    patterned: isPatterned(cloth),
     along,
     because,
   });

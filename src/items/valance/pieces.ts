@@ -5,6 +5,7 @@ import { layerCuts, layersByHandbook } from "../common/board/boardLayers.ts";
 import { heightFigures, hookTapeNeed, lowerTrimNeeds } from "../common/board/boardNeeds.ts";
 import { boughtEach, boughtLength } from "../common/boughtLength.ts";
 import { finestStep } from "../common/finestStep.ts";
+import { isPatterned } from "../common/join/centredMotif.ts";
 import { acrossCuts } from "../common/join/joinedAcross.ts";
 import { NOTHING_CUT, noted } from "../common/made.ts";
 import { newNotes } from "../common/notes.ts";
@@ -71,6 +72,7 @@ function cutsOf(fields: ValanceFields, plan: ValancePlan, context: ItemContext):
     count,
     across: { how: "free" },
     mayTurn: repeat === null && cloth.mayTurn,
+    patterned: isPatterned(cloth),
     along,
     because: `${p(plan.edge.deepest)} depth + ${p(plan.headingTurn)} heading + ${p(plan.hem)} ${plan.edge.arcs > 0 ? "seam" : "hem"}`,
   });

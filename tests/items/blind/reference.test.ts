@@ -118,7 +118,24 @@ test("a wide blind has a whole width in the middle and equal strips (rb-05, comm
   ]);
   const joined = widths.reduce((a, b) => a + b, 0) - 4 * given(c, "seam_each_piece");
   expect(joined).toBe(wanted(c, "joined_flat_width"));
-  expect(made.cuts.map((cut) => cut.across)).toEqual([
+  // Nothing of a plain has to run on over the joins: its strips are cut wherever there is room.
+  expect(made.cuts.map((cut) => cut.across.how)).toEqual(["free", "whole-width", "free"]);
+  const striped = make(
+    {
+      mount: "outside",
+      width: cm(given(c, "cut_width") - 10),
+      drop: "160 cm",
+    },
+    {
+      units: "centimetres",
+      allowances: { "side-turn": "5 cm", join: cm(given(c, "seam_each_piece")) },
+    },
+    {
+      ...cloth,
+      repeat: { up: length("20 cm"), across: null, match: "straight", fromSelvedge: null },
+    },
+  );
+  expect(striped.made.cuts.map((cut) => cut.across)).toEqual([
     { how: "selvedge", side: "right" },
     { how: "whole-width" },
     { how: "selvedge", side: "left" },

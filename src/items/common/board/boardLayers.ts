@@ -2,6 +2,7 @@ import { capital } from "../../../units/capital.ts";
 import type { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
 import type { ClothFacts, ItemContext, ItemCut } from "../../itemKind.ts";
+import { isPatterned } from "../join/centredMotif.ts";
 import { clothWidth, narrowerThanJoins } from "../join/clothWidth.ts";
 import { acrossCuts } from "../join/joinedAcross.ts";
 import { planStrips, type Strips } from "../join/joinStrips.ts";
@@ -75,6 +76,7 @@ export function layerCuts(layers: readonly BoardLayer[], count: number): ItemCut
       count,
       across: { how: "free" },
       mayTurn: layer.cloth.mayTurn,
+      patterned: isPatterned(layer.cloth),
       along: () => ({ how: "free" }),
       because: layer.because,
     }),

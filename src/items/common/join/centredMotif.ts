@@ -32,6 +32,11 @@ export function hasMotif(cloth: ClothFacts | null): boolean {
   return cloth?.repeat != null && !(cloth.repeat.match === "free" && cloth.repeat.across === null);
 }
 
+/** True where something on the cloth has to run on over a join, be it that nobody has said how it repeats. */
+export function isPatterned(cloth: ClothFacts): boolean {
+  return hasMotif(cloth) || cloth.repeatUnknown === true || cloth.bandsUnknown === true;
+}
+
 /**
  * Place rules for a piece with a motif (or a stripe) in its middle: across at half its width, along at half its height. A free
  * match has nothing to meet along; a cloth without a horizontal repeat nothing across. A motif stands whole between the

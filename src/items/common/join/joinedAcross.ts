@@ -17,6 +17,8 @@ export interface AcrossPiece {
   /** Where it is cut from one width. */
   readonly across: AcrossMatch;
   readonly mayTurn: boolean;
+  /** Whether anything on the cloth has to run on over a join: strips of a plain are cut from anywhere in its width. */
+  readonly patterned: boolean;
   /** How the pattern lies for a piece so many places from the middle, which is 0. */
   readonly along: (fromMiddle: number) => AlongMatch;
   readonly because: string;
@@ -24,7 +26,7 @@ export interface AcrossPiece {
 
 /**
  * Its cuts from left to right: strips join at the selvedge that faces the middle, or where a narrower middle ends, so that the pattern
- * runs on.
+ * runs on. Those of a plain lie side by side as they come.
  */
 export function acrossCuts(ask: AcrossPiece): ItemCut[] {
   const { piece, strips, count } = ask;
@@ -56,7 +58,9 @@ export function acrossCuts(ask: AcrossPiece): ItemCut[] {
     mayTurn: false,
     across: motif
       ? { how: "motif-at", fromLeft: motif[name] }
-      : { how: "selvedge", side: name === "left" ? "right" : "left" },
+      : ask.patterned
+        ? { how: "selvedge", side: name === "left" ? "right" : "left" }
+        : { how: "free" },
     along: ask.along(motif ? 0 : side + 1),
   });
   const wholes = Array.from({ length: strips.wholes }, (_, at): ItemCut => {
