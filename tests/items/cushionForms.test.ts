@@ -111,7 +111,12 @@ test("box with two welts (cu-11, from memory, common practice: plates 63 x 58 cm
   const ask: ContextAsk = {
     units: "centimetres",
     cloths,
-    allowances: { "welt-strip": "4 cm", "welt-lap": "3 cm", "bias-extra": "1" },
+    allowances: {
+      "welt-strip": "4 cm",
+      "welt-lap": "3 cm",
+      "bias-extra": "1",
+      "bias-turning": "0 cm",
+    },
   };
   const box = {
     cloth: "drill",

@@ -74,7 +74,11 @@ test("a boxed pad is a box cushion: plates and boxing of cu-03 (sewing reference
       edge: { welt: "wide" },
       fastening: "loose",
     },
-    { cloths: [WIDE], units: "centimetres", allowances: { "welt-lap": "3 cm", "bias-extra": "1" } },
+    {
+      cloths: [WIDE],
+      units: "centimetres",
+      allowances: { "welt-lap": "3 cm", "bias-extra": "1", "bias-turning": "0 cm" },
+    },
   );
   expect(
     sizes(welted).map((c) => c.slice(1, 3).map((n) => Number(((n as number) * 2.54).toFixed(6)))),

@@ -1,6 +1,6 @@
 import type { Length } from "../../units/length.ts";
 import { printCloth, printLength, printSize } from "../../units/printLength.ts";
-import { type WeltReserve, weltPiece, weltReserve } from "../common/welt/welt.ts";
+import { enlargedWords, type WeltReserve, weltPiece, weltReserve } from "../common/welt/welt.ts";
 import type { ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
 import type { CoverJob } from "./job.ts";
 
@@ -27,6 +27,7 @@ export function coverWelt(job: CoverJob, context: ItemContext): CoverWelt | null
     strip,
     cut: job.weltCut,
     biasExtra: context.ratio("bias-extra"),
+    biasTurning: context.length("bias-turning"),
     joinTurning: context.length("join-turning"),
     usableWidth: context.cloth(job.welt)?.usableWidth ?? null,
     units: context.units,
@@ -55,7 +56,7 @@ export function weltWorking(welt: CoverWelt, context: ItemContext): WorkingLine 
     what: "Welt",
     sum:
       welt.cut === "bias"
-        ? `root of ${printCloth(welt.length, units)} × ${printLength(welt.strip, units)} strip, and ${context.ratio("bias-extra").sub(1).mul(100).toString()} % more area`
+        ? `root of ${printCloth(welt.length, units)} × ${printLength(welt.strip, units)} strip, and ${context.ratio("bias-extra").sub(1).mul(100).toString()} % more area${enlargedWords(welt.reserve)}`
         : `${printCloth(welt.length, units)} in ${welt.reserve.strips} strips of ${printLength(welt.strip, units)}, with their joins`,
     result: printSize([welt.reserve.width, welt.reserve.height], units),
     rounded: units === "inches" ? "up to the whole inch" : "up to the whole centimetre",

@@ -1,7 +1,7 @@
 import type { Length } from "../../../units/length.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
 import type { ItemContext, ItemCut, WorkingLine } from "../../itemKind.ts";
-import { stripForCord, type WeltReserve, weltPiece, weltReserve } from "./welt.ts";
+import { enlargedWords, stripForCord, type WeltReserve, weltPiece, weltReserve } from "./welt.ts";
 
 /** What an item says of its edge: `knife` and the like, or the cloth of its welt. */
 export interface Edged {
@@ -53,6 +53,7 @@ export function edgeWelt(
     strip,
     cut,
     biasExtra: context.ratio("bias-extra"),
+    biasTurning: context.length("bias-turning"),
     joinTurning: context.length("join-turning"),
     usableWidth: context.cloth(edge.welt)?.usableWidth ?? null,
     units: context.units,
@@ -90,7 +91,7 @@ export function weltWorking(
     {
       what: bias ? "Cloth for the bias" : "Cloth for the strips",
       sum: bias
-        ? `root of ${p(welt.total)} × ${p(welt.strip)} strip, and ${more} % more area`
+        ? `root of ${p(welt.total)} × ${p(welt.strip)} strip, and ${more} % more area${enlargedWords(welt.reserve)}`
         : `${welt.reserve.strips} strips of ${p(welt.strip)}`,
       result: printSize([welt.reserve.width, welt.reserve.height], units),
       rounded: units === "inches" ? "up to the whole inch" : "up to the whole centimetre",

@@ -4,6 +4,7 @@ import type { UnitSystem } from "../../../units/printLength.ts";
 import type { ItemContext, ItemCut, MaterialNeed } from "../../itemKind.ts";
 import { boughtLength } from "../boughtLength.ts";
 import { finestStep } from "../finestStep.ts";
+import { biasLengthMm, givesStrips } from "./biasLength.ts";
 
 /** The step that a reserve of cloth for welt is rounded up to: a whole inch or a whole centimetre. */
 function step(units: UnitSystem): Length {
@@ -29,6 +30,8 @@ export interface WeltAsk {
   readonly cut: "bias" | "straight";
   /** Times the area, for what a bias square loses at its seams and ends: 1.1. */
   readonly biasExtra: Fraction;
+  /** Turning of a join between strips on the bias, on each. */
+  readonly biasTurning: Length;
   /** Turning of a join between straight strips, on each. */
   readonly joinTurning: Length;
   readonly usableWidth: Length | null;
@@ -42,6 +45,8 @@ export interface WeltReserve {
   readonly instead: readonly { readonly width: Length; readonly height: Length }[];
   /** Number of straight strips; 0 on the bias. */
   readonly strips: number;
+  /** On the bias: true where the share for seams and ends was not enough for strips so short, and more is taken. */
+  readonly isMore: boolean;
   readonly across: ItemCut["across"];
 }
 
@@ -69,16 +74,30 @@ export function weltReserve(ask: WeltAsk): WeltReserve {
       height: ask.strip.times(strips),
       instead: [],
       strips,
+      isMore: false,
       across: { how: "free" },
     };
   }
   const area = ask.length.times(ask.biasExtra);
-  let side = squareSide(area, ask.strip, unit);
+  const needMm = ask.length.toMm();
+  const isEnough = (w: Length, h: Length) =>
+    biasLengthMm(w, h, ask.strip, ask.biasTurning) >= needMm;
+  const byArea = squareSide(area, ask.strip, unit);
+  let side = byArea;
+  while (!isEnough(side, side)) side = side.plus(unit);
   let height = side;
+  const isMore = side.isMoreThan(byArea);
+  /** The least height of the area, and more until its strips, joined, are long enough. */
+  const heightFor = (w: Length): Length => {
+    let h = ask.strip.times(area.over(w)).upTo(unit);
+    if (!givesStrips(w, ask.strip, ask.biasTurning)) return h;
+    while (!isEnough(w, h)) h = h.plus(unit);
+    return h;
+  };
   if (width && side.isMoreThan(width)) {
     // A square wider than the cloth cannot be cut: the same area as the whole width by more length.
     side = width.downTo(unit);
-    height = area.times(ask.strip.over(side)).upTo(unit);
+    height = heightFor(side);
   }
   const instead: { width: Length; height: Length }[] = [];
   const seen = new Set<string>([side.mm.toFraction()]);
@@ -89,14 +108,19 @@ export function weltReserve(ask: WeltAsk): WeltReserve {
     new Fraction(2),
   ]) {
     const w = side.times(ratio).upTo(unit);
-    const h = ask.strip.times(area.over(w)).upTo(unit);
-    const short = Length.min(w, h);
-    if (short.isLessThan(shortestSide(ask.units)) || (width && w.isMoreThan(width))) continue;
+    if (w.isLessThan(shortestSide(ask.units)) || (width && w.isMoreThan(width))) continue;
     if (seen.has(w.mm.toFraction())) continue;
+    const h = heightFor(w);
+    if (h.isLessThan(shortestSide(ask.units))) continue;
     seen.add(w.mm.toFraction());
     instead.push({ width: w, height: h });
   }
-  return { width: side, height, instead, strips: 0, across: { how: "free" } };
+  return { width: side, height, instead, strips: 0, isMore, across: { how: "free" } };
+}
+
+/** Said behind the sum of a bias square that had to be larger than its area. */
+export function enlargedWords({ isMore }: WeltReserve): string {
+  return isMore ? "; enlarged, since the joins of its short strips take more than that" : "";
 }
 
 /** Length of strip that a square (or rectangle) yields by area: area over strip width, seams and ends ignored. */

@@ -32,6 +32,12 @@ export const weltClothAllowances = {
     usual: { inches: "1.1", centimetres: "1.1" },
     source: PRACTICE,
   },
+  "bias-turning": {
+    is: "length",
+    description: "turning on each piece where strips of welt are joined on the bias",
+    usual: { inches: '1/4"', centimetres: "6 mm" },
+    source: PRACTICE,
+  },
   "join-turning": {
     is: "length",
     description: "turning on each piece where straight strips of welt are joined",
