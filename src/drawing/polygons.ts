@@ -5,7 +5,7 @@ import type { PathData } from "./shape.ts";
 /** Straight pieces for one curve: enough to say where a point lies, far too few to draw. */
 const STEPS = 8;
 
-/** The closed outlines of a path of absolute commands as straight lines, one for each part of it. Throws on relative commands, and on the short forms S and T. */
+/** The closed outlines of a path of absolute commands as straight lines, one for each part of it. Throws on relative commands. */
 export function polygonsOf(d: PathData): Point[][] {
   const out: Point[][] = [];
   let ring: Point[] = [];
@@ -37,11 +37,11 @@ export function polygonsOf(d: PathData): Point[][] {
     else if (command === "A") {
       const [rx, ry, , large, sweep] = n as [number, number, number, number, number];
       for (const p of arcPoints(at, rx, ry, large, sweep, point(n, 5))) go(p);
-    } else if (command === "Z") {
+    } else {
       const first = ring[0];
       close();
       if (first) at = first;
-    } else throw new Error(`Path data with ${command} is not written by our own helpers.`);
+    }
   }
   close();
   return out;

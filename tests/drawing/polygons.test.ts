@@ -33,3 +33,13 @@ test("curves bend: a quadratic and a cubic hold what their chords do not", () =>
   expect(isInside(polygonsOf("M0 0C0 100 100 100 100 0Z"), [50, 80])).toBe(false);
   expect(() => polygonsOf("m0 0l1 1")).toThrow(/absolute/);
 });
+
+test("the short forms S and T are curves whose first control point is the mirror of the last (W3C, SVG 1.1, 8.3.6 and 8.3.7)", () => {
+  const same = (short: string, long: string) => expect(polygonsOf(short)).toEqual(polygonsOf(long));
+  same("M0 0Q20 30 40 0T80 0Z", "M0 0Q20 30 40 0Q60 -30 80 0Z");
+  same("M0 0Q20 30 40 0T80 0T120 0Z", "M0 0Q20 30 40 0Q60 -30 80 0Q100 30 120 0Z");
+  same("M0 0C0 30 40 30 40 0S80 -30 80 0Z", "M0 0C0 30 40 30 40 0C40 -30 80 -30 80 0Z");
+  // After anything else the control point is where the curve begins.
+  same("M0 0L40 0T80 10Z", "M0 0L40 0Q40 0 80 10Z");
+  same("M0 0Q20 30 40 0S80 -30 80 0Z", "M0 0Q20 30 40 0C40 0 80 -30 80 0Z");
+});
