@@ -13,7 +13,10 @@ import {
 /** What every kind of item may say, beside its own fields. */
 export const itemBase = {
   at: placementField().optional().meta({ description: "where it is" }),
-  count: countField().optional().meta({ description: "how many alike; one where nothing is said" }),
+  count: countField().optional().meta({
+    description:
+      "how many alike; one where nothing is said, and always of a wall that is papered, panelled or painted",
+  }),
   maker: refField("a maker").optional().meta({
     description: "who makes it, as named in studio.md; else the first maker of this kind",
   }),

@@ -249,6 +249,8 @@ export interface ItemKind<F = never, M extends Made = Made> {
   readonly trade: string;
   /** What it hides, in square millimetres, of the front of what it lies on. */
   hides?(fields: F, made: M): number;
+  /** True of what is done to a wall: it is there once, and cannot be counted. */
+  readonly isWall?: true;
   /** Other words in a maker's `makes` that take this kind in: `upholsterer`, or a kind that the same hands make. */
   readonly alsoMadeAs?: readonly string[];
   /** Cards that it uses, by surface: cloth references to check and to show. */

@@ -9,6 +9,7 @@ import type { LookUps } from "./lookUps.ts";
 import { objectFacts } from "./objectFacts.ts";
 import { type RoomPlan, roomPlan } from "./roomPlan.ts";
 import { withUnturned } from "./unturned.ts";
+import { wallCounted } from "./wallCounted.ts";
 
 /** A kind whose own types are its own affair: the table of kinds is a list of these. */
 export type AnyKind = ItemKind;
@@ -85,7 +86,10 @@ export function furnishRoom(
       },
     ];
   });
-  const ofItems = items.flatMap((item) => item.made.diagnostics);
+  const ofItems = items.flatMap(({ record, kind, made }) => [
+    ...wallCounted(record, kind),
+    ...made.diagnostics,
+  ]);
   const diagnostics = [...plan.diagnostics, ...ofItems.filter((d) => !SAID_BY_PLAN.has(d.code))];
   return { plan: { ...plan, placements }, items, diagnostics };
 }

@@ -17,6 +17,7 @@ export const paintKind: ItemKind<PaintFields, PaintMade> = {
   phase: 2,
   zone: (fields) => (fields.on === "ceiling" ? "overhead" : "wall"),
   trade: "painting",
+  isWall: true,
   cloths: () => [],
   make: makePaint,
   seen: paintSeen,

@@ -17,6 +17,7 @@ export const panelledWallKind: ItemKind<PanelledWallFields, PanelledWallMade> = 
   phase: 2,
   zone: () => "wall",
   trade: "panelling",
+  isWall: true,
   alsoMadeAs: ["paneling", "joinery", "carpentry", "joiner", "carpenter"],
   cloths: (fields) =>
     fields.cloth ? [{ surface: "panel", cloth: fields.cloth, keyPath: ["cloth"] }] : [],

@@ -17,6 +17,7 @@ export const wallpaperKind: ItemKind<WallpaperFields, WallpaperMade> = {
   phase: 2,
   zone: () => "wall",
   trade: "hanging",
+  isWall: true,
   cloths: (fields) => [
     { surface: "paper", cloth: fields.cloth, keyPath: ["cloth"] },
     ...(fields.borders ?? []).map((border, n) => ({
