@@ -94,7 +94,7 @@ export function furnishRoom(
   return { plan: { ...plan, placements }, items, diagnostics };
 }
 
-/** Who makes an item: the maker that it names, else the studio's first maker of its kind, else nobody yet. */
+/** Who makes an item: the maker that it names, else the studio's first maker of just its kind, of its trade, of what is made alike, else nobody yet. */
 export function makerOf(
   record: ItemRecord,
   kind: AnyKind,
@@ -102,15 +102,15 @@ export function makerOf(
 ): string | null {
   const said = commonFields(record).maker;
   if (said !== undefined) return said;
-  const words: readonly string[] = [
-    kind.trade,
-    kind.kind,
-    ...kind.synonyms,
-    ...(kind.alsoMadeAs ?? []),
-  ];
   const makers = Object.entries(studio?.fields.makers ?? {});
-  const first = makers.find(([, maker]) =>
-    maker.makes.some((word) => words.includes(word.trim().toLowerCase().replace(/\s+/g, "-"))),
-  );
+  const firstOf = (words: readonly string[]) =>
+    makers.find(([, maker]) =>
+      maker.makes.some((word) => words.includes(word.trim().toLowerCase().replace(/\s+/g, "-"))),
+    );
+  // Who makes just this goes before who makes what is made alike, wherever the two stand.
+  const first =
+    firstOf([kind.kind, ...kind.synonyms]) ??
+    firstOf([kind.trade]) ??
+    firstOf(kind.alsoMadeAs ?? []);
   return first?.[0] ?? null;
 }

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { inVocabulary } from "../../src/documents/words/inVocabulary.ts";
+import { inItemWords, inVocabulary } from "../../src/documents/words/inVocabulary.ts";
 
 // Common usage on the two sides of the Atlantic, no single source.
 test("an item's lines speak the studio's vocabulary, whole words only, capitals kept", () => {
@@ -15,4 +15,12 @@ test("an item's lines speak the studio's vocabulary, whole words only, capitals 
 test("there and back is the same line", () => {
   for (const line of ["fibre", "panel moulding", "piping cord", "skirting", "colour"])
     expect(inVocabulary(inVocabulary(line, "en-US"), "en-GB")).toBe(line);
+});
+
+test("a blind is a shade on an American sheet, a lampshade's shade stays one on both", () => {
+  expect(inItemWords("One blind; Blinds of one drop", "blind", "en-US")).toBe(
+    "One shade; Shades of one drop",
+  );
+  expect(inItemWords("One blind", "blind", "en-GB")).toBe("One blind");
+  expect(inItemWords("Written on the shade", "lampshade", "en-GB")).toBe("Written on the shade");
 });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { buttonPlaces } from "../../src/items/upholstery/headboard/buttonPlaces.ts";
+import { buttonPlaces, buttonSpacing } from "../../src/items/upholstery/headboard/buttonPlaces.ts";
 
 // That buttons are staggered in diamonds is common practice, no source.
 
@@ -32,4 +32,14 @@ test("all buttons stand on the face, however many, and no pleat reaches past a n
     }),
     { numRuns: 80, seed: 20261125 },
   );
+});
+
+test("what the sheet says of their spacing is what is drawn", () => {
+  const { rows, across, down } = buttonSpacing(18, { width: 1575, height: 762, rise: 0, inset: 0 });
+  const { buttons } = buttonPlaces(18, { width: 1575, height: 762, rise: 0, inset: 0 });
+  expect(rows).toEqual([5, 4, 5, 4]);
+  const heights = [...new Set(buttons.map((b) => b[1]))];
+  expect((heights[1] as number) - (heights[0] as number)).toBeCloseTo(down, 6);
+  const first = buttons.filter((b) => b[1] === heights[0]).map((b) => b[0]);
+  expect((first[1] as number) - (first[0] as number)).toBeCloseTo(across, 6);
 });

@@ -6,12 +6,14 @@ import type { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import type { ProjectData } from "../projectData.ts";
 import { dateInWords } from "../words/dates.ts";
+import { inItemWords } from "../words/inVocabulary.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import type { Language } from "../words/phrases.ts";
 import { boltHeight, boltRows, boltScale, boltWidth, offCutWords } from "./bolt.ts";
 import { printedThrough } from "./boltMotifs.ts";
 import { type ClothRow, clothHeight, listColumns, widthBeside, wrapped } from "./clothHeight.ts";
 import { cutGroups, cutNumbers } from "./cutNumbers.ts";
+import { openReasons } from "./openReasons.ts";
 
 function cutRows(
   cloth: ClothQuantity,
@@ -19,6 +21,7 @@ function cutRows(
   several: boolean,
   data: ProjectData,
 ) {
+  const language = data.studio.fields.language as Language;
   return cutGroups(cloth).map((cut) => {
     const first = cut.pieces[0] as (typeof cut.pieces)[number];
     const [w, h] = first.turned ? [first.height, first.width] : [first.width, first.height];
@@ -29,7 +32,7 @@ function cutRows(
       ?.items.find((i) => i.record.id === first.item);
     return {
       number: cut.numbers,
-      piece: `${cut.words}${several ? `; ${within(room)}` : ""}`,
+      piece: `${inItemWords(cut.words, item?.kind.kind ?? "", language)}${several ? `; ${within(room)}` : ""}`,
       item: item ? item.record.title : first.item,
       count: cut.pieces.length,
       size: marked(`${printLength(w, units)} × ${printLength(h, units)}`),
@@ -63,12 +66,6 @@ function startWords(cloth: ClothQuantity, units: UnitSystem): string {
   );
   if (used.every((each) => each.start.equals(start))) return `Begin cutting ${words(start)}.`;
   return `Begin ${used.map((each) => `${each.name}: ${words(each.start)}`).join("; ")}.`;
-}
-
-/** What still stands before cutting; empty once the plan is released. */
-export function openReasons({ plan }: ClothQuantity): readonly string[] {
-  if (plan.released || plan.notForCutting.length > 0) return plan.notForCutting;
-  return ["All is checked; the studio has still to release this plan."];
 }
 
 /** Who released the plan and when; empty before that. */

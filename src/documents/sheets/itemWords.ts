@@ -9,7 +9,7 @@ import { capital } from "../../units/capital.ts";
 import { printMoney } from "../../units/money.ts";
 import type { ItemData, ProjectData } from "../projectData.ts";
 import { cautionsOf } from "../words/cautions.ts";
-import { inVocabulary } from "../words/inVocabulary.ts";
+import { inItemWords } from "../words/inVocabulary.ts";
 import { itemPhrase, type Language, listed } from "../words/phrases.ts";
 import type { ItemWords } from "./itemHeights.ts";
 
@@ -54,6 +54,17 @@ function headingOf(data: ProjectData, item: ItemData, language: Language): strin
   return data.objects.get(object)?.name ?? item.record.title;
 }
 
+/** A sheet's own lines in those words; what the studio wrote as a note stands as it was written. */
+function spokenSheet(sheet: ItemSheet, say: (text: string) => string): ItemSheet {
+  return {
+    groups: sheet.groups.map((group) =>
+      group.heading === "Note" ? group : { ...group, lines: group.lines.map(say) },
+    ),
+    checks: sheet.checks.map((check) => ({ ...check, text: say(check.text) })),
+    signs: sheet.signs.map(say),
+  };
+}
+
 const SILENT: ItemSheet = { groups: [], checks: [], signs: [] };
 
 /** The words and drawings of one item for its maker. */
@@ -67,6 +78,7 @@ export function sheetItem(
   const entry = ITEM_DRAWINGS.find((d) => d.kind === item.kind.kind);
   const fields = item.record.fields as never;
   const made = item.made as never;
+  const say = (text: string) => inItemWords(text, item.kind.kind, language);
   const cautions = cautionsOf([item], language).map((c) =>
     c.word.replace(/[.:]$/, "").toLowerCase(),
   );
@@ -75,10 +87,10 @@ export function sheetItem(
     heading: headingOf(data, item, language),
     estimate: item.made.estimate ?? "",
     words: {
-      sheet: entry?.sheet(fields, made, context) ?? SILENT,
-      questions: [...openWords(item), ...item.made.questions].map((q) => inVocabulary(q, language)),
+      sheet: spokenSheet(entry?.sheet(fields, made, context) ?? SILENT, say),
+      questions: [...openWords(item), ...item.made.questions].map(say),
       materials: item.made.materials.map((m) => ({
-        text: inVocabulary(m.text, language),
+        text: say(m.text),
         by: m.by === "studio" ? "studio" : "maker",
       })),
       cautions: listed(cautions),

@@ -1,3 +1,4 @@
+import { itemName } from "../../items/itemName.ts";
 import { capital, within } from "../../units/capital.ts";
 import { issueWords } from "../board/board.ts";
 import type { Page } from "../page.ts";
@@ -8,9 +9,10 @@ import { dateInWords } from "../words/dates.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
 import { runningWords } from "../words/pageStyle.ts";
 import { type Language, listed } from "../words/phrases.ts";
-import { clothBlock, openReasons, releasedWords } from "./clothBlock.ts";
+import { clothBlock, releasedWords } from "./clothBlock.ts";
 import { sheetItem } from "./itemWords.ts";
 import { lookUpsOf } from "./lookUps.ts";
+import { itemReasons, openReasons } from "./openReasons.ts";
 import { sheetBlocks } from "./sheetBlocks.ts";
 import { usualValues } from "./usualValues.ts";
 
@@ -24,6 +26,13 @@ function madeOnArrival(data: ProjectData, room: RoomData, item: ItemData): ItemD
 /** An object that only stands needs no maker; what hangs does. */
 function isWork(item: ItemData): boolean {
   return item.kind.kind !== "object" || (item.made as { hangs?: boolean }).hangs === true;
+}
+
+/** An item's title; with what it is where another of the sheet has the same one. */
+function ownTitle(item: ItemData, items: readonly ItemData[], language: Language): string {
+  const { title } = item.record;
+  const alone = items.every((each) => each === item || each.record.title !== title);
+  return alone ? title : itemName(item.kind, title, language);
 }
 
 /** The specification sheet of one maker for one room, or null where the room gives that maker nothing to make. */
@@ -57,9 +66,12 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
     return { ...block, released: `${block.released} Wait: not every cloth of this sheet is.` };
   });
   const blocks = sheetBlocks(
-    items.map((item) => sheetItem(data, maker, item, context)),
+    items.map((item) => ({
+      ...sheetItem(data, maker, item, context),
+      reasons: itemReasons(cloths, room.record.id, item.record.id),
+    })),
     plans,
-    { where: `${roomName}, ${project.fields.project}`, reasons, released },
+    { where: `${roomName}, ${project.fields.project}`, released },
     paper,
   );
   const model = {
@@ -88,7 +100,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
     blocks,
     defaults: usualValues(
       items.map((item) => ({
-        title: item.record.title,
+        title: ownTitle(item, items, language),
         rows:
           data.quantities.items.find((i) => i.room === room.record.id && i.item === item.record.id)
             ?.defaultsUsed ?? [],

@@ -1,6 +1,6 @@
 import { marked } from "../words/marks.ts";
-import { countWord, listed } from "../words/phrases.ts";
-import { framesHeight, type ItemWords } from "./itemHeights.ts";
+import { checkRow, notForCutting, onNext, reasonsMore, SOME_ITEM } from "./blockWords.ts";
+import type { ItemWords } from "./itemHeights.ts";
 import { type ItemLayout, PAGE_HEIGHT, pageLayout, type SheetPaper, SLACK } from "./itemLayout.ts";
 import type { SheetItem } from "./itemWords.ts";
 import { BETWEEN, type Block, leavesOf, type Standing } from "./leaves.ts";
@@ -10,39 +10,18 @@ import { workshopDrawings } from "./workshopDrawings.ts";
 /** What every item of a sheet bears at its head. */
 export interface SheetHead {
   readonly where: string;
-  /** Why nothing may be cut yet; empty where it may. */
-  readonly reasons: readonly string[];
   readonly released: string;
 }
 
-/** A line to tick; what is to be written in is kept beside the words that ask for it. */
-function checkRow({ text, blank }: { text: string; blank: string | null }) {
-  const at = blank === null ? -1 : text.lastIndexOf("; ");
-  return at < 0
-    ? { text: marked(text), asked: null, blank }
-    : { text: marked(text.slice(0, at + 1)), asked: marked(text.slice(at + 2)), blank };
-}
-
-/** What stands on an item's second page, said on the first. */
-function onNext(drawings: number, materials: number): string {
-  const parts = [
-    drawings > 0 ? `${countWord(drawings)} more ${drawings > 1 ? "drawings" : "drawing"}` : "",
-    materials > 0 ? "materials" : "",
-    "what to check",
-  ];
-  return `Next page: ${listed(parts.filter((part) => part !== ""))}.`;
-}
-
-/** The mark over an item that is not the first of its page: the reasons are said once a page. */
-function notForCutting(reasons: readonly string[], first: string | null): string {
-  if (reasons.length === 0) return "";
-  return `NOT FOR CUTTING. ${first === null ? reasons.join(" ") : `${first} says why.`}`;
+/** An item with why nothing of it may be cut yet; no reason where it may. */
+export interface OpenItem extends SheetItem {
+  readonly reasons: readonly string[];
 }
 
 /** All words of an item with its head, at its place among the others. */
 function wordsOf(
-  { heading, estimate, words }: SheetItem,
-  { where, reasons, released }: SheetHead,
+  { heading, estimate, words, reasons }: OpenItem,
+  { where, released }: SheetHead,
   number: string,
   first: string | null,
 ): ItemWords {
@@ -73,16 +52,17 @@ function numberWords(at: number, of: number): string {
 
 /** An item's own page, or its first and second; and the least that it takes of a page that it shares. */
 function placesOf(
-  sheetItem: SheetItem,
+  sheetItem: OpenItem,
   at: number,
   head: SheetHead,
+  alike: boolean,
   of: number,
   paper: SheetPaper,
 ): ItemPlace[] {
   // Its number is not known before it has a place; the last is the longest.
   const number = numberWords(of, of);
   const own = pageLayout(wordsOf(sheetItem, head, number, null), sheetItem.views, paper);
-  const short = wordsOf(sheetItem, head, number, number);
+  const short = wordsOf(sheetItem, head, number, alike ? number : null);
   const least = leastShared(short, sheetItem.views, own, MOST_SHARED * PAGE_HEIGHT[paper]);
   const heightMm = least ?? own.heightMm;
   const first = { at, own, heightMm, alone: least === null };
@@ -133,16 +113,6 @@ function itemModel(
   };
 }
 
-/** The item that says why, as wide as it can be named, while its number is not known. */
-const SOME_ITEM = "Item 88";
-
-/** What the reasons why nothing may be cut take more where they are said whole, millimetres. */
-function reasonsMore({ reasons }: SheetHead): number {
-  const tall = (first: string | null) =>
-    framesHeight([notForCutting(reasons, first)].filter((text) => text !== ""));
-  return tall(null) - tall(SOME_ITEM);
-}
-
 /** A block as the layout shows it: one of the three. */
 function blockOf<I, C>(part: { item?: I; second?: I; cloth?: C & Standing }) {
   return { item: part.item ?? null, second: part.second ?? null, cloth: part.cloth ?? null };
@@ -166,14 +136,17 @@ function spreadOut<C extends ClothPlace>(blocks: readonly Place<C>[], pageMm: nu
  * more of them fit whole, their drawings as large as the page then lets them be; any other has its own.
  */
 export function sheetBlocks<C extends ClothPlace>(
-  items: readonly SheetItem[],
+  items: readonly OpenItem[],
   cloths: readonly C[],
   head: SheetHead,
   paper: SheetPaper,
 ) {
-  const pageMm = PAGE_HEIGHT[paper] - SLACK - reasonsMore(head);
+  // Where the items have not all the same reasons, each says its own.
+  const reasons = items[0]?.reasons ?? [];
+  const alike = items.every((each) => each.reasons.join() === reasons.join());
+  const pageMm = PAGE_HEIGHT[paper] - SLACK - (alike ? reasonsMore(reasons) : 0);
   const places: Place<C>[] = [
-    ...items.flatMap((one, at) => placesOf(one, at, head, items.length, paper)),
+    ...items.flatMap((one, at) => placesOf(one, at, head, alike, items.length, paper)),
     ...cloths.map((cloth) => ({ heightMm: cloth.heightMm, cloth })),
   ];
   const leaves = leavesOf(places, pageMm);
@@ -186,9 +159,14 @@ export function sheetBlocks<C extends ClothPlace>(
     return leaf.map((place, at) => {
       const standing = { begins: at === 0 && leafAt > 0, follows: at > 0 };
       if ("cloth" in place) return blockOf({ cloth: { ...place.cloth, ...standing } });
-      const one = items[place.at] as SheetItem;
-      const says = at > 0 && "at" in first ? `Item ${numberOf(first.at)}` : null;
-      const short = wordsOf(one, head, numberWords(items.length, items.length), says ?? SOME_ITEM);
+      const one = items[place.at] as OpenItem;
+      const says = alike && at > 0 && "at" in first ? `Item ${numberOf(first.at)}` : null;
+      const short = wordsOf(
+        one,
+        head,
+        numberWords(items.length, items.length),
+        alike ? (says ?? SOME_ITEM) : null,
+      );
       const partMm = place.heightMm + spare / growing;
       const shared =
         leaf.length > 1 && !place.second ? sharedLayout(short, one.views, place.own, partMm) : null;
@@ -196,7 +174,7 @@ export function sheetBlocks<C extends ClothPlace>(
       const itemHead = {
         ...standing,
         number: numberWords(numberOf(place.at), items.length),
-        notForCutting: notForCutting(head.reasons, says),
+        notForCutting: notForCutting(one.reasons, says),
       };
       const model = itemModel(one, layout, itemHead, `i${place.at}`);
       return blockOf(place.second ? { second: model } : { item: model });

@@ -25,3 +25,13 @@ export function inVocabulary(text: string, language: Language): string {
       .replace(new RegExp(`\\b${capital(from)}\\b`, "g"), capital(to));
   }, text);
 }
+
+/** What an item says, in the studio's vocabulary; a blind is a shade to an American, and only there: a lampshade is one everywhere. */
+export function inItemWords(text: string, kind: string, language: Language): string {
+  const said = inVocabulary(text, language);
+  if (kind !== "blind" || language !== "en-US") return said;
+  return said.replace(
+    /\b([Bb])lind(s?)\b/g,
+    (_, b: string, many: string) => `${b === "B" ? "Shade" : "shade"}${many}`,
+  );
+}

@@ -1,4 +1,5 @@
-import type { Length } from "../../units/length.ts";
+import Fraction from "fraction.js";
+import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { repeatWords } from "../common/repeatWords.ts";
 import { blankUnit, filledGroups, hardwareLines, linesOf } from "../common/sheetWords.ts";
@@ -6,6 +7,12 @@ import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemD
 import type { BlindMade } from "./pieces.ts";
 import type { BlindPlan } from "./plan.ts";
 import type { BlindFields } from "./schema.ts";
+
+/** Whether a length is printed as it is: sections that are not whole sixteenths or millimetres do not add up as printed. */
+function isMarked(length: Length, units: DrawingContext["units"]): boolean {
+  const step = units === "inches" ? Length.inches(new Fraction(1, 16)) : Length.mm(1);
+  return length.over(step).mod(1).equals(0);
+}
 
 /** The words beside a blind's drawing: what a workroom must know to cut and make without a call. No price, no client. */
 export function blindSheet(
@@ -44,7 +51,7 @@ export function blindSheet(
               `Hobbled: ${p(plan.hobble.faceSection)} of face to each ${p(sections.section)} section; tapes at the back hold the folds. Lining flat.`,
             ]
           : []),
-        `${sections.sections} ${sections.sections === 1 ? "section" : "sections"} of ${p(sections.section)} under ${p(plan.headrail)} of headrail.`,
+        `${sections.sections} ${sections.sections === 1 ? "section" : "sections"} of ${isMarked(sections.section, context.units) ? "" : "about "}${p(sections.section)} under ${p(plan.headrail)} of headrail${isMarked(sections.section, context.units) ? "" : "; set rods out by the drawing"}.`,
         rodLine(plan, p),
         `Raised, it hangs ${p(sections.stackDepth)}.`,
       ],
@@ -54,10 +61,10 @@ export function blindSheet(
       lines:
         plan.layers.length === 0
           ? ["Unlined."]
-          : plan.layers.map(
-              (layer) =>
-                `${{ lining: "", blackout: "Blackout: ", interlining: "Interlining: " }[layer.layer]}${layer.cloth.name}, cut ${printSize([layer.width, layer.height], context.units)}.`,
-            ),
+          : plan.layers.flatMap((layer) => [
+              `${{ lining: "", blackout: "Blackout: ", interlining: "Interlining: " }[layer.layer]}${layer.cloth.name}, cut ${printSize([layer.width, layer.height], context.units)}.`,
+              ...(layer.layer === "lining" ? [`Its length: ${layer.because}.`] : []),
+            ]),
     },
     {
       heading: "Match",

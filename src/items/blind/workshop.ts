@@ -120,7 +120,8 @@ export function blindWorkshop(
       shape: "sign",
       sign: "arrow",
       x: width * 0.25,
-      y: drop - sections.section.toMm() / 2,
+      // Between the two lowest rods, so that it lies on the cloth whole.
+      y: drop - Math.min(2 * sections.section.toMm(), drop / 2),
       turnDeg: -90,
     });
   }

@@ -1,3 +1,4 @@
+import { capital } from "../../units/capital.ts";
 import type { UnitSystem } from "../../units/printLength.ts";
 import type { SheetGroup } from "../itemDrawing.ts";
 
@@ -21,6 +22,6 @@ export function hardwareLines(
   hardware: readonly { readonly what: string; readonly count?: number | undefined }[] | undefined,
 ): string[] {
   return (hardware ?? []).map(
-    ({ what, count }) => `${count && count > 1 ? `${count} × ` : ""}${what}.`,
+    ({ what, count }) => `${count && count > 1 ? `${count} × ${what}` : capital(what)}.`,
   );
 }

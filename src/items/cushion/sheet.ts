@@ -94,7 +94,7 @@ export function cushionSheet(
           : patterned(fields.cloth)
             ? "Face as the pattern falls, its top up."
             : "Plain face, its top up.",
-        ...(patterned(back)
+        ...(patterned(back) && !made.bolster
           ? [made.backCentred ? "Back with a motif in its middle too." : "Back as it falls."]
           : []),
       ],

@@ -26,7 +26,7 @@ export function lampshadeSheet(
     {
       heading: "Finished",
       lines: linesOf([
-        `${count === 1 ? `One ${plan.form}` : `${count} of the form ${plan.form}`}: foot ring ${p(plan.foot)}${net ? `, top ring ${p(plan.top)}` : ""}, ${p(plan.height)} upright.`,
+        `${count === 1 ? `One ${plan.form} shade` : `${count} ${plan.form} shades`}: foot ring ${p(plan.foot)}${net ? `, top ring ${p(plan.top)}` : ""}, ${p(plan.height)} upright.`,
         net && `Slant ${p(plan.slant)}.`,
         fields.fitting && `Ring with ${fields.fitting} fitting.`,
       ]),
@@ -102,7 +102,7 @@ function softSheet(
     {
       heading: "Finished",
       lines: linesOf([
-        `${plan.count === 1 ? `One ${plan.form}` : `${plan.count} of the form ${plan.form}`}: foot ring ${p(plan.foot)}${sloping ? `, top ring ${p(plan.top)}` : ""}, ${p(plan.height)} upright.`,
+        `${plan.count === 1 ? `One ${plan.form} shade` : `${plan.count} ${plan.form} shades`}: foot ring ${p(plan.foot)}${sloping ? `, top ring ${p(plan.top)}` : ""}, ${p(plan.height)} upright.`,
         sloping && `Slant ${p(plan.slant)}.`,
         `Round the foot ${p(pleated.roundFoot)}${sloping ? `, round the top ${p(pleated.roundTop)}` : ""}.`,
         fields.fitting && `Ring with ${fields.fitting} fitting.`,

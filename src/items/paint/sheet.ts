@@ -1,6 +1,6 @@
 import type { DrawingContext, ItemSheet } from "../itemDrawing.ts";
 import type { PaintMade } from "./pieces.ts";
-import { printArea, printCoverage, printVolume } from "./printAmount.ts";
+import { printAreaRoughly, printCoverage, printVolume } from "./printAmount.ts";
 import type { PaintFields } from "./schema.ts";
 
 /** Words of paint on its painter's sheet. */
@@ -29,7 +29,7 @@ export function paintSheet(
           ...(made.area === null
             ? ["Area not known."]
             : [
-                `${printArea(made.area, units)}${made.estimate ? ", an estimate" : ""}${fields.on === "ceiling" || fields.on === "woodwork" ? "" : ", openings taken off"}.`,
+                `${printAreaRoughly(made.area, units)}${made.estimate ? ", an estimate" : ""}${fields.on === "ceiling" || fields.on === "woodwork" ? "" : ", openings taken off"}.`,
               ]),
         ],
       },
@@ -47,7 +47,7 @@ export function paintSheet(
             : [
                 `${printVolume(made.litres, units)} needed.`,
                 ...made.tins.map(
-                  (t) => `${t.count} ${t.count === 1 ? "tin" : "tins"} of ${t.tin.text}`,
+                  (t) => `${t.count} ${t.count === 1 ? "tin" : "tins"} of ${t.tin.text}.`,
                 ),
               ],
       },

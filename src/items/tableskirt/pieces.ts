@@ -43,7 +43,11 @@ export function makeTableSkirt(fields: TableSkirtFields, context: ItemContext): 
   if (!skirt) return { ...NOTHING_CUT, ...shared, plan: null };
   const { top, topCut } = fittedTop(fields, table, count, context, notes);
   const materials = fields.top ? [] : clipsOf(run, lap, count, context, notes);
-  notes.questions.push("Where is the opening: at the back, or at a corner?");
+  notes.questions.push(
+    table.round
+      ? "Which way does the opening face: to the wall?"
+      : "Where is the opening: at the back, or at a corner?",
+  );
   return {
     figures: {
       runMm: run.toMm(),

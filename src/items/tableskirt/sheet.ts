@@ -44,7 +44,7 @@ export function tableSkirtSheet(
         text: "Table measured all round, and its height at each leg",
         blank: blankUnit(context.units),
       },
-      ...(skirt.cloth.repeat ? [{ text: "Repeat measured", blank: null }] : []),
+      ...(skirt.cloth.repeat ? [{ text: "Repeat measured", blank: blankUnit(context.units) }] : []),
       { text: "Hem clear of the floor all round", blank: null },
       ...(top ? [] : [{ text: "Clips hold without marking the table", blank: null }]),
     ],

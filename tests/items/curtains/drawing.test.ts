@@ -156,7 +156,7 @@ test("a maker's sheet holds no price and no private word", () => {
     hardware: [{ what: "oak pole", trade: "120", client: "240" }],
   });
   const text = JSON.stringify(curtainsDrawing.sheet(fields, made, DRAWN));
-  expect(text).toContain("oak pole");
+  expect(text).toContain("Oak pole");
   expect(text).toContain("Ring first");
   for (const secret of ["SECRET", "950", "120", "240"]) expect(text).not.toContain(secret);
 });

@@ -1,4 +1,4 @@
-import type { Length } from "../../../units/length.ts";
+import { Length } from "../../../units/length.ts";
 import type { ItemContext } from "../../itemKind.ts";
 import type { Notes } from "../notes.ts";
 import { skirtOf } from "./skirtOf.ts";
@@ -36,7 +36,8 @@ export function styledSkirt(
       runs: place.runs,
       style,
       fullness: context.ratio(style === "box-pleat" ? "pleat-fullness" : "fullness"),
-      cornerPleat: context.length("corner-pleat"),
+      // Only what is used is asked for, since a default that was used is listed.
+      cornerPleat: style === "tailored" ? context.length("corner-pleat") : Length.zero,
       ends: place.ends,
       endsWord: place.endsWord,
       drop: place.drop(),

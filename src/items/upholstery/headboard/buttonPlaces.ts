@@ -28,6 +28,25 @@ function rowSizes(count: number, about: number): number[] {
   );
 }
 
+/** Buttons in each row from the top, and how far they stand apart: from one to the next, and from row to row; 0 where there is one. */
+export interface ButtonSpacing {
+  readonly rows: readonly number[];
+  readonly across: number;
+  readonly down: number;
+}
+
+/** How so many buttons are set out in staggered rows that fill the face evenly; lengths in those of the frame. */
+export function buttonSpacing(count: number, s: Frame): ButtonSpacing {
+  const [w, h] = [s.width - 2 * s.inset, s.height - s.rise * 0.6 - s.inset];
+  const rows = rowSizes(count, Math.sqrt((count * h) / w));
+  const most = Math.max(...rows);
+  return {
+    rows,
+    across: most > 1 ? w / (most + 0.5) : 0,
+    down: rows.length > 1 ? h / rows.length : 0,
+  };
+}
+
 /**
  * Where so many buttons stand on the face: staggered rows that fill it evenly, for the drawing; the upholsterer sets them out. Pleats
  * run from each button to its neighbours in the next row.
@@ -38,7 +57,7 @@ export function buttonPlaces(
 ): { readonly buttons: readonly Point[]; readonly pleats: readonly (readonly Point[])[] } {
   if (count === 0) return { buttons: [], pleats: [] };
   const [w, h] = [s.width - 2 * s.inset, s.height - s.rise * 0.6 - s.inset];
-  const sizes = rowSizes(count, Math.sqrt((count * h) / w));
+  const { rows: sizes } = buttonSpacing(count, s);
   const rows = sizes.length;
   const top = s.rise * 0.6 + s.inset;
   const grid = sizes.map((n, row): Point[] =>

@@ -5,6 +5,7 @@ import { face, PADDED, stroke } from "../../common/clothFace.ts";
 import type { DrawingContext, ItemDrawing } from "../../itemDrawing.ts";
 import { flatPieces } from "../flatPieces.ts";
 import { buttonPlaces } from "./buttonPlaces.ts";
+import { frame } from "./frame.ts";
 import type { HeadboardMade } from "./pieces.ts";
 import type { HeadboardFields } from "./schema.ts";
 import { headboardSheet } from "./sheet.ts";
@@ -21,12 +22,6 @@ function outline(width: number, height: number, rise: number, inset: number): st
   const shoulder = top + rise;
   // A quadratic's middle stands half way to its handle.
   return `M${f(l)} ${f(height)}V${f(shoulder)}Q${f(width / 2)} ${f(top - rise)} ${f(r)} ${f(shoulder)}V${f(height)}Z`;
-}
-
-function frame(made: HeadboardMade) {
-  const [width, depth, height] = made.size.map((l) => l.toMm()) as [number, number, number];
-  const inset = made.border?.toMm() ?? 0;
-  return { width, depth, height, rise: made.rise.toMm(), inset };
 }
 
 function elevation(fields: HeadboardFields, made: HeadboardMade, context: DrawingContext): Drawing {

@@ -1,6 +1,9 @@
+import { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
 import type { DrawingContext, ItemSheet } from "../../itemDrawing.ts";
 import { coverSheet } from "../coverSheet.ts";
+import { buttonSpacing } from "./buttonPlaces.ts";
+import { frame } from "./frame.ts";
 import type { HeadboardMade } from "./pieces.ts";
 import type { HeadboardFields } from "./schema.ts";
 
@@ -9,6 +12,22 @@ const FIXINGS = {
   wall: "Hung on the wall.",
   legs: "On legs behind the bed.",
 } as const;
+
+/** How the drawing sets the buttons out, up to what can be marked roughly: the upholsterer sets them out on the board. */
+function setOut(made: HeadboardMade, { units }: DrawingContext): string[] {
+  const { rows, across, down } = buttonSpacing(made.job.buttons, frame(made));
+  if (across === 0 && down === 0) return [];
+  const step = units === "inches" ? 25.4 / 4 : 5;
+  const about = (mm: number) =>
+    `about ${printLength(Length.mm((Math.round(mm / step) * step).toFixed(2)), units)}`;
+  const apart = [
+    across > 0 ? `${about(across)} from button to button` : "",
+    down > 0 ? `${about(down)} from row to row` : "",
+  ].filter((words) => words !== "");
+  const each =
+    rows.length > 1 ? `Drawn in rows of ${rows.join(", ")} from the top` : "Drawn in a row";
+  return [`${each}, ${apart.join(", ")}.`];
+}
 
 /** Words of a headboard on its upholsterer's sheet. */
 export function headboardSheet(
@@ -37,6 +56,7 @@ export function headboardSheet(
             ...(made.job.buttons > 0
               ? [
                   `${made.job.buttons} covered buttons, ${fields.buttoning === "deep" ? "deep, pleats folded downward" : "shallow"}.`,
+                  ...setOut(made, context),
                 ]
               : []),
           ],
