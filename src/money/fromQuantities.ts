@@ -4,7 +4,6 @@ import type { ItemQuantity, ProjectQuantities, RoomMaterial } from "../quantitie
 import { isClientsOwn } from "../records/clientsOwn.ts";
 import { phaseOf } from "../records/phaseOf.ts";
 import type { ProjectRecord, StudioRecord } from "../records/records.ts";
-import { Length } from "../units/length.ts";
 import type { PaintTins, PricedItem, Purchase, PurchaseUse } from "./purchase.ts";
 
 function ownCloth(project: ProjectRecord, room: string, item: string, cloth: string): boolean {
@@ -12,32 +11,25 @@ function ownCloth(project: ProjectRecord, room: string, item: string, cloth: str
   return isClientsOwn(record, cloth);
 }
 
-function materialAmount(material: RoomMaterial): Purchase["amount"] | null {
-  if (material.unit === "roll" || material.unit === "piece") return { count: material.amount };
-  if (material.unit === "yard") return { length: Length.yards(material.amount) };
-  if (material.unit === "metre") return { length: Length.mm(material.amount.mul(1000)) };
-  return null;
-}
-
-/** Cards bought by the roll, piece or length outside the cutting plans (wallpaper, trims), one purchase for each card. */
+/** Cards bought by the roll or piece (wallpapers, borders), one purchase for each item's. */
 function materialPurchases(project: ProjectRecord, all: ProjectQuantities): Purchase[] {
   return all.materials.flatMap((material): Purchase[] => {
-    const amount = material.cloth ? materialAmount(material) : null;
-    if (
-      !material.cloth ||
-      !amount ||
-      ownCloth(project, material.room, material.item, material.cloth)
-    )
-      return [];
-    return [
-      {
-        cloth: material.cloth,
-        maker: null,
-        amount,
-        uses: [{ room: material.room, item: material.item, weight: new Fraction(1) }],
-      },
-    ];
+    const { room, item, cloth, unit, amount } = material;
+    const isCounted = unit === "roll" || unit === "piece";
+    if (cloth === null || !isCounted || ownCloth(project, room, item, cloth)) return [];
+    const uses = [{ room, item, weight: new Fraction(1) }];
+    return [{ cloth, maker: null, amount: { count: amount }, uses }];
   });
+}
+
+/** Trims, one purchase for each card, shared over the items by what each takes. The client's own cloth is never a trim. */
+function trimPurchases(all: ProjectQuantities): Purchase[] {
+  return all.trims.map(({ cloth, buy, uses }) => ({
+    cloth,
+    maker: null,
+    amount: { length: buy.length },
+    uses: uses.map(({ room, item, length }) => ({ room, item, weight: length.mm })),
+  }));
 }
 
 /** What is bought, in the form that prices are put to: planned cloths shared by area, and what comes by the roll or piece. */
@@ -57,7 +49,7 @@ export function purchasesOf(project: ProjectRecord, all: ProjectQuantities): Pur
         ]
       : [];
   });
-  return [...planned, ...materialPurchases(project, all)];
+  return [...planned, ...materialPurchases(project, all), ...trimPurchases(all)];
 }
 
 function paintTins(material: RoomMaterial): PaintTins[] {

@@ -2,8 +2,10 @@ import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ProjectRecord, Records } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import type { UnitSystem } from "../units/printLength.ts";
-import type { ClothQuantity, RoomMaterial } from "./quantityTypes.ts";
+import { materialLength } from "./materialLength.ts";
+import type { ClothQuantity, RoomMaterial, TrimBuy } from "./quantityTypes.ts";
 import { clothText } from "./text/clothText.ts";
+import { isTrim } from "./trimBuys.ts";
 
 /** What was ordered of one card, and what is still to be ordered of it. */
 export interface Ordered {
@@ -16,13 +18,7 @@ export interface Ordered {
 export interface Needs {
   readonly cloths: readonly ClothQuantity[];
   readonly materials: readonly RoomMaterial[];
-}
-
-/** A card's length that is bought by its name: by the yard or metre, or rolls at their length; nothing of a roll of unknown length. */
-export function materialLength(material: RoomMaterial, roll: Length | null): Length {
-  if (material.unit === "metre") return Length.mm(material.amount.mul(1000));
-  if (material.unit === "yard") return Length.yards(material.amount);
-  return material.unit === "roll" && roll ? roll.times(material.amount) : Length.zero;
+  readonly trims: readonly TrimBuy[];
 }
 
 /** What is bought of a card for all makers and rooms, the client's own cloth left out. */
@@ -30,7 +26,10 @@ function needOf(card: string, needs: Needs, records: Records): Length {
   const roll = records.cloths.get(card)?.fields.roll?.length ?? null;
   return Length.sum([
     ...needs.cloths.filter((c) => c.cloth === card && !c.clientsOwn).map((c) => c.buy.length),
-    ...needs.materials.filter((m) => m.cloth === card).map((m) => materialLength(m, roll)),
+    ...needs.materials
+      .filter((m) => m.cloth === card && !isTrim(m))
+      .map((m) => materialLength(m, roll)),
+    ...needs.trims.filter((t) => t.cloth === card).map((t) => t.buy.length),
   ]);
 }
 

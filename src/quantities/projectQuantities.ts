@@ -16,6 +16,7 @@ import type {
   ProjectQuantities,
   RoomMaterial,
 } from "./quantityTypes.ts";
+import { trimBuys } from "./trimBuys.ts";
 import { trimCards } from "./trimCards.ts";
 import { unknownRepeats } from "./unknownRepeats.ts";
 
@@ -68,6 +69,7 @@ export function projectQuantities(
       (need): RoomMaterial => ({ room: item.room, item: item.item, ...need }),
     ),
   );
+  const trims = trimBuys(materials, records, units);
   const used = [
     ...groups.map(({ cloth }) => cloth),
     ...materials.flatMap(({ cloth }) => cloth ?? []),
@@ -79,13 +81,14 @@ export function projectQuantities(
     asArrived: asArrived(records, project, kinds, lookUps, rooms, cloths),
     cloths,
     materials,
+    trims,
     items,
     diagnostics: once([
       ...diagnostics,
       ...unknownRepeats(used, lookUps.cloth, records),
       ...trimCards(rooms, lookUps.cloth),
       ...roomsInTwoLots(project, rooms, cloths),
-      ...orderedTooLittle(project, { cloths, materials }, records, units),
+      ...orderedTooLittle(project, { cloths, materials, trims }, records, units),
     ]),
   };
 }
@@ -135,6 +138,9 @@ export function roomQuantities(whole: ProjectQuantities, room: string): ProjectQ
         defaultsUsed: each.defaultsUsed.filter((used) => used.room === null || used.room === room),
       })),
     materials: ofRoom(whole.materials),
+    trims: whole.trims
+      .filter((each) => ofRoom(each.uses).length > 0)
+      .map((each) => ({ ...each, uses: ofRoom(each.uses) })),
     items: ofRoom(whole.items),
     diagnostics: whole.diagnostics.filter((each) => each.file === path || !isRoomFile(each, whole)),
   };

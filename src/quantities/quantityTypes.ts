@@ -160,6 +160,22 @@ export interface RoomMaterial extends MaterialNeed {
   readonly item: string;
 }
 
+/** What is bought of one trim for a whole project. */
+export interface TrimBuy {
+  readonly cloth: string;
+  readonly name: string;
+  /** What is sewn on, all items together. */
+  readonly need: Length;
+  readonly buy: Buy;
+  /** How much of it each item takes. */
+  readonly uses: readonly {
+    readonly room: string;
+    readonly item: string;
+    readonly length: Length;
+  }[];
+  readonly working: WorkingLine;
+}
+
 /** What a project needs to be bought and cut. */
 export interface ProjectQuantities {
   readonly project: string;
@@ -169,7 +185,10 @@ export interface ProjectQuantities {
   /** The same rooms, their items worked out on the cloths as they came: what makers work to. */
   readonly asArrived: readonly FurnishedRoom[];
   readonly cloths: readonly ClothQuantity[];
+  /** What each item needs that is not cut from a cloth; of trims what is sewn on there. */
   readonly materials: readonly RoomMaterial[];
+  /** What is bought of each trim; of a room the project's, with the room's own uses. */
+  readonly trims: readonly TrimBuy[];
   readonly items: readonly ItemQuantity[];
   readonly diagnostics: readonly Diagnostic[];
 }

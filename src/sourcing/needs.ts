@@ -1,6 +1,6 @@
 import type Fraction from "fraction.js";
 import { arrivedLots } from "../quantities/arrival/receiptsFor.ts";
-import { materialLength } from "../quantities/ordered.ts";
+import { materialLength } from "../quantities/materialLength.ts";
 import type {
   ClothQuantity,
   ProjectQuantities,
@@ -20,7 +20,7 @@ export interface Need {
   readonly cloth: string;
   readonly maker: string | null;
   readonly items: readonly ItemOf[];
-  /** What is to be bought; of rolls their lengths together. */
+  /** What is to be bought; of rolls their lengths together, of a trim what is sewn on. */
   readonly length: Length;
   /** How many rolls; null of what is bought by length. */
   readonly rolls: Fraction | null;

@@ -119,6 +119,14 @@ const quantities = z.object({
     )
     .min(1),
   materials: z.array(z.object({ item: text, what: text, buy })),
+  trims: z.array(
+    z.object({
+      cloth: text,
+      needMm: mm,
+      buy,
+      uses: z.array(z.object({ room: text, item: text, lengthMm: mm })).min(1),
+    }),
+  ),
   items: z
     .array(
       z.object({ room: text, item: text, kind: text, figures: z.record(z.string(), z.unknown()) }),

@@ -1,11 +1,13 @@
 import { type ClothPrice, clothPrice, unitsBought } from "../../money/clothPrice.ts";
 import { orderedOf } from "../../quantities/ordered.ts";
-import type { ClothQuantity } from "../../quantities/quantityTypes.ts";
+import type { ClothQuantity, TrimBuy } from "../../quantities/quantityTypes.ts";
 import { clothText } from "../../quantities/text/clothText.ts";
+import { isTrim } from "../../quantities/trimBuys.ts";
 import { clothWaitsFor, isUnchosen } from "../../quantities/unchosen.ts";
 import { isOfCard, type OfCard } from "../../sourcing/needs.ts";
 import { Length } from "../../units/length.ts";
 import { printMoney, timesMoney } from "../../units/money.ts";
+import { printCloth } from "../../units/printLength.ts";
 import type { ProjectData } from "../projectData.ts";
 import { dateInWords } from "../words/dates.ts";
 import { type Markup, marked } from "../words/marks.ts";
@@ -53,10 +55,12 @@ function waits(titles: readonly string[]): string {
 
 /** Every row of the order list: cloths as they are planned, then papers and trims. */
 export function orderRows(data: ProjectData): OrderRow[] {
-  const { cloths, materials } = data.quantities;
+  const { cloths, materials, trims } = data.quantities;
+  const papers = materials.filter(isOfCard).filter((m) => !isTrim(m));
   const rows = [
     ...cloths.map((c) => ({ card: c.cloth, row: clothRow(data, c) })),
-    ...materials.filter(isOfCard).map((m) => ({ card: m.cloth, row: materialRow(data, m) })),
+    ...papers.map((m) => ({ card: m.cloth, row: paperRow(data, m) })),
+    ...trims.map((t) => ({ card: t.cloth, row: trimRow(data, t) })),
   ];
   return rows.map(({ card, row }, at) => {
     const first = rows.findIndex((other) => other.card === card) === at;
@@ -98,23 +102,41 @@ function boltCountWords(count: number, first: boolean): string {
   return count === 1 ? "1 whole bolt;" : `${count} whole bolts;`;
 }
 
-function materialRow(data: ProjectData, m: OfCard): OwnRow {
-  const rolls = m.unit === "roll" || m.unit === "piece";
-  const long = m.unit === "yard" ? Length.yards(m.amount) : Length.mm(m.amount.mul(1000));
-  const card = ofCard(data, m.cloth, rolls ? { count: m.amount } : { length: long });
-  const item = data.quantities.items.find((i) => i.room === m.room && i.item === m.item);
-  const maker = makerName(data, item?.maker ?? null);
+function paperRow(data: ProjectData, m: OfCard): OwnRow {
   return {
-    ...card,
+    ...ofCard(data, m.cloth, { count: m.amount }),
     wait: waitOf(data, m),
-    buy: marked(rolls ? m.text : clothText(long, data.studio.fields.units)),
-    // A trim goes to its item's maker, who sews on so much of it there.
-    maker: rolls
-      ? maker
-      : [maker, titleOf(data, m.room, m.item)].filter((w) => w !== "").join(", "),
-    lot: rolls ? "to be one batch" : "to be one lot",
+    buy: marked(m.text),
+    maker: makerName(data, makerOf(data, m)),
+    lot: "to be one batch",
     handbook: marked(""),
   };
+}
+
+/** A trim is bought once for all that it is sewn on, and goes to each item's maker. */
+function trimRow(data: ProjectData, t: TrimBuy): OwnRow {
+  const { language, units } = data.studio.fields;
+  const card = ofCard(data, t.cloth, { length: t.buy.length });
+  const bolt = data.money.bolts.find((b) => b.taken && b.cloth === t.cloth);
+  const said = t.uses.length > 1 || !t.buy.length.equals(t.need);
+  const goesTo = t.uses.map((use) => {
+    const words = [makerName(data, makerOf(data, use)), titleOf(data, use.room, use.item)];
+    const who = words.filter((w) => w !== "").join(", ");
+    return said ? `${who}: ${printCloth(use.length, units)}` : who;
+  });
+  return {
+    ...card,
+    wait: waits(clothWaitsFor(data.quantities, t.cloth).map((u) => u.title)),
+    buy: marked(bolt ? `${boltCountWords(bolt.boltCount, true)} ${t.buy.text} of it` : t.buy.text),
+    maker: goesTo.join("; "),
+    sum: bolt ? printMoney(bolt.bolts, language) : card.sum,
+    lot: "to be one lot",
+    handbook: marked(""),
+  };
+}
+
+function makerOf(data: ProjectData, { room, item }: { room: string; item: string }) {
+  return data.quantities.items.find((i) => i.room === room && i.item === item)?.maker ?? null;
 }
 
 function makerName(data: ProjectData, maker: string | null): string {

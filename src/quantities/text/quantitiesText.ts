@@ -2,13 +2,15 @@ import type { WorkingLine } from "../../items/itemKind.ts";
 import { capital } from "../../units/capital.ts";
 import type { Length } from "../../units/length.ts";
 import type { UnitSystem } from "../../units/printLength.ts";
-import { printLength } from "../../units/printLength.ts";
+import { printCloth, printLength } from "../../units/printLength.ts";
 import type {
   ClothQuantity,
   ItemQuantity,
   ProjectQuantities,
+  TrimBuy,
   UsedDefault,
 } from "../quantityTypes.ts";
+import { isTrim } from "../trimBuys.ts";
 import { clothWaitsFor, isUnchosen } from "../unchosen.ts";
 import { beginWords } from "./beginWords.ts";
 import { clothText } from "./clothText.ts";
@@ -23,7 +25,7 @@ export function quantitiesText(
   units: UnitSystem,
   language: "en-US" | "en-GB",
 ): string {
-  const { cloths, materials, items } = quantities;
+  const { cloths, materials, trims, items } = quantities;
   const called = itemsCalled(quantities, language);
   const title =
     quantities.room === null ? quantities.project : `${quantities.project}/${quantities.room}`;
@@ -38,10 +40,16 @@ export function quantitiesText(
       (each) =>
         `  ${each.buy.text}  ${each.facts.name}${forMaker(each.maker)}${each.clientsOwn ? " (the client's own: not to be ordered)" : ""}${waits(clothWaitsFor(quantities, each.cloth).map((u) => called(u.room, u.item)))}`,
     ),
-    ...materials.map(
+    ...trims.map(
       (each) =>
-        `  ${each.text}${each.cloth && !each.text.includes(each.what) ? `  ${each.what}` : ""} (${called(each.room, each.item)})${isUnchosen(quantities, each.room, each.item) ? "; NOT TO BE ORDERED until the client has chosen" : ""}`,
+        `  ${each.buy.text}  ${each.name} (${usesWords(each.uses, units, called)})${waits(clothWaitsFor(quantities, each.cloth).map((u) => called(u.room, u.item)))}`,
     ),
+    ...materials
+      .filter((each) => !isTrim(each))
+      .map(
+        (each) =>
+          `  ${each.text}${each.cloth && !each.text.includes(each.what) ? `  ${each.what}` : ""} (${called(each.room, each.item)})${isUnchosen(quantities, each.room, each.item) ? "; NOT TO BE ORDERED until the client has chosen" : ""}`,
+      ),
   ];
   const saving = savingWords(cloths, units);
   return [
@@ -51,6 +59,7 @@ export function quantitiesText(
     "TO BUY",
     ...(bought.length > 0 ? bought : ["  Nothing yet."]),
     ...(saving === null ? [] : [saving]),
+    ...(trims.length > 0 ? ["", ...working(trims.map((each) => each.working))] : []),
     ...cloths.flatMap((each) => ["", ...clothLines(each, quantities, units, called)]),
     "",
     WRITTEN,
@@ -60,6 +69,13 @@ export function quantitiesText(
       return lines.length > 1 ? ["", ...lines] : [];
     }),
   ].join("\n");
+}
+
+/** `Bay, curtains 2 1/4 yd; Snug, pelmet 3 yd`. */
+function usesWords(uses: TrimBuy["uses"], units: UnitSystem, called: Called): string {
+  return uses
+    .map(({ room, item, length }) => `${called(room, item)} ${printCloth(length, units)}`)
+    .join("; ");
 }
 
 function forMaker(maker: string | null): string {

@@ -31,6 +31,19 @@ export function quantitiesJson(quantities: ProjectQuantities): Json {
         waits: isUnchosen(quantities, each.room, each.item) ? [`${each.room}/${each.item}`] : [],
       },
     })),
+    trims: quantities.trims.map((each) => ({
+      cloth: each.cloth,
+      needMm: mm(each.need),
+      buy: {
+        amount: number(each.buy.amount),
+        unit: each.buy.unit,
+        text: each.buy.text,
+        lengthMm: mm(each.buy.length),
+        waits: clothWaitsFor(quantities, each.cloth).map((u) => `${u.room}/${u.item}`),
+      },
+      uses: each.uses.map(({ room, item, length }) => ({ room, item, lengthMm: mm(length) })),
+      working: { ...each.working },
+    })),
     items: quantities.items.map((each) => ({
       room: each.room,
       item: each.item,
