@@ -55,6 +55,12 @@ test("while no price is in, the client reads no sum and nothing that is left of 
   expect(words).toMatch(/Pillow, bed Sorrel making to come \*/);
 });
 
+test("what there are several of is counted in words", async () => {
+  expect(await proposal("several", ", count: 3")).toMatch(
+    /Three pillows, bed Sorrel making to come \*/,
+  );
+});
+
 test("with some prices in, the sum is said not to be the whole of it", async () => {
   const words = await proposal("some", ", making: 40");
   expect(words).toContain("Not every price is in yet, so this is not the whole of it.");

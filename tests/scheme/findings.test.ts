@@ -38,6 +38,16 @@ test("no main cloth where every cloth is plain; a room of textures may do withou
   expect(codesOf(schemeOf(ROOM))).not.toContain("no-main-cloth");
 });
 
+test("of a print that is hardly seen it is not said that it leads", () => {
+  const papered = { item: "paper", cloth: "leaf", kind: "wallpaper", zone: "wall", areaMm2: 400e6 };
+  const scheme = schemeOf(
+    with_({ leaf: small }, { room: "", seen: [...ROOM.seen, papered] } as never),
+  );
+  expect(scheme.roles.find((r) => r.role === "main")?.shareOfCloth).toBeLessThan(0.1);
+  expect(codesOf(scheme)).not.toContain("main-cloth");
+  expect(codesOf(schemeOf(ROOM))).toContain("main-cloth");
+});
+
 test("two large prints of one weight compete; one that is smaller or less seen does not", () => {
   const rival = (motif: number, areaMm2: number) =>
     schemeOf(

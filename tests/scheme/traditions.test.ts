@@ -122,6 +122,12 @@ const BOTANICAL: MadeRoom = {
 test("all-over botanicals: one print and its sister on paper, curtains and seats", () => {
   expect(traditions(BOTANICAL)).toContain("one-print-all-over");
   expect(complaints(BOTANICAL)).toEqual([]);
+  // Two prints are not said to be one.
+  const said = schemeOf(BOTANICAL)
+    .findings.map((f) => f.message)
+    .join(" ");
+  expect(said).toContain("in one colouring, go all over the room");
+  expect(said).not.toContain("in one print");
 });
 
 test("two large prints of different colourings do compete and touch", () => {

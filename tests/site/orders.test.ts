@@ -185,3 +185,21 @@ test("two pieces of one name at an item keep each its own count, supplier and su
     ["7", "The mill", "$35.00"],
   ]);
 });
+
+test("where a project has several rooms, what is bought ready says for which of them", async () => {
+  const room = (name: string) =>
+    `room: ${name}\ncloths: [linen]\nitems:\n  - cushion: Bed\n    cloth: linen\n    size: 20" x 20"\n    maker: frame`;
+  const two = {
+    ...files(""),
+    "projects/quay/den.md": room("Den"),
+    "projects/quay/loft.md": room("Loft"),
+  };
+  const page = (await computedFolder(two)).pages.find(
+    (p) => (p.model as { kind: string }).kind === "orders",
+  );
+  const { materials } = page?.model as {
+    materials: { what: { html: string }; item: string }[];
+  };
+  const inserts = materials.filter((m) => m.what.html.startsWith("Feather insert"));
+  expect(inserts.map((m) => m.item)).toEqual(["Bed, den", "Bed, loft"]);
+});

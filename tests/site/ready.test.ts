@@ -137,5 +137,5 @@ test("the order list says size and price in one row, and both rows where the cou
   const [pieces, others] = await rows(3);
   expect(pieces).toMatch(/^feather insert .*49/);
   expect(others).not.toContain("feather");
-  expect((await rows(2))[1]).toContain("feather insert");
+  expect((await rows(2))[1]).toContain("Feather insert");
 });

@@ -1,13 +1,12 @@
-import { itemName } from "../../items/itemName.ts";
 import type { TaxedLine } from "../../money/lines.ts";
 import { clothNames, payable } from "../../money/payable.ts";
 import { isToCome } from "../../money/pricesIn.ts";
 import { isClientsOwn } from "../../records/clientsOwn.ts";
-import { within as inSentence } from "../../units/capital.ts";
+import { capital, within as inSentence } from "../../units/capital.ts";
 import type { Money } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
 import { type Markup, marked } from "../words/marks.ts";
-import { listed } from "../words/phrases.ts";
+import { itemPhrase, type Language, listed } from "../words/phrases.ts";
 import { starred, TO_COME } from "../words/stars.ts";
 
 export interface BudgetRow {
@@ -22,6 +21,11 @@ const MAKING_WORDS: Readonly<Record<string, string>> = {
   paint: "painting",
   wallpaper: "hanging",
   armchair: "upholstery",
+  sofa: "upholstery",
+  "dining-chair": "upholstery",
+  "drop-in-seat": "upholstery",
+  ottoman: "upholstery",
+  headboard: "upholstery",
 };
 
 /** What is bought ready with a kind is called, where it is no hardware. */
@@ -85,7 +89,7 @@ export function itemRows(
     const title = item
       ? item.kind.kind === "object"
         ? (data.objects.get(item.record.title)?.name ?? item.record.title)
-        : itemName(item.kind, item.record.title, data.studio.fields.language)
+        : `${capital(itemPhrase(item, data.studio.fields.language as Language))}, ${inSentence(item.record.title)}`
       : key;
     const parts = new Set(own.map((l) => l.what));
     const includes = [
@@ -96,7 +100,7 @@ export function itemRows(
     return {
       lines: own,
       row: {
-        what: several && room ? `${title}` : title,
+        what: title,
         within:
           several && room
             ? [within, inSentence(room.record.fields.room)].filter((w) => w !== "").join("; ")

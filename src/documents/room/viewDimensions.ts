@@ -12,11 +12,37 @@ function asLength(mm: number): Length {
   return Length.mm((Math.round(mm * 10) / 10).toString());
 }
 
-/** A drawing's measure for a client: to half an inch, or to a centimetre without its unit. */
-function measure(mm: number, units: UnitSystem): string {
-  return units === "inches"
-    ? printLength(asLength(mm).nearest(Length.inches("0.5")), units)
-    : printLength(asLength(mm).nearest(Length.mm(10)), units).replace(/\u202fcm$/, "");
+/** To what a client's drawing is measured: half an inch or a centimetre, and the finer steps that are taken where a chain would not add up. */
+const STEPS: Readonly<Record<UnitSystem, readonly Length[]>> = {
+  inches: ["0.5", "0.25", "0.125"].map((step) => Length.inches(step)),
+  centimetres: [10, 5, 1].map((step) => Length.mm(step)),
+};
+
+/** A drawing's measure for a client, to a step; centimetres without their unit. */
+function measure(mm: number, units: UnitSystem, step: Length = STEPS[units][0] as Length): string {
+  return printLength(asLength(mm).nearest(step), units).replace(/\u202fcm$/, "");
+}
+
+interface Part {
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * The coarsest step at which the parts of a chain add up to its whole as printed, the finest where they do at none; the usual one where
+ * a gap too narrow for a figure is left out of the chain, which nobody adds up then.
+ */
+export function stepOf(parts: readonly Part[], whole: number, units: UnitSystem): Length {
+  const steps = STEPS[units];
+  const unbroken = [...parts, { from: whole, to: whole }].every(
+    ({ from }, at) => Math.abs(from - (parts[at - 1]?.to ?? 0)) < 0.05,
+  );
+  const adds = (step: Length) =>
+    Length.sum(parts.map(({ from, to }) => asLength(to - from).nearest(step))).equals(
+      asLength(whole).nearest(step),
+    );
+  const found = unbroken ? (steps.find(adds) ?? steps.at(-1)) : steps[0];
+  return found as Length;
 }
 
 /** What lies on another item has no dimension of its own. */
@@ -84,45 +110,31 @@ export function dimensionsOf(
     if (taken.every((t) => box.to <= t.from + 1 || box.from >= t.to - 1)) taken.push(box);
   }
   taken.sort((a, b) => a.from - b.from);
-  const print = (mm: number): string => measure(mm, units);
-  const out: Dimension[] = [];
+  const parts: Part[] = [];
   let at = 0;
   for (const t of taken) {
-    if (t.from - at > 60)
-      out.push({
-        axis: "horizontal",
-        from: at,
-        to: t.from,
-        side: "top",
-        level: 1,
-        text: print(t.from - at),
-      });
-    out.push({
-      axis: "horizontal",
-      from: t.from,
-      to: t.to,
-      side: "top",
-      level: 1,
-      text: print(t.to - t.from),
-    });
+    if (t.from - at > 60) parts.push({ from: at, to: t.from });
+    parts.push(t);
     at = t.to;
   }
-  if (taken.length > 0 && length - at > 60)
-    out.push({
-      axis: "horizontal",
-      from: at,
-      to: length,
-      side: "top",
-      level: 1,
-      text: print(length - at),
-    });
+  if (taken.length > 0 && length - at > 60) parts.push({ from: at, to: length });
+  const step = stepOf(parts, length, units);
+  const print = (mm: number): string => measure(mm, units);
+  const out: Dimension[] = parts.map(({ from, to }) => ({
+    axis: "horizontal",
+    from,
+    to,
+    side: "top",
+    level: 1,
+    text: measure(to - from, units, step),
+  }));
   out.push({
     axis: "horizontal",
     from: 0,
     to: length,
     side: "top",
     level: taken.length > 0 ? 2 : 1,
-    text: print(length),
+    text: measure(length, units, step),
   });
   for (const [at, { mm, words }] of hungHeights(items).entries())
     out.push({

@@ -5,6 +5,7 @@ import { clothText } from "../../quantities/text/clothText.ts";
 import { isTrim } from "../../quantities/trimBuys.ts";
 import { clothWaitsFor, isUnchosen } from "../../quantities/unchosen.ts";
 import { isOfCard, type OfCard } from "../../sourcing/needs.ts";
+import { within } from "../../units/capital.ts";
 import { Length } from "../../units/length.ts";
 import { printMoney, timesMoney } from "../../units/money.ts";
 import { printCloth } from "../../units/printLength.ts";
@@ -40,6 +41,13 @@ type OwnRow = Omit<OrderRow, "ordered">;
 export function titleOf(data: ProjectData, room: string, item: string): string {
   const own = data.rooms.find((r) => r.record.id === room)?.items;
   return own?.find((i) => i.record.id === item)?.record.title ?? item;
+}
+
+/** The same with its room, where the project has several: two of them may each have a bed. */
+export function placeOf(data: ProjectData, room: string, item: string): string {
+  const title = titleOf(data, room, item);
+  const own = data.rooms.find((r) => r.record.id === room)?.record.fields.room;
+  return data.rooms.length > 1 && own ? `${title}, ${within(own)}` : title;
 }
 
 /** Why an item's goods are not to be ordered yet; empty where they are. */

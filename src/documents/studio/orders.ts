@@ -1,11 +1,12 @@
 import { isOfCard } from "../../sourcing/needs.ts";
+import { capital } from "../../units/capital.ts";
 import type { Page } from "../page.ts";
 import type { ProjectData } from "../projectData.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
 import { marked } from "../words/marks.ts";
 import type { Language } from "../words/phrases.ts";
 import { isAmongPieces, orderPieces } from "./orderPieces.ts";
-import { orderRows, titleOf, waitOf } from "./orderRows.ts";
+import { orderRows, placeOf, waitOf } from "./orderRows.ts";
 import { studioPage } from "./studioPage.ts";
 
 /** Rows in the order in which their cloths first stand, those of one cloth after each other. */
@@ -37,16 +38,16 @@ export function ordersPage(data: ProjectData): Page {
         };
       }),
       materials: others.map((m) => ({
-        what: marked(inVocabulary(m.what, language as Language)),
+        what: marked(capital(inVocabulary(m.what, language as Language))),
         // Of what is counted the number alone: its name stands beside it.
         text: marked(m.unit === "piece" ? `${m.amount.valueOf()}` : m.text),
-        item: titleOf(data, m.room, m.item),
+        item: placeOf(data, m.room, m.item),
         wait: waitOf(data, m),
       })),
       pieces: orderPieces(data).map((p) => ({
         ...p,
         wait: waitOf(data, p),
-        item: titleOf(data, p.room, p.item),
+        item: placeOf(data, p.room, p.item),
       })),
       deliver: project.fields.delivery ?? studio.fields.address ?? "",
     },

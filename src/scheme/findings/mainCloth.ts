@@ -6,6 +6,9 @@ import { finding, listed, percent } from "./make.ts";
 const COMPETES_AREA = 0.75;
 const COMPETES_MOTIF = 0.75;
 
+/** The least share of the cloth that is seen of which it can be said that it leads; common practice, no source. */
+const LEADS = 0.1;
+
 /** One cloth leads; without it, or with two that compete, the eye has nowhere to begin. Not asked of a `free` scheme. */
 export function mainClothFindings(input: FindingInput): Finding[] {
   const { room, say, traditions } = input;
@@ -51,6 +54,8 @@ export function mainClothFindings(input: FindingInput): Finding[] {
       ),
     ];
   }
+  // Where paper or another cloth fills the room, nobody would say of so little that it leads.
+  if (main.shareOfCloth < LEADS) return [];
   return [
     finding(
       room,

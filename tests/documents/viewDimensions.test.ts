@@ -1,0 +1,54 @@
+import fc from "fast-check";
+import { expect, test } from "vitest";
+import { stepOf } from "../../src/documents/room/viewDimensions.ts";
+import { Length } from "../../src/units/length.ts";
+
+const inch = 25.4;
+/** Parts of these inches, one after another. */
+const chain = (inches: readonly number[]) => {
+  let at = 0;
+  return inches.map((each) => {
+    const from = at;
+    at += each * inch;
+    return { from, to: at };
+  });
+};
+const stepInches = (inches: readonly number[], whole: number): number =>
+  Number(
+    stepOf(chain(inches), whole * inch, "inches")
+      .over(Length.inches(1))
+      .valueOf(),
+  );
+
+test("a chain above a wall is printed to half an inch where it adds up so, else finer", () => {
+  expect(stepInches([53, 62, 59], 174)).toBe(0.5);
+  // 31 + 132 1/2 + 31 would be 194 1/2: a pole of 132 1/2 in the middle of 194 in.
+  expect(stepInches([30.75, 132.5, 30.75], 194)).toBe(0.25);
+  // A shade of 41 7/8 in on 256 in.
+  expect(stepInches([66.25, 41.875, 17.875, 84, 46], 256)).toBe(0.125);
+  expect(stepInches([], 174)).toBe(0.5);
+});
+
+test("a chain with a gap that is left out keeps to the usual step", () => {
+  const parts = [
+    { from: 0, to: 30.75 * inch },
+    { from: 32 * inch, to: 60.25 * inch },
+  ];
+  expect(stepOf(parts, 60.25 * inch, "inches").equals(Length.inches("0.5"))).toBe(true);
+});
+
+test("whatever its parts in eighths, what is printed of it adds up", () => {
+  const eighths = fc.array(fc.integer({ min: 24, max: 900 }), { minLength: 1, maxLength: 7 });
+  fc.assert(
+    fc.property(eighths, (all) => {
+      const inches = all.map((n) => n / 8);
+      const whole = inches.reduce((a, b) => a + b, 0);
+      const step = Length.inches(String(stepInches(inches, whole)));
+      // As it is drawn: in whole tenths of a millimetre.
+      const drawn = (mm: number) => Length.mm((Math.round(mm * 10) / 10).toString()).nearest(step);
+      const printed = Length.sum(chain(inches).map(({ from, to }) => drawn(to - from)));
+      expect(printed.equals(drawn(whole * inch))).toBe(true);
+    }),
+    { numRuns: 300, seed: 20261126 },
+  );
+});
