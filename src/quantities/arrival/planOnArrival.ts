@@ -11,7 +11,7 @@ import { roomsShort } from "../lots/roomsShort.ts";
 import { type GroupPlan, planGroup } from "../planGroup.ts";
 import type { LotUse } from "../quantityTypes.ts";
 import { clothText } from "../text/clothText.ts";
-import { flawFaults } from "./receiptFaults.ts";
+import { flawFaults, repeatFaults } from "./receiptFaults.ts";
 import {
   type ArrivedLot,
   arrivedLots,
@@ -68,11 +68,14 @@ export function planOnArrival(
   const nothing = { plan: null, lots: [], facts: null, cloth: null, receipts: [] };
   if (lots.length === 0 || group.cuts.length === 0)
     return { ...nothing, came: lots.length > 0, diagnostics: unsaid };
-  const faults = lots.flatMap((lot) =>
-    lot.receipts.flatMap(({ index }) =>
-      flawFaults(project, index, facts.name, lot.width ?? facts.usableWidth),
+  const faults = [
+    ...(facts.repeat ? repeatFaults(project, lots, facts.name) : []),
+    ...lots.flatMap((lot) =>
+      lot.receipts.flatMap(({ index }) =>
+        flawFaults(project, index, facts.name, lot.width ?? facts.usableWidth),
+      ),
     ),
-  );
+  ];
   const failed: Tried[] = [];
   for (const lot of lots) {
     const tried = tryLot(lot, group, facts, context, project);

@@ -19,8 +19,11 @@ export interface ArrivedLot {
   readonly length: Length;
 }
 
-/** The lots of a cloth that arrived for a maker, the longest first. A receipt without a maker is the
- * only maker's; of a cloth that several makers share it is nobody's. */
+/**
+ * The lots of a cloth that arrived for a maker, the longest first. A receipt without a maker is the only maker's; of a cloth that several
+ * makers share it is nobody's. A lot that came with two repeats stands here twice, since no one plan is in register on both; a length
+ * that was not measured goes with the first of its lot that was.
+ */
 export function arrivedLots(
   project: ProjectRecord,
   cloth: string,
@@ -28,17 +31,23 @@ export function arrivedLots(
   shared: boolean,
 ): ArrivedLot[] {
   const lots = new Map<string, { receipt: Receipt; index: number }[]>();
+  const repeats = new Map<string, Length>();
+  for (const { lot, repeat, cloth: own } of project.fields.receipts ?? [])
+    if (own === cloth && repeat && !repeats.has(lot)) repeats.set(lot, repeat);
   (project.fields.receipts ?? []).forEach((receipt, index) => {
     if (receipt.cloth !== cloth) return;
     if (
       receipt.maker === undefined ? shared : receipt.maker !== maker && (shared || maker !== null)
     )
       return;
-    const same = lots.get(receipt.lot) ?? [];
+    const repeat = receipt.repeat ?? repeats.get(receipt.lot);
+    const key = JSON.stringify([receipt.lot, repeat?.mm.toFraction() ?? null]);
+    const same = lots.get(key) ?? [];
     same.push({ receipt, index });
-    lots.set(receipt.lot, same);
+    lots.set(key, same);
   });
-  const all = [...lots].map(([lot, receipts]): ArrivedLot => {
+  const all = [...lots.values()].map((receipts): ArrivedLot => {
+    const { lot } = (receipts[0] as { receipt: Receipt }).receipt;
     const widths = receipts.flatMap(({ receipt }) => receipt.width ?? []);
     return {
       lot,

@@ -228,7 +228,11 @@ export const projectSchema = z.strictObject({
           .meta({ description: "its usable width as measured" }),
         repeat: positiveLengthField()
           .optional()
-          .meta({ description: "its repeat along the length as measured", examples: [`25 1/4"`] }),
+          .meta({
+            description:
+              "its repeat along the length as measured; lengths of one lot that repeat otherwise are not planned on together",
+            examples: [`25 1/4"`],
+          }),
         "first-motif": lengthField()
           .optional()
           .meta({
