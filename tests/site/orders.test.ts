@@ -197,9 +197,10 @@ test("where a project has several rooms, what is bought ready says for which of 
   const page = (await computedFolder(two)).pages.find(
     (p) => (p.model as { kind: string }).kind === "orders",
   );
-  const { materials } = page?.model as {
+  const model = page?.model as unknown as {
     materials: { what: { html: string }; item: string }[];
   };
+  const { materials } = model;
   const inserts = materials.filter((m) => m.what.html.startsWith("Feather insert"));
   expect(inserts.map((m) => m.item)).toEqual(["Bed, den", "Bed, loft"]);
 });
