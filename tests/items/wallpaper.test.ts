@@ -137,6 +137,33 @@ test("half-drop in turn and from two stocks (wp-10, common practice, no source)"
   ]);
 });
 
+// The card's own words: across is "of a half-drop to the next column, which hangs half a repeat lower". Two columns in a roll's width bring
+// the next strip level again, so strips begin whole repeats apart (geometry; the rule for cloth is trade/README.md, section 6, 3).
+// 220 + 10 cm at a repeat of 32 cm: 8 repeats are 256 cm, 1 + down((1005 - 32 - 230) / 256) = 3 a roll, 31 strips take 11 rolls. Half
+// repeats would be 15, 240 cm, 4 a roll and 8 rolls, with each second strip half a repeat out.
+test.each([
+  ["0.265 m", 2, "straight", 2560, 3, 11],
+  ["13.25 cm", 4, "straight", 2560, 3, 11],
+  ["0.53 m", 1, "half-drop", 2400, 4, 8],
+  ["17.7 cm", 3, "half-drop", 2400, 4, 8],
+  ["1.06 m", 0, "half-drop", 2400, 4, 8],
+  ["0.22 m", 2.4, "half-drop", 2400, 4, 8],
+] as const)(
+  "a half-drop of %s across stands %d times in a strip: %s",
+  (across, _columns, match, spacing, perRoll, rolls) => {
+    const card = paper(["0.53 m", "10.05 m"], {
+      ...(repeatOf("0.32 m", "half-drop") as NonNullable<ClothFacts["repeat"]>),
+      across: length(across),
+    });
+    const made = make(card, [wallRun("16.2 m", "2.2 m")]);
+    expect(made.repeat?.match).toBe(match);
+    expect([made.spacing?.toMm(), made.perRoll, made.rollsHung]).toEqual([spacing, perRoll, rolls]);
+    expect(made.questions.some((q) => q.includes("falls inside the roll"))).toBe(
+      match === "straight",
+    );
+  },
+);
+
 test("only all walls run on round corners; walls named one by one begin anew", () => {
   const runs = [
     wallRun("4.5 m", "2.3 m"),

@@ -57,6 +57,11 @@ export function makeWallpaper(fields: WallpaperFields, context: ItemContext): Wa
       "Where does the first strip hang, and in which corner do the first and the last meet? The strips are numbered from the left end of the first wall.",
     );
 
+  if (paper.dropInside && paper.card)
+    notes.questions.push(
+      `By its repeat across the half-drop of ${paper.card.name} falls inside the roll's width, so its strips are hung level: is that so on the roll?`,
+    );
+
   // Walls hung as one are one stretch for a border too.
   const bordered = readBorders(fields, wallGroups(fields.on, runs), height, context);
   notes.diagnostics.push(...bordered.diagnostics);
