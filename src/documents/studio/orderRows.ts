@@ -128,7 +128,7 @@ function trimRow(data: ProjectData, t: TrimBuy): OwnRow {
   const bolt = data.money.bolts.find((b) => b.taken && b.cloth === t.cloth);
   const said = t.uses.length > 1 || !t.buy.length.equals(t.need);
   const goesTo = t.uses.map((use) => {
-    const words = [makerName(data, makerOf(data, use)), titleOf(data, use.room, use.item)];
+    const words = [makerName(data, makerOf(data, use)), placeOf(data, use.room, use.item)];
     const who = words.filter((w) => w !== "").join(", ");
     return said ? `${who}: ${printCloth(use.length, units)}` : who;
   });
