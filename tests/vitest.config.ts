@@ -5,6 +5,7 @@ export default defineConfig({
   test: {
     root: `${import.meta.dirname}/..`,
     include: ["tests/**/*.test.ts"],
+    globalSetup: ["tests/output/sharedFolder.ts"],
     maxWorkers: 2,
     testTimeout: process.env.SOAK ? 3_600_000 : 60_000,
     hookTimeout: process.env.SOAK ? 3_600_000 : 180_000,

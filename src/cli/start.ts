@@ -5,7 +5,7 @@ import { main } from "./main.ts";
 import type { Wiring } from "./wiring.ts";
 
 /** The real parts behind the verbs, each loaded when it is first called. */
-const wiring: Wiring = {
+export const WIRING: Wiring = {
   compute: async (...asked) => (await import("../site/compute.ts")).compute(...asked),
   makePictures: async (...asked) =>
     (await import("../site/makePictures.ts")).makePictures(...asked),
@@ -22,7 +22,7 @@ export async function start(): Promise<void> {
   stdout.on("error", (error: NodeJS.ErrnoException) => {
     if (error.code !== "EPIPE") throw error;
   });
-  process.exitCode = await main(argv.slice(2), wiring, {
+  process.exitCode = await main(argv.slice(2), WIRING, {
     out: stdout,
     err: stderr,
     env,

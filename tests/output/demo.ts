@@ -3,6 +3,7 @@ import { mkdtemp, readdir, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { promisify } from "node:util";
+import { builtOnce } from "./builtOnce.ts";
 
 const ROOT = resolve(import.meta.dirname, "../..");
 const run = promisify(execFile);
@@ -15,17 +16,26 @@ export interface Built {
   readonly remove: () => Promise<void>;
 }
 
-/** Builds a content folder into a folder of its own; PDFs come from the user's cache where they are unchanged. */
+/**
+ * Builds a content folder, once for all tests of a run that ask for the same; PDFs come from the user's cache where they are unchanged.
+ * With `--no-cache` it is built for this test alone.
+ */
 export async function buildStudio(
   content = join(ROOT, "content"),
   more: readonly string[] = [],
 ): Promise<Built> {
-  const out = await mkdtemp(join(tmpdir(), "roomcloth-pages-"));
-  await run(
-    process.execPath,
-    [join(ROOT, "src/cli/roomcloth.mjs"), "--content", content, "--out", out, "build", ...more],
-    { cwd: ROOT, maxBuffer: 1 << 26 },
-  );
+  const build = async (out: string) => {
+    await run(
+      process.execPath,
+      [join(ROOT, "src/cli/roomcloth.mjs"), "--content", content, "--out", out, "build", ...more],
+      { cwd: ROOT, maxBuffer: 1 << 26 },
+    );
+  };
+  const isOwn = more.includes("--no-cache");
+  const out = isOwn
+    ? await mkdtemp(join(tmpdir(), "roomcloth-pages-"))
+    : await builtOnce(content, more, build);
+  if (isOwn) await build(out);
   const all = await readdir(out, { recursive: true, withFileTypes: true });
   const files = all
     .filter((entry) => entry.isFile())
@@ -40,6 +50,8 @@ export async function buildStudio(
   return {
     out,
     files,
-    remove: () => rm(out, { recursive: true, force: true }),
+    remove: async () => {
+      if (isOwn) await rm(out, { recursive: true, force: true });
+    },
   };
 }
