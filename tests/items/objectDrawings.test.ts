@@ -98,6 +98,39 @@ test("what hangs has a fitter's drawing with its middle above the floor (hook ru
   );
 });
 
+test("of several pictures the fitter reads which one has its place, what each weighs, and what must be asked of the others", () => {
+  const card: ObjectFacts = {
+    id: "x",
+    name: "Prints",
+    shape: "picture",
+    width: length('13"'),
+    depth: null,
+    height: length('17"'),
+    weight: "3 lb",
+    stays: true,
+    owner: null,
+    round: false,
+    mattress: null,
+    hasPhoto: true,
+    colours: [],
+  };
+  const sheetOf = (count: string) => {
+    const fields = fieldsOf(objectKind.schema, {
+      object: "x",
+      count,
+      at: { wall: "west", "from-left": '82"', height: '50"' },
+    }) as never;
+    const context = contextFor({}, { objects: [card] });
+    const made = objectKind.make(fields, context);
+    return JSON.stringify(objectDrawing.sheet(fields, made, drawingContext(context)));
+  };
+  expect(sheetOf("3")).toContain("82″ from its left end to the left edge of the first.");
+  expect(sheetOf("3")).toContain("3 lb each");
+  expect(sheetOf("3")).toContain("ask before drilling");
+  expect(sheetOf("1")).toContain("82″ from its left end to the left edge.");
+  expect(sheetOf("1")).not.toMatch(/each|the others/);
+});
+
 test("a chest shows its drawers from the front alone, and a stove its door", () => {
   for (const shape of ["chest", "box", "stove"] as const) {
     const card: ObjectFacts = {

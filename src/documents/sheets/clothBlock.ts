@@ -6,7 +6,6 @@ import type { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import type { ProjectData } from "../projectData.ts";
 import { dateInWords } from "../words/dates.ts";
-import { inItemWords } from "../words/inVocabulary.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import type { Language } from "../words/phrases.ts";
 import { boltHeight, boltRows, boltScale, boltWidth, offCutWords } from "./bolt.ts";
@@ -14,6 +13,7 @@ import { printedThrough } from "./boltMotifs.ts";
 import { type ClothRow, clothHeight, listColumns, widthBeside, wrapped } from "./clothHeight.ts";
 import { cutGroups, cutNumbers } from "./cutNumbers.ts";
 import { openReasons } from "./openReasons.ts";
+import { countedWords, spokenPieces } from "./spokenPieces.ts";
 
 function cutRows(
   cloth: ClothQuantity,
@@ -21,7 +21,6 @@ function cutRows(
   several: boolean,
   data: ProjectData,
 ) {
-  const language = data.studio.fields.language as Language;
   return cutGroups(cloth).map((cut) => {
     const first = cut.pieces[0] as (typeof cut.pieces)[number];
     const [w, h] = first.turned ? [first.height, first.width] : [first.width, first.height];
@@ -32,7 +31,7 @@ function cutRows(
       ?.items.find((i) => i.record.id === first.item);
     return {
       number: cut.numbers,
-      piece: `${inItemWords(cut.words, item?.kind.kind ?? "", language)}${several ? `; ${within(room)}` : ""}`,
+      piece: `${cut.words}${several ? `; ${within(room)}` : ""}`,
       item: item ? item.record.title : first.item,
       count: cut.pieces.length,
       size: marked(`${printLength(w, units)} × ${printLength(h, units)}`),
@@ -143,7 +142,8 @@ function repeatOn({ plan, facts }: ClothQuantity, units: UnitSystem): string {
 }
 
 /** One cloth's block on a sheet: its cutting plan, what is used of it, and the list of cuts. */
-export function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: string) {
+export function clothBlock(data: ProjectData, planned: ClothQuantity, prefix: string) {
+  const cloth = spokenPieces(data, planned);
   const units = data.studio.fields.units;
   const rooms = new Set(cloth.plan.pieces.map((p) => p.room));
   const pattern = cloth.plan.pattern;
@@ -161,7 +161,7 @@ export function clothBlock(data: ProjectData, cloth: ClothQuantity, prefix: stri
   const parts = boltRows(cloth, cutNumbers(cloth), units, prefix);
   const long = boltWidth(cloth);
   const motifs = SIGNS[printedThrough(cloth, boltScale(cloth)) ?? "none"];
-  const over = `${printLength(cloth.usableWidth, units)} between the selvedges. ${repeat} Drawn one to ${boltScale(cloth)}, face up; arrows point up the pattern, hatching is waste.${motifs} Distances run from the start and from the left selvedge.`;
+  const over = `${printLength(cloth.usableWidth, units)} between the selvedges. ${repeat} Drawn one to ${boltScale(cloth)}, face up; arrows point up the ${pattern ? "pattern" : "cloth"}, hatching is waste.${motifs} Distances run from the start and from the left selvedge.${countedWords(planned)}`;
   const offCuts = offCutSentence(offCutWords(cloth, units));
   const used = `${printLength(cloth.plan.length, units)} used${cloth.plan.lengths.length > 1 ? ` in ${cloth.plan.lengths.length} lengths` : ""}${suppliedWords(cloth, units)}. No plan can need less than ${printLength(cloth.plan.lowerBound, units)}.`;
   const start = startWords(cloth, units);

@@ -20,11 +20,14 @@ export function objectSheet(
   const where = [
     ...(typeof at === "object" && "wall" in at && at.wall
       ? [
-          `${at.wall[0]?.toUpperCase()}${at.wall.slice(1)} wall${left ? `, ${p(left)} from its left end` : ""}.`,
+          `${at.wall[0]?.toUpperCase()}${at.wall.slice(1)} wall${left ? `, ${p(left)} from its left end to the left edge${made.count > 1 ? " of the first" : ""}` : ""}.`,
         ]
       : []),
     ...(foot && facts?.height
       ? [`Foot ${p(foot)}, middle ${p(foot.plus(facts.height.dividedBy(2)))} above the floor.`]
+      : []),
+    ...(made.hangs && made.count > 1
+      ? ["How the others hang to it, and how far apart, is not said: ask before drilling."]
       : []),
     ...(typeof at === "object" && "on" in at ? [`On ${at.on}.`] : []),
   ];
@@ -39,7 +42,16 @@ export function objectSheet(
         ],
       },
       ...(made.hangs
-        ? [{ heading: "Weight", lines: [facts?.weight ?? "Not known: ask before fixing."] }]
+        ? [
+            {
+              heading: "Weight",
+              lines: [
+                facts?.weight
+                  ? `${facts.weight}${made.count > 1 ? " each" : ""}`
+                  : "Not known: ask before fixing.",
+              ],
+            },
+          ]
         : []),
       ...(where.length > 0 ? [{ heading: "Place", lines: where }] : []),
       ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),

@@ -30,6 +30,11 @@ export function flatGroups(
           panel ? cutLines(panel, context) : [],
         ),
         `${p(cover.turning)} ${cover.lined ? "seams" : "hems, both turnings"} are included on each ${cover.endTurning.equals(cover.turning) ? "edge" : "long edge"}${cover.headTurning.equals(cover.endTurning) ? "" : ` but the head, which has a hem of ${p(cover.headTurning)}, both turnings`}.`,
+        ...(fields.quilted
+          ? [
+              `Joined, before quilting, ${printSize(cover.cut, context.units)}; what is over finished size and turnings is for what quilting takes up. Widths from join to join are before quilting.`,
+            ]
+          : []),
         ...(curve === "circle"
           ? ["Join first; fold in four and cut the circle from the joined piece."]
           : curve === "oval"
