@@ -11,10 +11,10 @@ const clothOf = (made: Made, cloth: string): Length =>
   Length.sum(made.handbook.flatMap((each) => (each.cloth === cloth ? [each.length] : [])));
 
 /**
- * What an item that is run sideways as it says (`railroad: yes`) comes to, with the same unturned beside it: both lengths by the
- * handbook in its working, and a question where unturned it takes less cloth in no more pieces, so that turning saves no join. The same
- * as it was made where it is not run sideways, or cannot be made unturned. `freshContext` gives
- * one of its own, since it is asked again.
+ * What an item that is run sideways comes to, with the same unturned beside it: both lengths by the handbook in its working. As it says
+ * (`railroad: yes`): with a question where unturned it takes less cloth in no more pieces, so that turning saves no join. Of itself, as a
+ * plain is to save a join: where that takes more cloth. The same as it was made where it is not run sideways, or cannot be made
+ * unturned. `freshContext` gives one of its own, since it is asked again.
  */
 export function withUnturned(
   made: Made,
@@ -24,9 +24,12 @@ export function withUnturned(
 ): Made {
   const fields = record.fields as Readonly<Record<string, unknown>>;
   const { railroad, cloth, ...rest } = fields;
-  if (railroad !== true || typeof cloth !== "string" || hasErrors(made.diagnostics)) return made;
+  if (railroad === false || typeof cloth !== "string" || hasErrors(made.diagnostics)) return made;
   const context = freshContext();
-  const other = kind.make({ ...rest, cloth } as never, context) as Made;
+  const ofItself = railroad === undefined;
+  if (ofItself && context.cloth(cloth)?.mayTurn !== true) return made;
+  const said = ofItself ? { railroad: false } : {};
+  const other = kind.make({ ...rest, cloth, ...said } as never, context) as Made;
   if (hasErrors(other.diagnostics) || other.cuts.length === 0) return made;
   const [turned, unturned] = [clothOf(made, cloth), clothOf(other, cloth)];
   if (unturned.equals(turned)) return made;
@@ -34,14 +37,19 @@ export function withUnturned(
   const joins = piecesOf(other, cloth) - piecesOf(made, cloth);
   const more = joins > 0 ? `, in ${joins} more ${joins === 1 ? "piece" : "pieces"}` : "";
   const name = context.cloth(cloth)?.name ?? cloth;
-  const asks = joins <= 0 && unturned.isLessThan(turned);
+  const isLess = unturned.isLessThan(turned);
+  if (ofItself && !isLess) return made;
+  const asks = !ofItself && joins <= 0 && isLess;
+  const way = ofItself
+    ? `${print(turned)} as it is run sideways to save joins; with railroad: no`
+    : `${print(turned)} as it is run sideways; without railroad: yes`;
   return {
     ...made,
     working: [
       ...made.working,
       {
         what: "The same unturned, by the handbook",
-        sum: `${print(turned)} as it is run sideways; without railroad: yes${more}`,
+        sum: `${way}${more}`,
         result: print(unturned),
         rounded: null,
       },
