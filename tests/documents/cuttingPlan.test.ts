@@ -239,3 +239,18 @@ test("a stripe has lines along it where another pattern has lozenges, through th
   expect(print).toContain("l1.5 -1.1");
   expect(print).not.toContain('stroke-width=".18"');
 });
+
+test("strips too narrow for their numbers make a plan larger, though its list then goes over the page", () => {
+  const boxes = (count: number) =>
+    `  - cushion: Box\n    cloth: fern\n    count: ${count}\n    size: 60 cm x 60 cm\n    thickness: 10 cm\n`;
+  // A zip's boxing of 8 cm: the largest at which the plan keeps to its page, where its list would have asked for a smaller one.
+  const many = clothOf(curtains(240, 230) + boxes(6));
+  const high = (scale: number) =>
+    rowsOf(many, scale).length * (many.usableWidth.toMm() / scale + 16);
+  expect(high(scaleOf(many))).toBeLessThanOrEqual(177);
+  const larger = [30, 35, 40, 45, 50, 60, 65, 70].filter((scale) => scale < scaleOf(many));
+  for (const scale of larger) expect(high(scale)).toBeGreaterThan(177);
+  expect(high(scaleOf(many)) + 4.9 * cutGroups(many).length).toBeGreaterThan(177);
+  // Wide pieces in a low row are drawn as they were.
+  expect(scaleOf(clothOf(cushions(1, 40)))).toBe(40);
+});

@@ -46,7 +46,7 @@ export function fillOf(
       if (picture) return { picture: picture.href };
     }
     const tile = book.tile(swatch, scale);
-    if (tile) return { tile, scale };
+    if (tile) return { tile, scale, ground: swatch.average };
   }
   const whole = book.whole(swatch, width);
   if (whole) return { picture: whole.href };

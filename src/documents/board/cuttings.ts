@@ -7,7 +7,7 @@ import { type Edge, edgePath } from "./edges.ts";
 /** What fills a cutting: one picture, tiles of a repeat, a flat colour, or a card of its colours where nobody has photographed it yet. */
 export type CuttingFill =
   | { readonly picture: string }
-  | { readonly tile: Tile; readonly scale: number }
+  | { readonly tile: Tile; readonly scale: number; readonly ground: string | null }
   | { readonly flat: string }
   | { readonly awaited: readonly ColourBand[] };
 
@@ -23,13 +23,17 @@ export interface Cutting {
 
 const r = svgNumber;
 
-/** Tiles that cover a rectangle, the motif's middle standing at (atX, atY); each a hair oversize so that no seam shows. */
+/**
+ * Tiles that cover a rectangle, the motif's middle standing at (atX, atY); each a hair oversize so that no seam shows on paper, and over
+ * the cloth's average, so that none does on a screen, whose pixels two tiles share at their edges.
+ */
 export function tileImages(
   tile: Tile,
   scale: number,
   box: { x: number; y: number; width: number; height: number },
   atX: number,
   atY: number,
+  ground: string | null = null,
 ): string {
   const w = tile.widthMm / scale;
   const h = tile.heightMm / scale;
@@ -37,7 +41,10 @@ export function tileImages(
   const startY = atY - tile.originY / scale;
   const from = Math.floor((box.x - startX) / w);
   const to = Math.ceil((box.x + box.width - startX) / w);
-  let out = "";
+  let out =
+    ground === null
+      ? ""
+      : `<rect x="${r(box.x)}" y="${r(box.y)}" width="${r(box.width)}" height="${r(box.height)}" fill="${ground}"/>`;
   for (let column = from; column < to; column++) {
     const drop = tile.match === "half-drop" && column % 2 !== 0 ? h / 2 : 0;
     const first = Math.floor((box.y - startY - drop) / h);
@@ -86,7 +93,7 @@ export function cuttingsSvg(cuttings: readonly Cutting[], ground: string, prefix
         "picture" in c.fill
           ? `<image href="${escapeHtml(c.fill.picture)}" x="${r(c.x)}" y="${r(c.y)}" width="${r(c.width)}" height="${r(c.height)}" preserveAspectRatio="xMidYMid slice"/>`
           : "tile" in c.fill
-            ? tileImages(c.fill.tile, c.fill.scale, c, spot.x, spot.y)
+            ? tileImages(c.fill.tile, c.fill.scale, c, spot.x, spot.y, c.fill.ground)
             : `<path d="${d}" fill="${c.fill.flat}"/>`;
       const line =
         edge === "straight"

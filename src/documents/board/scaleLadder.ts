@@ -72,7 +72,7 @@ function motifPicture(
   motifMm: number,
   scale: number,
   book: PictureBook,
-): { href: string } | { tile: Tile } | null {
+): { href: string } | { tile: Tile; ground: string | null } | null {
   const shown = shownMm(swatch.photo);
   if (swatch.photo?.showsMm && shown && motifMm <= Math.min(shown.across, shown.up)) {
     const part = partAboutMotif(swatch.photo, swatch.photo.showsMm, {
@@ -83,7 +83,7 @@ function motifPicture(
     if (picture) return { href: picture.href };
   }
   const tile = layingOf(swatch) === "whole" ? book.tile(swatch, scale) : null;
-  return tile ? { tile } : null;
+  return tile ? { tile, ground: swatch.average } : null;
 }
 
 /** The motifs in circles of their own size, standing on one line from the largest down, and a mug to compare them with. */
@@ -121,7 +121,7 @@ export function ladderSvg(
     out +=
       motif === null
         ? `<circle cx="${r(cx)}" cy="${r(cy)}" r="${r(radius)}" fill="${swatch?.average ?? "#fff"}"/>`
-        : `<g clip-path="url(#${prefix}-l${at})">${"href" in motif ? `<image href="${escapeHtml(motif.href)}" x="${r(box.x)}" y="${r(box.y)}" width="${r(box.width)}" height="${r(box.height)}" preserveAspectRatio="xMidYMid slice"/>` : tileImages(motif.tile, scale, box, cx, cy)}</g>`;
+        : `<g clip-path="url(#${prefix}-l${at})">${"href" in motif ? `<image href="${escapeHtml(motif.href)}" x="${r(box.x)}" y="${r(box.y)}" width="${r(box.width)}" height="${r(box.height)}" preserveAspectRatio="xMidYMid slice"/>` : tileImages(motif.tile, scale, box, cx, cy, motif.ground)}</g>`;
     out += `<circle cx="${r(cx)}" cy="${r(cy)}" r="${r(radius)}" fill="none" stroke="#23282e" stroke-width=".25"${swatch?.photo === null ? ' stroke-dasharray="1.6 1"' : ""}/>`;
     out += `<text class="drawn" x="${r(x)}" y="${r(base + 4.6)}" font-size="3.5">${marked(
       rounded(rung.motifMm, units),

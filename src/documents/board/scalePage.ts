@@ -139,6 +139,7 @@ function lengthSvg(
             { x: strip.x, y: top, width: strip.width, height },
             strip.x + strip.width * 0.5,
             top + height * 0.3,
+            fill.ground,
           )
         : "flat" in fill
           ? `<path d="${d}" fill="${fill.flat}"/>`

@@ -11,7 +11,7 @@ export interface StairPart {
   readonly label: string;
   readonly sum: Money;
   readonly fill:
-    | { readonly tile: Tile; readonly scale: number }
+    | { readonly tile: Tile; readonly scale: number; readonly ground: string | null }
     | { readonly flat: string }
     | { readonly hatch: true };
 }
@@ -73,7 +73,7 @@ export function stairSvg(stair: Stair, prefix: string): Markup {
       const id = `${prefix}-b${at}-${n}`;
       const box = { x, y, width: Math.max(0.2, w), height: BAR };
       if ("tile" in part.fill)
-        out += `<clipPath id="${id}"><rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${BAR}"/></clipPath><g clip-path="url(#${id})">${tileImages(part.fill.tile, part.fill.scale, box, x + Math.min(w / 2, 12), y + BAR / 2)}</g>`;
+        out += `<clipPath id="${id}"><rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${BAR}"/></clipPath><g clip-path="url(#${id})">${tileImages(part.fill.tile, part.fill.scale, box, x + Math.min(w / 2, 12), y + BAR / 2, part.fill.ground)}</g>`;
       else if ("flat" in part.fill)
         out += `<rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${BAR}" fill="${part.fill.flat}"/>`;
       else out += hatching(x, y, w, BAR, id);

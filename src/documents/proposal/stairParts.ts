@@ -9,7 +9,8 @@ export function stairPart(data: ProjectData, line: TaxedLine, book: PictureBook)
   const sum = data.money.taxIncluded ? line.client : addMoney(line.client, line.tax);
   const swatch = line.cloth ? data.swatches.get(line.cloth) : undefined;
   const tile = swatch && line.what !== "freight" ? book.tile(swatch, 5) : null;
-  if (tile) return { label: line.label, sum, fill: { tile, scale: 5 } };
+  if (tile)
+    return { label: line.label, sum, fill: { tile, scale: 5, ground: swatch?.average ?? null } };
   if (line.what === "paint") {
     const room = data.rooms.find((r) => r.record.id === line.room);
     const colour = (

@@ -21,6 +21,8 @@ const PLAN_HIGH = 177;
 const LIST_LINE = 4.9;
 /** A list with more lines than this goes on a page after the plan's, which then has its page to itself. */
 const MOST_LINES = 26;
+/** A strip narrower than this on paper has its number over its edges, millimetres. */
+const NARROWEST = 2.5;
 /** So many distances of pieces alike stand on one line of the list. */
 const PLACES_A_LINE = 4;
 const MOST_PIECES = 600;
@@ -78,8 +80,17 @@ export function scaleOf(cloth: ClothQuantity): number {
     (sum, group) => sum + Math.ceil(group.pieces.length / PLACES_A_LINE),
     0,
   );
-  const room = PLAN_HIGH - (lines > MOST_LINES ? 0 : LIST_LINE * lines);
-  const onePage = rated.filter((each) => each.high <= room);
+  const fitting = (room: number) => rated.filter((each) => each.high <= room);
+  const besides = fitting(PLAN_HIGH - (lines > MOST_LINES ? 0 : LIST_LINE * lines));
+  // Strips too narrow for their numbers are drawn larger, and the list goes over the page.
+  const narrowest = Math.min(
+    ...cloth.plan.pieces.flatMap((p) => [p.width.toMm(), p.height.toMm()]),
+  );
+  const crowded = besides.every((each) => narrowest / each.scale < NARROWEST);
+  const alone = crowded ? fitting(PLAN_HIGH) : [];
+  const clear = alone.filter((each) => narrowest / each.scale >= NARROWEST);
+  const larger = clear.length > 0 ? clear : alone.slice(0, 1);
+  const onePage = larger.length > 0 ? larger : besides;
   const least = Math.min(...rated.map((each) => each.high));
   // Over several pages in any case: on as few as can be.
   const few = rated.filter((each) => each.high <= least * 1.2);
