@@ -83,18 +83,33 @@ export function piecesOf(from: RoomCut, cloth: PlannedCloth, choices: Choices): 
   const other = cut.instead?.[choices.instead.get(key) ?? -1];
   const whole = cut.across.how === "whole-width" || (other ?? cut).width.equals(cloth.usableWidth);
   const width = whole ? cloth.usableWidthG : grainsUp((other ?? cut).width);
+  const across = acrossRule(cut, width, cloth);
   const shape = {
     group: key,
-    width,
+    width: withinSelvedge(width, across, cloth),
     height: grainsUp((other ?? cut).height),
     mayTurn: cut.mayTurn && !cloth.nap,
-    across: acrossRule(cut, width, cloth),
+    across,
     along: alongRule(from, cloth, choices),
   };
   return Array.from({ length: cut.count }, (_, n) => ({
     from,
     piece: { id: `${key}/${n}`, ...shape },
   }));
+}
+
+/** What rounding to grains may push a piece in register over the selvedge: its width, its motif's place and that of two columns. */
+const ROUNDED_OVER = 4;
+
+/**
+ * A piece in register that reaches the selvedge exactly stands over it by a few grains where the repeat across is no whole number of
+ * them (thirds of an inch): it is that much narrower, a fortieth of a millimetre at most.
+ */
+function withinSelvedge(width: Grains, across: AcrossRule, cloth: PlannedCloth): Grains {
+  const horizontal = cloth.pattern?.horizontal ?? 0;
+  if (across.rule !== "register" || horizontal === 0) return width;
+  const over = mod(across.residue, horizontal) + width - cloth.usableWidthG;
+  return over > 0 && over <= ROUNDED_OVER ? width - over : width;
 }
 
 function acrossRule(cut: ItemCut, width: Grains, cloth: PlannedCloth): AcrossRule {
