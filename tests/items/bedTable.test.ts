@@ -195,3 +195,12 @@ test("on a shallow runner the table's words stand clear of its edge", () => {
   expect(words.y - 25.4).toBeGreaterThan(3 * 36);
   expect(words.y - 25.4).toBeLessThan(7 * 25.4);
 });
+
+test("the strips and the whole width of a quilted cover add up, as they are printed, to what it is cut", () => {
+  const bed = { bed: '60" x 80" x 25"', drop: '18"', pillows: "none", back: "lining" };
+  const made = coverlet({ ...bed, quilted: "yes" }, {}, cloth('54"'));
+  // Worked by hand: 96 in × 1.05 = 100.8, up to 100 7/8, and two seams: 101 7/8 in; (101 7/8 − 53) ÷ 2 + 1/2 = 24 15/16 in.
+  expect(figure(made, "cutWidthMm", "in")).toBeCloseTo(101.875, 6);
+  const face = made.cuts.filter((c) => c.surface === "face");
+  expect(face.map((c) => inUnit(c.width, "in")).sort()).toEqual([24.9375, 24.9375, 54]);
+});

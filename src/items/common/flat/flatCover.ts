@@ -2,6 +2,7 @@ import Fraction from "fraction.js";
 import { Length } from "../../../units/length.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed, WorkingLine } from "../../itemKind.ts";
+import { finestStep, upToFinestStep } from "../finestStep.ts";
 import type { Notes } from "../notes.ts";
 import { boughtTrim } from "../trim.ts";
 import { type Edged, type EdgeWelt, edgeWelt, weltCut, weltWorking } from "../welt/edgeWelt.ts";
@@ -125,6 +126,8 @@ function coverSizes(ask: FlatCoverAsk, context: ItemContext): CoverSizes {
   const turned = hemmedHead
     ? `2 × ${p(turning)} seams across, ${p(turning)} seam + ${p(headTurning)} hem at the head along`
     : `2 × ${p(turning)} ${lined ? "seams" : "hems"} ${ask.rawEnds ? "across" : "each way"}`;
+  // Up to what can be marked, so that strips and whole width add up to the cut size as they are printed.
+  const taken = (l: Length) => (fields.quilted ? l.times(take).upTo(finestStep(context.units)) : l);
   return {
     lined,
     turning,
@@ -133,8 +136,8 @@ function coverSizes(ask: FlatCoverAsk, context: ItemContext): CoverSizes {
     join,
     take,
     cut: [
-      finished[0].times(take).plus(turning.times(2)),
-      finished[1].times(take).plus(endTurning).plus(headTurning),
+      taken(finished[0]).plus(turning.times(2)),
+      taken(finished[1]).plus(endTurning).plus(headTurning),
     ],
     sum: `${printSize(finished, context.units)}${quilted} + ${turned}`,
   };
@@ -152,7 +155,7 @@ function sizesWorking(ask: FlatCoverAsk, sizes: CoverSizes, context: ItemContext
       what: "Cut size",
       sum: sizes.sum,
       result: printSize(sizes.cut, context.units),
-      rounded: null,
+      rounded: ask.fields.quilted ? upToFinestStep(context.units) : null,
     },
   ];
 }

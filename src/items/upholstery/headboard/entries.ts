@@ -1,5 +1,6 @@
 import { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
+import { finestStep } from "../../common/finestStep.ts";
 import { hasMotif } from "../../common/join/centredMotif.ts";
 import type { ItemContext } from "../../itemKind.ts";
 import type { PieceEntry } from "../job.ts";
@@ -32,7 +33,7 @@ export function headboardEntries(fields: HeadboardFields, context: ItemContext):
   const centred = fields.centred ?? (hasMotif(context.cloth(fields.cloth)) && !fields.railroad);
   const deep = fields.buttoning === "deep" && fields.buttons !== undefined;
   const share = deep ? context.ratio("buttoning").sub(1) : null;
-  const taken = (l: Length) => (share ? l.times(share) : Length.zero);
+  const taken = (l: Length) => (share ? l.times(share).upTo(finestStep(units)) : Length.zero);
   const deepWords = share ? `${share.mul(100).toString()} % for the buttons each way + ` : "";
   const at = { keyPath: [], sizeKey: "size" } as const;
   const { border } = fields;
