@@ -10,7 +10,7 @@ import { anyItem } from "./anyItem.ts";
 import { anyCloths, NAMES, OBJECTS, ROOM } from "./anyRoom.ts";
 import { pick } from "./anyValue.ts";
 
-const RUNS = process.env.SOAK ? 200 : 6;
+const RUNS = process.env.SOAK ? 200 : 4;
 vi.setConfig({ testTimeout: process.env.SOAK ? 3_600_000 : 120_000 });
 
 const KINDS = ITEM_KINDS.map(({ kind }) => kind).filter((kind) => kind !== "object");

@@ -10,7 +10,7 @@ import { lookUpsOf, recordsOf, STUDIO_INCHES } from "../quantities/studioOf.ts";
 import { anyItem } from "./anyItem.ts";
 import { anyCloths, NAMES, OBJECTS, ROOM } from "./anyRoom.ts";
 
-const RUNS = process.env.SOAK ? 400 : 6;
+const RUNS = process.env.SOAK ? 400 : 3;
 vi.setConfig({ testTimeout: process.env.SOAK ? 3_600_000 : 120_000 });
 
 type Cards = Readonly<Record<string, string>>;
