@@ -72,7 +72,10 @@ function rowSize(drawings: readonly Drawing[], scale: number): { width: number; 
   };
 }
 
-/** The place in `SCALES` of the largest scale at which a row keeps to a width and to a height; the smallest where none does. */
+/**
+ * The place in `SCALES` of the largest scale at which a row keeps to a width and to a height. Where its chains of dimensions, which do
+ * not shrink, are too wide at every scale, that at which it is least too wide: figures beside a small drawing take more than within it.
+ */
 function largest(drawings: readonly Drawing[], height: number, width: number): number {
   const at = SCALES.findIndex((scale) => {
     const wide = drawings.reduce((sum, d) => sum + d.widthMm / scale, 0);
@@ -80,8 +83,16 @@ function largest(drawings: readonly Drawing[], height: number, width: number): n
     const size = rowSize(drawings, scale);
     return size.width <= width && size.height - CAPTION <= height;
   });
-  return at < 0 ? SCALES.length - 1 : at;
+  if (at >= 0) return at;
+  const low = SCALES.map((scale, place) => ({ place, ...rowSize(drawings, scale) })).filter(
+    (row) => row.height - CAPTION <= height,
+  );
+  const narrowest = Math.min(...low.map((row) => row.width));
+  return low.find((row) => row.width <= narrowest + WIDER)?.place ?? SCALES.length - 1;
 }
+
+/** Of scales whose rows are as wide as each other to this, the largest is taken, millimetres. */
+const WIDER = 0.5;
 
 /** All views in one row, in two, or each in its own. */
 function splits(views: readonly Drawing[]): (readonly Drawing[])[][] {
