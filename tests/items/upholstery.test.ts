@@ -90,6 +90,7 @@ test("bad input is told at its line, with what to write", () => {
     ["headboard", { border: '21"' }, "border-too-wide", "border"],
     ["headboard", { shape: "arched" }, "arch-not-measured", "shape"],
     ["headboard", { shape: "arched", rise: '40"' }, "arch-not-measured", "rise"],
+    ["headboard", { rise: '6"' }, "rise-without-arch", "rise"],
     ["headboard", { buttoning: "deep" }, "buttons-not-counted", "buttoning"],
     ["headboard", { "border-cloth": "fern" }, "border-not-measured", "border-cloth"],
     ["headboard", { join: "both-sides" }, "join-not-needed", "join"],

@@ -7,8 +7,8 @@ import {
 
 const PRACTICE = "common practice, no source";
 
-/** What is added round a cushion's finished size, and how its insert, zip and welt follow from it. */
-export const cushionAllowances = {
+/** What is added round the finished size of a cushion or a pad, and how its insert, zip and welt follow from it. */
+export const sewnAllowances = {
   seam: {
     is: "length",
     description: "seam turning on each edge of a face or back",
@@ -19,12 +19,6 @@ export const cushionAllowances = {
   ...weltStripAllowances,
   ...weltLapAllowance("welt added to the perimeter where its two ends join"),
   ...weltClothAllowances,
-  "envelope-overlap": {
-    is: "length",
-    description: "overlap and hems of the two backs of an envelope, together",
-    usual: { inches: '6"', centimetres: "15 cm" },
-    source: "home magazine, How to Make an Envelope Pillow, 2019 (6 in)",
-  },
   "insert-over-feather": {
     is: "length",
     description: "how much larger than the cover a feather insert is, each way",
@@ -48,6 +42,17 @@ export const cushionAllowances = {
     description: "how far the zip boxing of a box cushion runs past each back corner",
     usual: { inches: '3"', centimetres: "8 cm" },
     source: PRACTICE,
+  },
+} as const satisfies AllowanceTable;
+
+/** The same of a cushion, with what its back and its ends take. */
+export const cushionAllowances = {
+  ...sewnAllowances,
+  "envelope-overlap": {
+    is: "length",
+    description: "overlap and hems of the two backs of an envelope, together",
+    usual: { inches: '6"', centimetres: "15 cm" },
+    source: "home magazine, How to Make an Envelope Pillow, 2019 (6 in)",
   },
   "fold-take-up": {
     is: "length",

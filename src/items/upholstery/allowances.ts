@@ -3,16 +3,8 @@ import { weltClothAllowances } from "../common/welt/weltAllowances.ts";
 
 const PRACTICE = "common practice, no source";
 
-/** What is added to the measured pieces of anything upholstered, fixed or loose. */
+/** What is added to the sewn pieces of anything upholstered, its welt and its buttons. */
 export const coverAllowances = {
-  pull: {
-    is: "length",
-    description:
-      "added to the width and to the length of a measured piece, for pulling round and tacking",
-    usual: { inches: '4"', centimetres: "10 cm" },
-    source:
-      "how-to article, How to calculate yardage for a wingback chair, 2020 (4 in); 10 cm common practice, no source",
-  },
   seam: {
     is: "length",
     description: "seam turning on each edge of a sewn piece: cushion top and bottom, boxing",
@@ -27,6 +19,28 @@ export const coverAllowances = {
     source: PRACTICE,
   },
   ...weltClothAllowances,
+  "button-square": {
+    is: "length",
+    description: "side of the square of cloth for one covered button",
+    usual: { inches: '2"', centimetres: "5 cm" },
+    source: PRACTICE,
+  },
+} as const satisfies AllowanceTable;
+
+/** What is added to each measured piece of a fixed cover. */
+export const pullAllowance = {
+  pull: {
+    is: "length",
+    description:
+      "added to the width and to the length of a measured piece, for pulling round and tacking",
+    usual: { inches: '4"', centimetres: "10 cm" },
+    source:
+      "how-to article, How to calculate yardage for a wingback chair, 2020 (4 in); 10 cm common practice, no source",
+  },
+} as const satisfies AllowanceTable;
+
+/** What a loose cover takes in its place. */
+export const looseAllowances = {
   "loose-seam": {
     is: "length",
     description: "seam turning on each edge of a loose cover's pieces",
@@ -40,18 +54,13 @@ export const coverAllowances = {
     usual: { inches: '6"', centimetres: "15 cm" },
     source: "how-to article, How to make a slipcover for a chair, 2013 (6 in)",
   },
-  "button-square": {
-    is: "length",
-    description: "side of the square of cloth for one covered button",
-    usual: { inches: '2"', centimetres: "5 cm" },
-    source: PRACTICE,
-  },
 } as const satisfies AllowanceTable;
 
 /** The welt on one where its length was not measured, and the seat's height. */
 export const seatAllowances = (welt: { inches: string; centimetres: string }, thing: string) =>
   ({
     ...coverAllowances,
+    ...pullAllowance,
     "welt-length": {
       is: "length",
       description: `welt on one ${thing} where its length was not measured`,

@@ -1,11 +1,11 @@
 import type { AllowanceTable } from "../../../fields/allowance.ts";
-import { cushionAllowances } from "../allowances.ts";
+import { sewnAllowances } from "../allowances.ts";
 
 const PRACTICE = "common practice, no source";
 
 /** What is added to a pad as to a cushion, and its ties and buttons. */
 export const seatPadAllowances = {
-  ...cushionAllowances,
+  ...sewnAllowances,
   "tie-width": {
     is: "length",
     description: "finished width of a tie; its strip is cut four times as wide and folded in four",

@@ -1,4 +1,8 @@
-import { seatAllowances } from "../allowances.ts";
+import type { AllowanceTable } from "../../../fields/allowance.ts";
+import { looseAllowances, seatAllowances } from "../allowances.ts";
 
 /** What is added to an armchair's pieces, and what is taken for a welt that nobody measured. */
-export const armchairAllowances = seatAllowances({ inches: "12 yd", centimetres: "11 m" }, "chair");
+export const armchairAllowances = {
+  ...looseAllowances,
+  ...seatAllowances({ inches: "12 yd", centimetres: "11 m" }, "chair"),
+} as const satisfies AllowanceTable;

@@ -1,9 +1,7 @@
 import type { AllowanceTable } from "../../../fields/allowance.ts";
-import { coverAllowances } from "../allowances.ts";
 
 /** What is added round a drop-in seat, for wrapping and tacking underneath. */
 export const dropInAllowances = {
-  ...coverAllowances,
   wrap: {
     is: "length",
     description:

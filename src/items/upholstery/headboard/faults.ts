@@ -48,6 +48,16 @@ function archFaults(fields: HeadboardFields, context: ItemContext): Diagnostic[]
   const p = (l: Length) => printLength(l, context.units);
   const [, , height] = fields.size as [Length, Length, Length];
   const { rise } = fields;
+  if (rise && fields.shape !== "arched") {
+    return [
+      diagnostic(
+        context.place(["rise"]),
+        "rise-without-arch",
+        "A rise is written, and the head is straight: it changes nothing.",
+        { hint: "Write shape: arched, or take rise out.", severity: "warning" },
+      ),
+    ];
+  }
   if (fields.shape !== "arched" || (rise && !rise.isZero() && rise.isLessThan(height))) return [];
   return [
     diagnostic(

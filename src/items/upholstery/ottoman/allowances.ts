@@ -1,9 +1,10 @@
 import type { AllowanceTable } from "../../../fields/allowance.ts";
-import { coverAllowances } from "../allowances.ts";
+import { coverAllowances, pullAllowance } from "../allowances.ts";
 
 /** What is added to an ottoman's pieces. */
 export const ottomanAllowances = {
   ...coverAllowances,
+  ...pullAllowance,
   "welt-length": {
     is: "length",
     description: "welt on one ottoman while it is not measured",
