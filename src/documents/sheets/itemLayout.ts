@@ -33,6 +33,8 @@ export const DRAWINGS_WIDTH = TEXT_WIDTH - WORDS_WIDTH - COLUMN_GAP;
 const LEAST_DRAWINGS = 110;
 /** A drawing smaller than one to this is hard to work from. */
 export const LEAST_LEGIBLE = 40;
+/** A column of words nearly as tall as its page may be a line taller than was reckoned, and leave the next page empty. */
+const WORDS_SLACK = 5;
 /** The line on the first page that says what stands on the second. */
 const NEXT_LINE = 7;
 /** The tallest that a drawing is made on the first of two pages, and on the second over the whole width. */
@@ -79,7 +81,8 @@ interface PageRoom {
   readonly takes: (drawingsMm: number) => number;
 }
 
-function pageRoom(words: ItemWords, pageMm: number): PageRoom {
+/** `wordsSlackMm`: so much less than the page a column of words must be to stand beside the drawings. */
+function pageRoom(words: ItemWords, pageMm: number, wordsSlackMm = 0): PageRoom {
   const { sheet } = words;
   const above = headHeight(words.head) + framesHeight(words.frames);
   const page = pageMm - above;
@@ -88,7 +91,7 @@ function pageRoom(words: ItemWords, pageMm: number): PageRoom {
   const across = checksHeight(sheet.checks, 3, TEXT_WIDTH) + footHeight(words, TEXT_WIDTH);
   const inside = checksHeight(sheet.checks, 2, DRAWINGS_WIDTH) + footHeight(words, DRAWINGS_WIDTH);
   const tall = wordsHeight(sheet.groups);
-  if (tall > page)
+  if (tall + wordsSlackMm > page)
     return {
       drawingsMm: Math.max(LEAST_DRAWINGS, page - left - across - tall / 3 - 10),
       checksAcross: true,
@@ -109,8 +112,13 @@ function pageRoom(words: ItemWords, pageMm: number): PageRoom {
 }
 
 /** An item on a page, or on so much of one: drawings at the left, words in a column beside them. */
-export function onOnePage(words: ItemWords, views: readonly Drawing[], pageMm: number): ItemLayout {
-  const { drawingsMm, checksAcross, wordsBelow, takes } = pageRoom(words, pageMm);
+export function onOnePage(
+  words: ItemWords,
+  views: readonly Drawing[],
+  pageMm: number,
+  wordsSlackMm = 0,
+): ItemLayout {
+  const { drawingsMm, checksAcross, wordsBelow, takes } = pageRoom(words, pageMm, wordsSlackMm);
   const rows = rowsOf(views, { widthMm: DRAWINGS_WIDTH, heightMm: drawingsMm });
   const heightMm = takes(rowsHeight(rows));
   return {
@@ -135,7 +143,7 @@ function onTwoPages(words: ItemWords, views: readonly Drawing[], pageMm: number)
     cautions: "",
     rate: "",
   };
-  const first = pageRoom(asked, pageMm);
+  const first = pageRoom(asked, pageMm, WORDS_SLACK);
   const firstMm = first.drawingsMm - NEXT_LINE;
   const made = { ...words, frames: [], questions: [] };
   const beside =
@@ -175,9 +183,9 @@ export function pageLayout(
   const smallest = ({ rows, overleaf }: ItemLayout) =>
     smallestScale([...rows, ...(overleaf?.rows ?? [])]);
   const pageMm = PAGE_HEIGHT[paper] - SLACK;
-  const plain = onOnePage(words, views, pageMm);
+  const plain = onOnePage(words, views, pageMm, WORDS_SLACK);
   if (plain.wordsBelow) return plain;
-  const moved = onOnePage(withMaterials(words), views, pageMm);
+  const moved = onOnePage(withMaterials(words), views, pageMm, WORDS_SLACK);
   const one = !moved.wordsBelow && smallest(moved) < smallest(plain) ? moved : plain;
   if (smallest(one) <= LEAST_LEGIBLE) return one;
   const two = onTwoPages(words, views, pageMm);

@@ -17,7 +17,7 @@ function shrinkLines(cut: PlainCut, p: (length: Length) => string): string[] {
   if (cut.lengthening.compare(1) === 0) return [];
   const more = cut.length.minus(cut.length.times(cut.lengthening.inverse()));
   return [
-    `${p(more)} of the cut is for ${lost(cut.lengthening)} shrinkage. What the cloth does not lose is turned in at heading and hem, not trimmed.`,
+    `${p(more)} of the cut is for ${lost(cut.lengthening)} shrinkage: what is not lost is turned in.`,
   ];
 }
 
