@@ -14,7 +14,7 @@ const PAPERS = ["tabloid", "a3"] as const;
 const TEXT_MM = { tabloid: 170.9, a3: 165 } as const;
 const PROJECTS = ["gannet-house", "ropewalk-house"];
 
-/** By paper: the demo as it is, printed; and with what came filled in, on screens alone. */
+/** By paper: the demo as it is, and with what came filled in. */
 const built = new Map<string, Built>();
 const filled = new Map<string, Built>();
 const folders: string[] = [];
@@ -41,7 +41,7 @@ function studioOn(paper: (typeof PAPERS)[number], came: boolean): string {
 beforeAll(async () => {
   session = await openBrowser();
   for (const paper of PAPERS) {
-    built.set(paper, await buildStudio(studioOn(paper, false)));
+    built.set(paper, await buildStudio(studioOn(paper, false), ["--no-pdf"]));
     filled.set(paper, await buildStudio(studioOn(paper, true), ["--no-pdf"]));
   }
 }, 300_000);
@@ -94,9 +94,13 @@ test.each(PAPERS)(
   async (paper) => {
     const { out } = built.get(paper) as Built;
     const most = { schedule: 2, samples: 2, receiving: 3 };
+    const page = await session.browser.newPage();
     for (const project of PROJECTS)
       for (const [name, pages] of Object.entries(most)) {
-        const data = new Uint8Array(readFileSync(join(out, `studio/${project}/${name}.pdf`)));
+        // Printed from the browser: the same sheets as the PDF beside it (printedByBrowser.test.ts).
+        await page.goto(`file://${join(out, `studio/${project}/${name}.html`)}`);
+        await page.evaluate("document.fonts.ready.then(() => true)");
+        const data = await page.pdf({ preferCSSPageSize: true });
         const pdf = await getDocument({ data, verbosity: 0 }).promise;
         expect(pdf.numPages, `${project} ${name}`).toBeLessThanOrEqual(pages);
         const { items } = await (await pdf.getPage(pdf.numPages)).getTextContent();
@@ -104,5 +108,6 @@ test.each(PAPERS)(
         expect(words.length, `the last page of ${project} ${name}`).toBeGreaterThan(300);
         await pdf.loadingTask.destroy();
       }
+    await page.close();
   },
 );
