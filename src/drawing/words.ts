@@ -26,14 +26,26 @@ export function builtText(text: string): string {
 
 const NARROW_LETTERS: ReadonlySet<string> = new Set("ijltfr.,:;'′″|()\u202f\u2009 ");
 
+/** Widths in em of texts that were measured before: a layout asks for the same words at every scale and division that it tries. */
+const known = new Map<string, number>();
+const MOST_KNOWN = 20_000;
+
+function widthInEm(text: string): number {
+  const before = known.get(text);
+  if (before !== undefined) return before;
+  // A fraction counts at its full figures, since a reader without the drawing face sees it unbuilt.
+  const plain = text.replace(/\d{1,2}\/\d{1,2}/g, (part) => "8".repeat(part.length));
+  let sum = 0;
+  for (const letter of plain) sum += NARROW_LETTERS.has(letter) ? 0.28 : 0.52;
+  if (known.size >= MOST_KNOWN) known.clear();
+  known.set(text, sum);
+  return sum;
+}
+
 /**
  * About how wide a text runs, in millimetres, for deciding where it fits. Digits of the tabular figures are about half an em
  * (measured on the drawing face); it errs on the wide side.
  */
 export function textWidthMm(text: string, em = EM_MM): number {
-  // A fraction counts at its full figures, since a reader without the drawing face sees it unbuilt.
-  const plain = text.replace(/\d{1,2}\/\d{1,2}/g, (part) => "8".repeat(part.length));
-  let sum = 0;
-  for (const letter of plain) sum += NARROW_LETTERS.has(letter) ? 0.28 : 0.52;
-  return sum * em;
+  return widthInEm(text) * em;
 }
