@@ -20,16 +20,17 @@ export interface BoltChoice {
 
 /**
  * Cut length against whole bolts, by trade prices for the same unit (common practice: price breaks come at a full bolt or piece).
- * `unit` is the unit's length.
+ * `unit` is the unit's length, `least` how many bolts it takes where lengths have to come whole.
  */
 export function boltChoice(
   need: Length,
   cutPrice: Money,
   bolt: { readonly length: Length; readonly price: Money },
   unit: Length,
+  least = 0,
 ): BoltChoice {
   const units = (length: Length): Fraction => length.over(unit);
-  const boltCount = Number(need.over(bolt.length).ceil().toFraction());
+  const boltCount = Math.max(least, Number(need.over(bolt.length).ceil().toFraction()));
   const all = bolt.length.times(boltCount);
   const cut = timesMoney(cutPrice, units(need));
   const bolts = timesMoney(bolt.price, units(all));

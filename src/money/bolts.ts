@@ -1,4 +1,6 @@
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import type { CutBolts } from "../quantities/text/togetherWords.ts";
+import { packedParts } from "../quantities/together/buyTogether.ts";
 import { Length } from "../units/length.ts";
 import type { Money } from "../units/money.ts";
 import { allocate } from "./allocate.ts";
@@ -17,6 +19,11 @@ export interface ClothBolt extends BoltChoice {
   readonly taken: boolean;
   /** True where it is sold in whole bolts alone: what is needed is then bolts already. */
   readonly soldWhole: boolean;
+  readonly unit: "yard" | "metre";
+  /** The trade price of one unit by the bolt. */
+  readonly unitPrice: Money;
+  /** The bolts, and what each maker gets of every one: no length that is cut whole is split over two. */
+  readonly divided: CutBolts;
 }
 
 /** Lengths bought of one cloth for all its makers together, in the order of the purchases; rolls and pieces are none. */
@@ -39,15 +46,21 @@ export function boltsOf(input: MoneyInput, currency: string, found: Diagnostic[]
     if (price.per !== "yard" && price.per !== "metre") return [];
     const unit = price.per === "yard" ? Length.yards(1) : Length.mm(1000);
     const place = cloth.place(["price", "bolt", "trade"]);
+    const whole = input.purchases.filter((p) => p.cloth === id).flatMap((p) => p.whole);
+    const cut = packedParts(whole, bolt.length);
+    const unitPrice = toMoney(bolt.trade, currency, place, found);
     const choice = boltChoice(
       need,
       price.trade,
-      { length: bolt.length, price: toMoney(bolt.trade, currency, place, found) },
+      { length: bolt.length, price: unitPrice },
       unit,
+      cut.length,
     );
+    const divided = { length: bolt.length, count: choice.boltCount, cut };
     const soldWhole = cloth.fields.price?.["sold-by"] === "bolt";
     const taken = asked.has(id) || soldWhole;
-    return [{ cloth: id, name: cloth.fields.cloth, need, taken, soldWhole, ...choice }];
+    const sold = { need, taken, soldWhole, unit: price.per, unitPrice, divided };
+    return [{ cloth: id, name: cloth.fields.cloth, ...sold, ...choice }];
   });
 }
 

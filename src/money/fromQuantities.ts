@@ -1,6 +1,14 @@
 import Fraction from "fraction.js";
 import type { ItemKind } from "../items/itemKind.ts";
-import type { ItemQuantity, ProjectQuantities, RoomMaterial } from "../quantities/quantityTypes.ts";
+import type {
+  ClothQuantity,
+  ItemQuantity,
+  ProjectQuantities,
+  RoomMaterial,
+  SharedBuy,
+} from "../quantities/quantityTypes.ts";
+import { wholeLengths } from "../quantities/together/buyTogether.ts";
+import { sharedBuyOf } from "../quantities/together/sharedBuyOf.ts";
 import { isClientsOwn } from "../records/clientsOwn.ts";
 import { phaseOf } from "../records/phaseOf.ts";
 import type { ProjectRecord, StudioRecord } from "../records/records.ts";
@@ -18,7 +26,7 @@ function materialPurchases(project: ProjectRecord, all: ProjectQuantities): Purc
     const isCounted = unit === "roll" || unit === "piece";
     if (cloth === null || !isCounted || ownCloth(project, room, item, cloth)) return [];
     const uses = [{ room, item, weight: new Fraction(1) }];
-    return [{ cloth, maker: null, amount: { count: amount }, uses }];
+    return [{ cloth, maker: null, whole: [], amount: { count: amount }, uses }];
   });
 }
 
@@ -27,6 +35,7 @@ function trimPurchases(all: ProjectQuantities): Purchase[] {
   return all.trims.map(({ cloth, buy, uses }) => ({
     cloth,
     maker: null,
+    whole: [{ maker: null, length: buy.length }],
     amount: { length: buy.length },
     uses: uses.map(({ room, item, length }) => ({ room, item, weight: length.mm })),
   }));
@@ -34,22 +43,61 @@ function trimPurchases(all: ProjectQuantities): Purchase[] {
 
 /** What is bought, in the form that prices are put to: planned cloths shared by area, and what comes by the roll or piece. */
 export function purchasesOf(project: ProjectRecord, all: ProjectQuantities): Purchase[] {
-  const planned = all.cloths.flatMap((c): Purchase[] => {
-    const uses = c.uses
-      .filter((u) => !ownCloth(project, u.room, u.item, c.cloth))
-      .map((u): PurchaseUse => ({ room: u.room, item: u.item, weight: u.areaMm2 }));
-    return uses.length > 0 && !c.buy.length.isZero()
-      ? [
-          {
-            cloth: c.cloth,
-            maker: c.maker,
-            amount: { length: c.buy.length },
-            uses,
-          },
-        ]
-      : [];
+  const paid = all.cloths.filter((c) => !c.buy.length.isZero() && paidUses(project, c).length > 0);
+  const planned = paid.flatMap((c): Purchase[] => {
+    const shared = sharedBuyOf(all, c);
+    if (!shared) return [alonePurchase(project, c)];
+    const mine = paid.filter((each) => sharedBuyOf(all, each) === shared);
+    return mine[0] === c ? [sharedPurchase(project, shared, mine)] : [];
   });
   return [...planned, ...materialPurchases(project, all), ...trimPurchases(all)];
+}
+
+/** The items that pay for a maker's cloth: all but those of the client's own. */
+function paidUses(project: ProjectRecord, c: ClothQuantity): ClothQuantity["uses"] {
+  return c.uses.filter((u) => !ownCloth(project, u.room, u.item, c.cloth));
+}
+
+function alonePurchase(project: ProjectRecord, c: ClothQuantity): Purchase {
+  const lengths = wholeLengths(c);
+  return {
+    cloth: c.cloth,
+    maker: c.maker,
+    whole: (c.needed.lengths.length > 1 ? lengths : [c.buy.length]).map((length) => ({
+      maker: c.maker,
+      length,
+    })),
+    amount: { length: c.buy.length },
+    uses: paidUses(project, c).map(
+      (u): PurchaseUse => ({ room: u.room, item: u.item, weight: u.areaMm2 }),
+    ),
+  };
+}
+
+/** One purchase for several makers: each bears it by the length that it gets, and its items that by their area. */
+function sharedPurchase(
+  project: ProjectRecord,
+  shared: SharedBuy,
+  mine: readonly ClothQuantity[],
+): Purchase {
+  const whole = shared.bolts
+    ? mine.flatMap((c) => wholeLengths(c).map((length) => ({ maker: c.maker, length })))
+    : shared.parts;
+  return {
+    cloth: shared.cloth,
+    maker: null,
+    whole,
+    amount: { length: shared.buy.length },
+    uses: mine.flatMap((c) => {
+      const uses = paidUses(project, c);
+      const area = uses.reduce((sum, u) => sum.add(u.areaMm2), new Fraction(0));
+      const even = area.compare(0) === 0;
+      return uses.map(({ room, item, areaMm2 }): PurchaseUse => {
+        const share = even ? new Fraction(1, uses.length) : areaMm2.div(area);
+        return { room, item, weight: c.buy.length.mm.mul(share) };
+      });
+    }),
+  };
 }
 
 function paintTins(material: RoomMaterial): PaintTins[] {

@@ -24,6 +24,7 @@ export interface MoneyWords {
   /** What an item and a room are called; their ids where nothing is said. */
   readonly item: (room: string, item: string) => string;
   readonly room: (room: string) => string;
+  readonly maker: (maker: string) => string;
 }
 
 const PLAINLY: MoneyWords = {
@@ -31,6 +32,7 @@ const PLAINLY: MoneyWords = {
   units: "inches",
   item: (_, item) => item,
   room: (room) => room,
+  maker: (maker) => maker,
 };
 
 /**
@@ -156,10 +158,10 @@ function wholeProjectText(all: ProjectMoney, print: (m: Money) => string): strin
 
 function boltsText(
   all: ProjectMoney,
-  { units }: MoneyWords,
+  { units, maker }: MoneyWords,
   print: (m: Money) => string,
 ): string[] {
-  const ends = { worth: "Whole bolts cost less.", dear: "" };
+  const ends = { worth: "Whole bolts cost less.", dear: "", maker };
   return all.bolts.map((b) => boltText(b, units, print, ends));
 }
 

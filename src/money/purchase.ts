@@ -1,4 +1,5 @@
 import type Fraction from "fraction.js";
+import type { MakerPart } from "../quantities/quantityTypes.ts";
 import type { Length } from "../units/length.ts";
 import type { VolumeUnit } from "../units/volume.ts";
 
@@ -6,14 +7,20 @@ import type { VolumeUnit } from "../units/volume.ts";
 export interface PurchaseUse {
   readonly room: string;
   readonly item: string;
-  /** Its weight in the sharing of the cost: the cloth area of its pieces, or its count of rolls. */
+  /**
+   * Its weight in the sharing of the cost: the cloth area of its pieces, or its count of rolls; of what several makers divide the maker's
+   * length, shared by area.
+   */
   readonly weight: Fraction;
 }
 
-/** What is bought of one card for one maker, as the quantities say. */
+/** What is bought of one card, for one maker or once for several, as the quantities say. */
 export interface Purchase {
   readonly cloth: string;
+  /** Null where it is bought for several makers, or for nobody's bench. */
   readonly maker: string | null;
+  /** What has to come whole of it, each length for its maker; empty of what is counted. */
+  readonly whole: readonly MakerPart[];
   /** A length of cloth, or a count of rolls or pieces. */
   readonly amount: { readonly length: Length } | { readonly count: Fraction };
   readonly uses: readonly PurchaseUse[];

@@ -73,6 +73,9 @@ export function moneyJson(
       saves: minor(b.saves),
       worth: b.worth,
       taken: b.taken,
+      divided: b.divided.cut.map((parts) =>
+        parts.map(({ maker, length }) => ({ maker, lengthMm: length.toMm() })),
+      ),
     })),
     alternatives: alternatives
       .filter((a) => room === null || a.room === room)

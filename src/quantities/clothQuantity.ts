@@ -8,7 +8,7 @@ import { Length } from "../units/length.ts";
 import { printLength, type UnitSystem } from "../units/printLength.ts";
 import { planOnArrival } from "./arrival/planOnArrival.ts";
 import { releaseOf } from "./arrival/release.ts";
-import { type Buy, buyOf } from "./buy.ts";
+import { type Buy, buyAlone, type Needed, saleOf } from "./buy.ts";
 import {
   ownedInPart,
   problems,
@@ -27,6 +27,9 @@ import { clothText } from "./text/clothText.ts";
 import { handbookWords } from "./text/handbookWords.ts";
 import { clothOrigins } from "./text/origins.ts";
 import { shrinkWorking } from "./text/shrinkWords.ts";
+
+/** What the line of a cloth's working is called that says how much of it is bought. */
+export const TO_BUY = "To buy";
 
 export interface ClothContext {
   readonly records: Pick<Records, "cloths">;
@@ -87,12 +90,14 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
     ...group.estimates.map((e) => e.length),
   ]);
   const perLength = spareOf(ordered, cloth).isZero() ? Length.zero : lengthOfGrains(vertical);
-  const buy = buyOf(need, card, units, {
-    repeatUp: vertical > 0 ? cloth.repeatUp : null,
+  const sale = saleOf(card, units, vertical > 0 ? cloth.repeatUp : null);
+  const needed: Needed = {
+    need,
     lengths: (ordered.run?.plan.lengths ?? [])
       .filter((length) => length > 0)
       .map((length) => lengthOfGrains(length).plus(perLength)),
-  });
+  };
+  const buy = buyAlone(needed, sale);
   const quantity: ClothQuantity = {
     cloth: group.cloth,
     maker: group.maker,
@@ -106,6 +111,8 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
     spare,
     clientsOwn: group.users.every(({ item }) => isClientsOwn(item.record, group.cloth)),
     buy,
+    needed,
+    sale,
     handbook: group.handbook,
     handbookWords: handbookWords(planned(group), plan, units),
     defaultsUsed: [
@@ -200,7 +207,7 @@ function workingOf(
   const all = printLength(need, units);
   const sum = terms.length > 1 ? `${terms.join(" + ")} = ${all}` : (terms[0] ?? all);
   lines.push({
-    what: "To buy",
+    what: TO_BUY,
     sum: `${sum}, ${clothText(need, units)}`,
     result: buy.text,
     rounded: why,

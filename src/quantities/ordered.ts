@@ -3,7 +3,7 @@ import type { ProjectRecord, Records } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import type { UnitSystem } from "../units/printLength.ts";
 import { materialLength } from "./materialLength.ts";
-import type { ClothQuantity, RoomMaterial, TrimBuy } from "./quantityTypes.ts";
+import type { ClothQuantity, RoomMaterial, SharedBuy, TrimBuy } from "./quantityTypes.ts";
 import { clothText } from "./text/clothText.ts";
 import { isTrim } from "./trimBuys.ts";
 
@@ -17,6 +17,7 @@ export interface Ordered {
 /** The needs of a project that an order can be held against. */
 export interface Needs {
   readonly cloths: readonly ClothQuantity[];
+  readonly together: readonly SharedBuy[];
   readonly materials: readonly RoomMaterial[];
   readonly trims: readonly TrimBuy[];
 }
@@ -24,8 +25,10 @@ export interface Needs {
 /** What is bought of a card for all makers and rooms, the client's own cloth left out. */
 function needOf(card: string, needs: Needs, records: Records): Length {
   const roll = records.cloths.get(card)?.fields.roll?.length ?? null;
+  const once = needs.together.find((each) => each.cloth === card);
+  const alone = needs.cloths.filter((c) => c.cloth === card && !c.clientsOwn);
   return Length.sum([
-    ...needs.cloths.filter((c) => c.cloth === card && !c.clientsOwn).map((c) => c.buy.length),
+    ...(once ? [once.buy.length] : alone.map((c) => c.buy.length)),
     ...needs.materials
       .filter((m) => m.cloth === card && !isTrim(m))
       .map((m) => materialLength(m, roll)),

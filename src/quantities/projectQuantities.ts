@@ -8,6 +8,7 @@ import { boughtOf, staysAsItIs } from "./boughtOf.ts";
 import { type ClothGroup, clothGroups } from "./clothGroups.ts";
 import { clothQuantity } from "./clothQuantity.ts";
 import { itemDefaults } from "./defaultsUsed.ts";
+import { boltInTwoLots } from "./lots/boltInTwoLots.ts";
 import { roomsInTwoLots } from "./lots/roomsInTwoLots.ts";
 import { orderedTooLittle } from "./ordered.ts";
 import type {
@@ -16,6 +17,7 @@ import type {
   ProjectQuantities,
   RoomMaterial,
 } from "./quantityTypes.ts";
+import { buyTogether } from "./together/buyTogether.ts";
 import { trimBuys } from "./trimBuys.ts";
 import { trimCards } from "./trimCards.ts";
 import { unknownRepeats } from "./unknownRepeats.ts";
@@ -33,7 +35,7 @@ export function projectQuantities(
   const rooms = project.rooms.map((room) => furnishRoom(records, room, kinds, lookUps));
   const units = records.studio?.fields.units ?? "inches";
   const diagnostics: Diagnostic[] = rooms.flatMap((room) => room.diagnostics);
-  const cloths: ClothQuantity[] = [];
+  const alone: ClothQuantity[] = [];
   const groups = clothGroups(rooms);
   const shared = (cloth: string) => groups.filter((each) => each.cloth === cloth).length > 1;
   const remade = (group: ClothGroup, facts: ClothFacts): ClothGroup => {
@@ -47,9 +49,10 @@ export function projectQuantities(
   for (const group of groups) {
     const context = { records, project, units, cloth: lookUps.cloth, shared, remade };
     const found = clothQuantity(group, context);
-    if (found.quantity) cloths.push(found.quantity);
+    if (found.quantity) alone.push(found.quantity);
     diagnostics.push(...found.diagnostics);
   }
+  const { cloths, together } = buyTogether(alone);
   const items = rooms.flatMap(({ plan, items: own }) =>
     own.map(
       (item): ItemQuantity => ({
@@ -80,6 +83,7 @@ export function projectQuantities(
     rooms,
     asArrived: asArrived(records, project, kinds, lookUps, rooms, cloths),
     cloths,
+    together,
     materials,
     trims,
     items,
@@ -88,7 +92,8 @@ export function projectQuantities(
       ...unknownRepeats(used, lookUps.cloth, records),
       ...trimCards(rooms, lookUps.cloth),
       ...roomsInTwoLots(project, rooms, cloths),
-      ...orderedTooLittle(project, { cloths, materials, trims }, records, units),
+      ...boltInTwoLots(project, together, cloths),
+      ...orderedTooLittle(project, { cloths, together, materials, trims }, records, units),
     ]),
   };
 }
@@ -121,22 +126,22 @@ function asArrived(
 export function roomQuantities(whole: ProjectQuantities, room: string): ProjectQuantities {
   const ofRoom = <T extends { readonly room: string | null }>(all: readonly T[]) =>
     all.filter((each) => each.room === room);
+  const used = whole.cloths.filter((each) => ofRoom(each.uses).length > 0);
   const path = whole.rooms.find((each) => each.plan.room.id === room)?.plan.room.path;
   return {
     project: whole.project,
     room,
     rooms: whole.rooms.filter((each) => each.plan.room.id === room),
     asArrived: whole.asArrived.filter((each) => each.plan.room.id === room),
-    cloths: whole.cloths
-      .filter((each) => ofRoom(each.uses).length > 0)
-      .map((each) => ({
-        ...each,
-        plan: { ...each.plan, pieces: ofRoom(each.plan.pieces) },
-        lots: each.lots.map((lot) => ({ ...lot, rooms: ofRoom(lot.rooms) })),
-        estimates: ofRoom(each.estimates),
-        uses: ofRoom(each.uses),
-        defaultsUsed: each.defaultsUsed.filter((used) => used.room === null || used.room === room),
-      })),
+    cloths: used.map((each) => ({
+      ...each,
+      plan: { ...each.plan, pieces: ofRoom(each.plan.pieces) },
+      lots: each.lots.map((lot) => ({ ...lot, rooms: ofRoom(lot.rooms) })),
+      estimates: ofRoom(each.estimates),
+      uses: ofRoom(each.uses),
+      defaultsUsed: each.defaultsUsed.filter((own) => own.room === null || own.room === room),
+    })),
+    together: whole.together.filter((each) => used.some((own) => own.cloth === each.cloth)),
     materials: ofRoom(whole.materials),
     trims: whole.trims
       .filter((each) => ofRoom(each.uses).length > 0)

@@ -4,7 +4,7 @@ import type { ClothFacts, Made, MaterialNeed, WorkingLine } from "../items/itemK
 import type { UsedAllowance } from "../room/allowances.ts";
 import type { FurnishedRoom } from "../room/furnishRoom.ts";
 import type { Length } from "../units/length.ts";
-import type { Buy } from "./buy.ts";
+import type { Buy, Needed, Sale } from "./buy.ts";
 import type { Origin } from "./text/origins.ts";
 
 /** One piece where it is cut: exact lengths, x from the left selvedge, y from the length's pattern point upwards. */
@@ -127,7 +127,11 @@ export interface ClothQuantity {
   readonly spare: Length;
   /** True where all that is cut from it is marked as the client's own: nothing is bought. */
   readonly clientsOwn: boolean;
+  /** What this maker gets: all that is bought for it alone, or its part where the cloth is bought once for several makers. */
   readonly buy: Buy;
+  /** What is needed before it is rounded to how the cloth is sold. */
+  readonly needed: Needed;
+  readonly sale: Sale;
   /** The handbook's figures together; null where no kind gives one. */
   readonly handbook: Length | null;
   /** What is to be said of the handbook's figure beside the plan's; null where there is none. */
@@ -142,6 +146,30 @@ export interface ClothQuantity {
     readonly item: string;
     readonly areaMm2: Fraction;
   }[];
+}
+
+/** So much of a cloth for one maker. */
+export interface MakerPart {
+  readonly maker: string | null;
+  readonly length: Length;
+}
+
+/** A cloth that is bought once for several makers, in one lot, and divided. */
+export interface SharedBuy {
+  readonly cloth: string;
+  readonly name: string;
+  /** What is bought, all makers together. */
+  readonly buy: Buy;
+  /** What each maker gets of it; together no more than what is bought. */
+  readonly parts: readonly MakerPart[];
+  /** The whole bolts, and what is cut from each, no length split over two; null of what is bought by length. */
+  readonly bolts: {
+    readonly length: Length;
+    readonly count: number;
+    readonly cut: readonly (readonly MakerPart[])[];
+  } | null;
+  /** What it would come to if each maker's were bought by itself. */
+  readonly separately: Length;
 }
 
 export interface ItemQuantity {
@@ -185,6 +213,8 @@ export interface ProjectQuantities {
   /** The same rooms, their items worked out on the cloths as they came: what makers work to. */
   readonly asArrived: readonly FurnishedRoom[];
   readonly cloths: readonly ClothQuantity[];
+  /** The cloths among them that are bought once for several makers; of a room the project's. */
+  readonly together: readonly SharedBuy[];
   /** What each item needs that is not cut from a cloth; of trims what is sewn on there. */
   readonly materials: readonly RoomMaterial[];
   /** What is bought of each trim; of a room the project's, with the room's own uses. */

@@ -2,6 +2,7 @@ import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ItemChoice, RoomData } from "../documents/projectData.ts";
 import { optionsOf } from "../money/alternatives.ts";
 import type { PriceContext, PricedProject } from "../money/priceProject.ts";
+import { sharedBuyOf } from "../quantities/together/sharedBuyOf.ts";
 import { isOpen } from "../records/itemOptions.ts";
 import type { FurnishedRoom } from "../room/furnishRoom.ts";
 import { schemeChanges } from "../scheme/changes.ts";
@@ -45,7 +46,13 @@ export function choicesOf(
             ),
             buys: priced.priced.quantities.cloths
               .filter((c) => c.uses.some((u) => u.room === room.record.id && u.item === item.id))
-              .map((c) => ({ cloth: c.cloth, text: c.buy.text })),
+              .map((c) => {
+                const shared = sharedBuyOf(priced.priced.quantities, c);
+                const text = shared
+                  ? `${c.buy.text}, of ${shared.buy.text} for all makers`
+                  : c.buy.text;
+                return { cloth: c.cloth, text };
+              }),
             changes: priced.stands
               ? { client: [], studio: [] }
               : schemeChanges(room.scheme, after.scheme, language),

@@ -223,6 +223,7 @@ function moneyWords({ studio, quantities }: ProjectData): MoneyWords {
     units,
     item: itemsInRoom(quantities, language),
     room: (room) => rooms.get(room) ?? room,
+    maker: (maker) => studio.fields.makers?.[maker]?.name ?? maker,
   };
 }
 

@@ -6,7 +6,7 @@ import { moneyText } from "../../src/money/moneyText.ts";
 import { moneyJson } from "../../src/money/toJson.ts";
 import { Length } from "../../src/units/length.ts";
 import { money } from "../../src/units/money.ts";
-import { PROJECT, STUDIO_INCHES } from "../quantities/studioOf.ts";
+import { PROJECT, STUDIO_CM, STUDIO_INCHES } from "../quantities/studioOf.ts";
 import { clientOf, pricedOf, tradeOf } from "./priced.ts";
 
 // Price breaks at a full bolt: common practice, no source. Sums by hand, and against big.js.
@@ -134,4 +134,61 @@ test("a minimum cut is paid for whole", () => {
     }).money;
   expect(tradeOf(priced(""), "cloth")).toEqual([3000]);
   expect(tradeOf(priced(", minimum: 3 yd"), "cloth")).toEqual([12_000]);
+});
+
+// Cushions of 60 x 103 and 60 x 60 cm, faces 3 cm longer and wider, two beside each other: 1.06 m for one maker, 0.63 m for the other.
+const TWO_MAKERS = (price: string, project = PROJECT, more = "") => ({
+  studio: `${STUDIO_CM}\nmarkup: { cloth: 2 }\nallowances: { cushion: { seam: 1.5 cm } }\nmakers:\n  bench: { name: Bench, makes: [cushion] }\n  frame: { name: Frame, makes: [cushion] }\n  loom: { name: Loom, makes: [cushion] }`,
+  project,
+  cloths: {
+    plain: `cloth: Plain\nwidth: 140 cm\nkind: plain\nprice: { trade: 20, per: metre${price} }`,
+  },
+  rooms: {
+    den: `room: Den\nitems:\n  - { cushion: Long, cloth: plain, size: 60 cm x 103 cm, edge: knife, closure: sewn, making: 1, maker: bench }`,
+    snug: `room: Snug\nitems:\n  - { cushion: Short, cloth: plain, size: 60 cm x 60 cm, edge: knife, closure: sewn, making: 1, maker: frame }${more}`,
+  },
+});
+
+test("two makers pay for one bolt of 30 m, by the length that each gets, and the parts add up to the cent", () => {
+  const { money } = pricedOf(TWO_MAKERS(", bolt: { length: 30 m, trade: 15 }, sold-by: bolt"));
+  // 30 x 15.00 = 450.00, of which 106 parts in 169 and 63: 282.249 and 167.751.
+  expect(tradeOf(money, "cloth")).toEqual([28_225, 16_775]);
+  // 30 x 40.00 = 1200.00: 752.6627 and 447.3373; the cent that is left goes to the larger remainder, .73 of a cent.
+  expect(clientOf(money, "cloth")).toEqual([75_266, 44_734]);
+  expect(money.lines.filter((l) => l.what === "cloth").map((l) => l.room)).toEqual(["den", "snug"]);
+  expect(money.bolts[0]).toMatchObject({ boltCount: 1, soldWhole: true });
+  const words = {
+    language: "en-GB",
+    units: "centimetres" as const,
+    item: () => "",
+    room: () => "",
+    maker: (maker: string) => maker,
+  };
+  const text = moneyText(money, null, words);
+  expect(text).toMatch(/one whole bolt, 30\sm in all, costs €450\.00\. Divided/);
+  expect(text).toContain("Divided: 1.06\u202fm to bench, 0.63\u202fm to frame; 28.31\u202fm over.");
+  expect(moneyJson(money).bolts[0]?.divided).toEqual([
+    [
+      { maker: "bench", lengthMm: 1060 },
+      { maker: "frame", lengthMm: 630 },
+    ],
+  ]);
+});
+
+test("two makers share one minimum of 2 m, by the lengths that are cut off for them: 1.1 and 0.7 m", () => {
+  const { money } = pricedOf(TWO_MAKERS(", minimum: 2 m"));
+  // 40.00 of which 11 parts in 18 and 7: 24.444 and 15.556; for the client twice that.
+  expect(tradeOf(money, "cloth")).toEqual([2444, 1556]);
+  expect(clientOf(money, "cloth")).toEqual([4889, 3111]);
+});
+
+test("bolts that the project asks for are as many as hold every maker's length whole", () => {
+  const third =
+    "\n  - { cushion: Other, cloth: plain, size: 60 cm x 60 cm, edge: knife, closure: sewn, making: 1, maker: loom }";
+  const asked = `${PROJECT}\nby-the-bolt: [plain]`;
+  const bolts = (length: string) =>
+    pricedOf(TWO_MAKERS(`, bolt: { length: ${length}, trade: 15 }`, asked, third)).money.bolts[0];
+  // 1.1, 0.7 and 0.7 m: 2.5 m, which two bolts of 1.3 m exceed, but a bolt holds one length alone.
+  expect(bolts("1.3 m")).toMatchObject({ boltCount: 3, bolts: { minor: 5850n } });
+  expect(bolts("1.4 m")).toMatchObject({ boltCount: 2, bolts: { minor: 4200n } });
 });

@@ -15,6 +15,7 @@ test("room by room and item by item, each with its own sum; what is the whole pr
     language: "en-US",
     units: "inches",
     item: () => "One, pillow",
+    maker: (id: string) => id,
     room: (id) => (id === "den" ? "Den" : "Hall"),
   });
   const [head, ...lines] = text.split("\n");

@@ -6,7 +6,15 @@ import { computedFolder, saidOf } from "./smallFolder.ts";
 interface Orders {
   groups: {
     name: string;
-    rows: { name: string; buy: { html: string }; maker: string; sum: string }[];
+    rows: {
+      name: string;
+      buy: { html: string };
+      maker: string;
+      sum: string;
+      price: string;
+      inAll: { html: string };
+      inAllSum: string;
+    }[];
   }[];
   pieces: {
     what: { html: string };
@@ -89,6 +97,76 @@ test("a cloth bought by the bolt is ordered in bolts, once for all its makers, a
   expect(second?.sum).toBe("");
   const trade = bolt.lines.filter((l) => l.cloth === "linen" && l.what === "cloth");
   expect(trade.reduce((a, l) => a + l.trade, 0)).toBe(60_000);
+});
+
+/** The linen's rows, and the receiving slip's blocks of it, where its card is sold so. */
+async function linenSold(price: string) {
+  const card = files("")["cloths/linen.md"];
+  const computed = await computedFolder({
+    ...files(""),
+    "cloths/linen.md": card.replace("per: yard", `per: yard, ${price}`),
+  });
+  expect(saidOf(computed)).toEqual([]);
+  const modelOf = (kind: string) =>
+    computed.pages.find((p) => (p.model as { kind: string }).kind === kind)?.model;
+  const orders = modelOf("orders") as unknown as Orders;
+  const slip = modelOf("receiving") as unknown as {
+    blocks: { name: string; amount: { html: string }; maker: string; divided: { html: string } }[];
+  };
+  const money = computed.money("quay")?.json as { lines: { cloth: string; trade: number }[] };
+  const sheets = JSON.stringify(
+    computed.pages.filter((p) => p.path.startsWith("makers/")).map((p) => p.model),
+  );
+  return {
+    rows: orders.groups.find((g) => g.name === "The mill")?.rows ?? [],
+    blocks: slip.blocks,
+    trade: money.lines.filter((l) => l.cloth === "linen").reduce((a, l) => a + l.trade, 0),
+    sheets,
+  };
+}
+
+// The cushion takes two faces of 21 in beside each other, 7/12 yd: 0.59 yd, up.
+test("a cloth sold in whole bolts is one order for both makers: list, receiving slip and sums agree", async () => {
+  const { rows, blocks, trade, sheets } = await linenSold("sold-by: bolt");
+  expect(rows.map((r) => [r.maker, r.sum])).toEqual([
+    ["Bench", "$600.00"],
+    ["Frame", ""],
+  ]);
+  // The bolt's price, by which 20 yd come to the sum.
+  expect(rows.map((r) => r.price)).toEqual(["$30.00 a yard", "$30.00 a yard"]);
+  expect(rows[0]?.buy.html).toMatch(/^1 whole bolt;/);
+  expect(rows[1]?.buy.html).toMatch(/^from the same bolt:/);
+  expect(rows[0]?.inAll.html).toBe("");
+  const divided = /one whole bolt of .*20.*yd.*: .* to Bench, .*0\.59.*yd.* to Frame; .* over/;
+  expect(rows[1]?.inAll.html).toMatch(divided);
+  expect(rows[1]?.inAllSum).toBe("");
+  expect(blocks.map((b) => b.maker)).toEqual(["Bench", "Frame"]);
+  for (const block of blocks) expect(block.divided.html).toMatch(divided);
+  expect(blocks[1]?.amount.html).toContain("0.59");
+  expect(trade).toBe(60_000);
+  // Each maker's sheet says what comes to it, and nothing of the other.
+  expect(sheets).not.toContain("whole bolt");
+});
+
+test("where each maker's is bought by itself the list adds them up", async () => {
+  const { rows, blocks, trade } = await linenSold("sold-by: 1/4 yd");
+  const sums = rows.map((r) => Number(r.sum.slice(1)));
+  expect(sums[1]).toBe(30);
+  expect(rows[1]?.inAll.html).toMatch(/^In all: /);
+  expect(rows[1]?.inAllSum).toBe(`$${((sums[0] ?? 0) + 30).toFixed(2)}`);
+  expect(trade).toBe(100 * ((sums[0] ?? 0) + 30));
+  expect(blocks.map((b) => b.divided.html)).toEqual(["", ""]);
+});
+
+test("a minimum of both makers together is one order: 16 yd, paid for once", async () => {
+  const { rows, trade } = await linenSold("minimum: 16 yd");
+  expect(rows.map((r) => r.sum)).toEqual(["$640.00", ""]);
+  expect(rows[0]?.buy.html).toMatch(/^16.*yd.*; .* of it$/);
+  expect(rows[1]?.buy.html).toMatch(/^from the same length: .*3\/4.* of it$/);
+  expect(rows[1]?.inAll.html).toMatch(
+    /^One order: 16.*the supplier’s minimum: .* to Bench, .* to Frame/,
+  );
+  expect(trade).toBe(64_000);
 });
 
 const TRIMMED = (project: string, more = "") => ({

@@ -2,6 +2,8 @@ import type { ProjectData } from "../../documents/projectData.ts";
 import { dateInWords } from "../../documents/words/dates.ts";
 import { clothText } from "../../quantities/text/clothText.ts";
 import { itemsCalled } from "../../quantities/text/itemsCalled.ts";
+import { togetherWords } from "../../quantities/text/togetherWords.ts";
+import { sharedBuyOf } from "../../quantities/together/sharedBuyOf.ts";
 import { printMoney } from "../../units/money.ts";
 import { printMeasured } from "../../units/printLength.ts";
 import { type ClothEntry, isUsed } from "./clothEntries.ts";
@@ -110,6 +112,10 @@ function plannedWords({ planned, materials }: ClothEntry, data: ProjectData): st
       const own = each.clientsOwn ? " (the client’s own)" : "";
       return `for ${makerName(each.maker, data)}: ${each.buy.text}${own}; ${cut}${lot}${free}`;
     }),
+    ...planned
+      .flatMap((each) => sharedBuyOf(data.quantities, each) ?? [])
+      .filter((each, at, all) => all.indexOf(each) === at)
+      .map((each) => `bought once: ${togetherWords(each, (maker) => makerName(maker, data))}`),
     ...materials.map((each) => `for ${called(each.room, each.item)}: ${each.text}`),
   ];
 }

@@ -1,7 +1,10 @@
+import type { ClothBolt } from "../../money/bolts.ts";
 import { type ClothPrice, clothPrice, unitsBought } from "../../money/clothPrice.ts";
+import { lengthIn } from "../../quantities/buy.ts";
 import { orderedOf } from "../../quantities/ordered.ts";
 import type { ClothQuantity, TrimBuy } from "../../quantities/quantityTypes.ts";
 import { clothText } from "../../quantities/text/clothText.ts";
+import { sharedBuyOf } from "../../quantities/together/sharedBuyOf.ts";
 import { isTrim } from "../../quantities/trimBuys.ts";
 import { clothWaitsFor, isUnchosen } from "../../quantities/unchosen.ts";
 import { isOfCard, type OfCard } from "../../sourcing/needs.ts";
@@ -13,6 +16,7 @@ import type { ProjectData } from "../projectData.ts";
 import { dateInWords } from "../words/dates.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
+import { dividedWords, makerName } from "./dividedCloth.ts";
 import { ordersWords } from "./orderedWords.ts";
 
 /** A row of the order list: what is needed of one card, for one maker or item. */
@@ -23,6 +27,10 @@ export interface OrderRow {
   readonly wait: string;
   /** What the project's file says was ordered of the card, in its first row; else empty. */
   readonly ordered: string;
+  /** Of a cloth that several makers have, in its last row: what is ordered in all, and how it is divided; else empty. */
+  readonly inAll: Markup;
+  /** The sum of that, where each maker's is bought by itself; else empty. */
+  readonly inAllSum: string;
   readonly name: string;
   readonly reference: string;
   readonly buy: Markup;
@@ -36,7 +44,7 @@ export interface OrderRow {
   readonly handbook: Markup;
 }
 
-type OwnRow = Omit<OrderRow, "ordered">;
+type OwnRow = Omit<OrderRow, "ordered" | "inAll" | "inAllSum">;
 
 export function titleOf(data: ProjectData, room: string, item: string): string {
   const own = data.rooms.find((r) => r.record.id === room)?.items;
@@ -72,19 +80,27 @@ export function orderRows(data: ProjectData): OrderRow[] {
   ];
   return rows.map(({ card, row }, at) => {
     const first = rows.findIndex((other) => other.card === card) === at;
-    return { ...row, ordered: first ? orderedWords(data, card) : "" };
+    const last = rows.findLastIndex((other) => other.card === card) === at;
+    return {
+      ...row,
+      ordered: first ? orderedWords(data, card) : "",
+      inAll: marked(last ? inAllWords(data, card) : ""),
+      inAllSum: last ? inAllSum(data, card) : "",
+    };
   });
 }
 
 function clothRow(data: ProjectData, c: ClothQuantity): OwnRow {
-  // Whole bolts serve all makers of a cloth together: they stand in its first row.
+  // What is bought once serves all makers of a cloth together: it stands in the first row.
   const bolt = c.clientsOwn
     ? undefined
     : data.money.bolts.find((b) => b.taken && b.cloth === c.cloth);
-  const first = data.quantities.cloths.find((o) => o.cloth === c.cloth) === c;
+  const shared = sharedBuyOf(data.quantities, c);
+  const first = data.quantities.cloths.find((o) => o.cloth === c.cloth && !o.clientsOwn) === c;
   const { language } = data.studio.fields;
-  const card = ofCard(data, c.cloth, { length: c.buy.length });
-  const bolts = bolt && first ? printMoney(bolt.bolts, language) : "";
+  const card = ofCard(data, c.cloth, { length: (shared ?? c).buy.length });
+  const isOnce = bolt !== undefined || shared !== null;
+  const sum = bolt ? printMoney(bolt.bolts, language) : card.sum;
   const why = [
     c.clientsOwn ? "The client’s own: not to be ordered. Ask whether this much is there." : "",
     waits(clothWaitsFor(data.quantities, c.cloth).map((u) => u.title)),
@@ -96,18 +112,53 @@ function clothRow(data: ProjectData, c: ClothQuantity): OwnRow {
     ...card,
     wait: why.filter((words) => words !== "").join(" "),
     name: c.facts.name,
-    buy: marked(bolt ? `${boltCountWords(bolt.boltCount, first)} ${c.buy.text} of it` : c.buy.text),
+    buy: marked(
+      bolt
+        ? `${boltCountWords(bolt.boltCount, first)} ${c.buy.text} of it`
+        : shared
+          ? `${first ? `${shared.buy.text};` : "from the same length:"} ${c.buy.text} of it`
+          : c.buy.text,
+    ),
     maker: makerName(data, c.maker),
-    sum: c.clientsOwn ? "" : bolt ? bolts : card.sum,
+    price: bolt ? boltPrice(data, bolt) : card.price,
+    sum: c.clientsOwn || (isOnce && !first) ? "" : sum,
     lot: c.lot ?? "to be one lot",
     handbook: marked(c.handbookWords ?? ""),
   };
+}
+
+/** The makers' cloths that are bought from one card. */
+function boughtCloths(data: ProjectData, card: string): readonly ClothQuantity[] {
+  const { cloths } = data.quantities;
+  return cloths.filter((c) => c.cloth === card && !c.clientsOwn && !c.buy.length.isZero());
+}
+
+/** What is ordered of a cloth for all its makers; empty where one alone has it. */
+function inAllWords(data: ProjectData, card: string): string {
+  const all = boughtCloths(data, card);
+  if (all.length < 2) return "";
+  const divided = dividedWords(data, card);
+  if (divided !== "") return `One order: ${divided}.`;
+  const unit = (all[0] as ClothQuantity).buy.unit;
+  return `In all: ${lengthIn(Length.sum(all.map((c) => c.buy.length)), unit)}`;
+}
+
+/** What the makers' lengths cost together where each has its own sum; empty where one sum stands for all, or one maker alone has it. */
+function inAllSum(data: ProjectData, card: string): string {
+  const all = boughtCloths(data, card);
+  if (all.length < 2 || dividedWords(data, card) !== "") return "";
+  return ofCard(data, card, { length: Length.sum(all.map((c) => c.buy.length)) }).sum;
 }
 
 /** How a cloth is ordered that is bought by the bolt. */
 function boltCountWords(count: number, first: boolean): string {
   if (!first) return "from the same bolt:";
   return count === 1 ? "1 whole bolt;" : `${count} whole bolts;`;
+}
+
+/** What a yard or metre costs by the bolt. */
+function boltPrice(data: ProjectData, { unitPrice, unit }: ClothBolt): string {
+  return `${printMoney(unitPrice, data.studio.fields.language)} a ${unit}`;
 }
 
 function paperRow(data: ProjectData, m: OfCard): OwnRow {
@@ -137,6 +188,7 @@ function trimRow(data: ProjectData, t: TrimBuy): OwnRow {
     wait: waits(clothWaitsFor(data.quantities, t.cloth).map((u) => u.title)),
     buy: marked(bolt ? `${boltCountWords(bolt.boltCount, true)} ${t.buy.text} of it` : t.buy.text),
     maker: goesTo.join("; "),
+    price: bolt ? boltPrice(data, bolt) : card.price,
     sum: bolt ? printMoney(bolt.bolts, language) : card.sum,
     lot: "to be one lot",
     handbook: marked(""),
@@ -145,10 +197,6 @@ function trimRow(data: ProjectData, t: TrimBuy): OwnRow {
 
 function makerOf(data: ProjectData, { room, item }: { room: string; item: string }) {
   return data.quantities.items.find((i) => i.room === room && i.item === item)?.maker ?? null;
-}
-
-function makerName(data: ProjectData, maker: string | null): string {
-  return maker ? (data.studio.fields.makers?.[maker]?.name ?? maker) : "";
 }
 
 /** What a card itself says: who sells it, for how much, whether its sample was approved; and what so much of it comes to. */

@@ -7,6 +7,7 @@ import { spelled } from "../../units/spelling.ts";
 import type { Page } from "../page.ts";
 import type { ProjectData } from "../projectData.ts";
 import { type Markup, marked } from "../words/marks.ts";
+import { dividedWords } from "./dividedCloth.ts";
 import { ordersWords } from "./orderedWords.ts";
 import { boxesOf } from "./receivingBoxes.ts";
 import { studioPage } from "./studioPage.ts";
@@ -64,6 +65,7 @@ function blockOf(data: ProjectData, delivery: Delivery) {
         ? "The client’s own"
         : ordersWords(data, card.id) || (isAll ? "" : "Not ordered yet"),
     ),
+    divided: marked(need.planned && !need.clientsOwn ? dividedWords(data, card.id) : ""),
     says: cardWords(data, delivery),
     rows: boxesOf(data, delivery),
     paste: isAll ? "" : receiptLine(delivery),

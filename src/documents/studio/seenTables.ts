@@ -7,6 +7,7 @@ import { NARROW, type UnitSystem } from "../../units/printLength.ts";
 import { wordsIn } from "../../units/spelling.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { type Markup, marked } from "../words/marks.ts";
+import { makerName } from "./dividedCloth.ts";
 
 const percent = (share: number | null): string =>
   share === null ? "" : `${Math.round(share * 100)} %`;
@@ -120,6 +121,12 @@ export function boltWords(data: ProjectData): Markup[] {
   const print = (sum: Parameters<typeof printMoney>[0]): string => printMoney(sum, language);
   return data.money.bolts.map((b) => {
     const worth = `Whole bolts cost less: write by-the-bolt: [${b.cloth}] in project.md.`;
-    return marked(boltText(b, units, print, { worth, dear: "Cut costs less." }));
+    return marked(
+      boltText(b, units, print, {
+        worth,
+        dear: "Cut costs less.",
+        maker: (maker) => makerName(data, maker),
+      }),
+    );
   });
 }

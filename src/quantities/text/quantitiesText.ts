@@ -10,6 +10,7 @@ import type {
   TrimBuy,
   UsedDefault,
 } from "../quantityTypes.ts";
+import { sharedBuyOf } from "../together/sharedBuyOf.ts";
 import { isTrim } from "../trimBuys.ts";
 import { clothWaitsFor, isUnchosen } from "../unchosen.ts";
 import { beginWords } from "./beginWords.ts";
@@ -18,6 +19,7 @@ import { type Called, itemsCalled } from "./itemsCalled.ts";
 import { lotOfLength, lotWords } from "./lotWords.ts";
 import { allowanceOrigins, originWords, WRITTEN } from "./origins.ts";
 import { savingWords } from "./savingWords.ts";
+import { togetherWords } from "./togetherWords.ts";
 
 /** The quantities as text: what to buy, then each cloth and each item with a working that can be followed with a pencil. */
 export function quantitiesText(
@@ -35,14 +37,25 @@ export function quantitiesText(
       : ["Cloth is planned and bought for the whole project; the pieces listed are this room's."];
   const waits = (items: readonly string[]): string =>
     items.length > 0 ? `; NOT TO BE ORDERED until the client has chosen: ${items.join("; ")}` : "";
+  const waitsFor = (cloth: string): string =>
+    waits(clothWaitsFor(quantities, cloth).map((u) => called(u.room, u.item)));
   const bought = [
-    ...cloths.map(
-      (each) =>
-        `  ${each.buy.text}  ${each.facts.name}${forMaker(each.maker)}${each.clientsOwn ? " (the client's own: not to be ordered)" : ""}${waits(clothWaitsFor(quantities, each.cloth).map((u) => called(u.room, u.item)))}`,
-    ),
+    ...cloths.flatMap((each) => {
+      const shared = sharedBuyOf(quantities, each);
+      if (!shared)
+        return [
+          `  ${each.buy.text}  ${each.facts.name}${forMaker(each.maker)}${each.clientsOwn ? " (the client's own: not to be ordered)" : ""}${waitsFor(each.cloth)}`,
+        ];
+      // One order for all its makers: it stands where the first of them has it.
+      return cloths.find((other) => sharedBuyOf(quantities, other) === shared) === each
+        ? [
+            `  ${shared.buy.text}  ${shared.name}, one order for all makers: ${togetherWords(shared, (maker) => maker)}${waitsFor(each.cloth)}`,
+          ]
+        : [];
+    }),
     ...trims.map(
       (each) =>
-        `  ${each.buy.text}  ${each.name} (${usesWords(each.uses, units, called)})${waits(clothWaitsFor(quantities, each.cloth).map((u) => called(u.room, u.item)))}`,
+        `  ${each.buy.text}  ${each.name} (${usesWords(each.uses, units, called)})${waitsFor(each.cloth)}`,
     ),
     ...materials
       .filter((each) => !isTrim(each))

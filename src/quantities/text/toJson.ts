@@ -1,7 +1,16 @@
 import type Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
-import type { ClothPlan, ClothQuantity, ProjectQuantities, UsedDefault } from "../quantityTypes.ts";
+import type {
+  ClothPlan,
+  ClothQuantity,
+  MakerPart,
+  ProjectQuantities,
+  SharedBuy,
+  UsedDefault,
+} from "../quantityTypes.ts";
+import { sharedBuyOf } from "../together/sharedBuyOf.ts";
 import { clothWaitsFor, isUnchosen } from "../unchosen.ts";
+import { togetherWords } from "./togetherWords.ts";
 
 /** A plain value for `JSON.stringify`: lengths in millimetres under keys that end in Mm. */
 export type Json =
@@ -18,6 +27,7 @@ export function quantitiesJson(quantities: ProjectQuantities): Json {
     project: quantities.project,
     room: quantities.room,
     cloths: quantities.cloths.map((each) => clothJson(each, quantities)),
+    together: quantities.together.map(sharedJson),
     materials: quantities.materials.map((each) => ({
       room: each.room,
       item: each.item,
@@ -85,12 +95,38 @@ function clothJson(each: ClothQuantity, quantities: ProjectQuantities): Json {
       unit: each.buy.unit,
       text: each.buy.text,
       lengthMm: mm(each.buy.length),
+      // Of what is bought once for several makers this is one maker's part: `together` says what to order.
+      together: sharedBuyOf(quantities, each) !== null,
       waits: clothWaitsFor(quantities, each.cloth).map((u) => `${u.room}/${u.item}`),
     },
     handbookMm: each.handbook === null ? null : mm(each.handbook),
     handbook: each.handbookWords,
     working: each.working.map((line) => ({ ...line })),
     defaultsUsed: each.defaultsUsed.map(defaultJson),
+  };
+}
+
+/** What is bought once for several makers, and how it is divided. */
+export function sharedJson(each: SharedBuy): Json {
+  const { buy, bolts } = each;
+  const parts = (all: readonly MakerPart[]) =>
+    all.map(({ maker, length }) => ({ maker, lengthMm: mm(length) }));
+  return {
+    cloth: each.cloth,
+    buy: {
+      amount: number(buy.amount),
+      unit: buy.unit,
+      text: buy.text,
+      lengthMm: mm(buy.length),
+    },
+    parts: parts(each.parts),
+    bolts: bolts && {
+      lengthMm: mm(bolts.length),
+      count: bolts.count,
+      cut: bolts.cut.map(parts),
+    },
+    separatelyMm: mm(each.separately),
+    text: togetherWords(each, (maker) => maker),
   };
 }
 

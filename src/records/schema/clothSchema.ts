@@ -222,12 +222,16 @@ export const clothSchema = z.strictObject({
         .meta({ description: "a better price for a whole bolt" }),
       minimum: positiveLengthField()
         .optional()
-        .meta({ description: "the shortest length that is sold", examples: ["2 yd"] }),
+        .meta({
+          description:
+            "the shortest length that is sold; it holds for all makers together, who divide it",
+          examples: ["2 yd"],
+        }),
       "sold-by": soldByField()
         .optional()
         .meta({
           description:
-            "the step that it is cut in: a length, `repeat` for whole repeats, or `bolt` for whole bolts only",
+            "the step that it is cut in: a length, `repeat` for whole repeats, or `bolt` for whole bolts only, which several makers divide where one holds their lengths",
           examples: ["1/4 yd", "0.1 m", "repeat", "bolt"],
         }),
     })
