@@ -27,10 +27,8 @@ export interface OrderRow {
   readonly wait: string;
   /** What the project's file says was ordered of the card, in its first row; else empty. */
   readonly ordered: string;
-  /** Of a cloth that several makers have, in its last row: what is ordered in all, and how it is divided; else empty. */
+  /** Of a cloth that several makers have, in its last row: what is ordered in all and what it costs, or how one order is divided; else empty. */
   readonly inAll: Markup;
-  /** The sum of that, where each maker's is bought by itself; else empty. */
-  readonly inAllSum: string;
   readonly name: string;
   readonly reference: string;
   readonly buy: Markup;
@@ -44,7 +42,7 @@ export interface OrderRow {
   readonly handbook: Markup;
 }
 
-type OwnRow = Omit<OrderRow, "ordered" | "inAll" | "inAllSum">;
+type OwnRow = Omit<OrderRow, "ordered" | "inAll">;
 
 export function titleOf(data: ProjectData, room: string, item: string): string {
   const own = data.rooms.find((r) => r.record.id === room)?.items;
@@ -85,7 +83,6 @@ export function orderRows(data: ProjectData): OrderRow[] {
       ...row,
       ordered: first ? orderedWords(data, card) : "",
       inAll: marked(last ? inAllWords(data, card) : ""),
-      inAllSum: last ? inAllSum(data, card) : "",
     };
   });
 }
@@ -139,15 +136,10 @@ function inAllWords(data: ProjectData, card: string): string {
   if (all.length < 2) return "";
   const divided = dividedWords(data, card);
   if (divided !== "") return `One order: ${divided}.`;
-  const unit = (all[0] as ClothQuantity).buy.unit;
-  return `In all: ${lengthIn(Length.sum(all.map((c) => c.buy.length)), unit)}`;
-}
-
-/** What the makers' lengths cost together where each has its own sum; empty where one sum stands for all, or one maker alone has it. */
-function inAllSum(data: ProjectData, card: string): string {
-  const all = boughtCloths(data, card);
-  if (all.length < 2 || dividedWords(data, card) !== "") return "";
-  return ofCard(data, card, { length: Length.sum(all.map((c) => c.buy.length)) }).sum;
+  const length = Length.sum(all.map((c) => c.buy.length));
+  const { sum } = ofCard(data, card, { length });
+  const text = lengthIn(length, (all[0] as ClothQuantity).buy.unit);
+  return `In all ${text}${sum === "" ? "" : `, ${sum}`}.`;
 }
 
 /** How a cloth is ordered that is bought by the bolt. */

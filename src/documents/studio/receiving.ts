@@ -45,12 +45,21 @@ export function receivingPage(data: ProjectData): Page {
       deliver: project.fields.delivery ?? studio.fields.address ?? "",
       cautions: CAUTIONS.map(({ word, text }) => ({ word, text: spelled(text, language) })),
       how: HOW,
-      blocks: deliveries.map((delivery) => blockOf(data, delivery)),
+      blocks: deliveries.map((delivery) => blockOf(data, delivery, deliveries)),
     },
   });
 }
 
-function blockOf(data: ProjectData, delivery: Delivery) {
+/** How what comes once for several makers is divided, said in full at the first of them. */
+function dividedOf(data: ProjectData, delivery: Delivery, all: readonly Delivery[]): string {
+  const { need } = delivery;
+  const divided = need.planned && !need.clientsOwn ? dividedWords(data, need.cloth) : "";
+  if (divided === "") return "";
+  const first = all.find((d) => d.need.cloth === need.cloth && !d.need.clientsOwn);
+  return first === delivery ? `Divide ${divided}` : "Its part of the same order";
+}
+
+function blockOf(data: ProjectData, delivery: Delivery, all: readonly Delivery[]) {
   const { studio } = data;
   const { need, card, supplier } = delivery;
   const isAll = delivery.arrived?.isAll === true;
@@ -65,7 +74,7 @@ function blockOf(data: ProjectData, delivery: Delivery) {
         ? "The client’s own"
         : ordersWords(data, card.id) || (isAll ? "" : "Not ordered yet"),
     ),
-    divided: marked(need.planned && !need.clientsOwn ? dividedWords(data, card.id) : ""),
+    divided: marked(dividedOf(data, delivery, all)),
     says: cardWords(data, delivery),
     rows: boxesOf(data, delivery),
     paste: isAll ? "" : receiptLine(delivery),
