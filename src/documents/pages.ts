@@ -1,5 +1,6 @@
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { boardPage } from "./board/boardPage.ts";
+import { fittingPages } from "./fitting/fittingPage.ts";
 import type { Page } from "./page.ts";
 import type { ProjectData } from "./projectData.ts";
 import { proposalPages } from "./proposal/proposal.ts";
@@ -20,6 +21,7 @@ export function pagesOfProject(data: ProjectData, warnings: readonly Diagnostic[
     ...proposalPages(data),
     ...data.rooms.map((room) => boardPage(data, room)),
     ...sheetPages(data),
+    ...fittingPages(data),
     ordersPage(data),
     schedulePage(data),
     receivingPage(data),

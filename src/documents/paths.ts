@@ -12,6 +12,9 @@ export const mailPath = (project: string): string => `${clientTree(project)}/pro
 export const clientIndexPath = (project: string): string => `${clientTree(project)}/index.html`;
 export const sheetPath = (maker: string, project: string, room: string): string =>
   `${makerTree(maker, project)}/${room}.html`;
+/** The fitter's sheet of a room; in a folder, so that no room's own sheet can have its name. */
+export const fittingPath = (maker: string, project: string, room: string): string =>
+  `${makerTree(maker, project)}/${room}/fitting.html`;
 export const ordersPath = (project: string): string => `${studioTree(project)}/orders.html`;
 export const findingsPath = (project: string): string => `${studioTree(project)}/findings.html`;
 export const schedulePath = (project: string): string => `${studioTree(project)}/schedule.html`;

@@ -58,7 +58,7 @@ const NOT_FOR_MAKERS = {
 const REPLACED_RATE = "611.11";
 
 /** As they are printed; a bare number could stand in a drawing. */
-const RATES = { bench: "$87.31", frame: "$943.27" } as const;
+const RATES = { bench: "$87.31", frame: "$943.27", hook: "$59.43" } as const;
 
 let built: Built;
 let content: string;
@@ -92,6 +92,7 @@ markup: { cloth: 2, making: 1.5 }
 makers:
   bench: { name: Bench Street Workroom, makes: [curtains, cushion], lead: 4 weeks, rates: { curtains: ${RATES.bench.slice(1)} per width, cushion: 20 per item } }
   frame: { name: Frame and Daughter, makes: [armchair], rates: { armchair: ${REPLACED_RATE} per item } }
+  hook: { name: Hook Fitting, makes: [fitting], rates: { fitting: ${RATES.hook.slice(1)} per hour } }
 suppliers:
   hidden: { name: ${s.supplier}, disclose: no, account: ${s.account}, lead: 97 days, email: ${s.supplierMail}@mill.example }
   open: { name: ${DISCLOSED.name}, disclose: yes, account: ${DISCLOSED.account} }
@@ -229,6 +230,8 @@ const MAKERS = [
   "makers/bench/varley",
   "makers/frame/quillon",
   "makers/frame/varley",
+  "makers/hook/quillon",
+  "makers/hook/varley",
 ];
 
 test.each([...CLIENTS, ...MAKERS])(
@@ -297,6 +300,14 @@ test("no client finds another client, and no maker another project or another ma
       expect(text.includes(RATES.bench), folder).toBe(false);
       expect(text.includes("Bench Street"), folder).toBe(false);
     }
+    // Who fits reads what others made as far as it goes up, and what nobody else is paid.
+    if (folder.startsWith("makers/hook")) {
+      expect(text.includes(`Bay ${mine}`), folder).toBe(true);
+      expect(text.includes("Carver"), folder).toBe(false);
+      expect(text.includes(RATES.hook), folder).toBe(true);
+      expect(text.includes(RATES.bench), folder).toBe(false);
+      expect(text.includes(RATES.frame), folder).toBe(false);
+    } else expect(text.includes(RATES.hook), folder).toBe(false);
   }
 });
 

@@ -22,6 +22,15 @@ export interface SheetItem {
   readonly views: readonly Drawing[];
 }
 
+/** What the maker is paid for a kind of item or for a work, by its own rate; nothing where it has none. */
+export function makersRate(data: ProjectData, maker: string, work: string): string {
+  const { currency, language } = data.studio.fields;
+  const rate = rateFor(data.studio, maker, work);
+  if (!rate) return "";
+  const sum = toMoney(rate, currency, data.studio.place([]), []);
+  return `${printMoney(sum, language, true)} per ${rate.per.replace("-", " ")}`;
+}
+
 /** What the maker is paid for an item: the charge agreed for it, else the maker's own rate. */
 function rateWords(data: ProjectData, maker: string, item: ItemData): string {
   const { currency, language } = data.studio.fields;
@@ -32,14 +41,11 @@ function rateWords(data: ProjectData, maker: string, item: ItemData): string {
   }
   // What only hangs is put up by the fitter, at the rate for fitting.
   const work = item.kind.kind === "object" ? "fitting" : item.kind.kind;
-  const rate = rateFor(data.studio, maker, item.kind.kind) ?? rateFor(data.studio, maker, work);
-  if (!rate) return "";
-  const sum = toMoney(rate, currency, data.studio.place([]), []);
-  return `${printMoney(sum, language, true)} per ${rate.per.replace("-", " ")}`;
+  return makersRate(data, maker, item.kind.kind) || makersRate(data, maker, work);
 }
 
 /** An item whose options are open is drawn in the first of them, and nobody begins on it. */
-function openWords(item: ItemData): string[] {
+export function openWords(item: ItemData): string[] {
   return isOpen(item.record)
     ? [
         "Do not begin yet: the client has still to choose how this is made. What is drawn may change.",
@@ -47,7 +53,8 @@ function openWords(item: ItemData): string[] {
     : [];
 }
 
-function headingOf(data: ProjectData, item: ItemData, language: Language): string {
+/** An item's heading on a sheet: what it is and its title; an object's own name. */
+export function headingOf(data: ProjectData, item: ItemData, language: Language): string {
   if (item.kind.kind !== "object")
     return `${capital(itemPhrase(item, language))}: ${item.record.title}`;
   const { object } = item.record.fields as { object: string };

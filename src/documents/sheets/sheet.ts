@@ -1,6 +1,7 @@
 import { itemName } from "../../items/itemName.ts";
 import { capital, within } from "../../units/capital.ts";
 import { issueWords } from "../board/board.ts";
+import { isFitter } from "../fitting/fitter.ts";
 import type { Page } from "../page.ts";
 import { sheetPath } from "../paths.ts";
 import type { ItemData, ProjectData, RoomData } from "../projectData.ts";
@@ -12,20 +13,15 @@ import { type Language, listed } from "../words/phrases.ts";
 import { clothBlock, releasedWords } from "./clothBlock.ts";
 import { sheetItem } from "./itemWords.ts";
 import { lookUpsOf } from "./lookUps.ts";
+import { madeOnArrival } from "./madeOnArrival.ts";
 import { itemReasons, openReasons } from "./openReasons.ts";
 import { sheetBlocks } from "./sheetBlocks.ts";
 import { usualValues } from "./usualValues.ts";
 
-/** The items as the maker makes them: worked out on the cloth that came, where it came otherwise than its card says. */
-function madeOnArrival(data: ProjectData, room: RoomData, item: ItemData): ItemData {
-  const rooms = data.quantities.asArrived.find((r) => r.plan.room.id === room.record.id);
-  const made = rooms?.items.find((i) => i.record.id === item.record.id)?.made;
-  return made ? { ...item, made } : item;
-}
-
-/** An object that only stands needs no maker; what hangs does. */
-function isWork(item: ItemData): boolean {
-  return item.kind.kind !== "object" || (item.made as { hangs?: boolean }).hangs === true;
+/** An object that only stands needs no maker; what hangs does, and stands on the fitter's own sheet. */
+function isWork(data: ProjectData, item: ItemData): boolean {
+  if (item.kind.kind !== "object") return true;
+  return (item.made as { hangs?: boolean }).hangs === true && !isFitter(data, item.maker);
 }
 
 /** An item's title; with what it is where another of the sheet has the same one. */
@@ -38,7 +34,7 @@ function ownTitle(item: ItemData, items: readonly ItemData[], language: Language
 /** The specification sheet of one maker for one room, or null where the room gives that maker nothing to make. */
 export function sheetPage(data: ProjectData, room: RoomData, maker: string): Page | null {
   const items = room.items
-    .filter((i) => i.maker === maker && isWork(i))
+    .filter((i) => i.maker === maker && isWork(data, i))
     .map((i) => madeOnArrival(data, room, i));
   if (items.length === 0) return null;
   const { project, studio } = data;

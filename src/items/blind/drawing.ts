@@ -1,5 +1,6 @@
 import type { ItemDrawing } from "../itemDrawing.ts";
 import { blindElevation } from "./elevation.ts";
+import { blindFitting } from "./fitting.ts";
 import type { BlindMade } from "./pieces.ts";
 import type { BlindFields } from "./schema.ts";
 import { blindSheet } from "./sheet.ts";
@@ -12,4 +13,5 @@ export const blindDrawing: ItemDrawing<BlindFields, BlindMade> = {
   plan: () => null,
   workshop: blindWorkshop,
   sheet: blindSheet,
+  fitting: blindFitting,
 };

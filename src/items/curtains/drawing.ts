@@ -2,6 +2,7 @@ import { polyline } from "../../drawing/paths.ts";
 import type { Drawing } from "../../drawing/shape.ts";
 import type { ItemDrawing } from "../itemDrawing.ts";
 import { curtainsElevation } from "./elevation.ts";
+import { curtainsFitting } from "./fitting.ts";
 import type { CurtainsMade } from "./pieces.ts";
 import type { CurtainsFields } from "./schema.ts";
 import { curtainsSheet } from "./sheet.ts";
@@ -43,4 +44,5 @@ export const curtainsDrawing: ItemDrawing<CurtainsFields, CurtainsMade> = {
   plan: planView,
   workshop: curtainsWorkshop,
   sheet: curtainsSheet,
+  fitting: curtainsFitting,
 };

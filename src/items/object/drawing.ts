@@ -4,6 +4,7 @@ import { printLength, printSize } from "../../units/printLength.ts";
 import { stroke } from "../common/clothFace.ts";
 import type { DrawingContext, ItemDrawing } from "../itemDrawing.ts";
 import type { ObjectFacts } from "../itemKind.ts";
+import { objectFitting } from "./fitting.ts";
 import { drawBed } from "./look/bed.ts";
 import { drawCase } from "./look/case.ts";
 import { drawFromAbove } from "./look/fromAbove.ts";
@@ -206,4 +207,5 @@ export const objectDrawing: ItemDrawing<ObjectItemFields, ObjectMade> = {
   plan,
   workshop,
   sheet: objectSheet,
+  fitting: objectFitting,
 };

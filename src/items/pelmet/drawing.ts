@@ -2,6 +2,7 @@ import type { Drawing } from "../../drawing/shape.ts";
 import { boardFromAbove } from "../common/board/boardFromAbove.ts";
 import type { ItemDrawing } from "../itemDrawing.ts";
 import { pelmetElevation } from "./elevation.ts";
+import { pelmetFitting } from "./fitting.ts";
 import type { PelmetMade } from "./pieces.ts";
 import type { PelmetFields } from "./schema.ts";
 import { pelmetSheet } from "./sheet.ts";
@@ -18,4 +19,5 @@ export const pelmetDrawing: ItemDrawing<PelmetFields, PelmetMade> = {
   plan: planView,
   workshop: pelmetWorkshop,
   sheet: pelmetSheet,
+  fitting: pelmetFitting,
 };

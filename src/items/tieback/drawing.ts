@@ -1,5 +1,6 @@
 import type { ItemDrawing } from "../itemDrawing.ts";
 import { tiebackElevation } from "./elevation.ts";
+import { tiebackFitting } from "./fitting.ts";
 import type { TiebackMade } from "./pieces.ts";
 import type { TiebackFields } from "./schema.ts";
 import { tiebackSheet } from "./sheet.ts";
@@ -12,4 +13,5 @@ export const tiebackDrawing: ItemDrawing<TiebackFields, TiebackMade> = {
   plan: () => null,
   workshop: tiebackWorkshop,
   sheet: tiebackSheet,
+  fitting: tiebackFitting,
 };

@@ -2,6 +2,7 @@ import type { Drawing } from "../../drawing/shape.ts";
 import { boardFromAbove } from "../common/board/boardFromAbove.ts";
 import type { ItemDrawing } from "../itemDrawing.ts";
 import { valanceElevation } from "./elevation.ts";
+import { valanceFitting } from "./fitting.ts";
 import type { ValanceMade } from "./pieces.ts";
 import type { ValanceFields } from "./schema.ts";
 import { valanceSheet } from "./sheet.ts";
@@ -18,4 +19,5 @@ export const valanceDrawing: ItemDrawing<ValanceFields, ValanceMade> = {
   plan: planView,
   workshop: valanceWorkshop,
   sheet: valanceSheet,
+  fitting: valanceFitting,
 };

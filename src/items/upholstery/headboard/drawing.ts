@@ -5,6 +5,7 @@ import { face, PADDED, stroke } from "../../common/clothFace.ts";
 import type { DrawingContext, ItemDrawing } from "../../itemDrawing.ts";
 import { flatPieces } from "../flatPieces.ts";
 import { buttonPlaces } from "./buttonPlaces.ts";
+import { headboardFitting } from "./fitting.ts";
 import { frame } from "./frame.ts";
 import type { HeadboardMade } from "./pieces.ts";
 import type { HeadboardFields } from "./schema.ts";
@@ -241,4 +242,5 @@ export const headboardDrawing: ItemDrawing<HeadboardFields, HeadboardMade> = {
   plan,
   workshop,
   sheet: headboardSheet,
+  fitting: headboardFitting,
 };
