@@ -218,6 +218,19 @@ ${CURTAINS}
   expect(cautions.map((c) => c.word)).toEqual(["Cords.", "Old paint.", "Heavy piece."]);
 });
 
+test("of several alike it is asked where the others go; a hem at the sill is not held against the floor", async () => {
+  const items = CURTAINS.replace("to: floor", "to: sill\n    count: 2");
+  const entry = (await sheetOf(items)).walls[0]?.entries[0];
+  expect(askedOf(entry)).toEqual([
+    "There are 2 alike, and the place of one is said: where do the others go?",
+  ]);
+  const checks = entry?.checks.map(({ text }) => text.html) ?? [];
+  expect(checks.filter((text) => /[Ff]loor/.test(text))).toEqual([
+    "Pole&#39;s middle above the floor;",
+    "Hem above the floor, all along;",
+  ]);
+});
+
 test("a headboard is fitted where it hangs on the wall, not where its bed carries it", async () => {
   const headboard = (fixing: string) => `  - headboard: Guest
     at: { wall: south, from-left: 110 cm, height: 45 cm }

@@ -48,6 +48,14 @@ function madeWords(data: ProjectData, { item }: NumberedItem, fitter: string): s
   return name ? `Made by ${name}.` : "";
 }
 
+/** Of several alike at one place only that one is known; a picture asks for itself, and tie-backs are two by nature. */
+function othersAsked({ item }: NumberedItem): string[] {
+  const { count = 1 } = item.record.fields as { count?: number };
+  return count > 1 && item.kind.kind !== "object" && item.kind.kind !== "tieback"
+    ? [`There are ${count} alike, and the place of one is said: where do the others go?`]
+    : [];
+}
+
 /** One thing that goes up, as the sheet shows it. */
 function entry(data: ProjectData, room: RoomData, one: NumberedItem, of: number, fitter: string) {
   const language = data.studio.fields.language as Language;
@@ -66,7 +74,9 @@ function entry(data: ProjectData, room: RoomData, one: NumberedItem, of: number,
       })),
       ...(note ? [{ heading: "Note", lines: [marked(note)] }] : []),
     ],
-    questions: [...openWords(one.item), ...one.line.questions].map((q) => marked(say(q))),
+    questions: [...openWords(one.item), ...othersAsked(one), ...one.line.questions].map((q) =>
+      marked(say(q)),
+    ),
     checks: one.line.checks.map((c) => checkRow({ ...c, text: say(c.text) })),
   };
 }

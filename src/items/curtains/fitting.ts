@@ -18,6 +18,9 @@ import type { CurtainsMade } from "./pieces.ts";
 import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
 
+/** A hem under this height is meant to clear the floor. */
+const FLOOR_LENGTH = Length.mm(100);
+
 /** What the curtains hang from: a pole, a track, or a rod that rises with its door. */
 function railOf(fields: CurtainsFields, plan: CurtainsPlan): string {
   if (fields["door-rod"] === "rising") return "portière rod";
@@ -128,11 +131,16 @@ function stackLine(fields: CurtainsFields, plan: CurtainsPlan, context: FittingC
 
 function checksOf(rail: string, plan: CurtainsPlan, context: FittingContext): SheetCheck[] {
   const blank = blankUnit(context.units);
-  const floor = plan.hung.hemHeight.isZero() ? "Lies on the floor as wanted" : "Clear of the floor";
+  const { hemHeight } = plan.hung;
+  const hem = hemHeight.isZero()
+    ? "Lies on the floor as wanted, all along"
+    : hemHeight.isLessThan(FLOOR_LENGTH)
+      ? "Clear of the floor, all along"
+      : "Hem above the floor, all along";
   return [
     ...fixingChecks(rail === "track" ? "track" : `${rail}'s middle`, context),
     { text: "Weighed before fixings are chosen", blank: context.units === "inches" ? "lb" : "kg" },
-    { text: `${floor}, all along; measured`, blank },
+    { text: `${hem}; measured`, blank },
     { text: "Draws freely, hangs square, folds dressed; clear of heaters", blank: null },
     { text: "Cord or chain, if any: held fast, no free loop", blank: null },
   ];
