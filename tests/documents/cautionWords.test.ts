@@ -9,7 +9,7 @@ const items = [
 ] as unknown as ItemData[];
 
 test.each(["en-US", "en-GB"])("no caution says its run-in word twice, in %s", (language) => {
-  const printed = cautionsOf(items, language);
+  const printed = cautionsOf(items, language, "maker");
   expect(printed).toHaveLength(CAUTION_CODES.length);
   for (const { word, text } of printed) {
     expect(word).toMatch(/[.:]$/);

@@ -53,6 +53,16 @@ test("cords: cordless first, inner cords and loops (sa-08, sa-09, sa-10); small 
   expect(cautionFor("small-parts", "curtains")?.text.toLowerCase()).toContain(line);
 });
 
+test("a client is told what to watch at home, not how it is made up (common practice, no source)", () => {
+  const toClient = (code: string) => cautionFor(code, "curtains", "client")?.text ?? "";
+  expect(toClient("small-parts")).toMatch(/^Small parts: choking hazard/);
+  expect(toClient("small-parts")).not.toContain("Sew ");
+  expect(toClient("fire")).toContain("Ask us");
+  expect(toClient("fire")).toMatch(/Local codes.*$/);
+  // What is said to both is the same.
+  expect(toClient("cords")).toBe(cautionFor("cords", "curtains")?.text);
+});
+
 test("heavy pieces: a competent fixer, never a rating (sa-13)", () => {
   expect(cautionFor("heavy-hanging", "object")?.text).toMatch(/competent fixer.*weight/);
 });

@@ -102,6 +102,7 @@ export function proposalPage(data: ProjectData): Page {
     cautions: cautionsOf(
       data.rooms.flatMap((r) => r.items),
       fields.language,
+      "client",
     ),
     ways: [
       { href: wayTo(path, clientIndexPath(project.id)), text: "All documents" },

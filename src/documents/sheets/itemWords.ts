@@ -86,7 +86,7 @@ export function sheetItem(
   const fields = item.record.fields as never;
   const made = item.made as never;
   const say = (text: string) => inItemWords(text, item.kind.kind, language);
-  const cautions = cautionsOf([item], language).map((c) =>
+  const cautions = cautionsOf([item], language, "maker").map((c) =>
     c.word.replace(/[.:]$/, "").toLowerCase(),
   );
   return {

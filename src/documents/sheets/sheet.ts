@@ -105,7 +105,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
       title: titles.length > 3 && titles.length === items.length ? "Every item" : listed(titles),
       rows: rows.map(({ what, value }) => ({ what: inVocabulary(what, language), value })),
     })),
-    cautions: cautionsOf(items, language),
+    cautions: cautionsOf(items, language, "maker"),
     ways: [],
   };
   return {

@@ -9,11 +9,15 @@ export interface PrintedCaution {
 }
 
 /** The cautions that some items call for, each once, in the house's order; the deference to codes and practice ends the last. */
-export function cautionsOf(items: readonly ItemData[], language: string): PrintedCaution[] {
+export function cautionsOf(
+  items: readonly ItemData[],
+  language: string,
+  reader: "maker" | "client",
+): PrintedCaution[] {
   const out = CAUTION_CODES.flatMap((code): PrintedCaution[] => {
     const concerned = items.filter((i) => i.made.cautions.includes(code));
     const first = concerned[0];
-    const caution = first ? cautionFor(code, first.kind.kind) : null;
+    const caution = first ? cautionFor(code, first.kind.kind, reader) : null;
     if (!caution) return [];
     const text = spelled(caution.text.replace(DEFERENCE, "").trim(), language);
     // A text that begins with its own word is run on from it.

@@ -114,14 +114,26 @@ const MORE: Readonly<Partial<Record<CautionCode, Readonly<Record<string, string 
   },
 };
 
+/** What is said to those who live with the thing, where the words above tell a maker what to do. */
+const TO_CLIENT: Readonly<Partial<Record<CautionCode, string>>> = {
+  fire: "Rules on how cloth and fillings burn differ by country and by setting, and they change. Ask us for what the supplier states of a cloth, and of what lies under it. Keep cloth off heaters and away from open flame, at the distance that the heater's maker states.",
+  "small-parts":
+    "Small parts: choking hazard for young children. Hem weights belong in closed pockets: where one has come open, or a button or bead is loose, take it away and have it sewn.",
+};
+
 /**
  * The caution's words for one kind of item (`armchair`, `paint`); neutral, and ending with the deference to local codes and
- * licensed practice. Null for a code that is not known.
+ * licensed practice: for who makes it, or for the client who lives with it. Null for a code that is not known.
  */
-export function cautionFor(code: string, kind: string): Caution | null {
+export function cautionFor(
+  code: string,
+  kind: string,
+  reader: "maker" | "client" = "maker",
+): Caution | null {
   const known = CAUTION_CODES.find((c) => c === code);
   if (known === undefined) return null;
-  const { word, text, source } = COMMON[known];
+  const { word, source, ...common } = COMMON[known];
+  const text = (reader === "client" ? TO_CLIENT[known] : undefined) ?? common.text;
   const more = MORE[known]?.[kind];
   return { code: known, word, text: [text, more, DEFERENCE].filter(Boolean).join(" "), source };
 }
