@@ -69,6 +69,7 @@ export function fittingPage(data: ProjectData, room: RoomData, fitter: string): 
     cautions: cautionsOf(
       items.map(({ item }) => ({ ...item, made: forFitter(item.made) })),
       language,
+      "maker",
     ),
     studio: {
       name: studio.fields.studio,
