@@ -22,7 +22,7 @@ const MORE = `colours: [{ colour: "#7d6a4f", share: 60 % }, { colour: "#e8dfc6",
 function files(items: string, random: () => number): Record<string, string> {
   const cards = (folder: string, all: Readonly<Record<string, string>>) =>
     Object.entries(all).map(([id, text]): [string, string] => [`${folder}/${id}.md`, text]);
-  const makers = `makers: { bench: { name: The Bench, makes: [${KINDS.join(", ")}], rates: { curtains: 60 per width } } }`;
+  const makers = `makers: { bench: { name: The Bench, makes: [${KINDS.join(", ")}], rates: { curtains: 60 per width } }, hook: { name: The Hook, makes: [fitting] } }`;
   return {
     "studio.md": `${pick(random, [STUDIO_CM, STUDIO_INCHES])}\n${makers}`,
     ...Object.fromEntries(cards("cloths", anyCloths(random, MORE))),
