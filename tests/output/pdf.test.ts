@@ -114,7 +114,10 @@ test("boards are on tabloid, makers' sheets on letter, a proposal mixes both", (
 });
 
 test("every page of a maker's sheet begins with an item or a cutting plan: none is broken over two pages", async () => {
-  const sheets = read.filter((r) => r.name.startsWith("makers/"));
+  // The fitter's sheet goes by walls, not by items: fittingSheets.test.ts reads its pages.
+  const sheets = read.filter(
+    (r) => r.name.startsWith("makers/") && !r.name.endsWith("/fitting.pdf"),
+  );
   expect(sheets.length).toBeGreaterThan(5);
   const plain = (text: string) => text.replace(/&[^;]+;/g, "").replace(/[^\p{L}\d]/gu, "");
   for (const { name, texts } of sheets) {
