@@ -14,8 +14,7 @@ export interface BoltWords {
 
 /**
  * Cut length against whole bolts of one cloth, by trade prices, and which of them is bought, and how bolts are divided that serve several
- * makers. Of a cloth that is sold in no other way only what is bought and charged: it has
- * no cut price to be held against.
+ * makers. Of a cloth that is sold in no other way only what is bought and charged: it has no cut price to be held against.
  */
 export function boltText(
   b: ClothBolt,

@@ -6,24 +6,29 @@ import { wallpaperKind } from "../../src/items/wallpaper/kind.ts";
 import { drawingContext, words } from "./drawnItems.ts";
 import { clothFacts, contextFor, fieldsOf, length, wallRun } from "./tradeContext.ts";
 
-test("strips of paper are numbered on round the corner, and the half-drop's second strip is level half a repeat lower", () => {
+/** All walls in a paper of 20 in on rolls of 33 ft, with a repeat of 24 in. */
+const FIELDS = fieldsOf(wallpaperKind.schema, {
+  wallpaper: "All",
+  on: "walls",
+  cloth: "paper",
+}) as never;
+function papered(match: "straight" | "half-drop", runs: ReturnType<typeof wallRun>[]) {
   const card = clothFacts({
     id: "paper",
     type: "wallcovering",
     roll: { width: length('20"'), length: length("33 ft") },
-    repeat: { up: length('24"'), across: null, match: "half-drop", fromSelvedge: null },
+    repeat: { up: length('24"'), across: null, match, fromSelvedge: null },
   });
-  const fields = fieldsOf(wallpaperKind.schema, {
-    wallpaper: "All",
-    on: "walls",
-    cloth: "paper",
-  }) as never;
-  const context = contextFor(wallpaperKind.allowances, {
-    cloths: [card],
-    runs: [wallRun('50"', '96"'), wallRun('50"', '96"', [], "east")],
-  });
-  const made = wallpaperKind.make(fields, context);
-  const [north, east] = wallpaperDrawing.workshop(fields, made, drawingContext(context));
+  const context = contextFor(wallpaperKind.allowances, { cloths: [card], runs });
+  return { made: wallpaperKind.make(FIELDS, context), context: drawingContext(context) };
+}
+
+test("strips of paper are numbered on round the corner, and the half-drop's second strip is level half a repeat lower", () => {
+  const { made, context } = papered("half-drop", [
+    wallRun('50"', '96"'),
+    wallRun('50"', '96"', [], "east"),
+  ]);
+  const [north, east] = wallpaperDrawing.workshop(FIELDS, made, context);
   // Strips of 20 in on 50 in: the third begins on the north wall and ends on the east one.
   expect(words(north?.shapes ?? [])).toEqual(["1", "2", "3"]);
   expect(words(east?.shapes ?? [])).toEqual(["3", "4", "5"]);
@@ -34,36 +39,21 @@ test("strips of paper are numbered on round the corner, and the half-drop's seco
   expect(levels.some((d) => d.startsWith(`M508 ${304.8}`))).toBe(true);
   expect(
     wallpaperDrawing
-      .sheet(fields, made, drawingContext(context))
+      .sheet(FIELDS, made, context)
       .groups.some((g) => g.lines.join(" ").includes("one batch")),
   ).toBe(true);
 });
 
 test("a papered room is drawn wall by wall, a chimney breast opened out with what is beside it", () => {
-  const card = clothFacts({
-    id: "paper",
-    type: "wallcovering",
-    roll: { width: length('20"'), length: length("33 ft") },
-    repeat: { up: length('24"'), across: null, match: "straight", fromSelvedge: null },
-  });
-  const fields = fieldsOf(wallpaperKind.schema, {
-    wallpaper: "All",
-    on: "walls",
-    cloth: "paper",
-  }) as never;
-  const context = contextFor(wallpaperKind.allowances, {
-    cloths: [card],
-    runs: [
-      wallRun('50"', '96"'),
-      wallRun('14"', '96"'),
-      wallRun('54"', '96"'),
-      wallRun('14"', '96"'),
-      wallRun('50"', '96"'),
-      wallRun('100"', '96"', [], "east"),
-    ],
-  });
-  const made = wallpaperKind.make(fields, context);
-  const drawn = wallpaperDrawing.workshop(fields, made, drawingContext(context));
+  const { made, context } = papered("straight", [
+    wallRun('50"', '96"'),
+    wallRun('14"', '96"'),
+    wallRun('54"', '96"'),
+    wallRun('14"', '96"'),
+    wallRun('50"', '96"'),
+    wallRun('100"', '96"', [], "east"),
+  ]);
+  const drawn = wallpaperDrawing.workshop(FIELDS, made, context);
   expect(drawn.map((d) => d.title)).toEqual([
     "North wall, strips 1 to 10",
     "East wall, strips 10 to 15",

@@ -1,10 +1,9 @@
-import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import type { BrowserSession } from "../../src/press/browserSession.ts";
 import { type Built, buildStudio } from "./demo.ts";
 import { openBrowser } from "./openBrowser.ts";
+import { pdfPages } from "./pdfPages.ts";
 import { worstLetters } from "./worstLetters.ts";
 import { PAPERS, type WorstStudio } from "./worstStudio.ts";
 
@@ -59,19 +58,6 @@ afterAll(async () => {
   for (const one of studios) one.remove();
 });
 
-async function pagesOf(file: string): Promise<string[]> {
-  const data = new Uint8Array(await readFile(file));
-  const pdf = await getDocument({ data, verbosity: 0 }).promise;
-  const pages: string[] = [];
-  for (let at = 1; at <= pdf.numPages; at++) {
-    const { items } = await (await pdf.getPage(at)).getTextContent();
-    const text = items.map((i) => ("str" in i ? i.str : "")).join("");
-    pages.push(text.replace(/[^a-z\d]/gi, ""));
-  }
-  await pdf.loadingTask.destroy();
-  return pages;
-}
-
 test("a thing stands whole on one page with boxes to tick and a rule to write its height on, drawings at their stated scale", async () => {
   const page = await session.browser.newPage();
   await page.emulateMediaType("print");
@@ -87,7 +73,7 @@ test("a thing stands whole on one page with boxes to tick and a rule to write it
         made: readonly number[];
         wide: number;
       };
-      const pages = await pagesOf(join(studio.out, name.replace(/html$/, "pdf")));
+      const pages = await pdfPages(join(studio.out, name.replace(/html$/, "pdf")));
       for (const thing of things) {
         seen += 1;
         if (!pages.some((text) => thing.texts.every((words) => text.includes(words))))
@@ -107,7 +93,7 @@ test("the fitter's sheets of the demo take two pages each", async () => {
   const demo = built[0]?.studio as Built;
   const sheets = demo.files.filter((f) => /^makers\/lowry\/.*\/fitting\.pdf$/.test(f));
   expect(sheets.length).toBe(3);
-  for (const sheet of sheets) expect((await pagesOf(join(demo.out, sheet))).length, sheet).toBe(2);
+  for (const sheet of sheets) expect((await pdfPages(join(demo.out, sheet))).length, sheet).toBe(2);
 });
 
 test("on a telephone no words run out of the page", async () => {

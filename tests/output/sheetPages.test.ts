@@ -1,10 +1,9 @@
-import { readFile } from "node:fs/promises";
 import { join } from "node:path";
-import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import type { BrowserSession } from "../../src/press/browserSession.ts";
 import { type Built, buildStudio } from "./demo.ts";
 import { openBrowser } from "./openBrowser.ts";
+import { pdfPages } from "./pdfPages.ts";
 import { worstLetters } from "./worstLetters.ts";
 import { PAPERS, type WorstStudio } from "./worstStudio.ts";
 
@@ -64,23 +63,6 @@ const studios: WorstStudio[] = [];
 const built: Built[] = [];
 const sheets: SheetSeen[] = [];
 
-async function pagesOf(file: string): Promise<string[]> {
-  const data = new Uint8Array(await readFile(file));
-  const pdf = await getDocument({ data, verbosity: 0 }).promise;
-  const pages: string[] = [];
-  for (let at = 1; at <= pdf.numPages; at++) {
-    const { items } = await (await pdf.getPage(at)).getTextContent();
-    pages.push(
-      items
-        .map((i) => ("str" in i ? i.str : ""))
-        .join("")
-        .replace(/[^a-z\d]/gi, ""),
-    );
-  }
-  await pdf.loadingTask.destroy();
-  return pages;
-}
-
 async function readSheets(studio: Built, paper: keyof typeof TEXT): Promise<void> {
   const page = await session.browser.newPage();
   const [width, height] = TEXT[paper];
@@ -90,7 +72,7 @@ async function readSheets(studio: Built, paper: keyof typeof TEXT): Promise<void
     await page.goto(`file://${join(studio.out, name)}`);
     await page.evaluate("document.fonts.ready.then(() => true)");
     const blocks = (await page.evaluate(BLOCKS)) as BlockSeen[];
-    const pages = await pagesOf(join(studio.out, name.replace(/html$/, "pdf")));
+    const pages = await pdfPages(join(studio.out, name.replace(/html$/, "pdf")));
     sheets.push({ name: `${paper}: ${name}`, textMm: height, blocks, pages });
   }
   await page.close();

@@ -1,5 +1,6 @@
 import { circle, line, type Point, rect } from "../../drawing/paths.ts";
-import type { Drawing, Pen, Shape } from "../../drawing/shape.ts";
+import type { Drawing, Shape } from "../../drawing/shape.ts";
+import { stroke } from "../../items/common/clothFace.ts";
 import type { Opening, Wall } from "../../room/walls.ts";
 import { capital } from "../../units/capital.ts";
 import type { Length } from "../../units/length.ts";
@@ -18,10 +19,6 @@ const BOARD_PLACES = [0, 1, 0.25, 0.75, 0.5] as const;
 /** A number's circle on paper, and about how wide and high a wall is drawn there, millimetres. */
 const RADIUS = 2.6;
 const USUAL_PAPER = [90, 48] as const;
-
-function stroke(d: string, pen: Pen): Shape {
-  return { shape: "path", d, fill: null, pen };
-}
 
 /** How high the wall is drawn. */
 function wallHeight(height: Length | null, items: readonly NumberedItem[], wall: Wall): number {

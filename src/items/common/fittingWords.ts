@@ -1,6 +1,6 @@
 import { capital } from "../../units/capital.ts";
 import type { Length } from "../../units/length.ts";
-import { printLength, printMeasured, printSize } from "../../units/printLength.ts";
+import { printLength, printMeasured, printSize, type UnitSystem } from "../../units/printLength.ts";
 import type { FittingContext, FittingMark, SheetCheck } from "../itemDrawing.ts";
 import { blankUnit, hardwareLines, linesOf } from "./sheetWords.ts";
 
@@ -49,6 +49,11 @@ export function mountLine(inside: boolean, { window, units }: FittingContext): s
     : "Inside the recess, whose depth is not known.";
 }
 
+/** From where to where something runs along its wall. */
+export function alongWall(left: Length, width: Length, units: UnitSystem): string {
+  return `From ${printLength(left, units)} to ${printLength(left.plus(width), units)} along the wall.`;
+}
+
 /** From where to where it runs along the wall, and how far it stands beyond the opening or clear of the recess. */
 export function acrossLines(across: Across | null, context: FittingContext): string[] {
   if (!across) return [];
@@ -57,7 +62,7 @@ export function acrossLines(across: Across | null, context: FittingContext): str
   return linesOf([
     left.isNegative()
       ? `It would reach ${p(left.times(-1))} past the wall's left end.`
-      : `From ${p(left)} to ${p(left.plus(width))} along the wall.`,
+      : alongWall(left, width, context.units),
     beyond &&
       (beyond.isNegative()
         ? `${p(beyond.times(-1))} clear at each side.`

@@ -17,6 +17,11 @@ export function blankUnit(units: UnitSystem): string {
   return units === "inches" ? "\u2033" : "cm";
 }
 
+/** The same behind the blank for a weight. */
+export function weightUnit(units: UnitSystem): string {
+  return units === "inches" ? "lb" : "kg";
+}
+
 /** One line for each piece of hardware, its number before it where there are more than one. */
 export function hardwareLines(
   hardware: readonly { readonly what: string; readonly count?: number | undefined }[] | undefined,

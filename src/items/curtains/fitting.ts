@@ -12,7 +12,7 @@ import {
   openingLines,
   overOpening,
 } from "../common/fittingWords.ts";
-import { blankUnit, filledGroups, linesOf } from "../common/sheetWords.ts";
+import { blankUnit, filledGroups, linesOf, weightUnit } from "../common/sheetWords.ts";
 import type { FittingContext, FittingLine, SheetCheck } from "../itemDrawing.ts";
 import type { CurtainsMade } from "./pieces.ts";
 import type { CurtainsPlan } from "./plan.ts";
@@ -139,7 +139,7 @@ function checksOf(rail: string, plan: CurtainsPlan, context: FittingContext): Sh
       : "Hem above the floor, all along";
   return [
     ...fixingChecks(rail === "track" ? "track" : `${rail}'s middle`, context),
-    { text: "Weighed before fixings are chosen", blank: context.units === "inches" ? "lb" : "kg" },
+    { text: "Weighed before fixings are chosen", blank: weightUnit(context.units) },
     { text: `${hem}; measured`, blank },
     { text: "Draws freely, hangs square, folds dressed; clear of heaters", blank: null },
     { text: "Cord or chain, if any: held fast, no free loop", blank: null },

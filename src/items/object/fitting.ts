@@ -1,4 +1,6 @@
+import { small } from "../../units/capital.ts";
 import { printLength } from "../../units/printLength.ts";
+import { alongWall } from "../common/fittingWords.ts";
 import type { FittingContext, FittingLine } from "../itemDrawing.ts";
 import type { ObjectMade } from "./pieces.ts";
 import type { ObjectItemFields } from "./schema.ts";
@@ -14,8 +16,9 @@ export function objectFitting(
   const { box, units } = context;
   const p = (l: Parameters<typeof printLength>[0]) => printLength(l, units);
   const sheet = objectSheet(fields, made, context);
+  const along = box ? alongWall(box.left, box.width, units) : "";
   const place = box && [
-    `${made.count > 1 ? "The first: from" : "From"} ${p(box.left)} to ${p(box.left.plus(box.width))} along the wall.`,
+    made.count > 1 ? `The first: ${small(along)}` : along,
     `Foot ${p(box.foot)}, middle ${p(box.foot.plus(box.height.dividedBy(2)))}, top ${p(box.foot.plus(box.height))} above the floor.`,
     ...(made.count > 1
       ? ["How the others hang to it, and how far apart, is not said: ask before drilling."]

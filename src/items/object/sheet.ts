@@ -1,4 +1,5 @@
 import { printLength, printSize } from "../../units/printLength.ts";
+import { weightUnit } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet } from "../itemDrawing.ts";
 import type { ObjectMade } from "./pieces.ts";
 import type { ObjectItemFields } from "./schema.ts";
@@ -59,7 +60,7 @@ export function objectSheet(
     checks: made.hangs
       ? [
           { text: "Wall looked at, fixings chosen and rated by the fixer", blank: null },
-          { text: "Weighed", blank: context.units === "inches" ? "lb" : "kg" },
+          { text: "Weighed", blank: weightUnit(context.units) },
           { text: "Height checked from the floor", blank: null },
           { text: "Level", blank: null },
         ]

@@ -1,4 +1,5 @@
 import type { AllowanceTable } from "../../fields/allowance.ts";
+import { buttonAllowance } from "../common/welt/buttonCovers.ts";
 import { weltClothAllowances } from "../common/welt/weltAllowances.ts";
 
 const PRACTICE = "common practice, no source";
@@ -19,12 +20,7 @@ export const coverAllowances = {
     source: PRACTICE,
   },
   ...weltClothAllowances,
-  "button-square": {
-    is: "length",
-    description: "side of the square of cloth for one covered button",
-    usual: { inches: '2"', centimetres: "5 cm" },
-    source: PRACTICE,
-  },
+  ...buttonAllowance,
 } as const satisfies AllowanceTable;
 
 /** What is added to each measured piece of a fixed cover. */

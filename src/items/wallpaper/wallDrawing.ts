@@ -1,5 +1,6 @@
 import { line, rect } from "../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../drawing/shape.ts";
+import { capital } from "../../units/capital.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { stroke } from "../common/clothFace.ts";
@@ -158,7 +159,7 @@ export function wallDrawing(
         p,
       ),
     ],
-    title: `${name[0]?.toUpperCase()}${name.slice(1)} wall, ${stripWords(strips.hung)}`,
+    title: `${capital(name)} wall, ${stripWords(strips.hung)}`,
     description: `${p(whole)} wide, ${p(made.height)} high, strips numbered from the left.`,
   };
 }

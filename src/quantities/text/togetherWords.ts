@@ -9,8 +9,8 @@ export type MakerNamed = (maker: string) => string;
 export type CutBolts = NonNullable<SharedBuy["bolts"]>;
 
 /**
- * How an order for several makers is divided: `one whole bolt of 30 m: 1.06 m to Bench, 0.63 m to Frame; 28.31 m over`, or `2 m, the supplier's minimum:
- * 0.5 m to Bench …`.
+ * How an order for several makers is divided: `one whole bolt of 30 m: 1.06 m to Bench, 0.63 m to Frame; 28.31 m over`, or
+ * `2 m, the supplier's minimum: 0.5 m to Bench …`.
  */
 export function togetherWords(shared: SharedBuy, named: MakerNamed): string {
   const { buy, parts, bolts } = shared;

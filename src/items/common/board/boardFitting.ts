@@ -11,7 +11,7 @@ import {
   openingLines,
   overOpening,
 } from "../fittingWords.ts";
-import { filledGroups, linesOf } from "../sheetWords.ts";
+import { filledGroups, linesOf, weightUnit } from "../sheetWords.ts";
 import type { Board } from "./boardAtWindow.ts";
 import type { BoardFields } from "./boardFields.ts";
 import type { LowerEdge } from "./lowerEdge.ts";
@@ -70,7 +70,7 @@ export function boardFitting(
       ...fixingChecks("board's top", context),
       {
         text: "Weighed before fixings are chosen",
-        blank: context.units === "inches" ? "lb" : "kg",
+        blank: weightUnit(context.units),
       },
       { text: "What hangs under it draws freely and clears it", blank: null },
     ],

@@ -1,6 +1,17 @@
+import type { AllowanceTable } from "../../../fields/allowance.ts";
 import type { Length } from "../../../units/length.ts";
 import { printLength, type UnitSystem } from "../../../units/printLength.ts";
 import type { ItemCut } from "../../itemKind.ts";
+
+/** What cloth a covered button takes. */
+export const buttonAllowance = {
+  "button-square": {
+    is: "length",
+    description: "side of the square of cloth for one covered button",
+    usual: { inches: '2"', centimetres: "5 cm" },
+    source: "common practice, no source",
+  },
+} as const satisfies AllowanceTable;
 
 export interface ButtonAsk {
   readonly count: number;

@@ -1,4 +1,5 @@
 import type { AllowanceTable } from "../../../fields/allowance.ts";
+import { buttonAllowance } from "../../common/welt/buttonCovers.ts";
 import { sewnAllowances } from "../allowances.ts";
 
 const PRACTICE = "common practice, no source";
@@ -24,10 +25,5 @@ export const seatPadAllowances = {
     usual: { inches: '1"', centimetres: "2.5 cm" },
     source: PRACTICE,
   },
-  "button-square": {
-    is: "length",
-    description: "side of the square of cloth for one covered button",
-    usual: { inches: '2"', centimetres: "5 cm" },
-    source: PRACTICE,
-  },
+  ...buttonAllowance,
 } as const satisfies AllowanceTable;

@@ -1,7 +1,7 @@
 import type { Length } from "../../../units/length.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
-import { comesLines, fixingChecks } from "../../common/fittingWords.ts";
-import { filledGroups, linesOf } from "../../common/sheetWords.ts";
+import { alongWall, comesLines, fixingChecks } from "../../common/fittingWords.ts";
+import { filledGroups, linesOf, weightUnit } from "../../common/sheetWords.ts";
 import type { FittingContext, FittingLine } from "../../itemDrawing.ts";
 import type { HeadboardMade } from "./pieces.ts";
 import type { HeadboardFields } from "./schema.ts";
@@ -29,7 +29,7 @@ export function headboardFitting(
         heading: "Place",
         lines: box
           ? [
-              `From ${p(box.left)} to ${p(box.left.plus(box.width))} along the wall.`,
+              alongWall(box.left, box.width, units),
               `Foot ${p(box.foot)}, head ${p(box.foot.plus(box.height))} above the floor.`,
             ]
           : [],
@@ -49,7 +49,7 @@ export function headboardFitting(
     ]),
     checks: [
       ...fixingChecks("foot", context),
-      { text: "Weighed", blank: units === "inches" ? "lb" : "kg" },
+      { text: "Weighed", blank: weightUnit(units) },
       { text: "Middle over the bed's middle; clear of lamps and sockets", blank: null },
       { text: "Hangs fast: lifted and pulled, it does not come away", blank: null },
     ],
