@@ -95,6 +95,7 @@ export function readRecords(input: RecordsInput): Records {
   const wrong = new Set(diagnostics.filter((d) => d.severity === "error").map((d) => d.file));
   const cardPaths = pathsOfCards(sorted);
   const stopped = stoppedProjects(projects, wrong, problems, cardPaths);
+  const read = projects.flatMap((project) => project.read.record ?? []);
   return {
     studio: wrong.has("studio.md") ? null : studio.record,
     cloths: cloths.records,
@@ -111,8 +112,19 @@ export function readRecords(input: RecordsInput): Records {
         : [],
     ),
     stopped,
+    unreadRooms: unreadRooms(sorted, read),
     diagnostics,
   };
+}
+
+/** Rooms whose file is there, but of which no record came. */
+function unreadRooms(
+  { projects }: SortedFiles,
+  read: readonly { readonly id: string; readonly rooms: readonly { readonly id: string }[] }[],
+): string[] {
+  const known = new Set(read.flatMap(({ id, rooms }) => rooms.map((room) => `${id}/${room.id}`)));
+  const all = projects.flatMap(({ id, rooms }) => rooms.map(({ path }) => `${id}/${idOf(path)}`));
+  return all.filter((room) => !known.has(room));
 }
 
 /** The names of a folder's cards, with those that are there but could not be read. */

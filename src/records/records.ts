@@ -83,5 +83,7 @@ export interface Records {
   readonly projects: readonly ProjectRecord[];
   /** Every broken project, also one whose card could not be read. */
   readonly stopped: readonly Stopped[];
+  /** Rooms that have a file, as `project/room`, and are in no project's record: their own file or their project's card has an error. */
+  readonly unreadRooms: readonly string[];
   readonly diagnostics: readonly Diagnostic[];
 }

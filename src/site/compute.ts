@@ -170,7 +170,10 @@ export async function compute(
     projects: ids,
     brokenProjects: [...broken].sort(),
     studioBroken: studio === null,
-    rooms: records.projects.flatMap((p) => p.rooms.map((r) => `${p.id}/${r.id}`)),
+    rooms: [
+      ...records.projects.flatMap((p) => p.rooms.map((r) => `${p.id}/${r.id}`)),
+      ...records.unreadRooms,
+    ],
     issueDates: new Map(all.map((d) => [d.project.id, d.dated])),
     findings: findingLines(all),
     schemes: all.flatMap((d) =>

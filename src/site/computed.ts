@@ -59,7 +59,7 @@ export interface Computed {
   readonly brokenProjects: readonly string[];
   /** True where an error in the studio's own files stops everything. */
   readonly studioBroken: boolean;
-  /** All rooms as `project/room`, in order. */
+  /** All rooms as `project/room`, in order; last those that an error keeps from being read. */
   readonly rooms: readonly string[];
   /** The ISO date that a project's PDFs bear; one that is missing here leaves the date out. */
   readonly issueDates: ReadonlyMap<string, string>;

@@ -82,3 +82,15 @@ test("a good build first; then mistakes in three files and two photographs are a
   expect(readFileSync(board, "utf8")).toBe(before);
   expect(existsSync(join(home, "out/studio/index.html"))).toBe(true);
 });
+
+test("a room is asked for by its name although a mistake keeps it from being read: its mistakes are what she gets", () => {
+  change("studio.md", "unitz: inches", "units: inches");
+  for (const verb of ["check", "quantities", "money"]) {
+    const { status, stderr } = run(verb, "gannet-house/dining-room");
+    expect(status, verb).toBe(1);
+    expect(stderr, verb).toContain("turnstyle");
+  }
+  const missing = run("check", "gannet-house/attic");
+  expect(missing.status).toBe(2);
+  expect(missing.stderr).toContain('There is no room "gannet-house/attic"');
+});

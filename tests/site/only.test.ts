@@ -42,3 +42,13 @@ test.each(["quay", "quay/den"])(
     expect(alone.rooms).toEqual(whole.rooms);
   },
 );
+
+test("a room that a mistake keeps from being read is there all the same, and so are those of a project whose card has one", async () => {
+  const computed = await computedFolder({
+    ...FILES,
+    "projects/quay/attic.md": room("20 x 20").replace("Den", "Attic"),
+    "projects/weir/project.md": "project: Weir\nclient: { name: Nobody }\nstatus: sleeping",
+  });
+  expect(computed.rooms).toEqual(["quay/den", "quay/attic", "weir/den"]);
+  expect(computed.brokenProjects).toEqual(["quay", "weir"]);
+});
