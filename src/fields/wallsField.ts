@@ -26,6 +26,6 @@ export function wallsField<const W extends string>(words: readonly W[]) {
         hint: near ? `Did you mean ${near}?` : `Write [${names.join(", ")}].`,
       });
     })
-    .meta({ words: [...words] });
+    .meta({ words: [...words], ref: "a wall" });
   return z.union([alone, listField(refField("a wall"))]);
 }

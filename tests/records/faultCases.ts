@@ -133,6 +133,17 @@ export const FAULTS: readonly {
     ],
   },
   {
+    name: "an unknown wall, named alone where a word for all of them may stand",
+    files: changed(
+      ROOM,
+      "  - cushion: Window seat",
+      `  - { paint: Trim, on: Nort, colour: "#efe3c8" }\n  - { paint: All, on: walls, colour: "#efe3c8" }\n  - cushion: Window seat`,
+    ),
+    says: [
+      "projects/quay/dining-room.md:21:24 error wall-unknown: There is no wall called “Nort”. -> Did you mean north?",
+    ],
+  },
+  {
     name: "an unknown wall",
     files: changed(ROOM, `at: { wall: north`, `at: { wall: nort`),
     says: [

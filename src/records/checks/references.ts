@@ -1,6 +1,7 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { slug } from "../../fields/slug.ts";
 import { nearest } from "../../fields/suggest.ts";
+import { sameWord } from "../../fields/vocabulary.ts";
 import { type Card, complain } from "../reading/card.ts";
 import type { Leaf } from "../reading/collectLeaves.ts";
 import type { Known, RoomNames, Use } from "./known.ts";
@@ -252,7 +253,9 @@ function look(card: Card, leaf: Leaf, known: Known): Outcome {
   if (!room) return {};
   if (ref === "a window") return ofWindow(card, leaf, room, known, name);
   if (ref === "an item") return ofItem(card, leaf, room, known, name);
-  if (ref === "a wall" && room.walls && !room.walls.includes(name))
+  // `walls` and the like stand where one wall's name may stand too.
+  const isWord = sameWord(name.toLowerCase(), leaf.notes.words ?? []) !== undefined;
+  if (ref === "a wall" && room.walls && !isWord && !room.walls.includes(name))
     return unknown(
       card,
       leaf,
