@@ -12,6 +12,8 @@ export interface Amount {
 /** What a maker is paid, and for what: `48 per width`. */
 export interface Rate extends Amount {
   readonly per: RateUnit;
+  /** True where nothing was said and `item` was taken. */
+  readonly bare?: true;
 }
 
 export const RATE_UNITS = [
@@ -52,7 +54,7 @@ export function amountIn(text: string): Amount | null {
 
 const EXPLAIN = {
   expected: "a sum such as 1200, 1,200.50 or $ 1,200",
-  hint: "Write it with a point before the cents.",
+  hint: "Write it in figures, with a point before the cents and nothing between the thousands: 1200.50.",
 };
 
 /** A sum of money of zero or more: `1200`, `1,200.50`, `46,50`, `$ 1,200`. */
@@ -131,7 +133,8 @@ export function rateField() {
           expected: RATE_UNITS.join(", "),
           hint: `After "per" may stand: ${RATE_UNITS.join(", ")}.`,
         });
-      return { ...read, per: unit };
+      const bare = per === undefined && !/\seach\s*$/i.test(text);
+      return bare ? { ...read, per: unit, bare } : { ...read, per: unit };
     })
     .meta({ money: true, examples: ["48 per width"] });
 }

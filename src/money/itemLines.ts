@@ -4,6 +4,7 @@ import type { Amount, Rate } from "../fields/amountField.ts";
 import type { PaintPrice } from "../fields/paintPriceField.ts";
 import type { ItemRecord, StudioRecord } from "../records/records.ts";
 import { type Money, money, timesMoney } from "../units/money.ts";
+import { bareRate } from "./bareRate.ts";
 import { markupOf } from "./clothPrice.ts";
 import { withFreight } from "./freight.ts";
 import { hardwareLines } from "./hardwareLines.ts";
@@ -83,6 +84,7 @@ function making(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
     const place = priced.maker
       ? studio.place(["makers", priced.maker, "rates", priced.kind])
       : item.place([]);
+    found.push(...bareRate(rate, priced, place, found));
     return line(timesMoney(toMoney(rate, currency, place, found), count));
   }
   found.push(

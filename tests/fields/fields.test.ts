@@ -129,7 +129,7 @@ test.each<[string, z.ZodType, string, unknown]>([
     { decimal: "2.50", mark: "$", per: "square-metre" },
   ],
   ["a rate", rateField(), "60 an hour", { decimal: "60", mark: null, per: "hour" }],
-  ["a rate", rateField(), "48", { decimal: "48", mark: null, per: "item" }],
+  ["a rate", rateField(), "48", { decimal: "48", mark: null, per: "item", bare: true }],
   ["a rate", rateField(), "32 each", { decimal: "32", mark: null, per: "item" }],
   ["a rate", rateField(), "48 per ell", "! rate-unit-unknown"],
   ["a rate", rateField(), "much", "! rate-unreadable"],

@@ -57,6 +57,30 @@ test("a rate by what the making cannot be counted by is said as that, with one t
   expect(diagnostics[0]?.hint).toContain("cushion: … per item");
 });
 
+test("a bare rate is per item, and where the kind is as often paid by the width that is said, once", () => {
+  const studio = STUDIO.replace("cushion: 30 per item", "cushion: 30, curtains: 48");
+  const pair = (title: string) =>
+    `  - curtains: ${title}\n    cloth: plain\n    pole: 60"\n    drop: 80"\n    heading: pencil-pleat\n    maker: bench\n`;
+  const { diagnostics, lines } = priced(
+    small({ studio, rooms: { den: `${ROOM}${pair("East")}${pair("West")}` } }),
+  );
+  const said = diagnostics.filter((d) => d.code === "rate-without-unit");
+  expect(said.map((d) => [d.severity, d.file, d.hint])).toEqual([
+    ["warning", "studio.md", "Write 48 per width, or 48 per item if that is what it is."],
+  ]);
+  // 30, 48 and 48, each half as much again.
+  expect(lines.filter((l) => l.what === "making").map((l) => Number(l.client.minor))).toEqual([
+    4500, 7200, 7200,
+  ]);
+  const clear = priced(
+    small({
+      studio: STUDIO.replace("cushion: 30 per item", "cushion: 30, curtains: 48 per item"),
+      rooms: { den: `${ROOM}${pair("East")}` },
+    }),
+  );
+  expect(clear.diagnostics.map((d) => d.code)).not.toContain("rate-without-unit");
+});
+
 test("an agreed making charge stands before the rate", () => {
   const money = priced(
     small({ rooms: { den: ROOM.replace("maker: bench", "maker: bench\n    making: 12") } }),

@@ -260,6 +260,13 @@ export const TRAPS: readonly {
     ],
   },
   {
+    name: "a sum with points between its thousands",
+    yaml: "fees: { design: 1.200,50 }",
+    says: [
+      "2:22 comma-in-number: Between { } a comma parts two entries, so “1.200,50” is cut in two. -> Write a point before the cents and nothing between the thousands. The line should read:\nfees: { design: 1200.50 }",
+    ],
+  },
+  {
     name: "a decimal comma in { }",
     yaml: "price: { minimum: 2,14 m, per: metre }",
     says: [

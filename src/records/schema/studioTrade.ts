@@ -38,7 +38,7 @@ export function makersField<A extends z.ZodType>(kinds: readonly string[], ofMak
           .optional()
           .meta({
             description:
-              "what the maker is paid, by kind of item or work: per item, width, drop, roll, yard, metre, square-foot or square-metre, as the kind can be counted (you are told where it cannot); fitting per hour",
+              "what the maker is paid, by kind of item or work: per item, width, drop, roll, yard, metre, square-foot or square-metre, as the kind can be counted (you are told where it cannot), per item where nothing is said; fitting per hour",
           }),
         lead: durationField()
           .optional()

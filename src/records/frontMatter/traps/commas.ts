@@ -10,6 +10,12 @@ function extent(all: readonly Lexeme[], at: number, line: string) {
   return { from, to: from + (end < 0 ? rest : rest.slice(0, end)).trimEnd().length };
 }
 
+/** `1.200,50`, its thousands parted by points, as it is wanted: `1200.50`; null of any other number. */
+function withoutThousands(value: string): string | null {
+  const found = /^(\D*)(\d{1,3}(?:\.\d{3})+),(\d{2})$/.exec(value);
+  return found ? `${found[1]}${found[2]?.replaceAll(".", "")}.${found[3]}` : null;
+}
+
 /** A comma inside a number between `{ }` or `[ ]`, where a comma parts two entries: `{ trade: 1,200.50 }`. */
 export const commas: TrapFinder = ({ all, lines }) => {
   const out: Trap[] = [];
@@ -30,15 +36,18 @@ export const commas: TrapFinder = ({ all, lines }) => {
     const line = lines[piece.line] as string;
     const place = extent(all, first, line);
     const value = line.slice(place.from, place.to);
+    const plain = withoutThousands(value);
     out.push({
       code: "comma-in-number",
       message: `Between ${all.slice(0, at).findLast((p) => p.kind === "open" && p.depth < piece.depth)?.text === "{" ? "{ }" : "[ ]"} a comma parts two entries, so “${value}” is cut in two.`,
-      how: "Put the number in quotes.",
+      how: plain
+        ? "Write a point before the cents and nothing between the thousands."
+        : "Put the number in quotes.",
       line: piece.line,
       column: piece.column,
       actual: value,
-      expected: quoted(value),
-      mended: replaced(line, place, quoted(value)),
+      expected: plain ?? quoted(value),
+      mended: replaced(line, place, plain ?? quoted(value)),
     });
   }
   return out;
