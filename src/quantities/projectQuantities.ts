@@ -17,6 +17,7 @@ import type {
   ProjectQuantities,
   RoomMaterial,
 } from "./quantityTypes.ts";
+import { receivedMore } from "./receivedMore.ts";
 import { buyTogether } from "./together/buyTogether.ts";
 import { trimBuys } from "./trimBuys.ts";
 import { trimCards } from "./trimCards.ts";
@@ -94,6 +95,7 @@ export function projectQuantities(
       ...roomsInTwoLots(project, rooms, cloths),
       ...boltInTwoLots(project, together, cloths),
       ...orderedTooLittle(project, { cloths, together, materials, trims }, records, units),
+      ...receivedMore(project, records, units),
     ]),
   };
 }

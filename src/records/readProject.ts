@@ -1,4 +1,5 @@
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import { checkProjectDays } from "./checks/dates.ts";
 import type { Known, Use } from "./checks/known.ts";
 import { checkReferences } from "./checks/references.ts";
 import { checkSums } from "./checks/sums.ts";
@@ -81,6 +82,29 @@ function checkInstalments(card: Card): Diagnostic[] {
   });
 }
 
+/** A warning at each room that is called as one before it is: most often a copy of its file that was left there. */
+function roomsCalledAlike(rooms: readonly (RoomRecord | null)[]): Diagnostic[] {
+  const read = rooms.filter((room) => room !== null);
+  const called = (room: RoomRecord): string => room.fields.room.trim().toLowerCase();
+  return read.flatMap((room, at): Diagnostic[] => {
+    const other = read.slice(0, at).find((earlier) => called(earlier) === called(room));
+    if (!other) return [];
+    const name = other.path.split("/").at(-1) as string;
+    return [
+      diagnostic(
+        room.place(["room"]),
+        "room-called-twice",
+        `The room in ${name} is called ${room.fields.room} too, and both are drawn, bought for and charged.`,
+        {
+          severity: "warning",
+          actual: room.fields.room,
+          hint: "Give one of them another name; or, if it is a copy, move it out of the project's folder.",
+        },
+      ),
+    ];
+  });
+}
+
 /** Reads a project's card and its rooms. */
 export function readProject(
   files: ProjectFiles,
@@ -127,7 +151,10 @@ export function readProject(
       : []),
     ...(references?.diagnostics ?? []),
     ...ordered.diagnostics,
-    ...(card ? [...checkInstalments(card), ...checkSums(card, leaves, currency)] : []),
+    ...(card
+      ? [...checkInstalments(card), ...checkSums(card, leaves, currency), ...checkProjectDays(card)]
+      : []),
+    ...roomsCalledAlike(rooms.map((room) => room.read.record)),
   ];
   const records: RoomRecord[] = ordered.ids.flatMap(
     (id) => rooms.find((room) => room.id === id)?.read.record ?? [],

@@ -66,6 +66,27 @@ test("what was ordered is held against what is bought", () => {
   expect(codes(5)).not.toContain("ordered-too-little");
 });
 
+test("far more that came than was ordered is told at its receipt, a piece that was cut long is not", () => {
+  const told = (came: string, orders = "[{ cloth: braid, length: 5 m, on: 2026-10-05 }]") =>
+    quantitiesOf(
+      small(
+        ", minimum: 5 m",
+        TWO,
+        `orders: ${orders}\nreceipts: [{ cloth: braid, lot: 1, length: 1 m }, { cloth: braid, lot: 1, length: ${came} }]`,
+      ),
+    ).diagnostics.filter((d) => d.code === "received-more-than-ordered");
+  expect(told("40 m").map((d) => [d.severity, d.keyPath, d.message])).toEqual([
+    [
+      "warning",
+      "receipts[1].length",
+      "Of Flax braid 41\u202fm came by these receipts; 5\u202fm was ordered.",
+    ],
+  ]);
+  expect(told("4.5 m")).toEqual([]);
+  expect(told("4.51 m")).toHaveLength(1);
+  expect(told("40 m", "[]")).toEqual([]);
+});
+
 test("the list to buy and the JSON say what is bought, and for what", () => {
   const found = quantitiesOf(small(", sold-by: 1 m", TWO));
   const text = quantitiesText(found, "centimetres", "en-GB");

@@ -1,4 +1,4 @@
-import { changed, ROOM } from "./studio.ts";
+import { changed, ROOM, STUDIO } from "./studio.ts";
 
 /** Faults in the small studio's files, and exactly what is said of each. */
 export const FAULTS: readonly {
@@ -141,6 +141,48 @@ export const FAULTS: readonly {
     ),
     says: [
       "projects/quay/dining-room.md:21:24 error wall-unknown: There is no wall called “Nort”. -> Did you mean north?",
+    ],
+  },
+  {
+    name: "a sample that arrives before it was ordered and is approved before it came",
+    files: changed(
+      "cloths/slub-linen.md",
+      "kind: plain",
+      "kind: plain\nsample: { ordered: 2026-03-04, arrived: 2025-03-09, approved: 2025-03-01 }",
+    ),
+    says: [
+      "cloths/slub-linen.md:5:32 warning days-out-of-order: This sample arrived on 2025-03-09, before it was ordered, on 2026-03-04. -> Look which of the two days is wrong; often it is the year.",
+      "cloths/slub-linen.md:5:53 warning days-out-of-order: This sample was approved on 2025-03-01, before it arrived, on 2025-03-09. -> Look which of the two days is wrong; often it is the year.",
+    ],
+  },
+  {
+    name: "measures that were checked before they were taken",
+    files: changed(
+      ROOM,
+      "anchor: tiled-stove",
+      "anchor: tiled-stove\nmeasured: { by: studio, on: 2026-10-02, checked: 2026-01-20 }",
+    ),
+    says: [
+      "projects/quay/dining-room.md:11:41 warning days-out-of-order: These measures were checked on 2026-01-20, before the room was measured, on 2026-10-02. -> Look which of the two days is wrong; often it is the year.",
+    ],
+  },
+  {
+    name: "cloth that came before it was ordered, and a fitting before both",
+    files: changed(
+      "projects/quay/project.md",
+      "status: proposed",
+      "status: ordered\nfitting: 2026-03-08\norders: [{ cloth: slub-linen, length: 3 yd, on: 2027-01-04 }, { cloth: slub-linen, length: 1 yd, on: 2027-01-11 }]\nreceipts: [{ cloth: slub-linen, lot: 1, length: 3 yd, on: 2026-01-20 }]",
+    ),
+    says: [
+      "projects/quay/project.md:5:1 warning days-out-of-order: The fitting is on 2026-03-08, before slub-linen was ordered, on 2027-01-11. -> Look which of the two days is wrong; often it is the year.",
+      "projects/quay/project.md:7:55 warning days-out-of-order: This came on 2026-01-20, before slub-linen was first ordered, on 2027-01-04. -> Look which of the two days is wrong; often it is the year.",
+    ],
+  },
+  {
+    name: "a copy of a room that was left in its folder",
+    files: { "projects/quay/dining-room copy.md": STUDIO[ROOM] as string },
+    says: [
+      "projects/quay/dining-room.md:2:1 warning room-called-twice: The room in dining-room copy.md is called Dining room too, and both are drawn, bought for and charged. -> Give one of them another name; or, if it is a copy, move it out of the project's folder.",
     ],
   },
   {

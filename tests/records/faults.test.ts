@@ -46,3 +46,18 @@ test("line ends of Windows and a byte-order mark move no place", () => {
   expect(plain).toHaveLength(1);
   expect(said({ [ROOM]: `\ufeff${room.replace(/\n/g, "\r\n")}` })).toEqual(plain);
 });
+
+test("a card or a room that is there and cannot be read is not said to be missing", () => {
+  const gone = { "cloths/slub-linen.md": null };
+  const present = ["cloths/fern-trellis.jpg", "cloths/slub-linen.md", "projects/quay/snug.md"];
+  expect(said(gone).map((each) => each.split(" ")[2])).toContain("cloth-unknown:");
+  expect(said(gone, { present })).toEqual([]);
+  const named = {
+    "projects/quay/project.md": (STUDIO["projects/quay/project.md"] as string).replace(
+      "status:",
+      "rooms: [dining-room, snug]\nstatus:",
+    ),
+  };
+  expect(said(named)).toHaveLength(1);
+  expect(said(named, { present })).toEqual([]);
+});

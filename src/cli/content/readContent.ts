@@ -113,8 +113,11 @@ async function take(root: string, path: string, found: Found): Promise<void> {
     } else if (!/\.md$/i.test(path) && !SENT.test(path)) found.present.push(path);
     else {
       const read = await readCardText(real, path);
-      if (!("text" in read)) found.problems.push(read);
-      else if (SENT.test(path)) found.sent.push(read);
+      // What is there and cannot be read is not missing: who points at it is not told so.
+      if (!("text" in read)) {
+        found.problems.push(read);
+        found.present.push(path);
+      } else if (SENT.test(path)) found.sent.push(read);
       else found.files.push(read);
     }
   } catch {

@@ -207,12 +207,28 @@ function ofPicture(card: Card, leaf: Leaf, known: Known, name: string): Outcome 
   };
 }
 
+/** True where the file that a name means is there and could not be read at all: that is said of the file itself. */
+function isUnreadable(card: Card, ref: string, name: string, known: Known): boolean {
+  const folder = card.file.split("/").slice(0, -1).join("/");
+  const isRead =
+    ref === "a room" ? known.rooms?.has(name) : known.cloths.has(name) || known.objects.has(name);
+  const paths =
+    ref === "a room"
+      ? [`${folder}/${name}.md`]
+      : [
+          ...(ref === "an object" ? [] : [`cloths/${name}.md`]),
+          ...(CLOTH_LIKE.has(ref) ? [] : [`objects/${name}.md`]),
+        ];
+  return !isRead && paths.some((path) => known.present.has(path));
+}
+
 function look(card: Card, leaf: Leaf, known: Known): Outcome {
   const ref = leaf.notes.ref as string;
   const name = ref === "a picture" ? leaf.node.text.trim() : leaf.node.text.trim().normalize("NFC");
   const { room } = known;
-  if (CLOTH_LIKE.has(ref) || ref === "an object" || ref === "an object or a cloth")
-    return ofLibrary(card, leaf, known, name);
+  const isCard = CLOTH_LIKE.has(ref) || ref === "an object" || ref === "an object or a cloth";
+  if ((isCard || ref === "a room") && isUnreadable(card, ref, name, known)) return {};
+  if (isCard) return ofLibrary(card, leaf, known, name);
   if (ref === "a picture") return ofPicture(card, leaf, known, name);
   if (ref === "a maker" && known.makers && !known.makers.has(name))
     return unknown(
