@@ -7,7 +7,7 @@ import { nodeAt } from "./frontMatter/node.ts";
 import type { ItemTable } from "./itemTable.ts";
 import { type Card, complain, placeIn } from "./reading/card.ts";
 import { collectLeaves } from "./reading/collectLeaves.ts";
-import { idOf, type Reading, readCard } from "./reading/readCard.ts";
+import { idOf, type Reading, readCard, type TextFile } from "./reading/readCard.ts";
 import { sameName } from "./readLibrary.ts";
 import { readRoom } from "./readRoom.ts";
 import type { ProjectRecord, RoomRecord } from "./records.ts";
@@ -83,21 +83,27 @@ function checkInstalments(card: Card): Diagnostic[] {
 }
 
 /** A warning at each room that is called as one before it is: most often a copy of its file that was left there. */
-function roomsCalledAlike(rooms: readonly (RoomRecord | null)[]): Diagnostic[] {
+function roomsCalledAlike(
+  rooms: readonly (RoomRecord | null)[],
+  files: readonly TextFile[],
+): Diagnostic[] {
   const read = rooms.filter((room) => room !== null);
   const called = (room: RoomRecord): string => room.fields.room.trim().toLowerCase();
   return read.flatMap((room, at): Diagnostic[] => {
     const other = read.slice(0, at).find((earlier) => called(earlier) === called(room));
     if (!other) return [];
     const name = other.path.split("/").at(-1) as string;
+    const place = room.place(["room"]);
+    const lines = files.find((file) => file.path === room.path)?.text.split(/\r?\n/);
     return [
       diagnostic(
-        room.place(["room"]),
+        place,
         "room-called-twice",
         `The room in ${name} is called ${room.fields.room} too, and both are drawn, bought for and charged.`,
         {
           severity: "warning",
           actual: room.fields.room,
+          excerpt: place.line === null ? null : (lines?.[place.line - 1] ?? null),
           hint: "Give one of them another name; or, if it is a copy, move it out of the project's folder.",
         },
       ),
@@ -154,7 +160,10 @@ export function readProject(
     ...(card
       ? [...checkInstalments(card), ...checkSums(card, leaves, currency), ...checkProjectDays(card)]
       : []),
-    ...roomsCalledAlike(rooms.map((room) => room.read.record)),
+    ...roomsCalledAlike(
+      rooms.map((room) => room.read.record),
+      files.rooms,
+    ),
   ];
   const records: RoomRecord[] = ordered.ids.flatMap(
     (id) => rooms.find((room) => room.id === id)?.read.record ?? [],
