@@ -6,7 +6,7 @@ import { commonFields } from "./commonFields.ts";
 import type { Cover } from "./covers.ts";
 import { faceKey, faceRect } from "./faceRects.ts";
 import { findItem } from "./findItem.ts";
-import { insideOutline } from "./outline.ts";
+import { closes, insideOutline } from "./outline.ts";
 import type { ItemPlacement } from "./placements.ts";
 import type { FloorFacts } from "./readWalls.ts";
 import { floorRect, gapOf, wallRect } from "./rectangles.ts";
@@ -81,6 +81,8 @@ function beyond(item: ItemRecord, placed: PlacedRoom): Diagnostic[] {
     placed.walls &&
     placed.floor &&
     placement.how === "floor" &&
+    // Of walls that do not close nobody can say what lies inside them; that is told at the walls.
+    closes(placed.walls) &&
     !insideOutline(floorRect(onFloor), placed.walls)
   ) {
     found.push(

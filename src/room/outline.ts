@@ -1,3 +1,4 @@
+import { Length } from "../units/length.ts";
 import type { Rect } from "./rectangles.ts";
 import { DIRECTION, type Wall } from "./walls.ts";
 
@@ -10,6 +11,13 @@ export interface Corner {
 /** The corners of the room, clockwise as seen from above, from the first wall's left end. */
 export function outlineOf(walls: readonly Wall[]): Corner[] {
   return walls.map((wall) => ({ x: wall.start.x.toMm(), y: wall.start.y.toMm() }));
+}
+
+/** True where the last wall ends at the first one's left end. */
+export function closes(walls: readonly Wall[]): boolean {
+  const along = (axis: "x" | "y") =>
+    Length.sum(walls.map((wall) => wall.length.times(DIRECTION[wall.side][axis])));
+  return along("x").isZero() && along("y").isZero();
 }
 
 /** The floor's area in square millimetres, by the shoelace formula over the corners. */

@@ -163,13 +163,21 @@ function floorOf(room: RoomRecord, walls: readonly Wall[], found: Diagnostic[]):
         `The walls do not close: those to the ${gap.name} differ by ${printLike(by, gap.a, gap.b)}.`,
         {
           severity: "warning",
-          hint: "Measure both again. Until then the longer one counts for the floor.",
+          hint: `${ofOwnNames(walls)}Measure both again. Until then the longer one counts for the floor.`,
         },
       ),
     );
   }
   const extent = extentOf(walls);
   return { length: extent.x, width: extent.y, perimeter };
+}
+
+/** How the walls were read whose names have no compass word: a corner that turns left is told by such a word alone. */
+function ofOwnNames(walls: readonly Wall[]): string {
+  const own = walls.filter((wall) => sideByName(wall.name) === null);
+  if (own.length === 0) return "";
+  const read = own.map((wall) => `${wall.name} as ${wall.side}`).join(", ");
+  return `Taken to turn right from the wall before: ${read}. Where the room turns left, write a compass word into the wall's name, as in south 2. `;
 }
 
 /** The rectangle round all walls: of a pair that differs, the longer one counts. */

@@ -140,3 +140,29 @@ walls:
     breast: { from-left: 4 m, width: 1.2 m, depth: 30 cm }`);
   expect(codesOf(room)).toEqual(["openings-overlap", "breast-beyond-wall"]);
 });
+
+// An L: 5 m to the east, 4 m south, 3 m west, 1 m north, 2 m west, 3 m north. 5 = 3 + 2, 4 = 1 + 3.
+const L_SHAPE = (fifth: string) => `
+room: A
+height: 2.5 m
+walls:
+  - { wall: north, length: 5 m }
+  - { wall: east, length: 4 m }
+  - { wall: south, length: 3 m }
+  - { wall: nook, length: 1 m }
+  - { wall: ${fifth}, length: 2 m }
+  - { wall: west, length: 3 m }
+items:
+  - object: rug
+    at: { floor: 3.5 m x 2 m }`;
+
+const RUG = { objects: { rug: "object: Rug\nshape: rug\nsize: 3 m x 2 m" } };
+
+test("a room that turns left: the wall's name says so; without it, how it was read and how to mend it", () => {
+  expect(roomOf(L_SHAPE("nook south"), RUG).diagnostics).toEqual([]);
+  const wrong = roomOf(L_SHAPE("nook back"), RUG);
+  expect(codesOf(wrong)).toEqual(["walls-do-not-close"]);
+  expect(wrong.diagnostics[0]?.hint).toContain(
+    "nook as west, nook back as north. Where the room turns left, write a compass word into the wall's name, as in south 2.",
+  );
+});

@@ -51,7 +51,8 @@ const doorSchema = z.strictObject({
 
 const wallSchema = z.strictObject({
   wall: nameField("a wall").meta({
-    description: "its name: north, east, south, west, or one of yours",
+    description:
+      "its name: north, east, south, west, or one of yours; a compass word in it (`south 2`, `alcove west`) says where one looks when one looks at it, without one it turns right from the wall before",
     examples: ["north"],
   }),
   length: positiveLengthField().meta({
