@@ -1,7 +1,7 @@
 import type { SentItem, SentOther, SentRevision } from "./sentRevision.ts";
 
 /** In what a thing differs from what was sent. */
-export type Difference = "price" | "cloths" | "way" | "priced";
+export type Difference = "price" | "cloths" | "way" | "priced" | "made";
 
 export interface ChangedItem {
   readonly before: SentItem;
@@ -65,8 +65,28 @@ function differences(before: SentItem, now: SentItem): Difference[] {
     ["cloths", [...before.cloths].sort().join("\n") !== [...now.cloths].sort().join("\n")],
     ["price", before.sumMinor !== now.sumMinor],
     ["priced", before.open !== now.open],
+    ["made", madeOtherwise(before, now).length > 0],
   ];
   return all.flatMap(([what, differs]) => (differs ? [what] : []));
+}
+
+/** The keys in which a thing is made otherwise than it was, with what stood there before and stands now; none where that was not kept. */
+export function madeOtherwise(
+  before: SentItem,
+  now: SentItem,
+): { readonly key: string; readonly before: string | null; readonly now: string | null }[] {
+  const was = before.made;
+  const is = now.made;
+  if (!was || !is) return [];
+  return [...new Set([...Object.keys(is), ...Object.keys(was)])]
+    .map((key) => ({ key, before: was[key] ?? null, now: is[key] ?? null }))
+    .filter((each) => each.before !== each.now);
+}
+
+/** True where nothing of a thing is another but the last figure of its sum, which the sharing out of tax over all things moves. */
+export function isRoundingAlone({ before, now, in: differs }: ChangedItem): boolean {
+  const by = Math.abs(now.sumMinor - before.sumMinor);
+  return differs.every((each) => each === "price") && by <= 2;
 }
 
 function otherChanges(before: readonly SentOther[], now: readonly SentOther[]): Changes["others"] {

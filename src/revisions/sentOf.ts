@@ -5,6 +5,7 @@ import type { ProjectMoney } from "../money/projectMoney.ts";
 import type { ProjectQuantities } from "../quantities/quantityTypes.ts";
 import type { ProjectRecord, Records, StudioRecord } from "../records/records.ts";
 import { capital } from "../units/capital.ts";
+import { madeAs } from "./madeAs.ts";
 import type { SentItem, SentOther, SentRevision } from "./sentRevision.ts";
 
 /** A project worked out, and the day on which its proposal is recorded. */
@@ -57,6 +58,7 @@ function itemsOf({ quantities, studio, records, money }: SendInput): SentItem[] 
           what: object ? capital(object) : itemName(kind, title, language),
           cloths: clothNames(lines),
           way: record.options?.[record.stands ?? 0]?.title ?? null,
+          made: madeAs(record, studio.fields.units, (id) => records.cloths.has(id)),
           ...paidFor(lines, money),
         },
       ];

@@ -11,6 +11,8 @@ const sentItem = z.strictObject({
   cloths: z.array(z.string()),
   /** The way to make it that was drawn, where it has several. */
   way: z.string().nullable(),
+  /** How it is to be made, by the keys of its room's file; not in records of before this was kept. */
+  made: z.record(z.string(), z.string()).optional(),
   /** What the client pays for it, in minor units, with the tax that comes on top. */
   sumMinor: z.int(),
   /** True where a price of it was still to come. */
@@ -59,8 +61,12 @@ export function writeSent(record: SentRevision): string {
   return `${JSON.stringify(record, null, 2)}\n`;
 }
 
-/** True where two records say the same, whenever they were written. */
+/** True where two records say the same, whenever they were written; what only one of them keeps is not held against the other. */
 export function isSame(one: SentRevision, other: SentRevision): boolean {
-  const undated = (r: SentRevision) => JSON.stringify({ ...r, sent: "", dated: "" });
+  const keepMade = [one, other].every((r) => r.items.every(({ made }) => made !== undefined));
+  const items = (r: SentRevision) =>
+    keepMade ? r.items : r.items.map(({ made: _, ...rest }) => rest);
+  const undated = (r: SentRevision) =>
+    JSON.stringify({ ...r, items: items(r), sent: "", dated: "" });
   return undated(one) === undated(other);
 }

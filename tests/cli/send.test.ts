@@ -102,6 +102,28 @@ test("what is sent is kept, and the next revision says what has changed since", 
   expect((await changes())?.head).toBe("What has changed since revision A");
 });
 
+test("what is made otherwise is told with what it was, in the studio's words, and no maker or price of the studio's", async () => {
+  const lined = (more: string) => `${cushion("Seat", "linen").trimEnd()}\n${more}`;
+  await room(lined("    count: 4\n    motif: centred\n    making: 30\n    note: For the bench\n"));
+  await send();
+  const kept = await readFile(join(dir, "projects/quay/sent/A.json"), "utf8");
+  expect(kept).not.toMatch(/making|note|For the bench|maker/);
+  await project("revision: B");
+  await room(
+    lined("    count: 5\n    motif: as-it-falls\n    making: 30\n    note: Other words\n"),
+  );
+  const rows = async () => (await changes())?.rows.map(({ how }) => how.html);
+  expect(await rows()).toEqual(["5 of them, before 4; motif as it falls, before centered"]);
+  // A record of before this was kept tells the price alone, and says what that means.
+  const file = "projects/quay/sent/A.json";
+  await rm(join(dir, file));
+  const old = JSON.parse(kept);
+  for (const each of old.items) delete each.made;
+  await put(file, JSON.stringify(old));
+  expect(await rows()).toEqual([""]);
+  expect((await changes())?.sentence).toContain("the price alone is another");
+});
+
 test("the record adds up to what the proposal asks", async () => {
   await send();
   const record = JSON.parse(await readFile(join(dir, "projects/quay/sent/A.json"), "utf8"));

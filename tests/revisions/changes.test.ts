@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { changesBetween, lastBefore } from "../../src/revisions/changes.ts";
+import { changesBetween, isRoundingAlone, lastBefore } from "../../src/revisions/changes.ts";
 import { nextRevision } from "../../src/revisions/nextRevision.ts";
 import {
   isSame,
@@ -118,3 +118,48 @@ test.each([
 ])("after %s comes %s", (one, next) => {
   expect(nextRevision(one)).toBe(next);
 });
+
+test("a cent or two of shared tax is no change to tell; three are, and so is anything else beside them", () => {
+  const thing = (sumMinor: number, made?: Record<string, string>): SentItem => ({
+    room: "den",
+    roomName: "Den",
+    item: "curtains-bay",
+    what: "Drapery, bay",
+    cloths: ["Vestry"],
+    way: null,
+    sumMinor,
+    open: false,
+    ...(made ? { made } : {}),
+  });
+  const alone = (before: SentItem, now: SentItem) =>
+    changesBetween(revisionOf([before]), revisionOf([now])).changed.map(isRoundingAlone);
+  expect(alone(thing(1000), thing(1002))).toEqual([true]);
+  expect(alone(thing(1000), thing(1003))).toEqual([false]);
+  expect(alone(thing(1000, { drop: "90 in" }), thing(1001, { drop: "92 in" }))).toEqual([false]);
+  // What was not kept then is not held against what is known now.
+  expect(alone(thing(1000), thing(1000, { drop: "92 in" }))).toEqual([]);
+  const one = revisionOf([thing(1000)]);
+  expect(isSame(one, revisionOf([thing(1000, { drop: "92 in" })]))).toBe(true);
+  expect(
+    isSame(
+      revisionOf([thing(1000, { drop: "90 in" })]),
+      revisionOf([thing(1000, { drop: "92 in" })]),
+    ),
+  ).toBe(false);
+});
+
+function revisionOf(items: SentItem[]): SentRevision {
+  const totalMinor = items.reduce((sum, each) => sum + each.sumMinor, 0);
+  const day = "2026-11-02";
+  return {
+    form: 1,
+    project: "quay",
+    revision: "A",
+    sent: day,
+    dated: day,
+    currency: "USD",
+    items,
+    others: [],
+    totalMinor,
+  };
+}

@@ -1,13 +1,19 @@
 import { pricesIn } from "../../money/pricesIn.ts";
-import type { ChangedItem, Changes } from "../../revisions/changes.ts";
+import {
+  type ChangedItem,
+  type Changes,
+  isRoundingAlone,
+  madeOtherwise,
+} from "../../revisions/changes.ts";
 import type { SentItem, SentRevision } from "../../revisions/sentRevision.ts";
 import { small, within } from "../../units/capital.ts";
 import { money } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
 import { bareMoney, currencySign } from "../words/bareMoney.ts";
 import { dateInWords } from "../words/dates.ts";
+import { inVocabulary } from "../words/inVocabulary.ts";
 import { type Markup, marked } from "../words/marks.ts";
-import { listed } from "../words/phrases.ts";
+import { type Language, listed } from "../words/phrases.ts";
 import { starred, TO_COME } from "../words/stars.ts";
 
 /** One thing that is another than it was. */
@@ -47,6 +53,7 @@ export function changesBlock(data: ProjectData): ChangesBlock | null {
   const rooms = new Set([...data.state.items, ...since.items].map(({ room }) => room));
   const named = ({ what, roomName }: SentItem): string =>
     rooms.size > 1 ? `${what}; ${within(roomName)}` : what;
+  const listedChanges = changes.changed.filter((each) => !isRoundingAlone(each));
   const rows: ChangeRow[] = [
     ...changes.added.map((item) => ({
       what: named(item),
@@ -54,9 +61,9 @@ export function changesBlock(data: ProjectData): ChangesBlock | null {
       before: NONE,
       now: price(item),
     })),
-    ...changes.changed.map((each) => ({
+    ...listedChanges.map((each) => ({
       what: named(each.now),
-      how: marked(howWords(each)),
+      how: marked(howWords(each, language)),
       before: price(each.before),
       now: price(each.now),
     })),
@@ -75,7 +82,7 @@ export function changesBlock(data: ProjectData): ChangesBlock | null {
   ];
   return {
     head: `What has changed since revision ${since.revision}`,
-    sentence: sentence(changes, dateInWords(since.sent, language), rows.length),
+    sentence: sentence(changes, dateInWords(since.sent, language), rows.length, language),
     currency: currencySign(since.currency, language),
     rows,
     before: total(since),
@@ -83,11 +90,18 @@ export function changesBlock(data: ProjectData): ChangesBlock | null {
   };
 }
 
-function sentence(changes: Changes, date: string, rows: number): string {
+function sentence(changes: Changes, date: string, rows: number, language: Language): string {
   const sent = `Revision ${changes.since.revision} was sent on ${date}.`;
-  return rows === 0
-    ? `${sent} Nothing in it has changed.`
-    : `${sent} What is not listed here is as it was.`;
+  if (rows === 0) return `${sent} Nothing in it has changed.`;
+  const rounded = changes.changed.some(isRoundingAlone)
+    ? ", but for the last figure of a sum, which moves with the tax of all"
+    : "";
+  const priceAlone = changes.changed.some(
+    (each) => howWords(each, language) === "" && !isRoundingAlone(each),
+  )
+    ? " Where nothing stands under How, the price alone is another: cloth is bought for all things together, so that what one takes can change with another."
+    : "";
+  return `${sent} What is not listed here is as it was${rounded}.${priceAlone}`;
 }
 
 function inCloths({ cloths }: SentItem): string {
@@ -95,7 +109,7 @@ function inCloths({ cloths }: SentItem): string {
 }
 
 /** `in Vestry, before in Pomander`; empty where the price alone is another. */
-function howWords({ before, now, in: differs }: ChangedItem): string {
+function howWords({ before, now, in: differs }: ChangedItem, language: Language): string {
   const way =
     differs.includes("way") && now.way !== null
       ? [`${now.way}${before.way === null ? "" : `, before ${small(before.way)}`}`]
@@ -105,5 +119,24 @@ function howWords({ before, now, in: differs }: ChangedItem): string {
   const cloths =
     differs.includes("cloths") && is !== "" ? [was === "" ? is : `${is}, before ${was}`] : [];
   const priced = before.open && !now.open ? ["now priced"] : [];
-  return [...(way.length > 0 ? way : cloths), ...priced].join("; ");
+  // Another way to make it is told by its name, with all that it changes.
+  const made = way.length > 0 ? [] : madeWords(madeOtherwise(before, now), language);
+  return [...(way.length > 0 ? way : cloths), ...made, ...priced].join("; ");
+}
+
+/** More than so many ways in which a thing is made otherwise are not told one by one. */
+const MOST_WAYS = 3;
+
+/** `5 of them, before 4`; `heading goblet, before pinch pleat`; `new drop 240 cm`; `no trim any more`. */
+function madeWords(ways: ReturnType<typeof madeOtherwise>, language: Language): string[] {
+  const spaced = (text: string): string =>
+    inVocabulary(text, language).replace(/(?<=\p{L})-(?=\p{L})/gu, " ");
+  const told = ways.slice(0, MOST_WAYS).map(({ key, before, now }) => {
+    if (key === "count") return `${now ?? 1} of them, before ${before ?? 1}`;
+    if ([before, now].some((text) => text?.startsWith("#"))) return `another ${spaced(key)}`;
+    if (now === null) return `${spaced(key)} as is usual, before ${spaced(before ?? "")}`;
+    const was = before === null ? "" : `, before ${spaced(before)}`;
+    return `${spaced(key)} ${spaced(now)}${was}`;
+  });
+  return ways.length > MOST_WAYS ? [...told, "and made otherwise"] : told;
 }

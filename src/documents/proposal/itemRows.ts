@@ -2,6 +2,7 @@ import type { TaxedLine } from "../../money/lines.ts";
 import { clothNames, payable } from "../../money/payable.ts";
 import { isToCome } from "../../money/pricesIn.ts";
 import { isClientsOwn } from "../../records/clientsOwn.ts";
+import { isRoundingAlone } from "../../revisions/changes.ts";
 import { capital, within as inSentence } from "../../units/capital.ts";
 import type { Money } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
@@ -48,7 +49,7 @@ function changeMark({ changes }: ProjectData, line: TaxedLine | undefined): stri
   const is = (each: { readonly room: string; readonly item: string }) =>
     each.room === line?.room && each.item === line.item;
   if (changes?.added.some(is)) return "new";
-  return changes?.changed.some(({ now }) => is(now)) ? "changed" : "";
+  return changes?.changed.some((each) => is(each.now) && !isRoundingAlone(each)) ? "changed" : "";
 }
 
 /** A row of the budget with the lines that it sums. */
