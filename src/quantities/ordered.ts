@@ -5,6 +5,7 @@ import type { UnitSystem } from "../units/printLength.ts";
 import { materialLength } from "./materialLength.ts";
 import type { ClothQuantity, RoomMaterial, SharedBuy, TrimBuy } from "./quantityTypes.ts";
 import { clothText } from "./text/clothText.ts";
+import { rollsIn } from "./text/rollsIn.ts";
 import { isTrim } from "./trimBuys.ts";
 
 /** What was ordered of one card, and what is still to be ordered of it. */
@@ -63,15 +64,19 @@ export function orderedTooLittle(
     const need = needOf(card, needs, records);
     const last = all.findLastIndex((order) => order.cloth === card);
     const name = records.cloths.get(card)?.fields.cloth ?? card;
+    const roll = records.cloths.get(card)?.fields.roll?.length ?? null;
+    const was = need.plus(found.over);
+    const ordered = rollsIn(was, roll) ?? clothText(was, units, "down");
+    const needed = rollsIn(need, roll) ?? clothText(need, units);
     return [
       diagnostic(
         project.place(["orders", last, "length"]),
         "ordered-too-little",
-        `Of ${name} ${clothText(need.plus(found.over), units, "down")} was ordered; ${clothText(need, units)} is needed.`,
+        `Of ${name} ${ordered} was ordered; ${needed} is needed.`,
         {
           severity: "warning",
-          actual: clothText(need.plus(found.over), units, "down"),
-          expected: clothText(need, units),
+          actual: ordered,
+          expected: needed,
           hint: "Before anything is cut ask the supplier for the rest from the same lot, and write that order below; or make an item smaller.",
         },
       ),

@@ -39,7 +39,16 @@ const MAY: Readonly<Record<string, readonly string[]>> = {
     "sourcing",
     "revisions",
   ],
-  archive: [...BASE, ...RECORDS, "swatches", "quantities", "money", "revisions", "documents"],
+  archive: [
+    ...BASE,
+    ...RECORDS,
+    "colour",
+    "swatches",
+    "quantities",
+    "money",
+    "revisions",
+    "documents",
+  ],
 };
 /** The edges may import everything and touch files, clock, pictures and browser. */
 const EDGES = new Set(["images", "site", "press", "cli"]);

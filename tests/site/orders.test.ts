@@ -13,6 +13,7 @@ interface Orders {
       sum: string;
       price: string;
       inAll: { html: string };
+      ordered: string;
     }[];
   }[];
   pieces: {
@@ -96,6 +97,15 @@ test("a cloth bought by the bolt is ordered in bolts, once for all its makers, a
   expect(second?.sum).toBe("");
   const trade = bolt.lines.filter((l) => l.cloth === "linen" && l.what === "cloth");
   expect(trade.reduce((a, l) => a + l.trade, 0)).toBe(60_000);
+});
+
+test("what was ordered of a cloth for all its makers stands once, below the last of them", async () => {
+  const { model } = await orders("orders: [{ cloth: linen, length: 40 yd, on: 2026-12-03 }]");
+  const linen = model.groups
+    .flatMap((g) => g.rows)
+    .filter((r) => r.name === "Linen")
+    .map((r) => r.ordered.slice(0, 14).replace(/\s/g, " "));
+  expect(linen).toEqual(["", "Ordered: 40 yd"]);
 });
 
 /** The linen's rows, and the receiving slip's blocks of it, where its card is sold so. */

@@ -1,9 +1,13 @@
+import { spellColourName } from "../../colour/colourName.ts";
 import type { ProjectData } from "../../documents/projectData.ts";
 import { dateInWords } from "../../documents/words/dates.ts";
+import { inVocabulary } from "../../documents/words/inVocabulary.ts";
 import { clothText } from "../../quantities/text/clothText.ts";
 import { itemsCalled } from "../../quantities/text/itemsCalled.ts";
+import { rollsIn } from "../../quantities/text/rollsIn.ts";
 import { togetherWords } from "../../quantities/text/togetherWords.ts";
 import { sharedBuyOf } from "../../quantities/together/sharedBuyOf.ts";
+import type { Length } from "../../units/length.ts";
 import { printMoney } from "../../units/money.ts";
 import { printMeasured } from "../../units/printLength.ts";
 import { type ClothEntry, isUsed } from "./clothEntries.ts";
@@ -22,7 +26,7 @@ export function clothLines(entry: ClothEntry, data: ProjectData): string[] {
     ["Collection", fields.collection ?? ""],
     ["What it is", whatWords(entry, data)],
     ["Care", [fields.care, fields.fire].filter((w) => w !== undefined).join("; fire: ")],
-    ["Colours", colourWords(entry)],
+    ["Colours", colourWords(entry, language)],
     ["Used for", usedWords(entry, data)],
     ...plannedWords(entry, data).map((words): [string, string] => ["Planned", words]),
     ...entry.orders.map((order): [string, string] => ["Ordered", orderWords(order, data)]),
@@ -74,9 +78,11 @@ function whatWords({ card: { fields } }: ClothEntry, data: ProjectData): string 
     .join("; ");
 }
 
-function colourWords({ colours, measured }: ClothEntry): string {
+function colourWords({ colours, measured }: ClothEntry, language: string): string {
   if (colours.length === 0) return "";
-  const each = colours.map((c) => `${c.name} ${c.hex} ${shareWords(c.share)}`).join(", ");
+  const each = colours
+    .map((c) => `${spellColourName(c.name, language)} ${c.hex} ${shareWords(c.share)}`)
+    .join(", ");
   return `${each} (${measured ? "read from its photograph, so about" : "as its card says"})`;
 }
 
@@ -93,7 +99,8 @@ function usedWords({ uses }: ClothEntry, data: ProjectData): string {
     const { room, item } = own[0] as (typeof uses)[number];
     const name = called(room, item);
     const where = name.startsWith(`${roomOf(room)}: `) ? name : `${roomOf(room)}: ${name}`;
-    return `${where} (${[...new Set(own.map((use) => use.surface))].join(", ")})`;
+    const surfaces = own.map((use) => surfaceWords(use.surface, data.studio.fields.language));
+    return `${where} (${[...new Set(surfaces)].join(", ")})`;
   });
   return each.length === 0 ? "nothing in the end: it was only looked at" : each.join("; ");
 }
@@ -106,7 +113,7 @@ function plannedWords({ planned, materials }: ClothEntry, data: ProjectData): st
       const cut = `${clothText(each.plan.length, units)} is cut by plan ${each.plan.number}`;
       const { released } = each.plan;
       const free = released
-        ? `, released to cut by ${released.by} on ${released.on}`
+        ? `, released to cut by ${released.by} on ${dateInWords(released.on, data.studio.fields.language)}`
         : ", never released to cut";
       const lot = each.lot === null ? "" : `, from lot ${each.lot}`;
       const own = each.clientsOwn ? " (the client’s own)" : "";
@@ -120,13 +127,27 @@ function plannedWords({ planned, materials }: ClothEntry, data: ProjectData): st
   ];
 }
 
+/** What a piece of a thing is called in the studio's words: `border top`, `piping`. */
+export function surfaceWords(surface: string, language: string): string {
+  const spaced = surface.replace(/(?<=\p{L})-(?=\p{L})/gu, " ");
+  return inVocabulary(spaced, language as "en-US");
+}
+
+/** `5 rolls` of what is sold by the roll; null of all else. */
+function cameAs(
+  { cloth, length }: { readonly cloth: string; readonly length: Length },
+  { records }: ProjectData,
+): string | null {
+  return rollsIn(length, records.cloths.get(cloth)?.fields.roll?.length ?? null);
+}
+
 function orderWords(order: ClothEntry["orders"][number], data: ProjectData): string {
   const { units, language } = data.studio.fields;
   const from = order.supplier
     ? `, from ${data.studio.fields.suppliers?.[order.supplier]?.name ?? order.supplier}`
     : "";
   const number = order.number ? `, number ${order.number}` : "";
-  return `${printMeasured(order.length, units)} on ${dateInWords(order.on, language)}${number}${from}`;
+  return `${cameAs(order, data) ?? printMeasured(order.length, units)} on ${dateInWords(order.on, language)}${number}${from}`;
 }
 
 function receiptWords(receipt: ClothEntry["receipts"][number], data: ProjectData): string {
@@ -134,7 +155,7 @@ function receiptWords(receipt: ClothEntry["receipts"][number], data: ProjectData
   const p = (length: Parameters<typeof printMeasured>[0]) => printMeasured(length, units);
   const { width, repeat, flaws, released } = receipt;
   const parts = [
-    `lot ${receipt.lot}: ${p(receipt.length)}`,
+    `lot ${receipt.lot}: ${cameAs(receipt, data) ?? p(receipt.length)}`,
     width ? `${p(width)} wide` : "",
     repeat ? `repeat ${p(repeat)}` : "",
     receipt.on ? `came on ${dateInWords(receipt.on, language)}` : "",

@@ -1,10 +1,11 @@
 import type { ItemData, ProjectData, RoomData } from "../../documents/projectData.ts";
 import { dateInWords } from "../../documents/words/dates.ts";
 import { pricesIn } from "../../money/pricesIn.ts";
+import { madeAs } from "../../revisions/madeAs.ts";
 import { capital } from "../../units/capital.ts";
 import { addMoney, type Money, printMoney, sumMoney } from "../../units/money.ts";
 import { printMeasured } from "../../units/printLength.ts";
-import { makerName } from "./clothText.ts";
+import { makerName, surfaceWords } from "./clothText.ts";
 import { entryLines, plainSpaces } from "./plainText.ts";
 
 /** A room's part of the record: its size and who measured it, then each item with its cloths, its maker and its price. */
@@ -62,7 +63,7 @@ function itemLines(item: ItemData, room: RoomData, data: ProjectData): string[] 
   const name = card ? card.fields.object : `${record.title}, ${kind.words[language].one}`;
   const cloths = kind.cloths(record.fields as never).map(({ surface, cloth }) => {
     const called = data.records.cloths.get(cloth)?.fields.cloth ?? cloth;
-    return `${surface} ${called}`;
+    return `${surfaceWords(surface, language)} ${called}`;
   });
   const supplier = card?.fields.supplier;
   const lines: [string, string][] = [
@@ -75,6 +76,7 @@ function itemLines(item: ItemData, room: RoomData, data: ProjectData): string[] 
         ? [fields.name, fields.colour, fields.finish].filter((w) => w !== undefined).join(", ")
         : "",
     ],
+    ["Made", madeWords(item, data)],
     ["Maker", card || maker === null ? "" : makerName(maker, data)],
     ["Way", wayWords(item)],
     ["Price", priceWords(item, room, data)],
@@ -83,6 +85,21 @@ function itemLines(item: ItemData, room: RoomData, data: ProjectData): string[] 
     `  ${plainSpaces(capital(name))}`,
     ...lines.flatMap(([label, words]) => entryLines(label, words, 4)),
   ];
+}
+
+/** Keys of a paint that its own line has. */
+const IN_COLOUR = new Set(["colour", "name", "finish"]);
+
+/** Its measures, words and counts as its room's file has them: what is asked for when it is to be made again. */
+function madeWords({ record }: ItemData, { studio, records }: ProjectData): string {
+  const { units, language } = studio.fields;
+  const made = madeAs(record, units, (id) => records.cloths.has(id));
+  return Object.entries(made)
+    .filter(([key]) => !IN_COLOUR.has(key))
+    .map(([key, text]) =>
+      key === "count" ? `${text} of them` : surfaceWords(`${key} ${text}`, language),
+    )
+    .join("; ");
 }
 
 function wayWords({ record }: ItemData): string {

@@ -4,9 +4,11 @@ import { lengthIn } from "../../quantities/buy.ts";
 import { orderedOf } from "../../quantities/ordered.ts";
 import type { ClothQuantity, TrimBuy } from "../../quantities/quantityTypes.ts";
 import { clothText } from "../../quantities/text/clothText.ts";
+import { rollsIn } from "../../quantities/text/rollsIn.ts";
 import { sharedBuyOf } from "../../quantities/together/sharedBuyOf.ts";
 import { isTrim } from "../../quantities/trimBuys.ts";
 import { clothWaitsFor, isUnchosen } from "../../quantities/unchosen.ts";
+import { isSampled } from "../../sourcing/leadTimes.ts";
 import { isOfCard, type OfCard } from "../../sourcing/needs.ts";
 import { within } from "../../units/capital.ts";
 import { Length } from "../../units/length.ts";
@@ -25,7 +27,7 @@ export interface OrderRow {
   readonly supplier: string;
   /** Why it is not to be ordered, or not yet. */
   readonly wait: string;
-  /** What the project's file says was ordered of the card, in its first row; else empty. */
+  /** What the project's file says was ordered of the card for all who have it, in its last row; else empty. */
   readonly ordered: string;
   /** Of a cloth that several makers have, in its last row: what is ordered in all and what it costs, or how one order is divided; else empty. */
   readonly inAll: Markup;
@@ -77,11 +79,10 @@ export function orderRows(data: ProjectData): OrderRow[] {
     ...trims.map((t) => ({ card: t.cloth, row: trimRow(data, t) })),
   ];
   return rows.map(({ card, row }, at) => {
-    const first = rows.findIndex((other) => other.card === card) === at;
     const last = rows.findLastIndex((other) => other.card === card) === at;
     return {
       ...row,
-      ordered: first ? orderedWords(data, card) : "",
+      ordered: last ? orderedWords(data, card) : "",
       inAll: marked(last ? inAllWords(data, card) : ""),
     };
   });
@@ -198,13 +199,16 @@ function ofCard(data: ProjectData, id: string, amount: Parameters<typeof unitsBo
   const price: ClothPrice | null = card ? clothPrice(card, data.studio, currency, []) : null;
   const units = price ? unitsBought(amount, price.per, card?.fields.roll?.length ?? null) : null;
   const sample = card?.fields.sample;
-  const state = sample?.approved
-    ? "approved"
-    : sample?.arrived
-      ? "arrived"
-      : sample?.ordered
-        ? "ordered"
-        : "not ordered";
+  const state =
+    card && !isSampled(card)
+      ? ""
+      : sample?.approved
+        ? "approved"
+        : sample?.arrived
+          ? "arrived"
+          : sample?.ordered
+            ? "ordered"
+            : "not ordered";
   return {
     supplier: card?.fields.supplier ?? "",
     name: card?.fields.cloth ?? id,
@@ -223,7 +227,7 @@ function orderedWords(data: ProjectData, card: string): string {
   if (!found) return "";
   const short = Length.zero.minus(found.over);
   const more = short.isMoreThan(Length.zero)
-    ? `${clothText(short, units)} more is needed: ask for it from the same lot.`
+    ? `${rollsIn(short, data.records.cloths.get(card)?.fields.roll?.length ?? null) ?? clothText(short, units)} more is needed: ask for it from the same lot.`
     : "Nothing more is to be ordered.";
   return `${ordersWords(data, card)}. ${more}`;
 }
