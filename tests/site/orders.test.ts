@@ -203,6 +203,7 @@ async function rowsOf(project: string, more = "") {
         maker: string;
         wait: string;
         ordered: string;
+        lot: string;
       }[];
     }[];
     materials: { what: { html: string }; text: { html: string } }[];
@@ -257,6 +258,12 @@ test("what was ordered stands on the list, and too little of it is said where it
   ]);
   expect(short.warned[0]?.message).toMatch(/^Of Linen 12\syd was ordered; 14\.75\syd is needed/);
   expect(short.row("Linen")?.ordered).toMatch(/more is needed: ask for it from the same lot/);
+});
+
+test("the lot of a trim that came stands on the list, as a cloth's does", async () => {
+  expect((await rowsOf("")).row("Rush braid")?.lot).toBe("to be one lot");
+  const came = "receipts: [{ cloth: braid, lot: 0815, length: 6 yd }]";
+  expect((await rowsOf(came)).row("Rush braid")?.lot).toBe("0815");
 });
 
 test("two pieces of one name at an item keep each its own count, supplier and sum", async () => {

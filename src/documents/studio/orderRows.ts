@@ -160,7 +160,7 @@ function paperRow(data: ProjectData, m: OfCard): OwnRow {
     wait: waitOf(data, m),
     buy: marked(m.text),
     maker: makerName(data, makerOf(data, m)),
-    lot: "to be one batch",
+    lot: lotsOf(data, m.cloth) || "to be one batch",
     handbook: marked(""),
   };
 }
@@ -183,9 +183,15 @@ function trimRow(data: ProjectData, t: TrimBuy): OwnRow {
     maker: goesTo.join("; "),
     price: bolt ? boltPrice(data, bolt) : card.price,
     sum: bolt ? printMoney(bolt.bolts, language) : card.sum,
-    lot: "to be one lot",
+    lot: lotsOf(data, t.cloth) || "to be one lot",
     handbook: marked(""),
   };
+}
+
+/** The lots of a card that came, for what is planned from no lot of its own: paper and trim. Empty where none came. */
+function lotsOf({ project }: ProjectData, card: string): string {
+  const own = (project.fields.receipts ?? []).filter((receipt) => receipt.cloth === card);
+  return listed([...new Set(own.map((receipt) => receipt.lot))]);
 }
 
 function makerOf(data: ProjectData, { room, item }: { room: string; item: string }) {
