@@ -7,6 +7,7 @@ import { paintFor } from "./paint.ts";
 import { progress } from "./progress.ts";
 import type { Surroundings } from "./surroundings.ts";
 import { parseTarget } from "./target.ts";
+import { usageWords } from "./usageWords.ts";
 import { remnantOf, scopeOf, type TypedRemnant, type TypedScope } from "./verbs/fitsOptions.ts";
 import type { Beginning } from "./verbs/new.ts";
 import { swatchOptions, type TypedOptions } from "./verbs/swatchOptions.ts";
@@ -310,6 +311,7 @@ function quiet(command: Command, around: Surroundings): Command {
   return command.exitOverride().configureOutput({
     writeOut: (text) => around.out.write(text),
     writeErr: (text) => around.err.write(text),
+    outputError: (text, write) => write(usageWords(text, command)),
   });
 }
 

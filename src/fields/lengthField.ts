@@ -31,7 +31,9 @@ function explain(fault: LengthFault, text: string, near: string): Fault {
         code: "length-unit-unknown",
         message: `“${near}” is not a unit of length.`,
         expected: `", ', in, ft, yd, mm, cm or m`,
-        hint: `Write for example 84", 7' 2", 2.14 m or 214 cm.`,
+        hint: /^rolls?$/i.test(near)
+          ? "Write the length of all of them together: 5 rolls of 10.05 m are 50.25 m."
+          : `Write for example 84", 7' 2", 2.14 m or 214 cm.`,
       };
     case "negative":
       return {

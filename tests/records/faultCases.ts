@@ -35,6 +35,13 @@ export const FAULTS: readonly {
     ],
   },
   {
+    name: "rolls where a length is wanted",
+    files: changed(ROOM, `drop: 92"`, `drop: 5 rolls`),
+    says: [
+      "projects/quay/dining-room.md:18:11 error length-unit-unknown: “rolls” is not a unit of length. -> Write the length of all of them together: 5 rolls of 10.05 m are 50.25 m.",
+    ],
+  },
+  {
     name: "a comma that can be read in two ways",
     files: changed(ROOM, `drop: 92"`, `drop: 2,140 mm`),
     says: [

@@ -58,7 +58,7 @@ export async function loadPhotoFile(path: string, place: Place): Promise<Checked
       ? refuse(
           "photo-missing",
           `There is no photograph ${name}.`,
-          "Put it beside the card, or mend the name: capitals and the ending count.",
+          "Look where it lies, and mend the name: capitals and the ending count.",
         )
       : refuse(
           "photo-unreadable",

@@ -193,7 +193,7 @@ export const projectSchema = z.strictObject({
       z.strictObject({
         cloth: refField("a cloth").meta({ description: "the cloth's card" }),
         length: positiveLengthField().meta({
-          description: "how much was ordered",
+          description: "how much was ordered; of rolls their lengths together",
           examples: ["12 1/2 yd"],
         }),
         on: dateField().meta({ description: "when" }),
@@ -220,7 +220,7 @@ export const projectSchema = z.strictObject({
           .optional()
           .meta({ description: "with whom it lies, as named in studio.md" }),
         length: positiveLengthField().meta({
-          description: "its length as measured",
+          description: "its length as measured; of rolls their lengths together",
           examples: ["12 1/2 yd"],
         }),
         width: positiveLengthField()
