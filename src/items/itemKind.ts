@@ -28,8 +28,12 @@ export interface ClothFacts {
   /** True where it may lie turned a quarter: plain, without nap, or said to run any way. */
   readonly mayTurn: boolean;
   readonly nap: boolean;
-  /** What its card says that it may lose of its length, as a share of one; left out where the card is silent. */
+  /** What its card says that it may lose of its length, as a share of one; left out where the card is silent, nought where it is washed first. */
   readonly shrinkage?: Fraction;
+  /** True where its card says that it is not washed before it is cut. */
+  readonly cutUnwashed?: boolean;
+  /** Of a cloth that is washed before it is cut: what it loses along and across, as shares of one. Its width and repeat here are those after. */
+  readonly washing?: { readonly along: Fraction; readonly across: Fraction };
   readonly roll: { readonly width: Length; readonly length: Length } | null;
 }
 

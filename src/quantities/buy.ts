@@ -35,6 +35,8 @@ export interface Needed {
   readonly need: Length;
   /** What each length of its plan must be, its spare included: each is cut from its own. */
   readonly lengths: readonly Length[];
+  /** What is only estimated, on top of the plan: part of `need`. */
+  readonly estimates: readonly Length[];
 }
 
 /**
@@ -67,7 +69,7 @@ export function saleOf(
  * lengths each is cut from its own, so each goes up by itself: four lengths of 1.5 m from bolts of 2.5 m are four bolts, though 6 m are
  * less than three.
  */
-export function buyAlone({ need, lengths }: Needed, sale: Sale): Buy {
+export function buyAlone({ need, lengths }: Omit<Needed, "estimates">, sale: Sale): Buy {
   const short = (length: Length) => isShort(length, sale);
   const length = upToSale(need, lengths, (each) => soldAs(each, sale));
   return bought(length, sale, short(need) || (lengths.length > 1 && lengths.some(short)));

@@ -3,6 +3,7 @@ import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothFacts } from "../items/itemKind.ts";
 import { isClientsOwn } from "../records/clientsOwn.ts";
 import type { ClothRecord, Records } from "../records/records.ts";
+import { isWashedFirst } from "../swatches/washedFacts.ts";
 import type { Length } from "../units/length.ts";
 import { printLength, type UnitSystem } from "../units/printLength.ts";
 import type { ClothGroup } from "./clothGroups.ts";
@@ -56,6 +57,22 @@ export function soldByWhat(card: ClothRecord | null, repeats: boolean): Diagnost
           lacks === "repeat"
             ? "Add the repeat, for example repeat: { up: 64 cm }, or write the step as a length."
             : "Add the bolt to price, for example bolt: { length: 30 yd, trade: 29.00 }, or write the step as a length.",
+      },
+    ),
+  ];
+}
+
+/** Washed before it is cut, and nothing said of what it then loses: nothing more is bought, which may be too little. */
+export function washedWithoutLoss(card: ClothRecord | null): Diagnostic[] {
+  if (!card || !isWashedFirst(card) || card.fields.shrinkage) return [];
+  return [
+    diagnostic(
+      card.place(["wash-first"]),
+      "wash-first-without-shrinkage",
+      `${card.fields.cloth} is washed before it is cut, and its card does not say how much it may shrink: no more is bought for it.`,
+      {
+        severity: "warning",
+        hint: "Wash a marked square of the sample and measure it, or ask the supplier; then add shrinkage: 3 % and, across the width, shrinkage-across: 2 %, with your own figures.",
       },
     ),
   ];

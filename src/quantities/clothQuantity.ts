@@ -6,14 +6,17 @@ import { isOpen } from "../records/itemOptions.ts";
 import type { ClothRecord, ProjectRecord, Records, RoomRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import { printLength, type UnitSystem } from "../units/printLength.ts";
+import { afterWashing, beforeWashing } from "../units/washing.ts";
 import { planOnArrival } from "./arrival/planOnArrival.ts";
 import { releaseOf } from "./arrival/release.ts";
+import { washingLeft } from "./arrival/washed.ts";
 import { type Buy, buyAlone, type Needed, saleOf } from "./buy.ts";
 import {
   ownedInPart,
   problems,
   repeatLongerThanBolt,
   soldByWhat,
+  washedWithoutLoss,
   withoutWidth,
 } from "./clothFaults.ts";
 import type { ClothGroup } from "./clothGroups.ts";
@@ -26,7 +29,7 @@ import type { ClothQuantity, Estimate } from "./quantityTypes.ts";
 import { clothText } from "./text/clothText.ts";
 import { handbookWords } from "./text/handbookWords.ts";
 import { clothOrigins } from "./text/origins.ts";
-import { shrinkWorking } from "./text/shrinkWords.ts";
+import { shrinkWorking, washedSum } from "./text/shrinkWords.ts";
 
 /** What the line of a cloth's working is called that says how much of it is bought. */
 export const TO_BUY = "To buy";
@@ -61,7 +64,10 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
   const card = context.records.cloths.get(group.cloth) ?? null;
   const cloth = plannedCloth(facts, facts.usableWidth, grainsDown(facts.usableWidth));
   const vertical = cloth.pattern?.vertical ?? 0;
-  const bolt = card?.fields.price?.bolt?.length ?? null;
+  const unwashed = (length: Length) =>
+    facts.washing ? beforeWashing(length, facts.washing.along) : length;
+  const whole = card?.fields.price?.bolt?.length ?? null;
+  const bolt = whole && facts.washing ? afterWashing(whole, facts.washing.along) : whole;
   const repeatOverBolt = repeatLongerThanBolt(card, group, cloth, bolt, units);
   // Said once at the card; the pieces are planned as on an endless length.
   const maxLength = repeatOverBolt.length > 0 ? null : maxLengthOf(bolt, vertical);
@@ -70,6 +76,8 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
   const used = arrival.plan ?? ordered;
   const usedCloth = arrival.cloth ?? cloth;
   const rooms = roomsOf(group, project);
+  const washing =
+    facts.washing && arrival.plan ? washingLeft(arrival.receipts, vertical > 0, project) : null;
   const why = notForCutting(
     arrival.plan ? "planned" : arrival.came ? "too little" : "no",
     rooms,
@@ -77,6 +85,7 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
     used.problems.length,
     group.users.filter(({ item }) => isOpen(item.record)).map(({ item }) => item.record.title),
     (arrival.facts ?? facts).repeatUnknown === true,
+    washing,
   );
   const { cloth: id, maker } = group;
   const unreleased = planOfCloth(used, usedCloth, why, { cloth: id, maker, lots: arrival.lots });
@@ -90,12 +99,17 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
     ...group.estimates.map((e) => e.length),
   ]);
   const perLength = spareOf(ordered, cloth).isZero() ? Length.zero : lengthOfGrains(vertical);
-  const sale = saleOf(card, units, vertical > 0 ? cloth.repeatUp : null);
+  const sale = saleOf(
+    card,
+    units,
+    vertical > 0 && cloth.repeatUp ? unwashed(cloth.repeatUp) : null,
+  );
   const needed: Needed = {
-    need,
+    need: unwashed(need),
     lengths: (ordered.run?.plan.lengths ?? [])
       .filter((length) => length > 0)
-      .map((length) => lengthOfGrains(length).plus(perLength)),
+      .map((length) => unwashed(lengthOfGrains(length).plus(perLength))),
+    estimates: group.estimates.map(({ length }) => unwashed(length)),
   };
   const buy = buyAlone(needed, sale);
   const quantity: ClothQuantity = {
@@ -119,9 +133,9 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
       ...clothDefaults(facts, declaredBy(card), cloth, group.cuts, units),
       ...group.users.flatMap(({ room, item }) => itemDefaults(room, item)),
     ],
-    origins: clothOrigins(arrival.facts ?? facts, card, arrival.facts !== null, units),
+    origins: clothOrigins(arrival.facts ?? facts, card, arrival.facts !== null, units, washing),
     working: [
-      ...workingOf(ordered, cloth, group.estimates, need, buy, units),
+      ...workingOf(ordered, cloth, group.estimates, need, buy, units, facts.washing ?? null),
       ...shrinkWorking(group, facts, need, units),
     ],
     uses: usesOf(group, facts.usableWidth),
@@ -132,6 +146,7 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
       ...ownedInPart(group, facts.name),
       ...repeatOverBolt,
       ...soldByWhat(card, vertical > 0),
+      ...washedWithoutLoss(card),
       ...problems(group, ordered, facts, units, maxLength),
       ...arrival.diagnostics,
       ...release.diagnostics,
@@ -172,6 +187,7 @@ function workingOf(
   need: Length,
   buy: Buy,
   units: UnitSystem,
+  washing: NonNullable<ClothFacts["washing"]> | null,
 ): WorkingLine[] {
   const lines: WorkingLine[] = [];
   const terms: string[] = [];
@@ -206,9 +222,12 @@ function workingOf(
   const why = buy.minimum ? `the supplier's minimum, up to ${buy.step}` : `up to ${buy.step}`;
   const all = printLength(need, units);
   const sum = terms.length > 1 ? `${terms.join(" + ")} = ${all}` : (terms[0] ?? all);
+  const { sum: whole, length } = washing
+    ? washedSum(sum, terms.length > 1, need, washing.along, units)
+    : { sum, length: need };
   lines.push({
     what: TO_BUY,
-    sum: `${sum}, ${clothText(need, units)}`,
+    sum: `${whole}, ${clothText(length, units)}`,
     result: buy.text,
     rounded: why,
   });

@@ -143,6 +143,7 @@ export function notForCutting(
   leftOut: number,
   unchosen: readonly string[],
   repeatUnknown: boolean,
+  washing: "wash" | "measure" | null,
 ): string[] {
   return [
     ...(received === "no" ? ["The cloth has not been received and checked."] : []),
@@ -151,6 +152,10 @@ export function notForCutting(
       .filter((room) => !room.fields.measured?.checked)
       .map((room) => `The measures of ${room.fields.room} have not been checked on site.`),
     ...(repeatUnknown ? ["How its pattern repeats is not known."] : []),
+    ...(washing === "wash"
+      ? ["The cloth has still to be washed, and measured again: the plan is what is expected then."]
+      : []),
+    ...(washing === "measure" ? ["Its repeat has not been measured since it was washed."] : []),
     ...(estimated ? ["An item is only estimated: its pieces are not measured."] : []),
     ...unchosen.map((title) => `The client has not chosen yet how ${title} is made.`),
     ...(leftOut > 0 ? ["Pieces that this cloth cannot hold are left out."] : []),

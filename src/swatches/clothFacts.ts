@@ -5,12 +5,19 @@ import type { ClothRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import { declaredRepeat } from "./declaredRepeat.ts";
 import type { Swatch } from "./swatch.ts";
+import { isWashedFirst, washedFacts } from "./washedFacts.ts";
+
+/** What an item's arithmetic may know of a card: the cloth as it is cut, which is washed first where the card says so. */
+export function clothFacts(card: ClothRecord, swatch: Swatch | null): ClothFacts {
+  const facts = factsAsSold(card, swatch);
+  return isWashedFirst(card) ? washedFacts(facts, card.fields["shrinkage-across"]) : facts;
+}
 
 /**
- * What an item's arithmetic may know of a card. What the card declares counts; a repeat that it does not give is taken from the
- * photograph where that one is sure, and is then listed as not declared. Widths come from the card alone: no photograph shows them.
+ * A cloth as it is sold. What the card declares counts; a repeat that it does not give is taken from the photograph where that one is
+ * sure, and is then listed as not declared. Widths come from the card alone: no photograph shows them.
  */
-export function clothFacts(card: ClothRecord, swatch: Swatch | null): ClothFacts {
+export function factsAsSold(card: ClothRecord, swatch: Swatch | null): ClothFacts {
   const { fields } = card;
   const type = fields.type ?? (fields.roll ? "wallcovering" : "cloth");
   const nap = fields.nap ?? false;
@@ -25,6 +32,7 @@ export function clothFacts(card: ClothRecord, swatch: Swatch | null): ClothFacts
     mayTurn: mayTurn(card, swatch, type, nap),
     nap,
     ...(fields.shrinkage ? { shrinkage: fields.shrinkage } : {}),
+    ...(fields["wash-first"] === false ? { cutUnwashed: true } : {}),
     roll: fields.roll ?? null,
   };
 }

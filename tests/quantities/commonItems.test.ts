@@ -25,12 +25,12 @@ function asked(studio: string, length: Length) {
   const facts = clothFacts(records.cloths.get("plain") as never, null);
   const remnant = { length, width: null, count: 1, holes: [], seams: [], firstMotif: null };
   const found = clothFits(records, [project], ITEM_KINDS, lookUpsOf(records), facts, remnant);
-  const report = { rooms: null, common: found as ClothFits, ownList: usual.own };
+  const report = { rooms: null, common: found as ClothFits, isWashed: false, ownList: usual.own };
   return {
     found: found as ClothFits,
     project,
     text: fitsText("Plain", remnant, report, "inches"),
-    json: fitsJson("plain", remnant, report) as { common: { ownList: boolean } },
+    json: fitsJson("plain", remnant, report) as { common: { isWashed: false; ownList: boolean } },
   };
 }
 

@@ -159,6 +159,7 @@ function receiptWords(receipt: ClothEntry["receipts"][number], data: ProjectData
     width ? `${p(width)} wide` : "",
     repeat ? `repeat ${p(repeat)}` : "",
     receipt.on ? `came on ${dateInWords(receipt.on, language)}` : "",
+    receipt.washed ? `washed on ${dateInWords(receipt.washed, language)}, measured after` : "",
     receipt.maker ? `to ${makerName(receipt.maker, data)}` : "",
     ...(flaws ?? []).map(
       (flaw) => `${flaw.what ?? "a flaw"} from ${p(flaw.from)}, ${p(flaw.length)} long`,

@@ -107,6 +107,7 @@ function clothJson(entry: ClothEntry): Json {
       widthMm: mm(receipt.width),
       repeatMm: mm(receipt.repeat),
       on: receipt.on ?? null,
+      washed: receipt.washed ?? null,
       maker: receipt.maker ?? null,
       flaws: (receipt.flaws ?? []).map((flaw) => ({
         fromMm: mm(flaw.from),

@@ -61,6 +61,7 @@ export async function fits(
   const asked: FitsAsked = {
     rooms: scope.commonOnly ? null : found(whole),
     common: common ? found([common]) : null,
+    isWashed: facts.washing !== undefined,
     ownList: usual.own,
   };
   if (asked.rooms === null && asked.common === null) {

@@ -1,6 +1,7 @@
 import { repeatWords } from "../../items/common/repeatWords.ts";
 import type { ClothQuantity } from "../../quantities/quantityTypes.ts";
 import { lotOfLength, lotWords } from "../../quantities/text/lotWords.ts";
+import { lossWords } from "../../quantities/text/washWords.ts";
 import { capital, within } from "../../units/capital.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
@@ -74,12 +75,21 @@ export function releasedWords({ plan }: ClothQuantity, language: Language): stri
 }
 
 /** What is to come, or that the plan is made on what came. */
-function suppliedWords({ lot, buy, spare }: ClothQuantity, units: UnitSystem): string {
+function suppliedWords({ lot, buy, spare, facts }: ClothQuantity, units: UnitSystem): string {
   if (lot !== null) return " of what came";
   const start = spare.isZero()
     ? ""
     : `, which holds ${printLength(spare, units)} for where the pattern begins`;
-  return `; ${buy.text} to be supplied${start}`;
+  const washed = facts.washing ? " before washing" : "";
+  return `; ${buy.text} to be supplied${washed}${start}`;
+}
+
+/** What a cloth that is washed before it is cut needs first; empty of any other. */
+function washedWords({ facts, plan, lot }: ClothQuantity): string {
+  if (!facts.washing) return "";
+  if (plan.forCutting) return " Washed before it is cut: these are its measures since.";
+  const measured = lot === null ? "" : " again";
+  return ` Washed before it is cut: look it over for flaws, wash the whole length as it will be washed later, press it, and measure it${measured}; the sizes of the cloth here are what is expected then (less ${lossWords(facts.washing)}).`;
 }
 
 /** A plan this short on paper has its words beside it; one this much shorter its list of cuts too, where that takes less of the page. */
@@ -161,7 +171,7 @@ export function clothBlock(data: ProjectData, planned: ClothQuantity, prefix: st
   const parts = boltRows(cloth, cutNumbers(cloth), units, prefix);
   const long = boltWidth(cloth);
   const motifs = SIGNS[printedThrough(cloth, boltScale(cloth)) ?? "none"];
-  const over = `${printLength(cloth.usableWidth, units)} between the selvedges. ${repeat} Drawn one to ${boltScale(cloth)}, face up; arrows point up the ${pattern ? "pattern" : "cloth"}, hatching is waste.${motifs} Distances run from the start and from the left selvedge.${countedWords(planned)}`;
+  const over = `${printLength(cloth.usableWidth, units)} between the selvedges. ${repeat}${washedWords(cloth)} Drawn one to ${boltScale(cloth)}, face up; arrows point up the ${pattern ? "pattern" : "cloth"}, hatching is waste.${motifs} Distances run from the start and from the left selvedge.${countedWords(planned)}`;
   const offCuts = offCutSentence(offCutWords(cloth, units));
   const used = `${printLength(cloth.plan.length, units)} used${cloth.plan.lengths.length > 1 ? ` in ${cloth.plan.lengths.length} lengths` : ""}${suppliedWords(cloth, units)}. No plan can need less than ${printLength(cloth.plan.lowerBound, units)}.`;
   const start = startWords(cloth, units);

@@ -1,6 +1,7 @@
 import { clothText } from "../../quantities/text/clothText.ts";
+import { lossWords } from "../../quantities/text/washWords.ts";
 import { type Delivery, deliveriesOf, receiptLine } from "../../sourcing/deliveries.ts";
-import { clothFacts } from "../../swatches/clothFacts.ts";
+import { factsAsSold } from "../../swatches/clothFacts.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { spelled } from "../../units/spelling.ts";
@@ -76,6 +77,7 @@ function blockOf(data: ProjectData, delivery: Delivery, all: readonly Delivery[]
     ),
     divided: marked(dividedOf(data, delivery, all)),
     says: cardWords(data, delivery),
+    wash: marked(washWords(delivery)),
     rows: boxesOf(data, delivery),
     paste: isAll ? "" : receiptLine(delivery),
     isAll,
@@ -89,14 +91,22 @@ function amountOf(data: ProjectData, { need }: Delivery): string {
   return `${count} roll${count === 1 ? "" : "s"}`;
 }
 
+/** What is done with a cloth that is washed before it is cut, until it was; empty of any other. */
+function washWords({ need, arrived }: Delivery): string {
+  const washing = need.planned?.facts.washing;
+  if (!washing || arrived?.receipts.every(({ washed }) => washed)) return "";
+  return `To be washed before it is cut: measure it and look for flaws as it comes, wash the whole length, press it, and measure everything again (less ${lossWords(washing)} is expected). Then put the new measures in its receipt and add washed: and the day`;
+}
+
 /** What the card says that is measured against: width, repeat and match, where the first motif stands, and how it runs. */
 function cardWords(data: ProjectData, { need, card }: Delivery): Markup {
   const { units } = data.studio.fields;
   const size = (length: Length): string => printLength(length, units);
   const { width, nap, runs, roll } = card.fields;
-  const usable = need.planned?.usableWidth ?? width ?? roll?.width;
-  // What is cut by: as on the makers' sheets, the card's, else the photograph's where that is sure enough.
-  const { repeat } = clothFacts(card, data.swatches.get(card.id) ?? null);
+  const washing = need.planned?.facts.washing;
+  const usable = (washing ? null : need.planned?.usableWidth) ?? width ?? roll?.width;
+  // The card's, else the photograph's where that is sure enough, as on the makers' sheets; unwashed, since so it comes.
+  const { repeat } = factsAsSold(card, data.swatches.get(card.id) ?? null);
   const match = { straight: "straight match", "half-drop": "half-drop", free: "" };
   const selvedge = card.fields.repeat?.["from-selvedge"];
   const isStripe = data.swatches.get(card.id)?.kind === "stripe";

@@ -4,6 +4,7 @@ import { printCloth } from "../../units/printLength.ts";
 import { boughtAs } from "../common/boughtLength.ts";
 import { sidewaysAsItFalls } from "../common/join/sideways.ts";
 import { type Notes, newNotes } from "../common/notes.ts";
+import { percentWords } from "../common/shrinkage.ts";
 import { buttonCovers } from "../common/welt/buttonCovers.ts";
 import { cordNeed } from "../common/welt/welt.ts";
 import type { ItemContext, ItemCut, Made } from "../itemKind.ts";
@@ -56,6 +57,7 @@ export function makeCover(job: CoverJob, ask: RangeAsk | null, context: ItemCont
   notes.questions.push(...joinQuestions(pieces, job.takeUp ?? new Fraction(1), context));
   const sideways = job.railroad && measured ? sidewaysAsItFalls(context.cloth(job.cloth)) : null;
   if (sideways) notes.questions.push(sideways);
+  if (job.loose) askOfWashing(job, context, notes);
   return {
     figures: coverFigures(job, pieces, welt, byType),
     cuts,
@@ -97,6 +99,16 @@ function askOfWelt(welt: CoverWelt, job: CoverJob, context: ItemContext, notes: 
   if (welt.measured) return;
   const taken = printCloth(welt.each, context.units);
   notes.questions.push(`The welt's length is not measured: ${taken} is taken for a ${job.thing}.`);
+}
+
+/** A loose cover is taken off to be washed: what its cloth then loses is bought before, or the cover does not go on again. */
+function askOfWashing(job: CoverJob, context: ItemContext, notes: Notes): void {
+  const facts = context.cloth(job.cloth);
+  const share = facts?.shrinkage;
+  if (!facts || facts.cutUnwashed || !share || share.compare(0) <= 0) return;
+  notes.questions.push(
+    `${facts.name} may shrink by ${percentWords(share)}, and a loose cover is washed: is the cloth washed before it is cut? Then write wash-first: yes on its card, and so much more is bought. If it is only ever dry-cleaned, write wash-first: no.`,
+  );
 }
 
 /** Cloth for the covers of all buttons. */

@@ -3,6 +3,7 @@ import type { ClothFacts } from "../../items/itemKind.ts";
 import type { ProjectRecord } from "../../records/records.ts";
 import { Length } from "../../units/length.ts";
 import type { UnitSystem } from "../../units/printLength.ts";
+import { beforeWashing } from "../../units/washing.ts";
 import type { ClothGroup } from "../clothGroups.ts";
 import { type PlannedCloth, plannedCloth, type RoomCut } from "../cutPieces.ts";
 import { grainsDown, lengthOfGrains } from "../grains.ts";
@@ -20,6 +21,7 @@ import {
   lengthsAtHand,
   sameMeasures,
 } from "./receiptsFor.ts";
+import { asWashed } from "./washed.ts";
 
 /** The plan on the cloth that has arrived; without a plan, nothing has, or no one lot is enough, which is said. */
 export interface Arrival {
@@ -63,16 +65,17 @@ export function planOnArrival(
   project: ProjectRecord,
 ): Arrival {
   const shared = context.shared(group.cloth);
-  const lots = arrivedLots(project, group.cloth, group.maker, shared);
+  const asCame = arrivedLots(project, group.cloth, group.maker, shared);
+  const lots = asCame.map((lot) => asWashed(lot, facts));
   const unsaid = shared ? whoseIsIt(group.cloth, facts, project) : [];
   const nothing = { plan: null, lots: [], facts: null, cloth: null, receipts: [] };
   if (lots.length === 0 || group.cuts.length === 0)
     return { ...nothing, came: lots.length > 0, diagnostics: unsaid };
   const faults = [
     ...(facts.repeat ? repeatFaults(project, lots, facts.name) : []),
-    ...lots.flatMap((lot) =>
+    ...asCame.flatMap((lot) =>
       lot.receipts.flatMap(({ index }) =>
-        flawFaults(project, index, facts.name, lot.width ?? facts.usableWidth),
+        flawFaults(project, index, facts.name, lot.width ?? widthAsItCame(facts)),
       ),
     ),
   ];
@@ -105,6 +108,11 @@ export function planOnArrival(
       notEnough(failed, group, facts, project, context.units),
     ],
   };
+}
+
+/** The widest that a cloth may be when it comes; where it is washed first, before that. */
+function widthAsItCame({ usableWidth, washing }: ClothFacts): Length | null {
+  return usableWidth && washing ? beforeWashing(usableWidth, washing.across) : usableWidth;
 }
 
 /** Everything from one lot. */
@@ -213,7 +221,8 @@ function notEnough(
 ): Diagnostic {
   const { lot, misfits, cloth } = failed[0] as Tried;
   const down = (length: Length) => clothText(length, units, "down");
-  const came = failed.map((each) => `${down(each.lot.length)} of lot ${each.lot.lot}`).join(", ");
+  const isExpected = facts.washing !== undefined;
+  const came = `${failed.map((each) => `${down(each.lot.length)} of lot ${each.lot.lot}`).join(", ")}${isExpected ? ", washed" : ""}`;
   const needs = failed.flatMap((each) => each.needed ?? []);
   const clear = clearOf(lot);
   const flawed = clear.all.isLessThan(lot.length)
@@ -224,7 +233,7 @@ function notEnough(
   const found = misfits.length > 0 ? ` No place is found for: ${shown}${more}.` : "";
   const need =
     needs.length > 0
-      ? ` About ${clothText(Length.min(...needs), units)} of one lot without flaws would do${cloth?.pattern?.vertical ? ", with a repeat for where the pattern begins" : ""}.`
+      ? ` About ${clothText(Length.min(...needs), units)} of one lot${isExpected ? ", washed," : ""} without flaws would do${cloth?.pattern?.vertical ? ", with a repeat for where the pattern begins" : ""}.`
       : "";
   const name = (id: string) => project.rooms.find((room) => room.id === id)?.fields.room ?? id;
   const lots = failed.map((each) => each.lot);

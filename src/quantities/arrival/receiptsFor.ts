@@ -74,7 +74,9 @@ export function factsOnArrival(
       diagnostic(
         at("width"),
         "arrived-narrower",
-        `${facts.name} arrived ${say(lot.width)} wide; its card says ${say(facts.usableWidth)}.`,
+        facts.washing
+          ? `${facts.name} is ${say(lot.width)} wide when it is washed; ${say(facts.usableWidth)} was expected.`
+          : `${facts.name} arrived ${say(lot.width)} wide; its card says ${say(facts.usableWidth)}.`,
         {
           severity: "warning",
           hint: "The plan is made on what arrived. Look whether the joined widths still reach.",
@@ -82,7 +84,8 @@ export function factsOnArrival(
       ),
     );
   }
-  if (lot.repeat && facts.repeat && !lot.repeat.equals(facts.repeat.up)) {
+  // What washing makes of a repeat is only ever expected: that it is another is no news.
+  if (lot.repeat && facts.repeat && !facts.washing && !lot.repeat.equals(facts.repeat.up)) {
     found.push(
       diagnostic(
         at("repeat"),

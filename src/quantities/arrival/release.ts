@@ -35,14 +35,18 @@ export function releaseOf(
       ),
     );
   }
-  const came = receipts.flatMap((each) => project.fields.receipts?.[each]?.on ?? []);
-  const last = came.sort().at(-1);
-  if (last && said.on < last) {
+  const all = receipts.flatMap((each) => project.fields.receipts?.[each] ?? []);
+  const days = [
+    ...all.flatMap(({ on }) => (on ? { day: on, words: "it came" } : [])),
+    ...all.flatMap(({ washed }) => (washed ? { day: washed, words: "it was washed" } : [])),
+  ];
+  const last = days.sort((a, b) => a.day.localeCompare(b.day)).at(-1);
+  if (last && said.on < last.day) {
     return refused(
       warn(
         "on",
         "release-before-receipt",
-        `${clothName} was released on ${said.on}, before it came on ${last}.`,
+        `${clothName} was released on ${said.on}, before ${last.words} on ${last.day}.`,
         "A plan is released on the cloth as it came. Correct the date, or look at the sheet again and release that.",
       ),
     );

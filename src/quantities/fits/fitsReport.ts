@@ -12,6 +12,8 @@ import type { ClothFits, Makes, Miss, Named, RemnantInHand } from "./found.ts";
 export interface FitsAsked {
   readonly rooms: ClothFits | null;
   readonly common: ClothFits | null;
+  /** True of a cloth that is washed before it is cut. */
+  readonly isWashed: boolean;
   /** True where the common items are the studio's own list. */
   readonly ownList: boolean;
 }
@@ -97,6 +99,9 @@ export function fitsText(
       ? [
           "Where the pattern begins is not known, so one repeat is kept in reserve: --first-motif, from the lower end up to the middle of the first motif, may give it back.",
         ]
+      : []),
+    ...(asked.isWashed
+      ? ["This cloth is washed before it is cut: the remnant's measures must be those after."]
       : []),
     "These plans are not for cutting: measure the remnant and look it over for flaws first.",
   ].join("\n");

@@ -2,6 +2,7 @@ import type { ClothFacts } from "../../items/itemKind.ts";
 import type { ClothRecord } from "../../records/records.ts";
 import type { UsedAllowance } from "../../room/allowances.ts";
 import { printCloth, printLength, type UnitSystem } from "../../units/printLength.ts";
+import { lossWords } from "./washWords.ts";
 
 /** One line that says where a figure of a working came from. */
 export interface Origin {
@@ -44,6 +45,7 @@ export function clothOrigins(
   card: ClothRecord | null,
   came: boolean,
   units: UnitSystem,
+  washing: "wash" | "measure" | null = null,
 ): Origin[] {
   const p = (length: Parameters<typeof printLength>[0]) => printLength(length, units);
   const own = came
@@ -70,11 +72,15 @@ export function clothOrigins(
   const by = price?.["sold-by"];
   const sold = by === undefined ? null : typeof by === "string" ? by : printCloth(by, units);
   const least = price?.minimum ? `, ${printCloth(price.minimum, units)} at least` : "";
+  const loses =
+    facts.washing && (!came || washing === "wash")
+      ? `; washed first, ${lossWords(facts.washing)} less`
+      : "";
   return [
     {
       ...own,
       what: "the cloth",
-      value: declared || !repeat ? `${width}; ${seen}` : width,
+      value: `${declared || !repeat ? `${width}; ${seen}` : width}${loses}`,
     },
     ...(repeat && !declared
       ? [

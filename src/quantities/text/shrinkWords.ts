@@ -1,8 +1,9 @@
-import Fraction from "fraction.js";
+import type Fraction from "fraction.js";
 import { percentWords } from "../../items/common/shrinkage.ts";
 import type { ClothFacts, WorkingLine } from "../../items/itemKind.ts";
-import { Length } from "../../units/length.ts";
-import type { UnitSystem } from "../../units/printLength.ts";
+import type { Length } from "../../units/length.ts";
+import { printLength, type UnitSystem } from "../../units/printLength.ts";
+import { beforeWashing } from "../../units/washing.ts";
 import type { ClothGroup } from "../clothGroups.ts";
 import { clothText } from "./clothText.ts";
 
@@ -30,13 +31,30 @@ export function shrinkWorking(
     );
   });
   if (added) return [];
-  const washed = Length.mm(need.mm.div(new Fraction(1).sub(share)));
+  const washed = beforeWashing(need, share);
   return [
     {
       what: "Shrinkage",
-      sum: `its card says ${percentWords(share)} along its length; nothing is added but to curtains. Washed before it is cut, it takes ${clothText(need, units)} ÷ (1 − ${percentWords(share)})`,
+      sum: `its card says ${percentWords(share)} along its length; nothing is added but to curtains. Washed before it is cut, which wash-first: yes on its card reckons with, it takes ${clothText(need, units)} ÷ (1 − ${percentWords(share)})`,
       result: clothText(washed, units),
       rounded: null,
     },
   ];
+}
+
+/** How what is cut after washing comes to what is bought before it: `7.8 m ÷ (1 − 3 %)`. */
+export function washedSum(
+  sum: string,
+  hasTerms: boolean,
+  need: Length,
+  share: Fraction,
+  units: UnitSystem,
+): { readonly sum: string; readonly length: Length } {
+  const length = beforeWashing(need, share);
+  const all = printLength(length, units);
+  const after = hasTerms ? `${sum} after washing; ` : `${sum} after washing, `;
+  return {
+    sum: `${after}${printLength(need, units)} ÷ (1 − ${percentWords(share)}) = ${all} before`,
+    length,
+  };
 }

@@ -82,6 +82,10 @@ function clothJson(each: ClothQuantity, quantities: ProjectQuantities): Json {
     clientsOwn: each.clientsOwn,
     usableWidthMm: mm(each.usableWidth),
     repeatUnknown: each.facts.repeatUnknown ?? false,
+    // Of a cloth that is washed before it is cut: what it is expected to lose, as shares of one. Its plan is of the washed cloth.
+    washing: each.facts.washing
+      ? { along: number(each.facts.washing.along), across: number(each.facts.washing.across) }
+      : null,
     plan: planJson(each.plan),
     estimates: each.estimates.map((e) => ({
       room: e.room,

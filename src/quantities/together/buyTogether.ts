@@ -37,8 +37,8 @@ function isBought({ clientsOwn, needed }: ClothQuantity): boolean {
 }
 
 /** What is cut off whole for one maker: its plan's lengths, each with its spare, and what is only estimated. */
-export function wholeLengths({ needed, estimates }: ClothQuantity): readonly Length[] {
-  return [...needed.lengths, ...estimates.map(({ length }) => length)];
+export function wholeLengths({ needed }: ClothQuantity): readonly Length[] {
+  return [...needed.lengths, ...needed.estimates];
 }
 
 function sharedBuy(mine: readonly ClothQuantity[]): SharedBuy[] {

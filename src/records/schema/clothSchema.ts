@@ -137,6 +137,17 @@ export const clothSchema = z.strictObject({
         "how much it may shrink along its length: curtains and their linings are cut so much longer, for all else it is told what washing before cutting takes",
       examples: ["3 %"],
     }),
+  "shrinkage-across": lossField()
+    .optional()
+    .meta({
+      description:
+        "how much it may shrink across its width; it counts where the cloth is washed before it is cut",
+      examples: ["2 %"],
+    }),
+  "wash-first": yesNoField().optional().meta({
+    description:
+      "yes: it is washed before it is cut, as for loose covers. So much more is bought as it may shrink, it is planned narrower and with a shorter repeat, and curtains are not cut longer again",
+  }),
   suits: listField(
     wordField(
       [

@@ -241,6 +241,10 @@ export const projectSchema = z.strictObject({
             examples: [`9 1/2"`],
           }),
         on: dateField().optional().meta({ description: "when it came" }),
+        washed: dateField().optional().meta({
+          description:
+            "of a cloth that is washed before it is cut: when it was. All measures of this receipt, its flaws too, are then those after washing; until then it is not for cutting",
+        }),
         flaws: z
           .array(
             z.strictObject({

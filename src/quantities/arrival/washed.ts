@@ -1,0 +1,68 @@
+import type { ClothFacts } from "../../items/itemKind.ts";
+import type { ProjectRecord } from "../../records/records.ts";
+import { Length } from "../../units/length.ts";
+import { afterWashing } from "../../units/washing.ts";
+import type { ArrivedLot } from "./receiptsFor.ts";
+
+type Receipt = ArrivedLot["receipts"][number]["receipt"];
+type Washing = NonNullable<ClothFacts["washing"]>;
+
+/**
+ * A lot of a cloth that is washed before it is cut, as it is or is expected to be after: the measures of a receipt that was not washed
+ * yet, its flaws too, each less what it may lose. Of any other cloth the lot itself.
+ */
+export function asWashed(lot: ArrivedLot, facts: ClothFacts): ArrivedLot {
+  const { washing } = facts;
+  if (!washing) return lot;
+  const receipts = lot.receipts.map(({ receipt, index }) => ({
+    receipt: receipt.washed ? receipt : expected(receipt, washing),
+    index,
+  }));
+  const all = receipts.map(({ receipt }) => receipt);
+  const widths = all.flatMap(({ width }) => width ?? []);
+  return {
+    lot: lot.lot,
+    receipts,
+    width: widths.length > 0 ? Length.min(...widths) : null,
+    repeat: all.find(({ repeat }) => repeat)?.repeat ?? null,
+    length: Length.sum(all.map(({ length }) => length)),
+  };
+}
+
+function expected(receipt: Receipt, { along, across }: Washing): Receipt {
+  const down = (length: Length) => afterWashing(length, along);
+  const over = (length: Length) => afterWashing(length, across);
+  const { width, repeat, "first-motif": motif, flaws } = receipt;
+  return {
+    ...receipt,
+    length: down(receipt.length),
+    ...(width ? { width: over(width) } : {}),
+    ...(repeat ? { repeat: down(repeat) } : {}),
+    ...(motif ? { "first-motif": down(motif) } : {}),
+    ...(flaws
+      ? {
+          flaws: flaws.map((flaw) => ({
+            ...flaw,
+            from: down(flaw.from),
+            length: down(flaw.length),
+            ...(flaw["from-left"] ? { "from-left": over(flaw["from-left"]) } : {}),
+            ...(flaw.width ? { width: over(flaw.width) } : {}),
+          })),
+        }
+      : {}),
+  };
+}
+
+/**
+ * What is still to be done with the receipts that a plan is made on, of a cloth that is washed first: to wash it; to measure its repeat
+ * again, where anything has to meet; null where nothing is. Each length is asked by itself, since each is washed by itself.
+ */
+export function washingLeft(
+  receipts: readonly number[],
+  inRegister: boolean,
+  project: ProjectRecord,
+): "wash" | "measure" | null {
+  const all = receipts.flatMap((index) => project.fields.receipts?.[index] ?? []);
+  if (all.some(({ washed }) => !washed)) return "wash";
+  return inRegister && all.some(({ repeat }) => !repeat) ? "measure" : null;
+}

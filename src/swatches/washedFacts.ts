@@ -1,0 +1,36 @@
+import Fraction from "fraction.js";
+import type { ClothFacts } from "../items/itemKind.ts";
+import type { ClothRecord } from "../records/records.ts";
+import type { Length } from "../units/length.ts";
+import { afterWashing } from "../units/washing.ts";
+
+const NOTHING = new Fraction(0);
+const WASHED_TYPES: ReadonlySet<ClothFacts["type"]> = new Set(["cloth", "lining", "interlining"]);
+
+/** True of a cloth that is washed before it is cut. Paper, leather and trims are not, whatever their cards say. */
+export function isWashedFirst({ fields }: ClothRecord): boolean {
+  const type = fields.type ?? (fields.roll ? "wallcovering" : "cloth");
+  return fields["wash-first"] === true && WASHED_TYPES.has(type);
+}
+
+/**
+ * A cloth as it is expected to come out of the wash, `across` the share of its width that it loses: narrower, its repeat shorter, and
+ * nothing left to lose. What it really lost is measured then, and takes the place of this.
+ */
+export function washedFacts(facts: ClothFacts, across: Fraction = NOTHING): ClothFacts {
+  const along = facts.shrinkage ?? NOTHING;
+  const narrower = (length: Length | null) => length && afterWashing(length, across);
+  const { repeat } = facts;
+  return {
+    ...facts,
+    usableWidth: narrower(facts.usableWidth),
+    repeat: repeat && {
+      ...repeat,
+      up: afterWashing(repeat.up, along),
+      across: narrower(repeat.across),
+      fromSelvedge: narrower(repeat.fromSelvedge),
+    },
+    shrinkage: NOTHING,
+    washing: { along, across },
+  };
+}
