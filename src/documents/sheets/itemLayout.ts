@@ -3,6 +3,7 @@ import {
   type DrawingSpace,
   dividedRows,
   type Row,
+  refitted,
   rowsHeight,
   rowsOf,
   smallestScale,
@@ -35,6 +36,8 @@ const LEAST_DRAWINGS = 110;
 export const LEAST_LEGIBLE = 40;
 /** A column of words nearly as tall as its page may be a line taller than was reckoned, and leave the next page empty. */
 const WORDS_SLACK = 5;
+/** Between drawings with their words and those over the whole width below, as in the style sheet. */
+const WIDE_SPACE = 3;
 /** The line on the first page that says what stands on the second. */
 const NEXT_LINE = 7;
 /** The tallest that a drawing is made on the first of two pages, and on the second over the whole width. */
@@ -46,6 +49,8 @@ export interface ItemLayout {
   /** Its words as this layout shows them: materials, cautions and charge may stand among the groups. */
   readonly words: ItemWords;
   readonly rows: readonly Row[];
+  /** Drawings that stand over the whole width below drawings and words, where they would be too small beside the words. */
+  readonly wide: readonly Row[];
   /** On a second page of the item with materials and boxes to tick, so that the first can be read; null where all stands on one. */
   readonly overleaf: { readonly rows: readonly Row[]; readonly heightMm: number } | null;
   /** Columns of words beside the drawings, or in place of them. */
@@ -124,6 +129,7 @@ export function onOnePage(
   return {
     words,
     rows,
+    wide: [],
     overleaf: null,
     wordColumns: 1,
     checksAcross,
@@ -131,6 +137,47 @@ export function onOnePage(
     shared: false,
     heightMm,
   };
+}
+
+/**
+ * An item on a page whose last drawings stand over the whole width, above the boxes to tick: in the way that draws the smallest of all
+ * largest. Null where there is one drawing alone, or the page has no room for it.
+ */
+function withWideRows(
+  words: ItemWords,
+  views: readonly Drawing[],
+  pageMm: number,
+): ItemLayout | null {
+  const all = rowsOf(views, { widthMm: DRAWINGS_WIDTH, heightMm: 2 * pageMm });
+  const ways = all.slice(1).flatMap((_, at): ItemLayout[] => {
+    const space = { widthMm: TEXT_WIDTH, heightMm: pageMm / 2, tallestMm: TALLEST_SECOND };
+    const wide = refitted(all.slice(at + 1), space);
+    const wideMm = rowsHeight(wide) + WIDE_SPACE;
+    const { drawingsMm, checksAcross, wordsBelow, takes } = pageRoom(
+      words,
+      pageMm - wideMm,
+      WORDS_SLACK,
+    );
+    if (wordsBelow || !checksAcross) return [];
+    const rows = refitted(all.slice(0, at + 1), {
+      widthMm: DRAWINGS_WIDTH,
+      heightMm: drawingsMm,
+      tallestMm: TALLEST_FIRST,
+    });
+    if (rowsHeight(rows) > drawingsMm) return [];
+    const heightMm = takes(rowsHeight(rows)) + wideMm;
+    const other = { overleaf: null, wordColumns: 1, checksAcross, wordsBelow } as const;
+    return [{ words, rows, wide, ...other, shared: false, heightMm }];
+  });
+  return ways.reduce<ItemLayout | null>(
+    (best, next) => (best && smallestOf(best) <= smallestOf(next) ? best : next),
+    null,
+  );
+}
+
+/** The scale of the smallest drawing of a layout: one to so much. */
+function smallestOf({ rows, wide, overleaf }: ItemLayout): number {
+  return smallestScale([...rows, ...wide, ...(overleaf?.rows ?? [])]);
 }
 
 /** The first rows of drawings with words and questions on a first page; the others with materials and boxes to tick on a second. */
@@ -162,6 +209,7 @@ function onTwoPages(words: ItemWords, views: readonly Drawing[], pageMm: number)
   return {
     words,
     rows,
+    wide: [],
     overleaf: { rows: others, heightMm: beside + rowsHeight(others) },
     wordColumns: 1,
     checksAcross: true,
@@ -172,22 +220,25 @@ function onTwoPages(words: ItemWords, views: readonly Drawing[], pageMm: number)
 }
 
 /**
- * An item on a page of its own. Its materials stand below the drawings, or, where the drawings gain by it, below the words; where one
- * page would leave drawings too small to work from, it takes two.
+ * An item on a page of its own. Its materials stand below the drawings, or, where the drawings gain by it, below the words. Where that
+ * leaves drawings too small to work from, the last of them stand over the whole width below; where that does not do, it takes two pages.
  */
 export function pageLayout(
   words: ItemWords,
   views: readonly Drawing[],
   paper: SheetPaper,
 ): ItemLayout {
-  const smallest = ({ rows, overleaf }: ItemLayout) =>
-    smallestScale([...rows, ...(overleaf?.rows ?? [])]);
   const pageMm = PAGE_HEIGHT[paper] - SLACK;
   const plain = onOnePage(words, views, pageMm, WORDS_SLACK);
   if (plain.wordsBelow) return plain;
   const moved = onOnePage(withMaterials(words), views, pageMm, WORDS_SLACK);
-  const one = !moved.wordsBelow && smallest(moved) < smallest(plain) ? moved : plain;
-  if (smallest(one) <= LEAST_LEGIBLE) return one;
+  const one = !moved.wordsBelow && smallestOf(moved) < smallestOf(plain) ? moved : plain;
+  if (smallestOf(one) <= LEAST_LEGIBLE) return one;
+  const wide = [words, withMaterials(words)].flatMap(
+    (each) => withWideRows(each, views, pageMm) ?? [],
+  );
+  const legible = wide.find((each) => smallestOf(each) <= LEAST_LEGIBLE);
+  if (legible) return legible;
   const two = onTwoPages(words, views, pageMm);
-  return smallest(two) < smallest(one) ? two : one;
+  return smallestOf(two) < smallestOf(one) ? two : one;
 }

@@ -71,6 +71,7 @@ function beside(columns: 2 | 3): Way {
     return {
       words,
       rows,
+      wide: [],
       overleaf: null,
       wordColumns: columns,
       checksAcross: true,
@@ -104,7 +105,7 @@ export function sharedLayout(
     const layout = way(words, views, partMm);
     const { rows, heightMm, wordsBelow } = layout;
     const stands = !wordsBelow && heightMm <= partMm && keepsTo(rows, widthMm);
-    return stands && legible(rows, own.rows) ? [layout] : [];
+    return stands && legible(rows, [...own.rows, ...own.wide]) ? [layout] : [];
   });
   return layouts.reduce<ItemLayout | null>(
     (best, next) => (best && smallestScale(best.rows) <= smallestScale(next.rows) ? best : next),

@@ -78,7 +78,7 @@ interface ItemHead extends Standing {
 
 function itemModel(
   { item, heading, estimate }: SheetItem,
-  { words, rows, overleaf, ...layout }: ItemLayout,
+  { words, rows, wide, overleaf, ...layout }: ItemLayout,
   standing: ItemHead,
   prefix: string,
 ) {
@@ -90,6 +90,7 @@ function itemModel(
     estimate,
     kind: item.kind.kind,
     drawings: workshopDrawings(rows, prefix),
+    wide: workshopDrawings(wide, `${prefix}w`),
     onNext: overleaf ? onNext(more.length, materials.length) : "",
     overleaf: overleaf ? { drawings: more } : null,
     shared: layout.shared,

@@ -35,7 +35,7 @@ export function shrinkWorking(
   return [
     {
       what: "Shrinkage",
-      sum: `its card says ${percentWords(share)} along its length; nothing is added but to curtains. Washed before it is cut, which wash-first: yes on its card reckons with, it takes ${clothText(need, units)} ÷ (1 − ${percentWords(share)})`,
+      sum: `its card says ${percentWords(share)} along its length; nothing is added but to curtains. With wash-first: yes on it, ${clothText(need, units)} ÷ (1 − ${percentWords(share)})`,
       result: clothText(washed, units),
       rounded: null,
     },
