@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { stepOf } from "../../src/documents/room/viewDimensions.ts";
+import type { StandingItem } from "../../src/documents/room/standingItem.ts";
+import { dimensionsOf, stepOf } from "../../src/documents/room/viewDimensions.ts";
+import type { Wall } from "../../src/room/walls.ts";
 import { Length } from "../../src/units/length.ts";
 
 const inch = 25.4;
@@ -51,4 +53,29 @@ test("whatever its parts in eighths, what is printed of it adds up", () => {
     }),
     { numRuns: 300, seed: 20261126 },
   );
+});
+
+// A pole of 320 cm in the middle of a wall of 520 cm, as its room's file and the fitter's sheet have it; finials of 5.5 cm are only drawn.
+test("a pole is measured between its finials, as it is ordered", () => {
+  const wall = {
+    length: Length.mm(5200),
+    side: "north",
+    openings: [],
+    breast: null,
+  } as unknown as Wall;
+  const pair = {
+    item: { kind: { kind: "curtains" }, made: { figures: {} }, record: { fields: {} } },
+    x: 945,
+    y: 0,
+    width: 3310,
+    height: 2400,
+    beyond: 55,
+    front: 80,
+    shapes: [],
+  } as unknown as StandingItem;
+  const texts = (items: readonly StandingItem[]) =>
+    dimensionsOf(wall, 2700, items, "centimetres", false).map((d) => d.text);
+  expect(texts([pair])).toEqual(["100", "320", "100", "520"]);
+  const { beyond: _, ...drawn } = pair;
+  expect(texts([drawn])).toEqual(["94.5", "331", "94.5", "520"]);
 });

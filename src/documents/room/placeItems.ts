@@ -58,6 +58,7 @@ function againstWall(
         y,
         width: drawing.widthMm,
         height: drawing.heightMm,
+        beyond: Math.max(0, (drawing.widthMm - width) / 2),
         front: box.front.toMm(),
         shapes: [{ shape: "group", children: named(item, drawing), x: left, y }],
       };

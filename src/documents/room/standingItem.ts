@@ -8,6 +8,8 @@ export interface StandingItem {
   readonly y: number;
   readonly width: number;
   readonly height: number;
+  /** How far its drawing reaches beyond it at each side, as the finials of a pole do, of which nobody has the measure. */
+  readonly beyond?: number;
   /** How far its front stands from the wall: the nearer to the eye, the later it is drawn. */
   readonly front: number;
   readonly shapes: readonly Shape[];

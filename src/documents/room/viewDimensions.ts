@@ -103,9 +103,10 @@ export function dimensionsOf(
   );
   const taken: { from: number; to: number }[] = [];
   for (const item of [...main].sort((a, b) => b.width - a.width)) {
+    const beyond = item.beyond ?? 0;
     const box = {
-      from: Math.max(0, item.x),
-      to: Math.min(length, item.x + item.width),
+      from: Math.max(0, item.x + beyond),
+      to: Math.min(length, item.x + item.width - beyond),
     };
     if (taken.every((t) => box.to <= t.from + 1 || box.from >= t.to - 1)) taken.push(box);
   }
