@@ -182,6 +182,20 @@ export const TRAPS: readonly {
     ],
   },
   {
+    name: "one tab among keys that are set in with spaces",
+    yaml: "items:\n  - cushion: Seat\n    count: 2\n\tcloth: x\n    size: 20",
+    says: [
+      "5:1 tab-indent: This line is set in with a tab. -> Set it in with spaces, two for each step. The line should read:\n    cloth: x",
+    ],
+  },
+  {
+    name: "one tab before a name beside others",
+    yaml: "makers:\n  bench:\n    name: Bench\n\tloft:\n    name: Loft",
+    says: [
+      "5:1 tab-indent: This line is set in with a tab. -> Set it in with spaces, two for each step. The line should read:\n  loft:",
+    ],
+  },
+  {
     name: "tabs before a list",
     yaml: "items:\n\t- cushion: Seat\n\t  cloth: x",
     says: [
