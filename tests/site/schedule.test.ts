@@ -129,6 +129,11 @@ test("what is late comes first, with how late, and is a warning at the fitting's
   const fitted = await schedule({ project: soon, status: "fitted" });
   expect(fitted.warned).toEqual([]);
   expect(fitted.model.parts.map((p) => p.name)).not.toContain("Late");
+  // Nor is anything to come: a sample that nobody wrote as approved is not asked for any more.
+  expect(fitted.model.parts.map((p) => p.name)).not.toContain("To come");
+  expect(fitted.rows("Never written as done").map((r) => [r.what, r.state])).toEqual([
+    ["Sample approved", ""],
+  ]);
   // On the day itself it is not late.
   expect((await schedule({ project: "fitting: 2027-01-11" })).warned).toEqual([]);
 });

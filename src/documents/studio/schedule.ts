@@ -18,7 +18,12 @@ export function schedulePage(data: ProjectData): Page {
   const done = schedule.steps.filter((s) => s.done !== null);
   const parts = [
     { name: "Late", day: "By", rows: scheduleRows(data, late) },
-    { name: "To come", day: "By", rows: scheduleRows(data, open) },
+    {
+      // Once it is fitted nothing is to come; what was never written is shown as that.
+      name: isFitted(data.project) ? "Never written as done" : "To come",
+      day: "By",
+      rows: scheduleRows(data, open),
+    },
     { name: "Done", day: "On", rows: scheduleRows(data, byDayDone(done)) },
   ];
   return studioPage(data, "schedule", {

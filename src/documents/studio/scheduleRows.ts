@@ -1,4 +1,5 @@
 import { clothWaitsFor } from "../../quantities/unchosen.ts";
+import { isFitted } from "../../records/hasReached.ts";
 import { sampleState } from "../../sourcing/samples.ts";
 import type { Schedule, Step } from "../../sourcing/scheduleTypes.ts";
 import type { ProjectData } from "../projectData.ts";
@@ -117,7 +118,7 @@ function stateOf(data: ProjectData, step: Step): string {
   const card = data.records.cloths.get(step.cloth ?? "");
   const words = [
     step.daysLate > 0 ? lateWords(data, step) : "",
-    step.kind === "sample" && card ? SAMPLES[sampleState(card)] : "",
+    step.kind === "sample" && card && !isFitted(data.project) ? SAMPLES[sampleState(card)] : "",
     step.kind === "order" ? choiceWords(data, step) : "",
     step.inPart && step.kind === "order" ? "not enough was ordered" : "",
     step.inPart && step.kind === "cloth" ? "too little has come" : "",
