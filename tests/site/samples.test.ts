@@ -146,6 +146,21 @@ test("a cloth that is ordered while its sample is not approved is said on the tr
   );
 });
 
+test("once it is fitted a sample that was never approved is no warning any more", async () => {
+  const ordered = "orders: [{ cloth: hemp, length: 2 m, on: 2026-11-11 }]";
+  const told = async (status: string) => {
+    const all = files(ordered);
+    const card = all["projects/quay/project.md"] as string;
+    const { diagnostics } = await computedFolder({
+      ...all,
+      "projects/quay/project.md": card.replace("status: proposed", `status: ${status}`),
+    });
+    return diagnostics.filter((d) => d.code === "ordered-unapproved").length;
+  };
+  expect(await told("making")).toBe(1);
+  expect(await told("fitted")).toBe(0);
+});
+
 async function leadOf(few: Readonly<Record<string, string>>): Promise<unknown> {
   const { pages } = await computedFolder(few);
   return pages.find((page) => page.model.kind === "samples")?.model.lead;
