@@ -4,6 +4,7 @@ import { ITEM_KINDS } from "../../src/items/kinds.ts";
 import { projectQuantities } from "../../src/quantities/projectQuantities.ts";
 import { quantitiesText } from "../../src/quantities/text/quantitiesText.ts";
 import { quantitiesJson } from "../../src/quantities/text/toJson.ts";
+import { beforeWashing } from "../../src/units/washing.ts";
 import { seeded } from "../cloth/made.ts";
 import { type ClothJson, checkPlan } from "../quantities/checkPlan.ts";
 import { lookUpsOf, recordsOf, STUDIO_INCHES } from "../quantities/studioOf.ts";
@@ -29,13 +30,17 @@ function quantities(cloths: Cards, item: string) {
   return hasErrors(found.diagnostics) ? null : found;
 }
 
+/** What is cut of each cloth, or, of one that is washed first, what of it is cut as it was before, in millimetres. */
 function lengthsOf(found: NonNullable<ReturnType<typeof quantities>>): ReadonlyMap<string, number> {
   const lengths = new Map<string, number>();
-  for (const { cloth, plan } of found.cloths)
-    lengths.set(cloth, (lengths.get(cloth) ?? 0) + plan.length.toMm());
+  for (const { cloth, plan, facts } of found.cloths) {
+    const unwashed = facts.washing ? beforeWashing(plan.length, facts.washing.along) : plan.length;
+    lengths.set(cloth, (lengths.get(cloth) ?? 0) + unwashed.toMm());
+  }
   return lengths;
 }
 
+const WASHED_FIRST = "shrinkage: 5 %\nshrinkage-across: 3 %\nwash-first: yes";
 const inCentimetres = (text: string) =>
   text.replace(/([\d.]+)"/g, (_, n: string) => `${Math.round(Number(n) * 2540) / 1000} cm`);
 /** A search promises no monotony to the last inch; cloth of one kind of card may be laid another way. */
@@ -62,11 +67,14 @@ test.each(ITEM_KINDS.map(({ kind }) => kind).filter((kind) => kind !== "object")
       const others: readonly (readonly [string, Cards, string])[] = [
         ["in centimetres", mapped(cloths, inCentimetres), inCentimetres(item)],
         ["cloth that shrinks", anyCloths(seeded(run), "shrinkage: 5 %"), item],
+        ["cloth that is washed first", anyCloths(seeded(run), WASHED_FIRST), item],
         ["cloth with a top", mapped(cloths, oneWay), item],
       ];
       for (const [what, cards, text] of others) {
         const other = quantities(cards, text);
         if (!other) continue;
+        for (const cloth of (quantitiesJson(other) as unknown as { cloths: ClothJson[] }).cloths)
+          checkPlan(cloth);
         const after = lengthsOf(other);
         for (const [cloth, length] of before) {
           // A plain without a top is run sideways where that saves a join, which may take more of it.

@@ -87,26 +87,29 @@ function differences(name: string, kept: readonly Sheet[], printed: readonly She
   return faults;
 }
 
-/** The page that each PDF was printed from, one of each maker's but in the soak, and the proposal in one file, which has the proposal's. */
+/**
+ * The page that each PDF was printed from, and the proposal in one file, which has the proposal's; one of each maker's, and one project's
+ * alone, but in the soak.
+ */
 function pairs(): { html: string; pdf: string }[] {
   const makers = new Set<string>();
   const isTried = (pdf: string): boolean => {
+    if (process.env.SOAK) return true;
     const [, maker] = /^makers\/([^/]+)\//.exec(pdf) ?? [];
-    if (!maker || process.env.SOAK) return true;
-    return makers.size < makers.add(maker).size;
+    return maker ? makers.size < makers.add(maker).size : pdf.includes("gannet-house");
   };
   const own = demo.files
     .filter((f) => f.endsWith(".pdf") && isTried(f))
     .map((pdf) => ({ html: pdf.replace(/\.pdf$/, ".html"), pdf }));
   const sent = demo.files
-    .filter((f) => f.endsWith("/proposal-to-send.html"))
+    .filter((f) => f.endsWith("/proposal-to-send.html") && isTried(f))
     .map((html) => ({ html, pdf: html.replace("-to-send.html", ".pdf") }));
   return [...own, ...sent];
 }
 
 test("every document of the demo, printed from a telephone's or a wide window, has the sheets of its PDF: as many, as large, word for word", async () => {
   const documents = pairs();
-  expect(documents.filter(({ html }) => html.startsWith("client/")).length).toBeGreaterThan(6);
+  expect(documents.filter(({ html }) => html.startsWith("client/")).length).toBeGreaterThan(3);
   expect(documents.filter(({ html }) => html.startsWith("makers/")).length).toBeGreaterThan(3);
   expect(documents.filter(({ html }) => html.startsWith("studio/")).length).toBeGreaterThan(3);
   const page = await session.browser.newPage();
