@@ -176,6 +176,16 @@ test("the lines, filled in, are receipts that the program reads without a fault;
   );
 });
 
+test("a cloth that came narrower is planned so, and its card is quoted as it stands", async () => {
+  const came = (width: string) =>
+    slip(
+      `receipts: [{ cloth: "leaf, green", maker: bench, lot: 0123, length: 60 m, width: ${width}, on: 2026-11-20 }]`,
+    );
+  const { block } = await came("136 cm");
+  expect(block("Leaf").isAll).toBe(true);
+  expect(block("Leaf").says.html).toMatch(/^137.cm wide/);
+});
+
 test("what came is filled in with its flaws, and boxes stand empty for the rest while more is to come", async () => {
   const { block } =
     await slip(`orders: [{ cloth: "leaf, green", length: 12 m, on: 2026-11-02, number: 0417 }]
