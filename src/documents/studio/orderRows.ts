@@ -15,7 +15,7 @@ import { Length } from "../../units/length.ts";
 import { printMoney, timesMoney } from "../../units/money.ts";
 import { printCloth } from "../../units/printLength.ts";
 import type { ProjectData } from "../projectData.ts";
-import { dateInWords } from "../words/dates.ts";
+import { shortDate } from "../words/dates.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
 import { dividedWords, makerName } from "./dividedCloth.ts";
@@ -37,7 +37,7 @@ export interface OrderRow {
   readonly maker: string;
   readonly price: string;
   readonly sum: string;
-  /** The day of the price, in words. */
+  /** The day of the price, short. */
   readonly dated: string;
   readonly sample: string;
   readonly lot: string;
@@ -120,7 +120,7 @@ function clothRow(data: ProjectData, c: ClothQuantity): OwnRow {
     maker: makerName(data, c.maker),
     price: bolt ? boltPrice(data, bolt) : card.price,
     sum: c.clientsOwn || (isOnce && !first) ? "" : sum,
-    lot: c.lot ?? "to be one lot",
+    lot: c.lot ?? "one lot",
     handbook: marked(c.handbookWords ?? ""),
   };
 }
@@ -160,7 +160,7 @@ function paperRow(data: ProjectData, m: OfCard): OwnRow {
     wait: waitOf(data, m),
     buy: marked(m.text),
     maker: makerName(data, makerOf(data, m)),
-    lot: lotsOf(data, m.cloth) || "to be one batch",
+    lot: lotsOf(data, m.cloth) || "one batch",
     handbook: marked(""),
   };
 }
@@ -183,7 +183,7 @@ function trimRow(data: ProjectData, t: TrimBuy): OwnRow {
     maker: goesTo.join("; "),
     price: bolt ? boltPrice(data, bolt) : card.price,
     sum: bolt ? printMoney(bolt.bolts, language) : card.sum,
-    lot: lotsOf(data, t.cloth) || "to be one lot",
+    lot: lotsOf(data, t.cloth) || "one lot",
     handbook: marked(""),
   };
 }
@@ -221,7 +221,7 @@ function ofCard(data: ProjectData, id: string, amount: Parameters<typeof unitsBo
     reference: card?.fields.reference ?? "",
     price: price ? `${printMoney(price.trade, language)} a ${price.per}` : "price to come",
     sum: price && units ? printMoney(timesMoney(price.trade, units), language) : "",
-    dated: card?.fields.price?.on ? dateInWords(card.fields.price.on, language) : "",
+    dated: card?.fields.price?.on ? shortDate(card.fields.price.on, language) : "",
     sample: state,
   };
 }
