@@ -79,3 +79,33 @@ test("a pole is measured between its finials, as it is ordered", () => {
   const { beyond: _, ...drawn } = pair;
   expect(texts([drawn])).toEqual(["94.5", "331", "94.5", "520"]);
 });
+
+test("what hangs from a track is measured to the track, not to a pole that is not there", () => {
+  const wall = {
+    length: Length.mm(5200),
+    side: "north",
+    openings: [],
+    breast: null,
+  } as unknown as Wall;
+  const heights = (figures: Record<string, number>) =>
+    dimensionsOf(
+      wall,
+      2700,
+      [
+        {
+          item: { kind: { kind: "curtains" }, made: { figures }, record: { fields: {} } },
+          x: 945,
+          y: 0,
+          width: 3310,
+          height: 2400,
+          front: 80,
+          shapes: [],
+        } as unknown as StandingItem,
+      ],
+      "centimetres",
+    ).flatMap((d) => (d.side === "left" ? [d.text] : []));
+  expect(heights({ poleAboveFloorMm: 2450 })).toEqual(["245 to the pole"]);
+  expect(heights({ poleAboveFloorMm: 2450, trackAboveFloorMm: 2450 })).toEqual([
+    "245 to the track",
+  ]);
+});

@@ -55,11 +55,16 @@ function isLoose(i: StandingItem): boolean {
 }
 
 /** What hangs from a height that a fitter and a client ask for, and its name. */
-const HUNG_FROM: Readonly<Record<string, { readonly figure: string; readonly words: string }>> = {
-  curtains: { figure: "poleAboveFloorMm", words: "to the pole" },
-  blind: { figure: "headAboveFloorMm", words: "to the head" },
-  valance: { figure: "headAboveFloorMm", words: "to the board" },
-  pelmet: { figure: "headAboveFloorMm", words: "to the board" },
+const HUNG_FROM: Readonly<
+  Record<string, readonly { readonly figure: string; readonly words: string }[]>
+> = {
+  curtains: [
+    { figure: "trackAboveFloorMm", words: "to the track" },
+    { figure: "poleAboveFloorMm", words: "to the pole" },
+  ],
+  blind: [{ figure: "headAboveFloorMm", words: "to the head" }],
+  valance: [{ figure: "headAboveFloorMm", words: "to the board" }],
+  pelmet: [{ figure: "headAboveFloorMm", words: "to the board" }],
 };
 /** Two heights nearer than this are one to the eye; more than two chains are a ladder. */
 const SAME_HEIGHT = 30;
@@ -71,7 +76,7 @@ function hungHeights(
 ): { readonly mm: number; readonly words: string }[] {
   const all = items
     .flatMap(({ item }) => {
-      const from = HUNG_FROM[item.kind.kind];
+      const from = HUNG_FROM[item.kind.kind]?.find(({ figure }) => item.made.figures[figure]);
       const mm = from ? item.made.figures[from.figure] : undefined;
       return from && mm ? [{ mm, words: from.words }] : [];
     })

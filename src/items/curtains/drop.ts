@@ -48,12 +48,16 @@ export function finishedDrop(
     return null;
   }
   const p = (length: Length) => printLength(length, context.units);
-  const head = headBelow.isNegative()
-    ? `+ ${p(Length.zero.minus(headBelow))} heading above the pole`
-    : `− ${p(headBelow)} from the pole to the heading`;
+  const rail = fields["hangs-from"] === "track" ? "track" : "pole's middle";
+  const head =
+    headBelow.isZero() && rail === "track"
+      ? ""
+      : headBelow.isNegative()
+        ? `+ ${p(Length.zero.minus(headBelow))} heading above the pole`
+        : `− ${p(headBelow)} from the pole to the heading`;
   notes.working.push({
     what: "Finished drop",
-    sum: `${printMeasured(height, context.units)} to the pole's middle ${head} ${foot.words}`,
+    sum: `${printMeasured(height, context.units)} to the ${rail} ${head === "" ? "" : `${head} `}${foot.words}`,
     result: p(drop),
     rounded: null,
   });

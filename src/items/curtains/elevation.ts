@@ -14,6 +14,7 @@ import {
   tab,
   track,
 } from "./headingShapes.ts";
+import { onTrack } from "./onTrack.ts";
 import type { CurtainsMade } from "./pieces.ts";
 import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
@@ -76,7 +77,7 @@ export function curtainsElevation(
   const { plan } = made;
   if (plan === null) return null;
   const frame = curtainsFrame(plan);
-  const inside = fields.mount === "inside" || fields.heading === "s-fold";
+  const inside = onTrack(fields);
   const stack = Math.min(
     plan.stackEach.toMm(),
     (frame.right - frame.left) / plan.coverage.curtains,

@@ -1,7 +1,7 @@
 import type { CurtainsPlan } from "./plan.ts";
 
 /** The machine figures of curtains, lengths in millimetres; `cutLengthMm` is one cut with its repeat. */
-export function figuresOf(plan: CurtainsPlan): Record<string, number> {
+export function figuresOf(plan: CurtainsPlan, isOnTrack = false): Record<string, number> {
   const { coverage, hung, heading, cut, handbook } = plan;
   const figures: Record<string, number> = {
     widths: plan.widthsInAll.valueOf(),
@@ -28,6 +28,8 @@ export function figuresOf(plan: CurtainsPlan): Record<string, number> {
     headAboveFloorMm: hung.hemHeight.plus(hung.drop).toMm(),
     poleAboveFloorMm: hung.hemHeight.plus(hung.drop).plus(hung.headBelowPole).toMm(),
   };
+  // A track has no middle that anyone measures to: its own height is told as that.
+  if (isOnTrack) figures.trackAboveFloorMm = figures.poleAboveFloorMm as number;
   if (handbook.repeats !== null) figures.repeats = handbook.repeats;
   if (heading.heading === "pinch-pleat") {
     Object.assign(figures, {

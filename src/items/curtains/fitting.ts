@@ -14,6 +14,7 @@ import {
 } from "../common/fittingWords.ts";
 import { blankUnit, filledGroups, linesOf, weightUnit } from "../common/sheetWords.ts";
 import type { FittingContext, FittingLine, SheetCheck } from "../itemDrawing.ts";
+import { onTrack } from "./onTrack.ts";
 import type { CurtainsMade } from "./pieces.ts";
 import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
@@ -22,10 +23,9 @@ import type { CurtainsFields } from "./schema.ts";
 const FLOOR_LENGTH = Length.mm(100);
 
 /** What the curtains hang from: a pole, a track, or a rod that rises with its door. */
-function railOf(fields: CurtainsFields, plan: CurtainsPlan): string {
+function railOf(fields: CurtainsFields): string {
   if (fields["door-rod"] === "rising") return "portière rod";
-  const track = fields.mount === "inside" || plan.heading.heading === "s-fold";
-  return track ? "track" : "pole";
+  return onTrack(fields) ? "track" : "pole";
 }
 
 /** What the fitter of curtains reads: the pole or track with its place and height, what hangs from it, and where it stacks. */
@@ -38,7 +38,7 @@ export function curtainsFitting(
   if (plan === null) return null;
   const { units } = context;
   const p = (length: Length) => printLength(length, units);
-  const rail = railOf(fields, plan);
+  const rail = railOf(fields);
   const { pole, poleHeight } = plan.hung;
   const across = acrossOf(pole, context);
   const length = fields.pole ? printMeasured(fields.pole, units) : p(pole);

@@ -5,6 +5,7 @@ import { finestStep } from "../common/finestStep.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
 import { finishedDrop } from "./drop.ts";
+import { checkHangsFrom, onTrack } from "./onTrack.ts";
 import { slotSizes } from "./poleHeadings.ts";
 import type { CurtainsFields } from "./schema.ts";
 
@@ -29,6 +30,7 @@ export function measureCurtains(
   context: ItemContext,
   notes: Notes,
 ): Hung | null {
+  notes.diagnostics.push(...checkHangsFrom(fields, context));
   const pole = poleLength(fields, context, notes);
   const height = poleHeight(fields, context, notes);
   const headBelowPole = headUnderPole(fields, context);
@@ -52,8 +54,8 @@ function headUnderPole(fields: CurtainsFields, context: ItemContext): Length {
     const { frill, pocket } = slotSizes(context);
     return Length.zero.minus(frill.plus(pocket.dividedBy(2)));
   }
-  // Under a track, and on one inside a recess, the heading covers it.
-  if (fields.heading === "s-fold" || fields.mount === "inside") return Length.zero;
+  // The heading covers a track.
+  if (onTrack(fields)) return Length.zero;
   return context.length("below-pole");
 }
 
@@ -127,7 +129,7 @@ function poleLength(fields: CurtainsFields, context: ItemContext, notes: Notes):
     rounded: null,
   });
   notes.questions.push(
-    `How long is the pole between its finials? ${p(pole)} is assumed, ${p(beyond)} beyond the opening at each side.`,
+    `How long is the ${onTrack(fields) ? "track" : "pole between its finials"}? ${p(pole)} is assumed, ${p(beyond)} beyond the opening at each side.`,
   );
   return pole;
 }
@@ -156,10 +158,11 @@ function poleHeight(fields: CurtainsFields, context: ItemContext, notes: Notes):
   const top = window.sill.plus(window.height);
   const wanted = fields.mount === "inside" ? top : top.plus(context.length("above-opening"));
   const height = roomHeight ? Length.min(wanted, roomHeight) : wanted;
+  const rail = fields["hangs-from"] === "track" ? "track" : "pole's middle";
   notes.questions.push(
     fields.drop
-      ? `How high is the pole's middle above the floor? ${printLength(height, units)} is drawn.`
-      : `How high is the pole's middle above the floor? ${printLength(height, units)} is assumed, and the drop rests on it.`,
+      ? `How high is the ${rail} above the floor? ${printLength(height, units)} is drawn.`
+      : `How high is the ${rail} above the floor? ${printLength(height, units)} is assumed, and the drop rests on it.`,
   );
   return height;
 }

@@ -6,6 +6,7 @@ import type { ItemContext, Made } from "../itemKind.ts";
 import { cutsOf } from "./cuts.ts";
 import { figuresOf } from "./figures.ts";
 import { curtainsMaterials } from "./materials.ts";
+import { onTrack } from "./onTrack.ts";
 import { type CurtainsPlan, planCurtains } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
 
@@ -26,7 +27,7 @@ export function makeCurtains(fields: CurtainsFields, context: ItemContext): Curt
   const inAll = plan.widthsInAll.mul(plan.count);
   const cutsEach = plan.railroaded ? plan.coverage.curtains : plan.widthsInAll.ceil().valueOf();
   return {
-    figures: figuresOf(plan),
+    figures: figuresOf(plan, onTrack(fields)),
     cuts,
     materials: curtainsMaterials(fields, plan, context),
     handbook: handbookOf(plan),

@@ -28,13 +28,17 @@ export const curtainsSchema = z.strictObject({
   mount: wordField(["inside", "outside"])
     .optional()
     .meta({ description: "inside the recess, or outside it; outside where nothing is said" }),
+  "hangs-from": wordField(["pole", "track"]).optional().meta({
+    description:
+      "a pole, with the heading under its rings, or a track, which the heading covers; where nothing is said a track inside a recess and for s-folds, else a pole",
+  }),
   pole: positiveLengthField().optional().meta({
     description:
       "length of the pole or track between its finials or ends; else the opening and what stands beyond it at each side",
   }),
-  "pole-height": positiveLengthField()
-    .optional()
-    .meta({ description: "from the floor to the pole's middle" }),
+  "pole-height": positiveLengthField().optional().meta({
+    description: "from the floor to the pole's middle, or to the top of a heading on a track",
+  }),
   drop: positiveLengthField()
     .optional()
     .meta({ description: "finished drop, from heading top to hem" }),

@@ -1,8 +1,10 @@
+import { capital } from "../../units/capital.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
 import { repeatWords } from "../common/repeatWords.ts";
 import { blankUnit, filledGroups, hardwareLines, linesOf } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
+import { onTrack } from "./onTrack.ts";
 import type { CurtainsMade } from "./pieces.ts";
 import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
@@ -177,7 +179,7 @@ function hangingLines(
     rod === "rising" && "Portière rod on the door itself: it lifts the curtain as the door opens.",
     rod === "fixed" && "Fixed pole over the door: the curtain is drawn back before it is opened.",
     fields["door-hinge"] && `Hinges at the ${fields["door-hinge"]}: the curtain stacks there.`,
-    `${fields.mount === "inside" ? "Track inside the recess" : plan.heading.heading === "s-fold" ? "Track" : "Pole"} ${pole}; each curtain stacks back to ${fields["stack-back"] ? p(plan.stackEach) : `about ${p(plan.stackEach.upTo(usualStack(context)))}`}.`,
+    `${capital(onTrack(fields) ? "track" : "pole")}${fields.mount === "inside" ? " inside the recess" : ""} ${pole}; each curtain stacks back to ${fields["stack-back"] ? p(plan.stackEach) : `about ${p(plan.stackEach.upTo(usualStack(context)))}`}.`,
     hooks,
     ...hardwareLines(fields.hardware),
   ]);

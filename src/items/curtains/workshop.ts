@@ -17,6 +17,7 @@ import {
   tab,
   track,
 } from "./headingShapes.ts";
+import { onTrack } from "./onTrack.ts";
 import type { CurtainsMade } from "./pieces.ts";
 import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
@@ -49,7 +50,7 @@ function front(fields: CurtainsFields, plan: CurtainsPlan, context: DrawingConte
         ["right", middle, right],
       ]
     : [[plan.coverage.hangs === "right" ? "right" : "left", left, right]];
-  const inside = fields.mount === "inside" || fields.heading === "s-fold";
+  const inside = onTrack(fields);
   const hemHeight = plan.hung.hemHeight.toMm();
   const floorY = hemY + hemHeight;
   const onFloor = hemHeight <= NEAR_FLOOR;

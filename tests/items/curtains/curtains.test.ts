@@ -158,6 +158,40 @@ test("a track inside the recess goes down to what can be marked, and does not re
   expect(metric.made.figures.poleMm).toBe(1214);
 });
 
+// Worked by hand: a pole of 245 cm less 4 under its rings and 1 above the floor; a track of 245 cm less 1, for the heading covers it.
+test("what hangs from a track begins at it: no rings, so the drop is longer by as much", () => {
+  const hung = (more: Record<string, unknown>) =>
+    make(
+      { at: "bay", to: "floor", pole: "300 cm", "pole-height": "245 cm", ...more },
+      { units: "centimetres", window: windowFacts("240 cm", "150 cm", "60 cm", "12 cm") },
+    );
+  const pole = hung({});
+  const track = hung({ "hangs-from": "track" });
+  expect(pole.made.figures.finishedDropMm).toBe(2400);
+  expect(track.made.figures.finishedDropMm).toBe(2440);
+  expect([pole, track].map(({ made }) => made.figures.trackAboveFloorMm)).toEqual([
+    undefined,
+    2450,
+  ]);
+  expect(track.made.working.find((w) => w.what === "Finished drop")?.sum).toBe(
+    "245\u00a0cm to the track − 1\u202fcm floor clearance",
+  );
+  // It returns to the wall as curtains on a pole do, unlike a track between two walls.
+  expect(track.made.plan?.coverage.returnEach.isZero()).toBe(false);
+  const context = hangingContext(curtainsAllowances, { units: "centimetres", cloths: [LARGE] });
+  const sheet = curtainsSheet(track.fields, track.made, { ...context, language: "en-GB" });
+  expect(JSON.stringify(sheet)).toContain("Track 300");
+  expect(codes(hung({ "hangs-from": "track", heading: "eyelet" }).made)).toContain(
+    "heading-hangs-otherwise at items[0].hangs-from",
+  );
+  expect(codes(hung({ "hangs-from": "pole", heading: "s-fold" }).made)).toContain(
+    "heading-hangs-otherwise at items[0].hangs-from",
+  );
+  // A tension pole between the walls of a recess has rings as any other.
+  const between = hung({ "hangs-from": "pole", mount: "inside", pole: "239 cm" });
+  expect(between.made.figures.finishedDropMm).toBe(2400);
+});
+
 test("bad inputs are diagnostics at their place, with what would mend them", () => {
   expect(codes(make({ pole: `96"` }).made)).toEqual(["curtains-without-drop at items[0]."]);
   expect(codes(make({ drop: `92"` }).made)).toEqual(["curtains-without-pole at items[0]."]);
