@@ -14,13 +14,35 @@ export function onTrack(fields: CurtainsFields): boolean {
   return said ? said === "track" : fields.heading === "s-fold" || fields.mount === "inside";
 }
 
-/** An error where the heading cannot hang from what is written: eyelets, tabs and a slot want a pole, s-folds a track. */
+/** A warning where a track is bought for curtains that are reckoned on a pole: where their heading begins hangs on it. */
+function trackForPole(fields: CurtainsFields, context: ItemContext): Diagnostic[] {
+  const at = (fields.hardware ?? []).findIndex(({ what }) => /\btracks?\b/i.test(what));
+  if (at < 0 || fields["hangs-from"] || onTrack(fields) || ON_POLE.includes(fields.heading))
+    return [];
+  return [
+    diagnostic(
+      context.place(["hardware", at, "what"]),
+      "track-for-pole",
+      "A track is bought for these curtains, and they are measured as on a pole, with their heading under its rings.",
+      {
+        severity: "warning",
+        actual: fields.hardware?.[at]?.what ?? null,
+        hint: "Write hangs-from: track, and the heading begins at the track; or hangs-from: pole, if it is one.",
+      },
+    ),
+  ];
+}
+
+/**
+ * An error where the heading cannot hang from what is written (eyelets, tabs and a slot want a pole, s-folds a track); a warning where
+ * nothing is written and a track is bought.
+ */
 export function checkHangsFrom(fields: CurtainsFields, context: ItemContext): Diagnostic[] {
   const said = fields["hangs-from"];
   const { heading } = fields;
   const isWrong =
     said === "track" ? ON_POLE.includes(heading) : said === "pole" && heading === "s-fold";
-  if (!isWrong) return [];
+  if (!isWrong) return trackForPole(fields, context);
   const other = said === "track" ? "pole" : "track";
   return [
     diagnostic(

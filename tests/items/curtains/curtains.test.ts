@@ -187,6 +187,15 @@ test("what hangs from a track begins at it: no rings, so the drop is longer by a
   expect(codes(hung({ "hangs-from": "pole", heading: "s-fold" }).made)).toContain(
     "heading-hangs-otherwise at items[0].hangs-from",
   );
+  // Nothing said, and a track bought: the four centimetres would be missing at the floor.
+  const hardware = [{ what: "White track 300 cm", trade: "58" }];
+  const unsaid = hung({ hardware }).made.diagnostics;
+  expect(unsaid.map((d) => [d.code, d.severity, d.keyPath])).toEqual([
+    ["track-for-pole", "warning", "items[0].hardware.0.what"],
+  ]);
+  for (const more of [{ "hangs-from": "track" }, { "hangs-from": "pole" }, { heading: "s-fold" }])
+    expect(codes(hung({ hardware, ...more }).made).join()).not.toContain("track-for-pole");
+  expect(codes(hung({ hardware: [{ what: "iron pole" }] }).made)).toEqual([]);
   // A tension pole between the walls of a recess has rings as any other.
   const between = hung({ "hangs-from": "pole", mount: "inside", pole: "239 cm" });
   expect(between.made.figures.finishedDropMm).toBe(2400);
