@@ -1,7 +1,7 @@
 import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
 import { sameWord } from "../fields/vocabulary.ts";
 import { allowancesSchema } from "./allowancesSchema.ts";
-import type { Known, Use } from "./checks/known.ts";
+import { calledIn, type Known, type Use } from "./checks/known.ts";
 import type { ItemTable } from "./itemTable.ts";
 import { formatKeys } from "./reading/formatKeys.ts";
 import { kindSynonyms } from "./reading/kindCalled.ts";
@@ -77,12 +77,28 @@ export function readRecords(input: RecordsInput): Records {
     (problem) => problem.file === "studio.md" || problem.code === "content-missing",
   );
   const studio = readStudio(sorted.studio, unread, studioOf(items), reading, base);
-  const known: Known = { ...base, makers: studio.makers, suppliers: studio.suppliers };
+  const called = calledIn("maker", studio.record?.fields.makers, ({ name }) => name).concat(
+    calledIn("supplier", studio.record?.fields.suppliers, ({ name }) => name),
+  );
+  const known: Known = {
+    ...base,
+    makers: studio.makers,
+    suppliers: studio.suppliers,
+    called: new Map(called),
+  };
   const cloths = readLibrary(sorted.cloths, clothSchema, reading, known, studio.currency);
   const objects = readLibrary(sorted.objects, objectSchema, reading, known, studio.currency);
+  const inProjects: Known = {
+    ...known,
+    called: new Map([
+      ...called,
+      ...calledIn("cloth", Object.fromEntries(cloths.records), ({ fields }) => fields.cloth),
+      ...calledIn("object", Object.fromEntries(objects.records), ({ fields }) => fields.object),
+    ]),
+  };
   const projects = sorted.projects.map((files) => ({
     id: files.id,
-    read: readProject(files, items, reading, known, studio.currency),
+    read: readProject(files, items, reading, inProjects, studio.currency),
   }));
   const diagnostics = [
     ...problems,

@@ -35,6 +35,17 @@ export const FAULTS: readonly {
     ],
   },
   {
+    name: "what a cloth and a maker are called where their own names are wanted",
+    files: {
+      ...changed(ROOM, "    maker: workroom", "    maker: The Loft\n    lining: Linen in slubs"),
+      "cloths/slub-linen.md": "---\ncloth: Linen, in slubs\nwidth: 137 cm\nkind: plain\n---\n",
+    },
+    says: [
+      "projects/quay/dining-room.md:20:12 error maker-unknown: There is no maker called “The Loft”. -> Did you mean workroom?",
+      "projects/quay/dining-room.md:21:13 error cloth-unknown: There is no cloth called “Linen in slubs”. -> Did you mean slub-linen?",
+    ],
+  },
+  {
     name: "rolls where a length is wanted",
     files: changed(ROOM, `drop: 92"`, `drop: 5 rolls`),
     says: [

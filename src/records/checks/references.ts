@@ -4,7 +4,7 @@ import { nearest } from "../../fields/suggest.ts";
 import { sameWord } from "../../fields/vocabulary.ts";
 import { type Card, complain } from "../reading/card.ts";
 import type { Leaf } from "../reading/collectLeaves.ts";
-import type { Known, RoomNames, Use } from "./known.ts";
+import { calledKey, type Known, type RoomNames, type Use } from "./known.ts";
 
 /** What came of looking after each name that a file points at. */
 export interface References {
@@ -22,6 +22,9 @@ const CLOTH_LIKE = new Set(["a cloth", "a lining", "an interlining", "a trim", "
 /** Words for having none of something. */
 const NOTHING = /^(none|no|without)$/i;
 
+const isSort = (what: string): what is "cloth" | "object" | "maker" | "supplier" =>
+  ["cloth", "object", "maker", "supplier"].includes(what);
+
 function unknown(
   card: Card,
   leaf: Leaf,
@@ -29,10 +32,13 @@ function unknown(
   what: string,
   names: Iterable<string>,
   otherwise: string,
+  called?: Known["called"],
 ): Outcome {
   const name = leaf.node.text.trim();
+  // What stands on documents is often written where the name of its file or its key is wanted.
+  const meant = isSort(what) ? called?.get(calledKey(what, name)) : undefined;
   const near =
-    nearest(name, names) ?? [...names].find((other) => slug(other) === slug(name)) ?? null;
+    meant ?? nearest(name, names) ?? [...names].find((other) => slug(other) === slug(name)) ?? null;
   return {
     diagnostic: complain(
       card,
@@ -68,6 +74,7 @@ function ofLibrary(card: Card, leaf: Leaf, known: Known, name: string): Outcome 
         ref !== "a cloth" && NOTHING.test(name)
           ? "Take the line out: what is not written is not made."
           : `Write its card: cloths/${name}.md`,
+        known.called,
       );
   }
   if (known.objects.has(name)) return { use: { library: "objects", id: name } };
@@ -79,6 +86,7 @@ function ofLibrary(card: Card, leaf: Leaf, known: Known, name: string): Outcome 
       "object",
       known.objects,
       `Write its card: objects/${name}.md`,
+      known.called,
     );
   return unknown(
     card,
@@ -238,6 +246,7 @@ function look(card: Card, leaf: Leaf, known: Known): Outcome {
       "maker",
       known.makers,
       `Add it to the makers in studio.md.${list([...known.makers])}`,
+      known.called,
     );
   if (ref === "a supplier" && known.suppliers && !known.suppliers.has(name))
     return unknown(
@@ -247,6 +256,7 @@ function look(card: Card, leaf: Leaf, known: Known): Outcome {
       "supplier",
       known.suppliers,
       `Add it to the suppliers in studio.md.${list([...known.suppliers])}`,
+      known.called,
     );
   if (ref === "a finding" && known.findings && !known.findings.includes(name))
     return unknown(
