@@ -48,6 +48,12 @@ export function leadOfCloth(card: ClothRecord, studio: StudioRecord): FoundLead 
   return { missing: { file: card.path, under: [], line: LINE, of: name } };
 }
 
+/** How long a supplier takes; null where it is not written. */
+export function leadOfSupplier(key: string, studio: StudioRecord): Duration | null {
+  const supplier = studio.fields.suppliers?.[key];
+  return supplier ? leadSaid(supplier) : null;
+}
+
 /** How long a maker takes. */
 export function leadOfMaker(key: string, studio: StudioRecord): FoundLead {
   const maker = studio.fields.makers?.[key];

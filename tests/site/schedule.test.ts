@@ -192,3 +192,19 @@ test("the client's own cloth is never ordered, and must be there all the same", 
     "Mon, 8 Feb 2027: Work begins: Bench",
   ]);
 });
+
+// Ready on Thursday 4 March, two working days before Monday the 8th; three weeks before that is Thursday 11 February.
+test("what is bought ready stands with the day on which it must be ordered, as far as its supplier's time is written", async () => {
+  const told = {
+    studio: "schedule: { ready: 2 working days }",
+    item: `    hardware: [{ what: iron pole, supplier: mill, trade: 50 }, { what: rings, supplier: mill, trade: 9 }, { what: hooks, trade: 1 }]`,
+  };
+  const { model, errors } = await schedule(told);
+  expect(errors).toEqual([]);
+  expect(model.bought).toEqual([
+    { day: "Thu, 11 Feb 2027", from: "The mill", what: "iron pole and rings" },
+  ]);
+  expect((await schedule({ ...told, mill: "" })).model.bought).toEqual([]);
+  expect((await schedule({ ...told, status: "fitted" })).model.bought).toEqual([]);
+  expect((await schedule()).model.bought).toEqual([]);
+});
