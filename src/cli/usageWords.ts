@@ -36,6 +36,10 @@ function tooMany(command: Command): string {
   const name = nameOf(command);
   const stays = [name, ...(first ?? [])].join(" ");
   if (takes.length === 0) return `Nothing comes after ${name}, but its options.`;
+  const measure = words.slice(1).find((word) => /^\d/.test(word));
+  const option = command.options.find(({ flags }) => flags.endsWith("<length>"));
+  if (measure !== undefined && option)
+    return `${name} takes fewer words than these. A measure stands behind its option: ${stays} ${words[0]} ${option.long} ${measure}`;
   const how = last.endsWith("[/room]")
     ? `A room stands behind its project with a slash: ${name} ${words.slice(0, 2).join("/")}`
     : `A name of several words stands in quotes: ${stays} "${words.join(" ")}"`;

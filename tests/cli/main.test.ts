@@ -180,6 +180,8 @@ test.each([
   [["check", "extra"], 'no project "extra". Projects: mill, quay.'],
   [["check", "quay", "extra"], "a slash: check quay/extra"],
   [["new", "project", "Orchard", "Row"], 'stands in quotes: new project "Orchard Row"'],
+  [["fits", "fern", "2m"], "A measure stands behind its option: fits fern --length 2m"],
+  [["swatch", "fern.jpg", "20cm"], "behind its option: swatch fern.jpg --shows 20cm"],
   [["new", "room", "quay", "Sitting", "room"], 'in quotes: new room quay "Sitting room"'],
   [["preview", "--port", "80x"], "whole number"],
   [["preview", "--json"], "no --json"],
