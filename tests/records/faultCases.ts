@@ -400,6 +400,13 @@ export const FAULTS: readonly {
     ],
   },
   {
+    name: "keys where a rate in words is wanted: how one is written",
+    files: changed("studio.md", "curtains: 48 per width", "curtains: { width: 48 }"),
+    says: [
+      "studio.md:11:78 error words-wanted: Words are wanted here, not keys. -> Write it for example as 48 per width. If the words have a colon, put them in quotes.",
+    ],
+  },
+  {
     name: "keys where words are wanted",
     files: changed(
       "studio.md",

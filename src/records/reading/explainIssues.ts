@@ -68,7 +68,9 @@ function explain(card: Card, schema: z.ZodType, issue: Issue, base: Path): Diagn
   const wanted = schemaAt(schema, inside, card, base);
   if (node === null) return [missing(card, path, wanted)];
   if (issue.code === "invalid_union" && wanted) return ofUnion(card, wanted, path, node);
-  return [wrongSort(card, path, wanted ? shapeOf(wanted) : null, node)];
+  return [
+    wrongSort(card, path, wanted ? shapeOf(wanted) : null, node, wanted ? notesOf(wanted) : {}),
+  ];
 }
 
 function explainKey(card: Card, path: Path, issue: Issue): Diagnostic[] {

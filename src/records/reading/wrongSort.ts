@@ -3,7 +3,7 @@ import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Node, Path } from "../frontMatter/node.ts";
 import { type Card, complain } from "./card.ts";
 import { bracketed, dashed, quotedEntry } from "./mendedLine.ts";
-import { isOptional, notesOf, type Shape, shapeOf } from "./shape.ts";
+import { isOptional, type Notes, notesOf, type Shape, shapeOf } from "./shape.ts";
 
 /** What a map would look like, with the keys that must be there. */
 function example(shape: Shape | null): string {
@@ -16,8 +16,14 @@ function example(shape: Shape | null): string {
   return `{ ${shown.join(", ")} }`;
 }
 
-/** Words where a list is wanted, a list where keys are wanted, and so on. */
-export function wrongSort(card: Card, path: Path, shape: Shape | null, node: Node): Diagnostic {
+/** Words where a list is wanted, a list where keys are wanted, and so on; `notes` are those of the field. */
+export function wrongSort(
+  card: Card,
+  path: Path,
+  shape: Shape | null,
+  node: Node,
+  { examples }: Notes = {},
+): Diagnostic {
   const wants = shape?.wants ?? "text";
   const shapes =
     shape?.wants === "one-of"
@@ -67,7 +73,7 @@ export function wrongSort(card: Card, path: Path, shape: Shape | null, node: Nod
         code: "words-wanted",
         message: "Words are wanted here, not keys.",
         expected: "words",
-        hint: "If the words have a colon, put them in quotes.",
+        hint: `${examples?.[0] ? `Write it for example as ${examples[0]}. ` : ""}If the words have a colon, put them in quotes.`,
         mended: quotedEntry(card, node),
       },
       node.spot,
