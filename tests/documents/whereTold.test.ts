@@ -53,3 +53,22 @@ test("one place more is named, as the words for it are no longer; a colour of no
     "Small touches: bay and bed quilt",
   );
 });
+
+test("thirteen cloths with names of sixty letters: each name has one line, and the page holds every row", () => {
+  const name = "The very long name of a cloth that somebody wished to call so";
+  const many = {
+    ...data,
+    scheme: {
+      roles: Array.from({ length: 13 }, () => ({ cloth: "rose", name })),
+      carried: Array.from({ length: 4 }, () => data.scheme.carried[0]),
+    },
+  } as unknown as RoomData;
+  const columns = () => ({ listWidth: 205, nameWidth: 62 });
+  const full = whereTold(many, "en-US", () => "Plain", columns, 200);
+  expect(full.heightMm).toBeLessThanOrEqual(200);
+  expect(full.rows[0]?.name).toMatch(/…$/);
+  expect(full.nameWidth).toBeGreaterThan(62);
+  // Where there is room the names keep what they ask for.
+  const roomy = whereTold(many, "en-US", () => "Plain", columns, 400);
+  expect([roomy.nameWidth, (roomy.rows[0]?.name.length ?? 0) > 50]).toEqual([62, true]);
+});

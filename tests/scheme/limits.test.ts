@@ -113,6 +113,8 @@ test("plain surface: forty parts in a hundred", () => {
   expect(plain(40e5)).toContain("plain-enough");
   expect(plain(39e5)).toContain("plain-short");
   expect(plain(39e5)).not.toContain("plain-enough");
+  // Of all that is seen nothing is patterned: no pattern has or lacks room.
+  expect(plain(1e12)).not.toContain("plain-enough");
 });
 
 test("what cards and photographs say is silent where there is nothing to say", () => {

@@ -1,7 +1,7 @@
 import { listed, shortened } from "../words/phrases.ts";
 
 /** A letter of a caption's lines below its name takes so much on average, in millimetres. */
-const LETTER_MM = 1.5;
+export const LETTER_MM = 1.5;
 
 /**
  * Where a cloth goes, for a caption that has one line of `widthMm` left for it: all places, else the first of them and an ellipsis.

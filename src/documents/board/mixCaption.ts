@@ -2,8 +2,8 @@ import type { RoleOf } from "../../scheme/roles.ts";
 import type { Swatch } from "../../swatches/swatch.ts";
 import { spelled } from "../../units/spelling.ts";
 import { AWAITED } from "../pictures/colourCard.ts";
-import { type Language, listed, roleWord } from "../words/phrases.ts";
-import { placesInOneLine } from "./captionPlaces.ts";
+import { type Language, listed, roleWord, shortened } from "../words/phrases.ts";
+import { LETTER_MM as PLACE_LETTER_MM, placesInOneLine } from "./captionPlaces.ts";
 import type { CloseUp } from "./closeUp.ts";
 import { CAPTION_MM, type HungPiece } from "./hangPiece.ts";
 
@@ -65,24 +65,32 @@ export interface Captioned {
   readonly closeUp: CloseUp | null;
 }
 
+/** A small name's letter, and how many lines of it, with one for the rest, stand in the channel over what hangs close below. */
+const SMALL_LETTER_MM = 1.64;
+const CHANNEL_NAME_LINES = 3;
+
 /** Name, role and place below a piece, at its left edge; as wide as the next piece beside it leaves. */
 export function mixCaption(h: HungPiece, hung: readonly HungPiece[], of: Captioned): MixCaption {
   const { x, y, swatch, role, language } = of;
   const next = hung.filter((o) => o.x > h.x && beside(o, h)).sort((a, b) => a.x - b.x)[0];
   const width = Math.max(h.width + 4, next ? next.x - h.x - 2 : of.fieldWidth - x - 8);
-  const lines = Math.ceil((swatch.name.length * NAME_LETTER_MM) / width);
   const isClose = hung.some((o) => hangsBelow(o, h));
-  const place = isClose ? placesInOneLine(of.places, width) : listed(of.places);
+  const most = Math.floor((width / SMALL_LETTER_MM) * CHANNEL_NAME_LINES * 0.85);
+  const name = isClose ? shortened(swatch.name, most) : swatch.name;
+  const lines = Math.ceil((name.length * NAME_LETTER_MM) / width);
   const kind = role
     ? roleWord(role.role, swatch.kind, of.isPaper)
     : spelled("where the colours come from", language);
   const unscaled = role !== null && swatch.photo !== null && swatch.photo.showsMm === null;
   const said = of.awaited ? `${kind}, ${AWAITED}` : unscaled ? `${kind}, not to scale` : kind;
+  // Of a name of several lines the rest has one line, role and place together.
+  const left = lines > 1 ? width - (said.length + 2) * PLACE_LETTER_MM : width;
+  const place = isClose ? placesInOneLine(of.places, left) : listed(of.places);
   return {
     x,
     y: y + h.height + 2,
     width,
-    name: swatch.name,
+    name,
     // A name of two lines or more leaves one line for the rest, so that the caption keeps to its channel.
     small: lines > 2,
     role: lines > 1 && place !== "" ? `${said}; ${place}` : said,

@@ -2,7 +2,7 @@ import type { TaxedLine } from "../../money/lines.ts";
 import { payable } from "../../money/payable.ts";
 import { pricesIn } from "../../money/pricesIn.ts";
 import { isKept, isReserve } from "../../money/reserve.ts";
-import { capital, within } from "../../units/capital.ts";
+import { capital } from "../../units/capital.ts";
 import {
   compareMoney,
   type Money,
@@ -17,8 +17,8 @@ import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
 import { currencySign } from "../words/bareMoney.ts";
 import type { Markup } from "../words/marks.ts";
-import { listed } from "../words/phrases.ts";
 import { starred, TO_COME } from "../words/stars.ts";
+import { roomsPhrase, stairHead, stepName, stepSentence } from "./budgetWords.ts";
 import { type BudgetRow, itemRows, soFar } from "./itemRows.ts";
 import { openNote } from "./openNote.ts";
 import { type Stair, type StairPart, stairSvg, stairWords } from "./stair.ts";
@@ -66,19 +66,6 @@ export interface Budget {
   readonly footnote: string;
 }
 
-const STEP_NAMES = ["First", "Second", "Third", "Fourth", "Fifth"];
-/** How easily a step is undone, by its hardest item. */
-export const STEP_WORDS: Readonly<Record<1 | 2 | 3, string>> = {
-  1: "Quick to do and easy to change. It sets the colours at once.",
-  2: "Made to measure, once its samples have hung in the room.",
-  3: "Hard to undo, so it waits until the rest has proved itself.",
-};
-
-/** First, second … last. */
-export function stepName(at: number, of: number): string {
-  return at === of - 1 && of > 1 ? "Last" : (STEP_NAMES[at] ?? `Step ${at + 1}`);
-}
-
 const DUE_WORDS: Readonly<Record<string, string>> = {
   approval: "when you sign",
   order: "when the cloth is ordered",
@@ -123,7 +110,10 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
           };
         }),
         sentence: spelled(
-          STEP_WORDS[m.phases.find((p) => p.phase === phase)?.commitment ?? 1],
+          stepSentence(
+            m.phases.find((p) => p.phase === phase)?.commitment ?? 1,
+            phases.length === 1,
+          ),
           language,
         ),
         sum: soFar(lines, print(payable(lines, m.taxIncluded, m.currency))),
@@ -203,8 +193,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
           : remaining.minor === 0n
             ? " That is the sum you set."
             : ` That is ${over} more than the sum you set.`;
-  const roomNames = data.rooms.map((r) => within(r.record.fields.room));
-  const rooms = roomNames.length > 0 ? `the ${listed(roomNames)}` : "the project";
+  const rooms = roomsPhrase(data.rooms.map((r) => r.record.fields.room));
   const isEmpty = groups.length === 0 && fees.length === 0;
   return {
     isEmpty,
@@ -212,10 +201,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     sentence: isEmpty
       ? `is listed to be made or bought for ${rooms}.`
       : `for ${rooms}${taxWords}.${leaves}`,
-    head:
-      stair.steps.length === 1
-        ? "One step"
-        : `${capital(["nothing", "one step", "two steps", "three steps", "four steps", "five steps"][stair.steps.length] ?? `${stair.steps.length} steps`)}, one after another`,
+    head: stairHead(groups.length),
     picture: unpriced ? null : stairSvg(stair, prefix),
     pictureWords: stairWords(stair),
     currency: symbol,

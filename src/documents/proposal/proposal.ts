@@ -47,6 +47,18 @@ function agreementWords(data: ProjectData, sum: string): string {
   return `I have read this proposal, ${issueWords(data)}, and agree to it and to ${comesTo}${choices ? ", changed by the choices that are ticked in it" : ""}. Please go ahead.`;
 }
 
+/** Of many cautions so many stand over the signature on its page; fewer would leave it nearly alone, more the page before it half empty. */
+const WITH_SIGNATURE = 3;
+
+/** Cautions that keep to the signature, and those before them, which may stand on an earlier page. */
+export function beforeSigning<T>(all: readonly T[]): {
+  readonly cautionsBefore: readonly T[];
+  readonly cautions: readonly T[];
+} {
+  const at = all.length > WITH_SIGNATURE + 1 ? all.length - WITH_SIGNATURE : 0;
+  return { cautionsBefore: all.slice(0, at), cautions: all.slice(at) };
+}
+
 /** The proposal of a project: cover, boards, the budget, what to decide, terms, cautions, signature. Client prices only. */
 export function proposalPage(data: ProjectData): Page {
   const { project, studio } = data;
@@ -99,10 +111,12 @@ export function proposalPage(data: ProjectData): Page {
     fitting: project.fields.fitting
       ? `Fitting is planned for ${dateInWords(project.fields.fitting, fields.language)}, if this is signed in time.`
       : "",
-    cautions: cautionsOf(
-      data.rooms.flatMap((r) => r.items),
-      fields.language,
-      "client",
+    ...beforeSigning(
+      cautionsOf(
+        data.rooms.flatMap((r) => r.items),
+        fields.language,
+        "client",
+      ),
     ),
     ways: [
       { href: wayTo(path, clientIndexPath(project.id)), text: "All documents" },

@@ -40,6 +40,8 @@ const WIDTH = 170;
 const BAR = 8.5;
 const PITCH = 12;
 const TOP = 9;
+/** Words stand so far off the limit's line. */
+const OFF_LINE = 1.5;
 const r = (n: number): string => svgNumber(n, 2);
 
 /** Strokes at 45 degrees over a box, for making and fitting. */
@@ -47,6 +49,16 @@ function hatching(x: number, y: number, w: number, h: number, id: string): strin
   let d = "";
   for (let at = x - h; at < x + w; at += 1.7) d += `M${r(at)} ${r(y + h)}l${r(h)} ${r(-h)}`;
   return `<clipPath id="${id}"><rect x="${r(x)}" y="${r(y)}" width="${r(w)}" height="${r(h)}"/></clipPath><path d="${d}" clip-path="url(#${id})" stroke="#23282e" stroke-width=".13" fill="none"/>`;
+}
+
+/** Where words end that the limit's line would run through: short of the line, or past it where they would then begin before the stair. */
+export function clearOf(
+  line: number | null,
+  { end, wide }: { readonly end: number; readonly wide: number },
+): number {
+  if (line === null || line < end - wide - OFF_LINE || line > end + OFF_LINE) return end;
+  const before = line - OFF_LINE;
+  return before >= wide ? before : line + OFF_LINE + wide;
 }
 
 /**
@@ -96,7 +108,11 @@ export function stairSvg(stair: Stair, prefix: string): Markup {
   if (stair.reserve) {
     const w = mm(value(stair.reserve.sum));
     out += `<rect x="${r(x)}" y="${r(lastY)}" width="${r(w)}" height="${BAR}" fill="none" stroke="#23282e" stroke-width=".25" stroke-dasharray="1.2 .8"/>`;
-    out += `<text class="drawn" x="${r(Math.min(WIDTH - 2, x + w))}" y="${r(lastY + BAR + 4.4)}" text-anchor="end" font-size="3.5">${escapeHtml(stair.reserve.words)}</text>`;
+    const end = clearOf(limit === null ? null : mm(limit), {
+      end: Math.min(WIDTH - 2, x + w),
+      wide: textWidthMm(stair.reserve.words, 3.5),
+    });
+    out += `<text class="drawn" x="${r(end)}" y="${r(lastY + BAR + 4.4)}" text-anchor="end" font-size="3.5">${escapeHtml(stair.reserve.words)}</text>`;
     x += w;
   }
   if (stair.limit && limit !== null) {

@@ -154,8 +154,8 @@ export function wherePageOf(
     return `${roleWord(role, swatch?.kind ?? null, paper)}${awaited}`;
   };
   const columns = (rows: readonly WhereRow[]) => ({ listWidth, nameWidth: nameWidthOf(rows) });
-  const { rows, square: side, heightMm } = whereTold(room, language, roleWords, columns, free);
-  const nameWidth = nameWidthOf(rows);
+  const told = whereTold(room, language, roleWords, columns, free);
+  const { rows, square: side, nameWidth, heightMm } = told;
   const below = free - heightMm;
   const underPlan = plan ? foot - plan.foot - UNDER_PLAN_GAP_MM : 0;
   const left = plan !== null && (underPlan > below || underPlan > UNDER_PLAN_MM);

@@ -5,22 +5,31 @@ import { type Language, listed, placesOf, shortened } from "../words/phrases.ts"
 import { rowsMm, squareFor, type WhereColumns, type WhereRow } from "./whereRows.ts";
 import { clothPlaces } from "./whereWords.ts";
 
-/** Up to so many titles a cloth's places are told by them, beyond it they are counted by kind; and so many of a colour's are told. */
+/**
+ * Up to so many titles a cloth's places are told by them, beyond it they are counted by kind; and so many of a colour's are told. A
+ * cloth's name is told up to so many letters, in a column so wide, millimetres, where that is not as wide as the names ask for.
+ */
 interface Fullness {
   readonly ofCloth: number;
   readonly ofColour: number;
+  readonly nameLetters: number;
+  readonly nameMm: number | null;
 }
 
+/** A longer name of a cloth is cut; the proposal has it in full. */
+const NAME_LETTERS = 60;
+const LONG = { nameLetters: NAME_LETTERS, nameMm: null };
+/** Many cloths with long names: each name on one line, so that the page holds them all. */
+const ONE_LINE = { nameLetters: 40, nameMm: 84 };
 /** From as many titles as one reads down to the fewest that still say something. */
 const FULLNESS: readonly Fullness[] = [
-  { ofCloth: 8, ofColour: 12 },
-  { ofCloth: 4, ofColour: 8 },
-  { ofCloth: 2, ofColour: 5 },
-  { ofCloth: 0, ofColour: 3 },
+  { ofCloth: 8, ofColour: 12, ...LONG },
+  { ofCloth: 4, ofColour: 8, ...LONG },
+  { ofCloth: 2, ofColour: 5, ...LONG },
+  { ofCloth: 0, ofColour: 3, ...LONG },
+  { ofCloth: 0, ofColour: 3, ...ONE_LINE },
+  { ofCloth: 0, ofColour: 1, ...ONE_LINE },
 ];
-
-/** A longer name of a cloth is cut; the board has it in full. */
-const NAME_LETTERS = 60;
 
 function clothWords(cloth: string, room: RoomData, language: Language, most: number): string {
   const places = clothPlaces(cloth, room, language);
@@ -55,12 +64,12 @@ function rowsOf(
   room: RoomData,
   language: Language,
   roleWords: (role: RoleOf) => string,
-  { ofCloth, ofColour }: Fullness,
+  { ofCloth, ofColour, nameLetters }: Fullness,
 ): WhereRow[] {
   const { roles, carried } = room.scheme;
   return [
     ...roles.map((role) => ({
-      name: shortened(role.name, NAME_LETTERS),
+      name: shortened(role.name, nameLetters),
       where: clothWords(role.cloth, room, language, ofCloth),
       role: roleWords(role),
     })),
@@ -76,6 +85,7 @@ function rowsOf(
 export interface WhereTold {
   readonly rows: readonly WhereRow[];
   readonly square: number;
+  readonly nameWidth: number;
   readonly heightMm: number;
 }
 
@@ -89,8 +99,11 @@ export function whereTold(
 ): WhereTold {
   const tellings = FULLNESS.map((fullness): WhereTold => {
     const rows = rowsOf(room, language, roleWords, fullness);
-    const square = squareFor(rows, columns(rows), height);
-    return { rows, square, heightMm: rowsMm(rows, { ...columns(rows), square }) };
+    const asked = columns(rows);
+    const widths = { ...asked, nameWidth: fullness.nameMm ?? asked.nameWidth };
+    const square = squareFor(rows, widths, height);
+    const heightMm = rowsMm(rows, { ...widths, square });
+    return { rows, square, nameWidth: widths.nameWidth, heightMm };
   });
   return tellings.find(({ heightMm }) => heightMm <= height) ?? (tellings.at(-1) as WhereTold);
 }

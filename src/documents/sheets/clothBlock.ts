@@ -11,8 +11,16 @@ import { type Markup, marked } from "../words/marks.ts";
 import type { Language } from "../words/phrases.ts";
 import { boltHeight, boltRows, boltScale, boltWidth, offCutWords } from "./bolt.ts";
 import { printedThrough } from "./boltMotifs.ts";
-import { type ClothRow, clothHeight, listColumns, widthBeside, wrapped } from "./clothHeight.ts";
-import { cutGroups, cutNumbers } from "./cutNumbers.ts";
+import {
+  type ClothRow,
+  clothHeight,
+  inOneLine,
+  listColumns,
+  widthBeside,
+  wrapped,
+} from "./clothHeight.ts";
+import { cutGroups, cutNumbers, placeWords } from "./cutNumbers.ts";
+import { TEXT_WIDTH } from "./itemHeights.ts";
 import { openReasons } from "./openReasons.ts";
 import { countedWords, spokenPieces } from "./spokenPieces.ts";
 
@@ -39,7 +47,7 @@ function cutRows(
       at: marked(
         `${lengthName(cloth, first.length)}${cut.pieces.map((p) => printLength(p.y, units)).join(", ")}`,
       ),
-      left: marked([...new Set(cut.pieces.map((p) => printLength(p.x, units)))].join(", ")),
+      left: marked(placeWords(cut.pieces.map((p) => printLength(p.x, units)))),
       because: marked(first.because),
     };
   });
@@ -95,8 +103,6 @@ function washedWords({ facts, plan, lot }: ClothQuantity): string {
 /** A plan this short on paper has its words beside it; one this much shorter its list of cuts too, where that takes less of the page. */
 const SHORT_MM = 62;
 const LIST_BESIDE_MM = 44;
-/** Letters of piece and item for which a list over the whole width has room on one line. */
-const ONE_LINE_LETTERS = 80;
 /** What stands beside a plan on paper: the distances from the left selvedge, or the words over it. */
 const BESIDE_PLAN = 20;
 const MOST_OFF_CUTS = 8;
@@ -118,21 +124,17 @@ function lotsWords(data: ProjectData, { lots }: ClothQuantity): string {
   return words === "" ? "" : `No one lot holds everything. ${capital(words)}.`;
 }
 
-interface Named {
-  readonly piece: string;
-  readonly item: string;
-}
-
-/** Whether what a piece is and what it is for have room on one line of a list over the whole width. */
-function inOneLine(rows: readonly Named[]): boolean {
-  const longest = (of: (row: Named) => string) => Math.max(0, ...rows.map((r) => of(r).length));
-  return longest((r) => r.piece) + longest((r) => r.item) <= ONE_LINE_LETTERS;
-}
-
 /** The names and the distances of a cut as they are read, without the marks of their fractions. */
-function plainRow({ piece, item, size, at, left }: ReturnType<typeof cutRows>[number]): ClothRow {
+function plainRow({
+  number,
+  piece,
+  item,
+  size,
+  at,
+  left,
+}: ReturnType<typeof cutRows>[number]): ClothRow {
   const plain = ({ html }: Markup) => html.replace(/<[^>]+>/g, "");
-  return { piece, item, size: plain(size), at: plain(at), left: plain(left) };
+  return { number, piece, item, size: plain(size), at: plain(at), left: plain(left) };
 }
 
 /** What is said of the signs of a pattern on its plan. */
@@ -178,7 +180,7 @@ export function clothBlock(data: ProjectData, planned: ClothQuantity, prefix: st
   const plainRows = rows.map(plainRow);
   const placing = {
     short: long <= SHORT_MM,
-    oneLine: inOneLine(rows),
+    oneLine: inOneLine(plainRows),
     boltColumnMm: Math.max(40, Math.round(long) + BESIDE_PLAN),
   };
   const state = notForCutting.length > 0 ? `NOT FOR CUTTING. ${notForCutting.join(" ")}` : released;
@@ -189,7 +191,7 @@ export function clothBlock(data: ProjectData, planned: ClothQuantity, prefix: st
       data.project.fields.project,
       `Lot: ${lot}`,
       `Plan ${cloth.plan.number}`,
-    ],
+    ] as [string, string, string, string],
     frames: state === "" ? [] : [state],
     over: `${lots} ${over}`,
     words: [`${used} ${start}`, offCuts],
@@ -207,7 +209,7 @@ export function clothBlock(data: ProjectData, planned: ClothQuantity, prefix: st
     listBeside,
     heightMm,
     roomyMm: wraps ? (below as number) : heightMm,
-    columnsMm: listColumns(plainRows, widthBeside(placing.boltColumnMm)),
+    columnsMm: listColumns(plainRows, listBeside ? widthBeside(placing.boltColumnMm) : TEXT_WIDTH),
     name: cloth.facts.name,
     head: marked(over),
     parts,

@@ -1,8 +1,8 @@
 import {
   BODY,
   framesHeight,
-  headHeight,
   linesOf,
+  planHeadHeight,
   SMALL,
   setWidth,
   TEXT_WIDTH,
@@ -10,7 +10,7 @@ import {
 
 /** What a cloth's block says, plainly, and how its plan is drawn. */
 export interface ClothWords {
-  readonly head: readonly string[];
+  readonly head: readonly [string, string, string, string];
   readonly frames: readonly string[];
   /** Over the plan. */
   readonly over: string;
@@ -27,6 +27,7 @@ export interface ClothWords {
 }
 
 export interface ClothRow {
+  readonly number: string;
   readonly piece: string;
   readonly item: string;
   readonly size: string;
@@ -40,6 +41,9 @@ const NUMBERS = 9;
 const COUNTS = 10.5;
 const LEAST_PLACE = 16.5;
 const MOST_PLACE = 19;
+/** Over the whole width: columns of numbers, and of distances from the start, from the least. */
+const NUMBERS_WIDE = [9, 13, 18, 24];
+const PLACES_WIDE = [24, 30, 38, 46];
 /** How the names of items and of pieces may share what is left: the items' part. */
 const SPLITS = [0.5, 0.4, 0.6, 0.35, 0.65];
 /** How much text a place has in a list over the whole width. */
@@ -54,9 +58,23 @@ function widest(texts: readonly string[]): number {
   return Math.max(0, ...texts.map((text) => setWidth(text, SMALL.em)));
 }
 
+/** Whether numbers, names and sizes have room on one line of a list over the whole width, beside columns of places that are not too narrow. */
+export function inOneLine(rows: readonly ClothRow[]): boolean {
+  const column = (of: (row: ClothRow) => string) => widest(rows.map(of)) + CELL_SPACE;
+  const place = (of: (row: ClothRow) => string) =>
+    Math.min(PLACE, Math.max(LEAST_PLACE, column(of)));
+  const named = [column((r) => r.number), column((r) => r.item), column((r) => r.piece)];
+  const others = [COUNTS, column((r) => r.size), place((r) => r.at), place((r) => r.left)];
+  return [...named, ...others].reduce((a, b) => a + b) <= TEXT_WIDTH;
+}
+
 /** A row's lines with its columns so wide, millimetres, their space included. */
-function rowLines(row: ClothRow, [item = 0, piece = 0, at = 0, left = 0]: readonly number[]) {
+function rowLines(
+  row: ClothRow,
+  [number = 0, item = 0, piece = 0, , , at = 0, left = 0]: readonly number[],
+): number {
   const cells = [
+    [row.number, number],
     [row.item, item],
     [row.piece, piece],
     [row.at, at],
@@ -66,29 +84,37 @@ function rowLines(row: ClothRow, [item = 0, piece = 0, at = 0, left = 0]: readon
 }
 
 /**
- * Columns of a list beside its plan, millimetres: number, item, piece, count, size (never broken), from the start, from the selvedge. The
- * two of names share what the others leave so that the list is shortest.
+ * Columns of a list, millimetres: number, item, piece, count, size (never broken), from the start, from the selvedge. Over the whole width
+ * numbers and places may be wider, where many pieces of one line lie at many places. What the others leave the two of names share; the
+ * widths are those with which the list is shortest.
  */
 export function listColumns(rows: readonly ClothRow[], width: number): number[] {
+  const isWide = width >= TEXT_WIDTH;
   const size = Math.ceil(CELL_SPACE + widest(["Cut, width ×", ...rows.map((r) => r.size)]));
   const place = (texts: readonly string[]) =>
     Math.min(MOST_PLACE, Math.max(LEAST_PLACE, widest(texts) + CELL_SPACE));
   const at = place(rows.map((r) => r.at));
   const left = place(rows.map((r) => r.left));
-  const names = width - NUMBERS - COUNTS - size - at - left;
-  const linesAt = (part: number) => {
-    const columns = [names * part, names * (1 - part), at, left];
-    return rows.reduce((sum, row) => sum + rowLines(row, columns), 0);
-  };
-  const part = SPLITS.reduce((best, next) => (linesAt(next) < linesAt(best) ? next : best));
-  const exact = [NUMBERS, names * part, names * (1 - part), COUNTS, size, at, left];
+  const ways = (isWide ? NUMBERS_WIDE : [NUMBERS]).flatMap((numbers) =>
+    (isWide ? [at, ...PLACES_WIDE] : [at]).flatMap((from) =>
+      SPLITS.map((part) => {
+        const names = width - numbers - COUNTS - size - from - left;
+        return [numbers, names * part, names * (1 - part), COUNTS, size, from, left];
+      }),
+    ),
+  );
+  const linesAt = (columns: readonly number[]) =>
+    rows.reduce((sum, row) => sum + rowLines(row, columns), 0);
+  const exact = ways
+    .map((columns) => ({ columns, lines: linesAt(columns) }))
+    .reduce((best, next) => (next.lines < best.lines ? next : best)).columns;
   return exact.map((mm) => Math.round(mm * 10) / 10);
 }
 
 /** Whether a row of such a list takes more than one line. */
 export function wrapped(rows: readonly ClothRow[], width: number): boolean {
-  const [, item = 0, piece = 0, , , at = 0, left = 0] = listColumns(rows, width);
-  return rows.some((row) => rowLines(row, [item, piece, at, left]) > 1);
+  const columns = listColumns(rows, width);
+  return rows.some((row) => rowLines(row, columns) > 1);
 }
 
 /** The width beside a plan. */
@@ -99,12 +125,10 @@ export function widthBeside(boltColumnMm: number): number {
 /** About how tall a list of cuts is in a width, millimetres. */
 function listHeight({ rows, oneLine, listBeside }: ClothWords, width: number): number {
   if (rows.length === 0) return 0;
-  const [, item = 0, piece = 0, , , at = 0, left = 0] = listColumns(rows, width);
-  const columns = listBeside
-    ? [item, piece, at, left]
-    : oneLine
-      ? [width, width, PLACE, PLACE]
-      : [width / 4, width / 4, PLACE, PLACE];
+  const columns =
+    oneLine && !listBeside
+      ? [width, width, width, COUNTS, width, PLACE, PLACE]
+      : listColumns(rows, width);
   const lines = rows.map((row) => rowLines(row, columns));
   const head = listBeside ? LIST_BESIDE : LIST_WIDE;
   return head + lines.reduce((sum, n) => sum + n * ROW_LINE + ROW_SPACE, 0);
@@ -115,7 +139,7 @@ export function clothHeight(cloth: ClothWords): number {
   const lines = (texts: readonly string[], width: number) =>
     texts.reduce((sum, text) => sum + linesOf(text, width, BODY.em) * BODY.line, 0);
   const above =
-    headHeight(cloth.head) + framesHeight(cloth.frames) + lines([cloth.over], TEXT_WIDTH);
+    planHeadHeight(cloth.head) + framesHeight(cloth.frames) + lines([cloth.over], TEXT_WIDTH);
   const below = lines(cloth.estimates, TEXT_WIDTH);
   const beside = widthBeside(cloth.boltColumnMm);
   const wide = cloth.short ? beside : TEXT_WIDTH;

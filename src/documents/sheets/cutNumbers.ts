@@ -14,16 +14,23 @@ export function cutNumbers(cloth: ClothQuantity): ReadonlyMap<string, number> {
 
 /** A line of the cut list: pieces that are alike in all that a cutter must know. */
 export interface CutGroup {
-  /** `3`, `1 to 6`, or `2, 4`. */
+  /** `3`, `1 to 6`, `2, 4`, or `3 to 8, 11`. */
   readonly numbers: string;
   readonly words: string;
   readonly pieces: readonly PlannedPiece[];
 }
 
-function numberWords(numbers: readonly number[]): string {
-  const run = numbers.every((n, at) => at === 0 || n === (numbers[at - 1] as number) + 1);
-  const first = numbers[0] as number;
-  return numbers.length > 2 && run ? `${first} to ${numbers.at(-1)}` : numbers.join(", ");
+/** Numbers in rising order, three or more that follow each other as a run: `3 to 8, 11, 12`. */
+export function numberWords(numbers: readonly number[]): string {
+  const runs: number[][] = [];
+  for (const n of numbers) {
+    const run = runs.at(-1);
+    if (run?.at(-1) === n - 1) run.push(n);
+    else runs.push([n]);
+  }
+  return runs
+    .map((run) => (run.length > 2 ? `${run[0]} to ${run.at(-1)}` : run.join(", ")))
+    .join(", ");
 }
 
 /** Pieces of one name, item, surface, size, register and length together: which is which is said here even where the plan is too small for names. */
@@ -50,4 +57,12 @@ export function cutGroups(cloth: ClothQuantity): CutGroup[] {
     words: (pieces[0] as PlannedPiece).piece,
     pieces,
   }));
+}
+
+/**
+ * The distances of a line's pieces from the selvedge: once where all are alike, else one for each in the order of their numbers, since
+ * two distances for three pieces cannot be cut from.
+ */
+export function placeWords(each: readonly string[]): string {
+  return new Set(each).size === 1 ? (each[0] as string) : each.join(", ");
 }

@@ -72,6 +72,22 @@ export function headHeight([heading = "", where = "", ...last]: readonly string[
   return Math.max(...tall) + HEAD_RULE;
 }
 
+/** The widest that a cutting plan's project and its lot stand beside the cloth's name, which has what they leave, as in the style sheet. */
+const PLAN_PROJECT = 30;
+const PLAN_LOT = 32;
+
+/** A cutting plan's head: its cloth, the project, the lot and the plan's number. */
+export function planHeadHeight(head: readonly [string, string, string, string]): number {
+  const [heading, project, lot, number] = head;
+  const wide = (text: string, most: number) => Math.min(most, setWidth(text, BODY.em) + 1);
+  const columns = [wide(project, PLAN_PROJECT), wide(lot, PLAN_LOT), wide(number, LAST_PARTS)];
+  const left = TEXT_WIDTH - columns.reduce((a, b) => a + b + PARTS_GAP, 0);
+  const tall = [project, lot, number].map(
+    (text, at) => linesOf(text, columns[at] as number, BODY.em) * BODY.line,
+  );
+  return Math.max(linesOf(heading, left, HEADING.em) * HEADING.line, ...tall) + HEAD_RULE;
+}
+
 /** Framed words at a block's head. */
 export function framesHeight(frames: readonly string[]): number {
   return frames.reduce(

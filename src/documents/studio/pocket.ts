@@ -14,6 +14,7 @@ import type { ProjectData, RoomData } from "../projectData.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import { countWord, type Language, listed } from "../words/phrases.ts";
+import { isTallCard } from "./pocketHeight.ts";
 import { studioPage } from "./studioPage.ts";
 
 /** A cutting on the card, in millimetres; cloth stands at one quarter of its size. */
@@ -58,7 +59,10 @@ export function pocketPage(data: ProjectData): Page {
     to: ["findings", "samples"],
     model: {
       itsColours: spelled("Its colours", studio.fields.language),
-      cards: data.rooms.map((room, at) => cardOf(data, room, book, `p${at}`)),
+      cards: data.rooms.map((room, at) => {
+        const card = cardOf(data, room, book, `p${at}`);
+        return { ...card, isTall: isTallCard({ ...card, lists: listsOf(card) }) };
+      }),
     },
     pictures: book.pictures,
   });
@@ -91,6 +95,12 @@ function cardOf(data: ProjectData, room: RoomData, book: PictureBook, prefix: st
     }),
     measures: measuresOf(data, room),
   };
+}
+
+/** The lines of a card's lists, plainly. */
+function listsOf({ lacks, open, measures }: PocketCard): string[][] {
+  const plain = ({ html }: Markup): string => html.replace(/<[^>]+>/g, "");
+  return [lacks.map(plain), [...open], measures.map((m) => `${m.what} ${plain(m.size)}`)];
 }
 
 function placesWords(count: number, touches: number): string {

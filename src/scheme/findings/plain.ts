@@ -9,6 +9,8 @@ export const LEAST_PLAIN = 0.4;
 export function plainFindings(input: FindingInput): Finding[] {
   const { plainShare: share, plainClosed, say, room } = input;
   if (share === null || room.fields.approach === "free") return [];
+  // Of a room without a pattern there is nothing to say of how much room its patterns have.
+  if (Math.round(share * 100) === 100) return [];
   const short = share < LEAST_PLAIN;
   if (short && input.traditions.covers) return [];
   const closed =
