@@ -1,6 +1,7 @@
 import { expect, test } from "vitest";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
-import { type Design, discs, photograph, plain, seeded, sprigs } from "./made.ts";
+import { creased } from "./creased.ts";
+import { type Design, discs, plain, sprigs } from "./made.ts";
 import { measured, PLACE, pattern, SHOT, type SPRIG } from "./shown.ts";
 
 /** Repeat of a creased photograph. */
@@ -21,35 +22,6 @@ test("a pattern so faint that its colours cannot be parted has its repeat; a pla
   expect(saysNear(design)).toBe(true);
   expect(saysNear(plain("#e6dcc6"))).toBe(false);
 });
-
-/** A photograph with the soft shades of three folds, and its colour in blocks of 16 pixels as a camera's file keeps what is faint. */
-function creased(design: Design, seed: number, coarse = 2.5) {
-  const { data, width, height } = photograph(design, { ...SHOT, noise: 3, seed });
-  const random = seeded(seed);
-  const folds = [0, 1, 2].map(() => ({
-    turn: Math.PI * random(),
-    at: 0.7 * (random() - 0.5),
-    wide: 0.05 + 0.04 * random(),
-  }));
-  const across = Math.ceil(width / 16);
-  const blocks = Array.from(
-    { length: across * Math.ceil(height / 16) },
-    () => coarse * (2 * random() - 1),
-  );
-  const pixels = data.map((value, i) => {
-    const p = Math.floor(i / 3);
-    const [x, y] = [p % width, Math.floor(p / width)];
-    let light = 1;
-    for (const { turn, at, wide } of folds) {
-      const [u, v] = [x / width - 0.5, y / width - 0.4];
-      const off = (u * Math.cos(turn) + v * Math.sin(turn) - at) / wide;
-      light *= 1 - 0.15 * Math.exp(-off * off);
-    }
-    const hue = blocks[Math.floor(y / 16) * across + Math.floor(x / 16)] as number;
-    return Math.max(0, Math.min(255, Math.round(value * light + (1 - (i % 3)) * hue)));
-  });
-  return { width, height, data: pixels };
-}
 
 test("folds and coarse colour do not hide a faint pattern, nor folds make one of a plain", () => {
   const faint: typeof SPRIG = ["#e6dcc6", "#dcd2bc", "#e1d7c1", "#dad0ba"];

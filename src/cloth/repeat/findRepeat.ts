@@ -46,6 +46,8 @@ const DRAWN = 0.55;
 const PERHAPS_DRAWN = 0.25;
 /** Part of all that wavers which figures are at least: less is the yarns' own. */
 const LEAST_DRAWN = 0.06;
+/** That rise where shades are taken out narrowly, from which they are drawn: a fold's soft shade across the bands is gone there. */
+const STAYS_DRAWN = 0.4;
 /** Part of that rise at which the figures agree at a lattice's points. */
 const AGREED = 0.5;
 
@@ -76,7 +78,30 @@ export function findRepeat(field: ScaledField, signs: ColourSigns): FoundRepeat 
   const inHues: ScaledField = { ...field, channels: [none, ...hues] };
   if (agreementOf(found) >= CLEAR) return byHues(better(found, whole()), inHues);
   if (found.stripes || found.lattice) return byHues(found, inHues);
-  return repeatIn(field, seenPattern(inHues), signs);
+  return wideBands(found, field, light, signs) ?? repeatIn(field, seenPattern(inHues), signs);
+}
+
+/** Agreement of a band's edges with themselves along it: no fold is so straight, or its shade so sharp. */
+const STRAIGHT = 0.8;
+/** Degrees by which bands and their edges may run apart. */
+const APART_DEG = 1.5;
+
+/**
+ * Stripes whose bands are so wide that of them their edges alone are left where shades are taken out narrowly: then it is not seen how
+ * they come again. They are looked for in the whole lightness where the edges run straight, and must run as these do; else null.
+ */
+function wideBands(
+  { correlation }: FoundRepeat,
+  field: ScaledField,
+  light: ScaledField,
+  signs: ColourSigns,
+): FoundRepeat | null {
+  const edges = signs.isToned() ? findStripes(correlation) : null;
+  if (!edges || edges.along < STRAIGHT) return null;
+  const found = repeatIn(field, seenPattern(light), signs);
+  if (!found.stripes) return null;
+  const turned = Math.abs(found.stripes.directionDeg - edges.directionDeg);
+  return Math.min(turned, 180 - turned) <= APART_DEG ? found : null;
 }
 
 /** What was found by lightness, its cells compared by their hues, which have no shade that must be taken out narrowly. */
@@ -109,7 +134,12 @@ function repeatIn(
     ridge.along >= STEADY * (lattice?.score ?? 0) &&
     alongOverAcross(relief, ridge.directionDeg) < CROSSED;
   const figures = isStriped ? figuresOf(relief, ridge.directionDeg) : null;
-  const isDrawn = figures !== null && figures.rise >= DRAWN && figures.part >= LEAST_DRAWN;
+  const isDrawn =
+    ridge !== null &&
+    figures !== null &&
+    figures.rise >= DRAWN &&
+    figures.part >= LEAST_DRAWN &&
+    narrowRise(field, seen, ridge) >= STAYS_DRAWN;
   const drawn = isDrawn ? latticeOfFigures(lattice, figures) : null;
   if (isStriped && !drawn) {
     const plain = !parted && Math.min(ridge.along, ridge.confidence) < TONED;
@@ -127,6 +157,12 @@ function repeatIn(
   const uneven = unevenness(telling, whole.basis)?.errors ?? 0;
   const loose = looseness(telling, whole.basis);
   return { ...refined.seen, stripes: null, lattice: { ...whole, uneven, loose } };
+}
+
+/** How far what is drawn on the bands rises again along them where shades are taken out narrowly. */
+function narrowRise(field: ScaledField, { tilt }: SeenPattern, { directionDeg }: Stripes): number {
+  const narrow = levelled(softened(reliefOf(field, NARROW)), tilt);
+  return figuresOf(narrow, directionDeg).rise;
 }
 
 /** The lattice of figures on bands: that of the whole where the figures agree at its points, else their own; null where neither holds. */
