@@ -17,7 +17,7 @@ const r = svgNumber;
 
 function rounded(mm: number, units: UnitSystem): string {
   const exact = Length.mm((Math.round(mm * 100) / 100).toString());
-  if (units === "inches") return printLength(exact.nearest(Length.inches("0.25")), units);
+  if (units === "inches") return printLength(exact.nearest(Length.inches("0.125")), units);
   return printLength(exact.nearest(Length.mm(mm < 100 ? 1 : 5)), units);
 }
 

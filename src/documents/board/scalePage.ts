@@ -164,6 +164,16 @@ function lengthWords({ swatch, isShort }: Strip, units: UnitSystem): string {
   return [...(said.length > 0 ? [said.join(", ")] : []), AWAITED].join("; ");
 }
 
+/** The widest that a caption runs, and how far it keeps from the distances at the right. */
+const WIDEST_CAPTION = 125;
+const CLEAR_OF_DISTANCES = 12;
+
+/** A caption is as wide as its length; the last one, at whose right the page is free, runs on there rather than down over the ladder. */
+function captionWidth(strip: Strip, free: number | null): number {
+  const own = Math.max(strip.width + 1, 24);
+  return free === null ? own : Math.max(own, Math.min(WIDEST_CAPTION, free - strip.x));
+}
+
 /** The scale page of a room: every pattern as a length at one true scale, the ladder of motifs, and how each reads across the room. */
 export function scalePageOf(
   data: ProjectData,
@@ -254,10 +264,10 @@ export function scalePageOf(
     pan: sheetPart(sheet.margin.left - 4, top - 6, distanceX - 8, base + 8),
     acrossSvg,
     acrossPan: sheetPart(distanceX, top - 7, distanceX + 66, (rows.at(-1)?.y ?? top) + 25),
-    captions: lengths.map((l) => ({
+    captions: lengths.map((l, at) => ({
       x: l.x,
       y: top + l.height + 2.4,
-      width: Math.max(l.width + 1, 24),
+      width: captionWidth(l, at === lengths.length - 1 ? distanceX - CLEAR_OF_DISTANCES : null),
       name: l.swatch.name,
       words: marked(lengthWords(l, units)),
     })),
