@@ -5,10 +5,10 @@ import type { ProjectData, RoomData } from "../projectData.ts";
 import { type ElevationPage, elevationPages } from "../room/elevation.ts";
 import { type WherePage, wherePageOf } from "../room/wherePage.ts";
 import { dateInWords } from "../words/dates.ts";
-import { scaleWords } from "../words/phrases.ts";
 import { boardWords } from "../words/prose.ts";
 import { type GreyPage, greyPageOf } from "./greyPage.ts";
 import { type Mix, mixOfRoom } from "./mix.ts";
+import { listHead, shownAlike, shownAt } from "./oneOrMore.ts";
 import { type ScalePage, scalePageOf } from "./scalePage.ts";
 import { boardSheet } from "./sheetGeometry.ts";
 import { CROWD_SHIFT_MM, type StripPart, shareStrip, stripLeaders } from "./strip.ts";
@@ -128,8 +128,8 @@ export function boardOf(
     further: words.further,
     decisions: room.record.fields.decisions ?? [],
     decisionsY: mix.lowerTop,
-    smallScale: `Cloths are shown at ${scaleWords(mix.scale)}.`,
-    screenScale: "All cloths are shown at one scale.",
+    smallScale: shownAt(mix.captions.length, mix.scale),
+    screenScale: shownAlike(mix.captions.length),
     small: spelled(
       `Paper and screens cannot show colour exactly: please judge from the sample, in the room, by day and by lamp.`,
       data.studio.fields.language,
@@ -141,7 +141,7 @@ export function boardOf(
     pageTitleY: sheet.margin.top - 3.4,
     underPageTitleY: sheet.margin.top + 16,
     whereY: sheet.margin.top + 20,
-    eachColour: spelled("Each colour", data.studio.fields.language),
+    eachColour: spelled(listHead("colour", where.colours.length), data.studio.fields.language),
     elevations: elevationPages(data, room, sheet, book, prefix),
     where: where.plan || where.cloths.length + where.colours.length > 0 ? where : null,
     grey: spelled("grey", data.studio.fields.language),

@@ -13,6 +13,7 @@ import { fillOf, mostOnPaper } from "./cuttingFill.ts";
 import { shadowOf, tileImages } from "./cuttings.ts";
 import { type DistanceRow, distanceRows, pitchOf } from "./distanceRows.ts";
 import { edgePath } from "./edges.ts";
+import { scaleTitle } from "./oneOrMore.ts";
 import { repeatWords } from "./repeatWords.ts";
 import { rulerSvg } from "./ruler.ts";
 import { type LadderNote, ladderNote, ladderSvg, spokenOf } from "./scaleLadder.ts";
@@ -30,6 +31,8 @@ export interface ScaleCaption {
 
 export interface ScalePage {
   readonly title: string;
+  /** One pattern hangs here, beside no other. */
+  readonly isAlone: boolean;
   /** The scale in words, which is true on paper alone. */
   readonly scaleWords: string;
   /** The lengths between their rulers, and the ladder of motifs below them. */
@@ -254,7 +257,8 @@ export function scalePageOf(
     across,
   );
   return {
-    title: swatches.length > 2 ? "Large, middling, small" : "Large and small",
+    title: scaleTitle(swatches.length),
+    isAlone: swatches.length === 1,
     scaleWords: scaleWords(scale).replace(" their ", " its "),
     svg,
     glance: {

@@ -2,6 +2,7 @@ import type { RoleOf } from "../../scheme/roles.ts";
 import { shownMm } from "../../swatches/period.ts";
 import { capital } from "../../units/capital.ts";
 import { spelled } from "../../units/spelling.ts";
+import { cuttingWords, listHead } from "../board/oneOrMore.ts";
 import type { BoardSheet } from "../board/sheetGeometry.ts";
 import { type SheetPart, sheetPart } from "../board/sheetPart.ts";
 import { partAboutMotif } from "../pictures/aboutMotif.ts";
@@ -24,7 +25,8 @@ export interface WherePage {
   readonly planWords: string;
   /** How wide they run: clear of the lists. */
   readonly planWordsWidth: number;
-  /** That the cuttings are not at one scale. */
+  readonly clothHead: string;
+  /** That the cuttings are not at one scale; empty of one cloth alone. */
   readonly cuttingWords: string;
   readonly cloths: readonly {
     readonly name: string;
@@ -174,7 +176,8 @@ export function wherePageOf(
         )
       : "",
     planWordsWidth: listX - margin.left - PLAN_WORDS_GAP_MM,
-    cuttingWords: "Each cutting shows a motif of its cloth; they are not at one scale.",
+    clothHead: listHead("cloth", roles.length),
+    cuttingWords: cuttingWords(roles.length),
     cloths: roles.map((role, at) => ({
       name: rows[at]?.name ?? role.name,
       role: rows[at]?.role ?? "",
