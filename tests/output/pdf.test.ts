@@ -123,7 +123,9 @@ test("every page of a maker's sheet begins with an item or a cutting plan: none 
   for (const { name, texts } of sheets) {
     const html = await readFile(join(demo.out, name.replace(/pdf$/, "html")), "utf8");
     const headings = [
-      ...html.matchAll(/<header class="item-head(?: plan-head)?"><h2>(.*?)<\/h2>/g),
+      ...html.matchAll(
+        /<header class="item-head(?: plan-head" style="--project:\d+)?"><h2>(.*?)<\/h2>/g,
+      ),
     ].map((m) => plain(m[1] as string));
     expect(headings.length, name).toBeGreaterThan(1);
     for (const [at, text] of texts.entries()) {

@@ -20,7 +20,7 @@ import {
   wrapped,
 } from "./clothHeight.ts";
 import { cutGroups, cutNumbers, placeWords } from "./cutNumbers.ts";
-import { TEXT_WIDTH } from "./itemHeights.ts";
+import { planProjectMm, TEXT_WIDTH } from "./itemHeights.ts";
 import { openReasons } from "./openReasons.ts";
 import { countedWords, spokenPieces } from "./spokenPieces.ts";
 
@@ -208,6 +208,7 @@ export function clothBlock(data: ProjectData, planned: ClothQuantity, prefix: st
     ...placing,
     listBeside,
     heightMm,
+    projectMm: planProjectMm(plain.head),
     roomyMm: wraps ? (below as number) : heightMm,
     columnsMm: listColumns(plainRows, listBeside ? widthBeside(placing.boltColumnMm) : TEXT_WIDTH),
     name: cloth.facts.name,

@@ -75,12 +75,28 @@ export function headHeight([heading = "", where = "", ...last]: readonly string[
 /** The widest that a cutting plan's project and its lot stand beside the cloth's name, which has what they leave, as in the style sheet. */
 const PLAN_PROJECT = 30;
 const PLAN_LOT = 32;
+/** The widest that the project stands where the cloth's name is so short that all four are on one line. */
+const PLAN_PROJECT_ROOMY = 48;
+
+/** How wide a cutting plan's project may stand in its head, millimetres: wider where all of the head is then on one line. */
+export function planProjectMm(head: readonly [string, string, string, string]): number {
+  const [heading, project, lot, number] = head;
+  const others = [project, lot, number].map((text) => setWidth(text, BODY.em) + 1);
+  const all = setWidth(heading, HEADING.em) + 1 + others.reduce((a, b) => a + b + PARTS_GAP, 0);
+  const [projectMm = 0, lotMm = 0] = others;
+  const fits = all <= TEXT_WIDTH && projectMm <= PLAN_PROJECT_ROOMY && lotMm <= PLAN_LOT;
+  return fits ? PLAN_PROJECT_ROOMY : PLAN_PROJECT;
+}
 
 /** A cutting plan's head: its cloth, the project, the lot and the plan's number. */
 export function planHeadHeight(head: readonly [string, string, string, string]): number {
   const [heading, project, lot, number] = head;
   const wide = (text: string, most: number) => Math.min(most, setWidth(text, BODY.em) + 1);
-  const columns = [wide(project, PLAN_PROJECT), wide(lot, PLAN_LOT), wide(number, LAST_PARTS)];
+  const columns = [
+    wide(project, planProjectMm(head)),
+    wide(lot, PLAN_LOT),
+    wide(number, LAST_PARTS),
+  ];
   const left = TEXT_WIDTH - columns.reduce((a, b) => a + b + PARTS_GAP, 0);
   const tall = [project, lot, number].map(
     (text, at) => linesOf(text, columns[at] as number, BODY.em) * BODY.line,
