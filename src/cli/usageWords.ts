@@ -31,11 +31,10 @@ function tooMany(command: Command): string {
   const takes = command.registeredArguments;
   const last = takes.at(-1)?.name() ?? "";
   const { args } = command;
-  const [first, ...rest] = [args.slice(0, takes.length - 1), args.slice(takes.length - 1)];
-  const words = rest.flat();
   const name = nameOf(command);
-  const stays = [name, ...(first ?? [])].join(" ");
   if (takes.length === 0) return `Nothing comes after ${name}, but its options.`;
+  const words = args.slice(takes.length - 1);
+  const stays = [name, ...args.slice(0, takes.length - 1)].join(" ");
   const measure = words.slice(1).find((word) => /^\d/.test(word));
   const option = command.options.find(({ flags }) => flags.endsWith("<length>"));
   if (measure !== undefined && option)

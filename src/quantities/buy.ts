@@ -69,7 +69,7 @@ export function saleOf(
  * lengths each is cut from its own, so each goes up by itself: four lengths of 1.5 m from bolts of 2.5 m are four bolts, though 6 m are
  * less than three.
  */
-export function buyAlone({ need, lengths }: Omit<Needed, "estimates">, sale: Sale): Buy {
+export function buyAlone({ need, lengths }: Needed, sale: Sale): Buy {
   const short = (length: Length) => isShort(length, sale);
   const length = upToSale(need, lengths, (each) => soldAs(each, sale));
   return bought(length, sale, short(need) || (lengths.length > 1 && lengths.some(short)));
@@ -77,7 +77,7 @@ export function buyAlone({ need, lengths }: Omit<Needed, "estimates">, sale: Sal
 
 /** The same of a card: `buyAlone` of how it is sold. */
 export function buyOf(need: Length, card: ClothRecord | null, units: UnitSystem): Buy {
-  return buyAlone({ need, lengths: [] }, saleOf(card, units));
+  return buyAlone({ need, lengths: [], estimates: [] }, saleOf(card, units));
 }
 
 /**

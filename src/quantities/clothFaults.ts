@@ -3,7 +3,6 @@ import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothFacts } from "../items/itemKind.ts";
 import { isClientsOwn } from "../records/clientsOwn.ts";
 import type { ClothRecord, Records } from "../records/records.ts";
-import { isWashedFirst } from "../swatches/washedFacts.ts";
 import type { Length } from "../units/length.ts";
 import { printLength, type UnitSystem } from "../units/printLength.ts";
 import type { ClothGroup } from "./clothGroups.ts";
@@ -63,8 +62,8 @@ export function soldByWhat(card: ClothRecord | null, repeats: boolean): Diagnost
 }
 
 /** Washed before it is cut, and nothing said of what it then loses: nothing more is bought, which may be too little. */
-export function washedWithoutLoss(card: ClothRecord | null): Diagnostic[] {
-  if (!card || !isWashedFirst(card) || card.fields.shrinkage) return [];
+export function washedWithoutLoss(card: ClothRecord | null, { washing }: ClothFacts): Diagnostic[] {
+  if (!card || !washing || card.fields.shrinkage) return [];
   return [
     diagnostic(
       card.place(["wash-first"]),

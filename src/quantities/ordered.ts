@@ -4,8 +4,7 @@ import { Length } from "../units/length.ts";
 import type { UnitSystem } from "../units/printLength.ts";
 import { materialLength } from "./materialLength.ts";
 import type { ClothQuantity, RoomMaterial, SharedBuy, TrimBuy } from "./quantityTypes.ts";
-import { clothText } from "./text/clothText.ts";
-import { rollsIn } from "./text/rollsIn.ts";
+import { lengthOrRolls } from "./text/rollsIn.ts";
 import { isTrim } from "./trimBuys.ts";
 
 /** What was ordered of one card, and what is still to be ordered of it. */
@@ -63,11 +62,10 @@ export function orderedTooLittle(
     if (!found?.over.isLessThan(Length.zero)) return [];
     const need = needOf(card, needs, records);
     const last = all.findLastIndex((order) => order.cloth === card);
-    const name = records.cloths.get(card)?.fields.cloth ?? card;
-    const roll = records.cloths.get(card)?.fields.roll?.length ?? null;
-    const was = need.plus(found.over);
-    const ordered = rollsIn(was, roll) ?? clothText(was, units, "down");
-    const needed = rollsIn(need, roll) ?? clothText(need, units);
+    const record = records.cloths.get(card);
+    const name = record?.fields.cloth ?? card;
+    const ordered = lengthOrRolls(need.plus(found.over), record, units, "down");
+    const needed = lengthOrRolls(need, record, units);
     return [
       diagnostic(
         project.place(["orders", last, "length"]),

@@ -117,6 +117,8 @@ export interface ClothQuantity {
   readonly lot: string | null;
   /** Each lot that is cut from, with what comes from it; empty until it has arrived. */
   readonly lots: readonly LotUse[];
+  /** Of a cloth that is washed first, what of it is still to be done with the receipts that it is planned on; null where nothing is. */
+  readonly washing: "wash" | "measure" | null;
   /** How many receipts of the project it came with. */
   readonly receipts: number;
   readonly facts: ClothFacts;

@@ -2,10 +2,10 @@ import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ProjectRecord, Records } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import type { UnitSystem } from "../units/printLength.ts";
-import { clothText } from "./text/clothText.ts";
+import { lengthOrRolls } from "./text/rollsIn.ts";
 
-/** More than a tenth beyond the order: pieces come cut a little long, a point in the wrong place makes ten times as much (from memory). */
-const AS_MUCH_AGAIN = { numerator: 11, denominator: 10 };
+/** So much more than was ordered is far more: pieces come cut a little long, a point in the wrong place makes ten times as much (from memory). */
+const FAR_MORE = "1.1";
 
 /**
  * A warning at the last receipt of each card of which far more is written to have come than was ordered: the cutting plan is made on
@@ -23,19 +23,19 @@ export function receivedMore(
       Length.sum(all.filter((each) => each.cloth === card).map((each) => each.length));
     const ordered = sum(orders);
     const came = sum(receipts);
-    const { numerator, denominator } = AS_MUCH_AGAIN;
-    const isFarMore = came.times(denominator).isMoreThan(ordered.times(numerator));
-    if (ordered.isZero() || !isFarMore) return [];
-    const name = cloths.get(card)?.fields.cloth ?? card;
+    if (ordered.isZero() || !came.isMoreThan(ordered.times(FAR_MORE))) return [];
+    const record = cloths.get(card);
+    const name = record?.fields.cloth ?? card;
+    const text = (length: Length) => lengthOrRolls(length, record, units, "down");
     return [
       diagnostic(
         project.place(["receipts", receipts.findLastIndex((r) => r.cloth === card), "length"]),
         "received-more-than-ordered",
-        `Of ${name} ${clothText(came, units, "down")} came by these receipts; ${clothText(ordered, units, "down")} was ordered.`,
+        `Of ${name} ${text(came)} came by these receipts; ${text(ordered)} was ordered.`,
         {
           severity: "warning",
-          actual: clothText(came, units, "down"),
-          expected: clothText(ordered, units, "down"),
+          actual: text(came),
+          expected: text(ordered),
           hint: "Measure it again: cutting is planned on the length written here. Write the order that is missing, or take out the receipt of what went back.",
         },
       ),

@@ -5,12 +5,13 @@ import type { ClothRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import { declaredRepeat } from "./declaredRepeat.ts";
 import type { Swatch } from "./swatch.ts";
-import { isWashedFirst, washedFacts } from "./washedFacts.ts";
+import { canBeWashed, washedFacts } from "./washedFacts.ts";
 
 /** What an item's arithmetic may know of a card: the cloth as it is cut, which is washed first where the card says so. */
 export function clothFacts(card: ClothRecord, swatch: Swatch | null): ClothFacts {
   const facts = factsAsSold(card, swatch);
-  return isWashedFirst(card) ? washedFacts(facts, card.fields["shrinkage-across"]) : facts;
+  const isWashed = card.fields["wash-first"] === true && canBeWashed(facts);
+  return isWashed ? washedFacts(facts, card.fields["shrinkage-across"]) : facts;
 }
 
 /**

@@ -1,16 +1,14 @@
 import Fraction from "fraction.js";
 import type { ClothFacts } from "../items/itemKind.ts";
-import type { ClothRecord } from "../records/records.ts";
 import type { Length } from "../units/length.ts";
 import { afterWashing } from "../units/washing.ts";
 
 const NOTHING = new Fraction(0);
 const WASHED_TYPES: ReadonlySet<ClothFacts["type"]> = new Set(["cloth", "lining", "interlining"]);
 
-/** True of a cloth that is washed before it is cut. Paper, leather and trims are not, whatever their cards say. */
-export function isWashedFirst({ fields }: ClothRecord): boolean {
-  const type = fields.type ?? (fields.roll ? "wallcovering" : "cloth");
-  return fields["wash-first"] === true && WASHED_TYPES.has(type);
+/** True of what can be washed before it is cut. Paper, leather and trims are not, whatever their cards say. */
+export function canBeWashed({ type }: Pick<ClothFacts, "type">): boolean {
+  return WASHED_TYPES.has(type);
 }
 
 /**

@@ -1,10 +1,10 @@
 import { expect, test } from "vitest";
-import { surfaceWords } from "../../src/archive/record/clothText.ts";
+import { keyWords } from "../../src/documents/words/inVocabulary.ts";
 
 test("a record names pieces as the studio's documents do", () => {
-  expect(surfaceWords("border-top", "en-GB")).toBe("border top");
-  expect(surfaceWords("welt", "en-GB")).toBe("piping");
-  expect(surfaceWords("welt", "en-US")).toBe("welt");
+  expect(keyWords("border-top", "en-GB")).toBe("border top");
+  expect(keyWords("welt", "en-GB")).toBe("piping");
+  expect(keyWords("welt", "en-US")).toBe("welt");
   // A figure keeps its sign: a hyphen parts words alone.
-  expect(surfaceWords("angle -5", "en-GB")).toBe("angle -5");
+  expect(keyWords("angle -5", "en-GB")).toBe("angle -5");
 });

@@ -55,14 +55,15 @@ test("whatever its parts in eighths, what is printed of it adds up", () => {
   );
 });
 
+const wall = {
+  length: Length.mm(5200),
+  side: "north",
+  openings: [],
+  breast: null,
+} as unknown as Wall;
+
 // A pole of 320 cm in the middle of a wall of 520 cm, as its room's file and the fitter's sheet have it; finials of 5.5 cm are only drawn.
 test("a pole is measured between its finials, as it is ordered", () => {
-  const wall = {
-    length: Length.mm(5200),
-    side: "north",
-    openings: [],
-    breast: null,
-  } as unknown as Wall;
   const pair = {
     item: { kind: { kind: "curtains" }, made: { figures: {} }, record: { fields: {} } },
     x: 945,
@@ -81,12 +82,6 @@ test("a pole is measured between its finials, as it is ordered", () => {
 });
 
 test("what hangs from a track is measured to the track, not to a pole that is not there", () => {
-  const wall = {
-    length: Length.mm(5200),
-    side: "north",
-    openings: [],
-    breast: null,
-  } as unknown as Wall;
   const heights = (figures: Record<string, number>) =>
     dimensionsOf(
       wall,

@@ -77,6 +77,24 @@ test("what would be too small beside the words is drawn over the whole width bel
   for (const page of pages) expect(page.length).toBeGreaterThan(200);
 });
 
+test("once it is washed the sheet does not ask for it again, whatever else stands open", async () => {
+  const washed = onDisk({
+    ...FILES,
+    "projects/mill/project.md": FILES["projects/mill/project.md"].replace(
+      "on: 2026-11-20",
+      "on: 2026-11-20, washed: 2026-11-25, repeat: 30.8 cm",
+    ),
+    "projects/mill/parlour.md": FILES["projects/mill/parlour.md"].replace(/, checked: [^ ]+ /, " "),
+  });
+  const studio = await buildStudio(join(washed.home, "content"), ["--no-pdf"]);
+  const html = await readFile(join(studio.out, "makers/dell/mill/parlour.html"), "utf8");
+  await studio.remove();
+  washed.remove();
+  expect(html).toContain("have not been checked on site");
+  expect(html).toContain("Washed before it is cut: these are its measures since.");
+  expect(html).not.toContain("wash the whole length");
+});
+
 test("the workroom reads that it is washed first, the studio what to measure when", async () => {
   const [slip = ""] = await pdfPages(join(built.out, "studio/mill/receiving.pdf"));
   // As it comes it is as its card says; what is left of it is expected after.

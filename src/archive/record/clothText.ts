@@ -1,7 +1,7 @@
 import { spellColourName } from "../../colour/colourName.ts";
 import type { ProjectData } from "../../documents/projectData.ts";
 import { dateInWords } from "../../documents/words/dates.ts";
-import { inVocabulary } from "../../documents/words/inVocabulary.ts";
+import { keyWords } from "../../documents/words/inVocabulary.ts";
 import { clothText } from "../../quantities/text/clothText.ts";
 import { itemsCalled } from "../../quantities/text/itemsCalled.ts";
 import { rollsIn } from "../../quantities/text/rollsIn.ts";
@@ -99,7 +99,7 @@ function usedWords({ uses }: ClothEntry, data: ProjectData): string {
     const { room, item } = own[0] as (typeof uses)[number];
     const name = called(room, item);
     const where = name.startsWith(`${roomOf(room)}: `) ? name : `${roomOf(room)}: ${name}`;
-    const surfaces = own.map((use) => surfaceWords(use.surface, data.studio.fields.language));
+    const surfaces = own.map((use) => keyWords(use.surface, data.studio.fields.language));
     return `${where} (${[...new Set(surfaces)].join(", ")})`;
   });
   return each.length === 0 ? "nothing in the end: it was only looked at" : each.join("; ");
@@ -127,18 +127,12 @@ function plannedWords({ planned, materials }: ClothEntry, data: ProjectData): st
   ];
 }
 
-/** What a piece of a thing is called in the studio's words: `border top`, `piping`. */
-export function surfaceWords(surface: string, language: string): string {
-  const spaced = surface.replace(/(?<=\p{L})-(?=\p{L})/gu, " ");
-  return inVocabulary(spaced, language as "en-US");
-}
-
 /** `5 rolls` of what is sold by the roll; null of all else. */
 function cameAs(
   { cloth, length }: { readonly cloth: string; readonly length: Length },
   { records }: ProjectData,
 ): string | null {
-  return rollsIn(length, records.cloths.get(cloth)?.fields.roll?.length ?? null);
+  return rollsIn(length, records.cloths.get(cloth));
 }
 
 function orderWords(order: ClothEntry["orders"][number], data: ProjectData): string {

@@ -1,11 +1,12 @@
 import type { ItemData, ProjectData, RoomData } from "../../documents/projectData.ts";
 import { dateInWords } from "../../documents/words/dates.ts";
+import { keyWords } from "../../documents/words/inVocabulary.ts";
 import { pricesIn } from "../../money/pricesIn.ts";
 import { madeAs } from "../../revisions/madeAs.ts";
 import { capital } from "../../units/capital.ts";
 import { addMoney, type Money, printMoney, sumMoney } from "../../units/money.ts";
 import { printMeasured } from "../../units/printLength.ts";
-import { makerName, surfaceWords } from "./clothText.ts";
+import { makerName } from "./clothText.ts";
 import { entryLines, plainSpaces } from "./plainText.ts";
 
 /** A room's part of the record: its size and who measured it, then each item with its cloths, its maker and its price. */
@@ -63,7 +64,7 @@ function itemLines(item: ItemData, room: RoomData, data: ProjectData): string[] 
   const name = card ? card.fields.object : `${record.title}, ${kind.words[language].one}`;
   const cloths = kind.cloths(record.fields as never).map(({ surface, cloth }) => {
     const called = data.records.cloths.get(cloth)?.fields.cloth ?? cloth;
-    return `${surfaceWords(surface, language)} ${called}`;
+    return `${keyWords(surface, language)} ${called}`;
   });
   const supplier = card?.fields.supplier;
   const lines: [string, string][] = [
@@ -97,7 +98,7 @@ function madeWords({ record }: ItemData, { studio, records }: ProjectData): stri
   return Object.entries(made)
     .filter(([key]) => !IN_COLOUR.has(key))
     .map(([key, text]) =>
-      key === "count" ? `${text} of them` : surfaceWords(`${key} ${text}`, language),
+      key === "count" ? `${text} of them` : keyWords(`${key} ${text}`, language),
     )
     .join("; ");
 }

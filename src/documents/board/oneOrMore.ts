@@ -4,10 +4,9 @@ import { scaleWords } from "../words/phrases.ts";
 
 /** The scale of the cuttings on paper: one to so much. */
 export function shownAt(cloths: number, scale: number): string {
-  const at = scaleWords(scale);
   return cloths === 1
-    ? `The cloth is shown at ${at.replace(" their ", " its ")}.`
-    : `Cloths are shown at ${at}.`;
+    ? `The cloth is shown at ${scaleWords(scale, "its")}.`
+    : `Cloths are shown at ${scaleWords(scale)}.`;
 }
 
 /** The same on a screen, where no scale in figures is true. */

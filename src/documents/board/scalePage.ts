@@ -259,7 +259,7 @@ export function scalePageOf(
   return {
     title: scaleTitle(swatches.length),
     isAlone: swatches.length === 1,
-    scaleWords: scaleWords(scale).replace(" their ", " its "),
+    scaleWords: scaleWords(scale, "its"),
     svg,
     glance: {
       id: `${prefix}-hung`,

@@ -11,7 +11,7 @@ import { money } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
 import { bareMoney, currencySign } from "../words/bareMoney.ts";
 import { dateInWords } from "../words/dates.ts";
-import { inVocabulary } from "../words/inVocabulary.ts";
+import { keyWords } from "../words/inVocabulary.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import { type Language, listed } from "../words/phrases.ts";
 import { starred, TO_COME } from "../words/stars.ts";
@@ -129,8 +129,7 @@ const MOST_WAYS = 3;
 
 /** `5 of them, before 4`; `heading goblet, before pinch pleat`; `new drop 240 cm`; `no trim any more`. */
 function madeWords(ways: ReturnType<typeof madeOtherwise>, language: Language): string[] {
-  const spaced = (text: string): string =>
-    inVocabulary(text, language).replace(/(?<=\p{L})-(?=\p{L})/gu, " ");
+  const spaced = (text: string): string => keyWords(text, language);
   const told = ways.slice(0, MOST_WAYS).map(({ key, before, now }) => {
     if (key === "count") return `${now ?? 1} of them, before ${before ?? 1}`;
     if ([before, now].some((text) => text?.startsWith("#"))) return `another ${spaced(key)}`;

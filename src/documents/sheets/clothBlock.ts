@@ -93,9 +93,12 @@ function suppliedWords({ lot, buy, spare, facts }: ClothQuantity, units: UnitSys
 }
 
 /** What a cloth that is washed before it is cut needs first; empty of any other. */
-function washedWords({ facts, plan, lot }: ClothQuantity): string {
+function washedWords({ facts, washing, lot }: ClothQuantity): string {
   if (!facts.washing) return "";
-  if (plan.forCutting) return " Washed before it is cut: these are its measures since.";
+  if (lot !== null && washing === null)
+    return " Washed before it is cut: these are its measures since.";
+  if (washing === "measure")
+    return " Washed before it is cut: measure its repeat again, which here is what is expected.";
   const measured = lot === null ? "" : " again";
   return ` Washed before it is cut: look it over for flaws, wash the whole length as it will be washed later, press it, and measure it${measured}; the sizes of the cloth here are what is expected then (less ${lossWords(facts.washing)}).`;
 }

@@ -3,8 +3,7 @@ import { type ClothPrice, clothPrice, unitsBought } from "../../money/clothPrice
 import { lengthIn } from "../../quantities/buy.ts";
 import { orderedOf } from "../../quantities/ordered.ts";
 import type { ClothQuantity, TrimBuy } from "../../quantities/quantityTypes.ts";
-import { clothText } from "../../quantities/text/clothText.ts";
-import { rollsIn } from "../../quantities/text/rollsIn.ts";
+import { lengthOrRolls } from "../../quantities/text/rollsIn.ts";
 import { sharedBuyOf } from "../../quantities/together/sharedBuyOf.ts";
 import { isTrim } from "../../quantities/trimBuys.ts";
 import { clothWaitsFor, isUnchosen } from "../../quantities/unchosen.ts";
@@ -233,7 +232,7 @@ function orderedWords(data: ProjectData, card: string): string {
   if (!found) return "";
   const short = Length.zero.minus(found.over);
   const more = short.isMoreThan(Length.zero)
-    ? `${rollsIn(short, data.records.cloths.get(card)?.fields.roll?.length ?? null) ?? clothText(short, units)} more is needed: ask for it from the same lot.`
+    ? `${lengthOrRolls(short, data.records.cloths.get(card), units)} more is needed: ask for it from the same lot.`
     : "Nothing more is to be ordered.";
   return `${ordersWords(data, card)}. ${more}`;
 }

@@ -1,5 +1,4 @@
-import { clothText } from "../../quantities/text/clothText.ts";
-import { rollsIn } from "../../quantities/text/rollsIn.ts";
+import { lengthOrRolls } from "../../quantities/text/rollsIn.ts";
 import type { ProjectData } from "../projectData.ts";
 import { dateInWords } from "../words/dates.ts";
 import { listed } from "../words/phrases.ts";
@@ -10,8 +9,7 @@ export function ordersWords(data: ProjectData, card: string): string {
   const orders = (data.project.fields.orders ?? []).filter((order) => order.cloth === card);
   const each = orders.map((order) => {
     const number = order.number ? `, number ${order.number}` : "";
-    const rolls = rollsIn(order.length, data.records.cloths.get(card)?.fields.roll?.length ?? null);
-    return `${rolls ?? clothText(order.length, units, "down")} on ${dateInWords(order.on, language)}${number}`;
+    return `${lengthOrRolls(order.length, data.records.cloths.get(card), units, "down")} on ${dateInWords(order.on, language)}${number}`;
   });
   return each.length === 0 ? "" : `Ordered: ${listed(each)}`;
 }

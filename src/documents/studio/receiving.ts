@@ -103,9 +103,8 @@ function cardWords(data: ProjectData, { need, card }: Delivery): Markup {
   const { units } = data.studio.fields;
   const size = (length: Length): string => printLength(length, units);
   const { width, nap, runs, roll } = card.fields;
-  const washing = need.planned?.facts.washing;
   // The plan's width is the one that came, once it was measured: it is no word of the card.
-  const usable = width ?? roll?.width ?? (washing ? undefined : need.planned?.usableWidth);
+  const usable = width ?? roll?.width;
   // The card's, else the photograph's where that is sure enough, as on the makers' sheets; unwashed, since so it comes.
   const { repeat } = factsAsSold(card, data.swatches.get(card.id) ?? null);
   const match = { straight: "straight match", "half-drop": "half-drop", free: "" };

@@ -26,6 +26,11 @@ export function inVocabulary(text: string, language: Language): string {
   }, text);
 }
 
+/** A key or word of a room's file as it is read: `border-top` as border top, in the studio's vocabulary. */
+export function keyWords(text: string, language: Language): string {
+  return inVocabulary(text.replace(/(?<=\p{L})-(?=\p{L})/gu, " "), language);
+}
+
 /** What an item says, in the studio's vocabulary; a blind is a shade to an American, and only there: a lampshade is one everywhere. */
 export function inItemWords(text: string, kind: string, language: Language): string {
   const said = inVocabulary(text, language);

@@ -110,8 +110,8 @@ export function shortened(name: string, letters: number): string {
   return `${(cut === "" ? head : cut).trimEnd()}…`;
 }
 
-/** One part in words: `one third`, `one half`, `one quarter`, else `one to 15`. */
-export function scaleWords(scale: number): string {
+/** At what part of true size, in words: `one third of their true size`. */
+export function scaleWords(scale: number, whose: "their" | "its" = "their"): string {
   const parts = [
     "",
     "",
@@ -125,6 +125,6 @@ export function scaleWords(scale: number): string {
     "one ninth of",
     "one tenth of",
   ];
-  if (scale === 1) return "their true size";
-  return `${parts[scale] ?? `one part in ${scale} of`} their true size`;
+  if (scale === 1) return `${whose} true size`;
+  return `${parts[scale] ?? `one part in ${scale} of`} ${whose} true size`;
 }

@@ -3,6 +3,7 @@ import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
+import { onTrack, railPoint } from "./onTrack.ts";
 import type { CurtainsFields } from "./schema.ts";
 
 /** The pole, and where the curtains' heading stands beside it. */
@@ -48,16 +49,18 @@ export function finishedDrop(
     return null;
   }
   const p = (length: Length) => printLength(length, context.units);
-  const rail = fields["hangs-from"] === "track" ? "track" : "pole's middle";
-  const head =
-    headBelow.isZero() && rail === "track"
-      ? ""
-      : headBelow.isNegative()
-        ? `+ ${p(Length.zero.minus(headBelow))} heading above the pole`
-        : `− ${p(headBelow)} from the pole to the heading`;
+  const head = onTrack(fields)
+    ? []
+    : headBelow.isNegative()
+      ? [`+ ${p(Length.zero.minus(headBelow))} heading above the pole`]
+      : [`− ${p(headBelow)} from the pole to the heading`];
   notes.working.push({
     what: "Finished drop",
-    sum: `${printMeasured(height, context.units)} to the ${rail} ${head === "" ? "" : `${head} `}${foot.words}`,
+    sum: [
+      `${printMeasured(height, context.units)} to the ${railPoint(fields)}`,
+      ...head,
+      foot.words,
+    ].join(" "),
     result: p(drop),
     rounded: null,
   });

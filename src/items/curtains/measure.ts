@@ -5,7 +5,7 @@ import { finestStep } from "../common/finestStep.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
 import { finishedDrop } from "./drop.ts";
-import { checkHangsFrom, onTrack } from "./onTrack.ts";
+import { checkHangsFrom, onTrack, railPoint } from "./onTrack.ts";
 import { slotSizes } from "./poleHeadings.ts";
 import type { CurtainsFields } from "./schema.ts";
 
@@ -158,7 +158,7 @@ function poleHeight(fields: CurtainsFields, context: ItemContext, notes: Notes):
   const top = window.sill.plus(window.height);
   const wanted = fields.mount === "inside" ? top : top.plus(context.length("above-opening"));
   const height = roomHeight ? Length.min(wanted, roomHeight) : wanted;
-  const rail = fields["hangs-from"] === "track" ? "track" : "pole's middle";
+  const rail = railPoint(fields);
   notes.questions.push(
     fields.drop
       ? `How high is the ${rail} above the floor? ${printLength(height, units)} is drawn.`

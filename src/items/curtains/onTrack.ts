@@ -7,11 +7,19 @@ const ON_POLE: readonly string[] = ["eyelet", "tab", "slot"];
 
 /**
  * True of curtains that hang from a track, whose heading covers it: as the file says; where it says nothing s-folds and what hangs inside a
- * recess, all else from a pole, with its heading under the rings.
+ * recess, but for headings that want a pole; all else from a pole, with its heading under the rings.
  */
 export function onTrack(fields: CurtainsFields): boolean {
   const said = fields["hangs-from"];
-  return said ? said === "track" : fields.heading === "s-fold" || fields.mount === "inside";
+  if (said) return said === "track";
+  return (
+    fields.heading === "s-fold" || (fields.mount === "inside" && !ON_POLE.includes(fields.heading))
+  );
+}
+
+/** What its height over the floor is measured to. */
+export function railPoint(fields: CurtainsFields): string {
+  return onTrack(fields) ? "track" : "pole's middle";
 }
 
 /** A warning where a track is bought for curtains that are reckoned on a pole: where their heading begins hangs on it. */

@@ -46,18 +46,22 @@ export function arrivedLots(
     same.push({ receipt, index });
     lots.set(key, same);
   });
-  const all = [...lots.values()].map((receipts): ArrivedLot => {
-    const { lot } = (receipts[0] as { receipt: Receipt }).receipt;
-    const widths = receipts.flatMap(({ receipt }) => receipt.width ?? []);
-    return {
-      lot,
-      receipts,
-      width: widths.length > 0 ? Length.min(...widths) : null,
-      repeat: receipts.find(({ receipt }) => receipt.repeat)?.receipt.repeat ?? null,
-      length: Length.sum(receipts.map(({ receipt }) => receipt.length)),
-    };
-  });
+  const all = [...lots.values()].map((receipts) =>
+    lotOf((receipts[0] as { receipt: Receipt }).receipt.lot, receipts),
+  );
   return all.sort((a, b) => b.length.compare(a.length) || (a.lot < b.lot ? -1 : 1));
+}
+
+/** Receipts that are planned on together: as wide as the narrowest of them, with the first repeat that was measured. */
+export function lotOf(lot: string, receipts: ArrivedLot["receipts"]): ArrivedLot {
+  const widths = receipts.flatMap(({ receipt }) => receipt.width ?? []);
+  return {
+    lot,
+    receipts,
+    width: widths.length > 0 ? Length.min(...widths) : null,
+    repeat: receipts.find(({ receipt }) => receipt.repeat)?.receipt.repeat ?? null,
+    length: Length.sum(receipts.map(({ receipt }) => receipt.length)),
+  };
 }
 
 /** The card's values with what was measured on arrival in their place, and a word where the two differ. */

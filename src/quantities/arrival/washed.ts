@@ -1,8 +1,8 @@
 import type { ClothFacts } from "../../items/itemKind.ts";
 import type { ProjectRecord } from "../../records/records.ts";
-import { Length } from "../../units/length.ts";
+import type { Length } from "../../units/length.ts";
 import { afterWashing } from "../../units/washing.ts";
-import type { ArrivedLot } from "./receiptsFor.ts";
+import { type ArrivedLot, lotOf } from "./receiptsFor.ts";
 
 type Receipt = ArrivedLot["receipts"][number]["receipt"];
 type Washing = NonNullable<ClothFacts["washing"]>;
@@ -18,15 +18,7 @@ export function asWashed(lot: ArrivedLot, facts: ClothFacts): ArrivedLot {
     receipt: receipt.washed ? receipt : expected(receipt, washing),
     index,
   }));
-  const all = receipts.map(({ receipt }) => receipt);
-  const widths = all.flatMap(({ width }) => width ?? []);
-  return {
-    lot: lot.lot,
-    receipts,
-    width: widths.length > 0 ? Length.min(...widths) : null,
-    repeat: all.find(({ repeat }) => repeat)?.repeat ?? null,
-    length: Length.sum(all.map(({ length }) => length)),
-  };
+  return lotOf(lot.lot, receipts);
 }
 
 function expected(receipt: Receipt, { along, across }: Washing): Receipt {

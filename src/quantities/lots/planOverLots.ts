@@ -6,6 +6,7 @@ import {
   type ArrivedLot,
   factsOnArrival,
   lengthsAtHand,
+  lotOf,
   sameMeasures,
 } from "../arrival/receiptsFor.ts";
 import type { ClothGroup } from "../clothGroups.ts";
@@ -38,7 +39,11 @@ export function planOverLots(
 ): OverLots | null {
   const lots = ofOneRepeat(arrived, facts);
   if (lots.length < 2) return null;
-  const came = factsOnArrival(facts, together(lots), project).facts;
+  const asOne = lotOf(
+    (lots[0] as ArrivedLot).lot,
+    lots.flatMap(({ receipts }) => receipts),
+  );
+  const came = factsOnArrival(facts, asOne, project).facts;
   const width = came.usableWidth as Length;
   const cloth = plannedCloth(came, width, grainsDown(width));
   const vertical = cloth.pattern?.vertical ?? 0;
@@ -107,17 +112,4 @@ function ofOneRepeat(lots: readonly ArrivedLot[], facts: ClothFacts): readonly A
   const classes = repeats.map((repeat) => lots.filter((lot) => repeatOf(lot) === repeat));
   const total = (each: readonly ArrivedLot[]) => Length.sum(each.map(({ length }) => length));
   return classes.reduce((best, each) => (total(each).isMoreThan(total(best)) ? each : best));
-}
-
-/** Several lots as if they were one, as wide as the narrowest. */
-function together(lots: readonly ArrivedLot[]): ArrivedLot {
-  const first = lots[0] as ArrivedLot;
-  const widths = lots.flatMap(({ width }) => width ?? []);
-  return {
-    ...first,
-    receipts: lots.flatMap(({ receipts }) => receipts),
-    width: widths.length > 0 ? Length.min(...widths) : null,
-    repeat: lots.find(({ repeat }) => repeat)?.repeat ?? null,
-    length: Length.sum(lots.map(({ length }) => length)),
-  };
 }
