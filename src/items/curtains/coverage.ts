@@ -4,6 +4,7 @@ import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
+import { onTrack } from "./onTrack.ts";
 import type { CurtainsFields } from "./schema.ts";
 import { type SFold, sFoldOf } from "./sFold.ts";
 
@@ -113,7 +114,7 @@ export function coverageOf(
     ? coverage.times(fullness)
     : coverage.minus(returns).times(fullness).plus(returns);
   const flat = (sFold ? sFold.flat.times(curtains) : full).plus(sideHem.times(edges));
-  const parts = [`${printMeasured(pole, units)} pole`];
+  const parts = [`${printMeasured(pole, units)} ${onTrack(fields) ? "track" : "pole"}`];
   if (!returnEach.isZero()) parts.push(`2 × ${p(returnEach)} returns`);
   if (!overlap.isZero()) parts.push(`${p(overlap)} overlap`);
   const hems = `${edges} × ${p(sideHem)} side hems`;

@@ -74,7 +74,7 @@ export function clothOrigins(
   const least = price?.minimum ? `, ${printCloth(price.minimum, units)} at least` : "";
   const loses =
     facts.washing && (!came || washing === "wash")
-      ? `; washed first, ${lossWords(facts.washing)} less`
+      ? `; washed first, less ${lossWords(facts.washing)}`
       : "";
   return [
     {
