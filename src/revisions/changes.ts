@@ -70,16 +70,32 @@ function differences(before: SentItem, now: SentItem): Difference[] {
   return all.flatMap(([what, differs]) => (differs ? [what] : []));
 }
 
-/** The keys in which a thing is made otherwise than it was, with what stood there before and stands now; none where that was not kept. */
-export function madeOtherwise(
-  before: SentItem,
-  now: SentItem,
-): { readonly key: string; readonly before: string | null; readonly now: string | null }[] {
-  const was = before.made;
-  const is = now.made;
-  if (!was || !is) return [];
-  return [...new Set([...Object.keys(is), ...Object.keys(was)])]
-    .map((key) => ({ key, before: was[key] ?? null, now: is[key] ?? null }))
+/** A key in which a thing is made otherwise, with what stood there before and stands now. */
+export interface OtherWay {
+  readonly key: string;
+  readonly before: string | null;
+  readonly now: string | null;
+  /** True of a part, whose text is in words already. */
+  readonly isPart: boolean;
+}
+
+/** In what a thing is made otherwise than it was; in nothing where that was not kept. */
+export function madeOtherwise(before: SentItem, now: SentItem): OtherWay[] {
+  if (!before.made || !now.made) return [];
+  const [was, is] = [
+    { ...before.made, ...before.parts },
+    { ...now.made, ...now.parts },
+  ];
+  // A part that only one of them keeps may have been there all along.
+  const compared = before.parts && now.parts ? [is, was] : [now.made, before.made];
+  const isPart = (key: string): boolean => [before, now].some(({ parts }) => key in (parts ?? {}));
+  return [...new Set(compared.flatMap((all) => Object.keys(all)))]
+    .map((key) => ({
+      key,
+      before: was[key] ?? null,
+      now: is[key] ?? null,
+      isPart: isPart(key),
+    }))
     .filter((each) => each.before !== each.now);
 }
 

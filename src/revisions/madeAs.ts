@@ -9,7 +9,7 @@ const SAID = "count";
 
 /**
  * How an item is to be made, as its room's file has it: its measures as they were typed, its words and counts, by their keys. Cards are left
- * out, since the cloths stand beside it by their names, and so is what is made of several keys (pieces, edges, prices).
+ * out, since their ids are no words to a client, and so is what is made of several keys; `partsAs` tells both.
  */
 export function madeAs(
   record: ItemRecord,
@@ -27,7 +27,8 @@ export function madeAs(
   );
 }
 
-function textOf(value: unknown, units: UnitSystem): string | null {
+/** A value of a room's file as it was typed; null where it is written in several keys. */
+export function textOf(value: unknown, units: UnitSystem): string | null {
   if (value instanceof Length) return printMeasured(value, units);
   if (value instanceof Fraction) return String(value.valueOf());
   if (typeof value === "boolean") return value ? "yes" : "no";

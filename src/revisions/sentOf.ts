@@ -6,6 +6,8 @@ import type { ProjectQuantities } from "../quantities/quantityTypes.ts";
 import type { ProjectRecord, Records, StudioRecord } from "../records/records.ts";
 import { capital } from "../units/capital.ts";
 import { madeAs } from "./madeAs.ts";
+import { partNames } from "./partNames.ts";
+import { partsAs } from "./partsAs.ts";
 import type { SentItem, SentOther, SentRevision } from "./sentRevision.ts";
 
 /** A project worked out, and the day on which its proposal is recorded. */
@@ -59,6 +61,7 @@ function itemsOf({ quantities, studio, records, money }: SendInput): SentItem[] 
           cloths: clothNames(lines),
           way: record.options?.[record.stands ?? 0]?.title ?? null,
           made: madeAs(record, studio.fields.units, (id) => records.cloths.has(id)),
+          parts: partsAs(record, studio.fields.units, partNames(items, records, language)),
           ...paidFor(lines, money),
         },
       ];

@@ -13,6 +13,8 @@ const sentItem = z.strictObject({
   way: z.string().nullable(),
   /** How it is to be made, by the keys of its room's file; not in records of before this was kept. */
   made: z.record(z.string(), z.string()).optional(),
+  /** Its place, pieces, edge, what comes ready with it and the cloths of its parts, in words; not in records of before this was kept. */
+  parts: z.record(z.string(), z.string()).optional(),
   /** What the client pays for it, in minor units, with the tax that comes on top. */
   sumMinor: z.int(),
   /** True where a price of it was still to come. */
@@ -63,9 +65,15 @@ export function writeSent(record: SentRevision): string {
 
 /** True where two records say the same, whenever they were written; what only one of them keeps is not held against the other. */
 export function isSame(one: SentRevision, other: SentRevision): boolean {
-  const keepMade = [one, other].every((r) => r.items.every(({ made }) => made !== undefined));
+  const kept = (key: "made" | "parts"): boolean =>
+    [one, other].every((r) => r.items.every((item) => item[key] !== undefined));
+  const [keepMade, keepParts] = [kept("made"), kept("parts")];
   const items = (r: SentRevision) =>
-    keepMade ? r.items : r.items.map(({ made: _, ...rest }) => rest);
+    r.items.map(({ made, parts, ...rest }) => ({
+      ...rest,
+      ...(keepMade ? { made } : {}),
+      ...(keepParts ? { parts } : {}),
+    }));
   const undated = (r: SentRevision) =>
     JSON.stringify({ ...r, items: items(r), sent: "", dated: "" });
   return undated(one) === undated(other);

@@ -124,6 +124,60 @@ test("what is made otherwise is told with what it was, in the studio's words, an
   expect((await changes())?.sentence).toContain("the price alone is another");
 });
 
+test("a welt, a piece, a place, a lining and what comes ready are told with what they were; no price, no supplier", async () => {
+  await put(
+    "studio.md",
+    (await readFile(join(dir, "studio.md"), "utf8")).replace(
+      "makers: { bench: { name: Bench, makes: [cushion]",
+      "suppliers: { saltings: { name: Saltings } }\nmakers: { bench: { name: Bench, makes: [cushion, ottoman]",
+    ),
+  );
+  const made = (edge: string, at: string, pole: string, front: string) => `  - cushion: Seat
+    cloth: linen
+    size: 20" x 20"
+    edge: ${edge}
+    at: ${at}
+    hardware: [{ what: ${pole}, supplier: saltings, trade: 12.34 }]
+  - ottoman: Long
+    cloth: linen
+    size: 40" x 20" x 16"
+    making: 90
+    pieces:
+      - { piece: top, size: 40" x 20" }
+      - { piece: front, size: ${front}, join: both-sides }
+      - { piece: front, size: 40" x 15" }
+`;
+  await room(made("{ welt: linen, cut: bias }", `{ floor: 3' x 4' }`, "feather pad", `40" x 15"`));
+  expect(await send()).toMatchObject({ exit: 0 });
+  const kept = await readFile(join(dir, "projects/quay/sent/A.json"), "utf8");
+  expect(kept).toContain("with feather pad");
+  expect(kept).not.toMatch(/saltings|1234|12\.34|bench/i);
+  await project("revision: B");
+  expect((await changes())?.rows).toEqual([]);
+  await room(made("knife", "{ on: ottoman-long }", "fibre pad", `40" x 14 1/2"`));
+  const rows = async () => (await changes())?.rows.map(({ what, how }) => [what, how.html]);
+  expect(await rows()).toEqual([
+    [
+      "Pillow, seat",
+      "edge knife, before welt Linen, cut bias; on the ottoman, long, before 3′ from the west wall, 4′ from the north wall; with fiber pad, before with feather pad",
+    ],
+    [
+      "Ottoman, long",
+      expect.stringMatching(
+        /^front 40″ × 14.*, join both sides, before 40″ × 15″, join both sides$/,
+      ),
+    ],
+  ]);
+  // Of a record of before this was kept nothing is told that may have stood there all along.
+  const file = "projects/quay/sent/A.json";
+  await rm(join(dir, file));
+  const old = JSON.parse(kept);
+  for (const each of old.items) delete each.parts;
+  await put(file, JSON.stringify(old));
+  await room(made("{ welt: linen, cut: bias }", `{ floor: 5' x 4' }`, "fibre pad", `40" x 15"`));
+  expect(await rows()).toEqual([]);
+});
+
 test("the record adds up to what the proposal asks", async () => {
   await send();
   const record = JSON.parse(await readFile(join(dir, "projects/quay/sent/A.json"), "utf8"));

@@ -11,10 +11,10 @@ import { money } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
 import { bareMoney, currencySign } from "../words/bareMoney.ts";
 import { dateInWords } from "../words/dates.ts";
-import { keyWords } from "../words/inVocabulary.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import { type Language, listed } from "../words/phrases.ts";
 import { starred, TO_COME } from "../words/stars.ts";
+import { madeWords } from "./madeWords.ts";
 
 /** One thing that is another than it was. */
 export interface ChangeRow {
@@ -120,22 +120,15 @@ function howWords({ before, now, in: differs }: ChangedItem, language: Language)
     differs.includes("cloths") && is !== "" ? [was === "" ? is : `${is}, before ${was}`] : [];
   const priced = before.open && !now.open ? ["now priced"] : [];
   // Another way to make it is told by its name, with all that it changes.
-  const made = way.length > 0 ? [] : madeWords(madeOtherwise(before, now), language);
+  const made = way.length > 0 ? [] : madeWords(untold(before, now, cloths.length > 0), language);
   return [...(way.length > 0 ? way : cloths), ...made, ...priced].join("; ");
 }
 
-/** More than so many ways in which a thing is made otherwise are not told one by one. */
-const MOST_WAYS = 3;
-
-/** `5 of them, before 4`; `heading goblet, before pinch pleat`; `new drop 240 cm`; `no trim any more`. */
-function madeWords(ways: ReturnType<typeof madeOtherwise>, language: Language): string[] {
-  const spaced = (text: string): string => keyWords(text, language);
-  const told = ways.slice(0, MOST_WAYS).map(({ key, before, now }) => {
-    if (key === "count") return `${now ?? 1} of them, before ${before ?? 1}`;
-    if ([before, now].some((text) => text?.startsWith("#"))) return `another ${spaced(key)}`;
-    if (now === null) return `${spaced(key)} as is usual, before ${spaced(before ?? "")}`;
-    const was = before === null ? "" : `, before ${spaced(before)}`;
-    return `${spaced(key)} ${spaced(now)}${was}`;
-  });
-  return ways.length > MOST_WAYS ? [...told, "and made otherwise"] : told;
+/** In what a thing is made otherwise, but for the cloths of its parts where the cloths' own words hold them. */
+function untold(before: SentItem, now: SentItem, clothsAreTold: boolean) {
+  const isTold = (name: string | null, { cloths }: SentItem): boolean =>
+    name === null || cloths.includes(name);
+  return madeOtherwise(before, now).filter(
+    (way) => !(clothsAreTold && isTold(way.before, before) && isTold(way.now, now)),
+  );
 }
