@@ -1,6 +1,7 @@
 import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
 import { sameWord } from "../fields/vocabulary.ts";
 import { allowancesSchema } from "./allowancesSchema.ts";
+import { cardsCalledAlike } from "./checks/calledAlike.ts";
 import { calledIn, type Known, type Use } from "./checks/known.ts";
 import type { ItemTable } from "./itemTable.ts";
 import { formatKeys } from "./reading/formatKeys.ts";
@@ -106,6 +107,8 @@ export function readRecords(input: RecordsInput): Records {
     ...studio.diagnostics,
     ...cloths.diagnostics,
     ...objects.diagnostics,
+    ...cardsCalledAlike(cloths.records, sorted.cloths, "cloth"),
+    ...cardsCalledAlike(objects.records, sorted.objects, "object"),
     ...projects.flatMap((project) => project.read.diagnostics),
   ].sort(byPlace);
   const wrong = new Set(diagnostics.filter((d) => d.severity === "error").map((d) => d.file));

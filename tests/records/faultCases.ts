@@ -204,6 +204,21 @@ export const FAULTS: readonly {
     ],
   },
   {
+    name: "two cloths and three objects that are called alike",
+    files: {
+      "cloths/slub-2.md": "---\ncloth: slub  Linen\nwidth: 140 cm\nkind: plain\n---\n",
+      "objects/stove-2.md": STUDIO["objects/tiled-stove.md"] as string,
+      "objects/stove-3.md": STUDIO["objects/tiled-stove.md"] as string,
+    },
+    says: [
+      "cloths/slub-2.md:2:1 warning card-called-twice: Another cloth is called slub  Linen too, in cloths/slub-linen.md: in the documents nobody can tell which is meant. -> Give one of them another name, for example with its colour behind it; or, if it is a copy, take it out of the cloths folder.",
+      "cloths/slub-linen.md:2:1 warning card-called-twice: Another cloth is called Slub linen too, in cloths/slub-2.md: in the documents nobody can tell which is meant. -> Give one of them another name, for example with its colour behind it; or, if it is a copy, take it out of the cloths folder.",
+      "objects/stove-2.md:2:1 warning card-called-twice: Other objects are called Tiled stove too, in objects/stove-3.md and objects/tiled-stove.md: in the documents nobody can tell which is meant. -> Give one of them another name, for example with its colour behind it; or, if it is a copy, take it out of the objects folder.",
+      "objects/stove-3.md:2:1 warning card-called-twice: Other objects are called Tiled stove too, in objects/stove-2.md and objects/tiled-stove.md: in the documents nobody can tell which is meant. -> Give one of them another name, for example with its colour behind it; or, if it is a copy, take it out of the objects folder.",
+      "objects/tiled-stove.md:2:1 warning card-called-twice: Other objects are called Tiled stove too, in objects/stove-2.md and objects/stove-3.md: in the documents nobody can tell which is meant. -> Give one of them another name, for example with its colour behind it; or, if it is a copy, take it out of the objects folder.",
+    ],
+  },
+  {
     name: "an unknown wall",
     files: changed(ROOM, `at: { wall: north`, `at: { wall: nort`),
     says: [
