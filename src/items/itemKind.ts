@@ -33,7 +33,12 @@ export interface ClothFacts {
   /** True where its card says that it is not washed before it is cut. */
   readonly cutUnwashed?: boolean;
   /** Of a cloth that is washed before it is cut: what it loses along and across, as shares of one. Its width and repeat here are those after. */
-  readonly washing?: { readonly along: Fraction; readonly across: Fraction };
+  readonly washing?: {
+    readonly along: Fraction;
+    readonly across: Fraction;
+    /** True where nobody said what it loses of its width: its width here is then that of before. */
+    readonly acrossUnsaid?: boolean;
+  };
   readonly roll: { readonly width: Length; readonly length: Length } | null;
 }
 

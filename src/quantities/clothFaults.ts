@@ -77,6 +77,26 @@ export function washedWithoutLoss(card: ClothRecord | null, { washing }: ClothFa
   ];
 }
 
+/** Washed before it is cut, and said what it loses of its length alone: it is planned as wide as it comes, which may be too wide. */
+export function washedWithoutLossAcross(
+  card: ClothRecord | null,
+  { washing, usableWidth }: ClothFacts,
+  units: UnitSystem,
+): Diagnostic[] {
+  if (!card?.fields.shrinkage || !washing?.acrossUnsaid || !usableWidth) return [];
+  return [
+    diagnostic(
+      card.place(["shrinkage"]),
+      "wash-first-without-shrinkage-across",
+      `${card.fields.cloth} is washed before it is cut, and its card says what it may lose of its length and nothing of its width: it is planned ${printLength(usableWidth, units)} wide, as it comes.`,
+      {
+        severity: "warning",
+        hint: "Measure a washed square of the sample across too, or ask the supplier; then add shrinkage-across: 2 %, with your own figure, or shrinkage-across: 0 % where it loses nothing.",
+      },
+    ),
+  ];
+}
+
 /** Pieces that no plan can place, each told at its item. */
 export function problems(
   group: ClothGroup,

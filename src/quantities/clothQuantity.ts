@@ -17,6 +17,7 @@ import {
   repeatLongerThanBolt,
   soldByWhat,
   washedWithoutLoss,
+  washedWithoutLossAcross,
   withoutWidth,
 } from "./clothFaults.ts";
 import type { ClothGroup } from "./clothGroups.ts";
@@ -77,7 +78,9 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
   const usedCloth = arrival.cloth ?? cloth;
   const rooms = roomsOf(group, project);
   const washing =
-    facts.washing && arrival.plan ? washingLeft(arrival.receipts, vertical > 0, project) : null;
+    facts.washing && arrival.plan
+      ? washingLeft(arrival.receipts, vertical > 0, facts.washing, project)
+      : null;
   const why = notForCutting(
     arrival.plan ? "planned" : arrival.came ? "too little" : "no",
     rooms,
@@ -148,6 +151,8 @@ export function clothQuantity(group: ClothGroup, context: ClothContext): FoundQu
       ...repeatOverBolt,
       ...soldByWhat(card, vertical > 0),
       ...washedWithoutLoss(card, facts),
+      // Washed and measured, its width is known.
+      ...(arrival.plan && washing === null ? [] : washedWithoutLossAcross(card, facts, units)),
       ...problems(group, ordered, facts, units, maxLength),
       ...arrival.diagnostics,
       ...release.diagnostics,

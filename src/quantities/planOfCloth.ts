@@ -7,6 +7,7 @@ import { mod, type NamedPiece, type PlannedCloth, seriesKey } from "./cutPieces.
 import { grainsUp, lengthOfGrains } from "./grains.ts";
 import type { GroupPlan, Run } from "./planGroup.ts";
 import type { ClothPlan, LevelPieces, LotUse, PlannedPiece } from "./quantityTypes.ts";
+import { toMeasure, type WashingLeft } from "./text/washWords.ts";
 
 /** Turns the planner's grains into exact lengths, with the names of what is cut. */
 export function planOfCloth(
@@ -143,8 +144,9 @@ export function notForCutting(
   leftOut: number,
   unchosen: readonly string[],
   repeatUnknown: boolean,
-  washing: "wash" | "measure" | null,
+  washing: WashingLeft,
 ): string[] {
+  const measure = toMeasure(washing, ["has", "have"]);
   return [
     ...(received === "no" ? ["The cloth has not been received and checked."] : []),
     ...(received === "too little" ? ["What was received does not hold these pieces."] : []),
@@ -155,7 +157,7 @@ export function notForCutting(
     ...(washing === "wash"
       ? ["The cloth has still to be washed, and measured again: the plan is what is expected then."]
       : []),
-    ...(washing === "measure" ? ["Its repeat has not been measured since it was washed."] : []),
+    ...(measure ? [`Its ${measure} not been measured since it was washed.`] : []),
     ...(estimated ? ["An item is only estimated: its pieces are not measured."] : []),
     ...unchosen.map((title) => `The client has not chosen yet how ${title} is made.`),
     ...(leftOut > 0 ? ["Pieces that this cloth cannot hold are left out."] : []),

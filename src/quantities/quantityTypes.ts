@@ -6,6 +6,7 @@ import type { FurnishedRoom } from "../room/furnishRoom.ts";
 import type { Length } from "../units/length.ts";
 import type { Buy, Needed, Sale } from "./buy.ts";
 import type { Origin } from "./text/origins.ts";
+import type { WashingLeft } from "./text/washWords.ts";
 
 /** One piece where it is cut: exact lengths, x from the left selvedge, y from the length's pattern point upwards. */
 export interface PlannedPiece {
@@ -118,7 +119,7 @@ export interface ClothQuantity {
   /** Each lot that is cut from, with what comes from it; empty until it has arrived. */
   readonly lots: readonly LotUse[];
   /** Of a cloth that is washed first, what of it is still to be done with the receipts that it is planned on; null where nothing is. */
-  readonly washing: "wash" | "measure" | null;
+  readonly washing: WashingLeft;
   /** How many receipts of the project it came with. */
   readonly receipts: number;
   readonly facts: ClothFacts;

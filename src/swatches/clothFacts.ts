@@ -11,7 +11,7 @@ import { canBeWashed, washedFacts } from "./washedFacts.ts";
 export function clothFacts(card: ClothRecord, swatch: Swatch | null): ClothFacts {
   const facts = factsAsSold(card, swatch);
   const isWashed = card.fields["wash-first"] === true && canBeWashed(facts);
-  return isWashed ? washedFacts(facts, card.fields["shrinkage-across"]) : facts;
+  return isWashed ? washedFacts(facts, card.fields["shrinkage-across"] ?? null) : facts;
 }
 
 /**

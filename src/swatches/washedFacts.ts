@@ -12,10 +12,11 @@ export function canBeWashed({ type }: Pick<ClothFacts, "type">): boolean {
 }
 
 /**
- * A cloth as it is expected to come out of the wash, `across` the share of its width that it loses: narrower, its repeat shorter, and
- * nothing left to lose. What it really lost is measured then, and takes the place of this.
+ * A cloth as it is expected to come out of the wash, `across` the share of its width that it loses (null where nobody said it): narrower,
+ * its repeat shorter, and nothing left to lose. What it really lost is measured then, and takes the place of this.
  */
-export function washedFacts(facts: ClothFacts, across: Fraction = NOTHING): ClothFacts {
+export function washedFacts(facts: ClothFacts, saidAcross: Fraction | null): ClothFacts {
+  const across = saidAcross ?? NOTHING;
   const along = facts.shrinkage ?? NOTHING;
   const narrower = (length: Length | null) => length && afterWashing(length, across);
   const { repeat } = facts;
@@ -29,6 +30,6 @@ export function washedFacts(facts: ClothFacts, across: Fraction = NOTHING): Clot
       fromSelvedge: narrower(repeat.fromSelvedge),
     },
     shrinkage: NOTHING,
-    washing: { along, across },
+    washing: { along, across, ...(saidAcross === null ? { acrossUnsaid: true } : {}) },
   };
 }

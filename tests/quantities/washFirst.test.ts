@@ -157,6 +157,38 @@ test("what it loses has to be said, else nothing more is bought and that is told
   expect(fern.buy.length.equals(of("kind: plain").fern.buy.length)).toBe(true);
 });
 
+test("what it loses across has to be said too, else its width is measured after washing before anything is cut", () => {
+  const card = "kind: plain\nshrinkage: 4 %\nwash-first: yes";
+  const unsaid = of(card);
+  expect(unsaid.fern.usableWidth.toMm()).toBe(1370);
+  expect(unsaid.diagnostics).toMatchObject([
+    {
+      code: "wash-first-without-shrinkage-across",
+      severity: "warning",
+      keyPath: "shrinkage",
+      message: expect.stringContaining("it is planned 137\u202fcm wide, as it comes"),
+    },
+  ]);
+  expect(JSON.stringify(unsaid.fern.origins)).toContain("4 % along, how much across nobody said");
+  // That it loses nothing is an answer.
+  expect(of(`${card}\nshrinkage-across: 0 %`).diagnostics).toEqual([]);
+  const came = (more: string, said = card) => of(said, { receipts: receipt(9000, more) });
+  const washed = came(", washed: 2026-11-20");
+  expect(washed.fern.plan.notForCutting).toEqual([
+    "Its width has not been measured since it was washed.",
+  ]);
+  expect(washed.diagnostics.map(({ code }) => code)).toContain(
+    "wash-first-without-shrinkage-across",
+  );
+  const measured = came(", washed: 2026-11-20, width: 132 cm");
+  expect(measured.fern.plan.forCutting).toBe(true);
+  expect(measured.diagnostics.map(({ code }) => code)).toEqual(["arrived-narrower"]);
+  expect(
+    came(", washed: 2026-11-20", `${card}\n${REPEAT}`.replace("kind: plain\n", "")).fern.plan
+      .notForCutting,
+  ).toEqual(["Its repeat and width have not been measured since it was washed."]);
+});
+
 test("a loose cover of a cloth that shrinks asks whether it is washed first, until the card says yes or no", () => {
   const sofa =
     "  - sofa: Settle\n    cloth: fern\n    type: three-seater\n    cover: loose\n    size: 220 cm x 95 cm x 85 cm\n";

@@ -1,7 +1,7 @@
 import { repeatWords } from "../../items/common/repeatWords.ts";
 import type { ClothQuantity } from "../../quantities/quantityTypes.ts";
 import { lotOfLength, lotWords } from "../../quantities/text/lotWords.ts";
-import { lossWords } from "../../quantities/text/washWords.ts";
+import { lossWords, toMeasure } from "../../quantities/text/washWords.ts";
 import { capital, within } from "../../units/capital.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, type UnitSystem } from "../../units/printLength.ts";
@@ -97,10 +97,11 @@ function washedWords({ facts, washing, lot }: ClothQuantity): string {
   if (!facts.washing) return "";
   if (lot !== null && washing === null)
     return " Washed before it is cut: these are its measures since.";
-  if (washing === "measure")
-    return " Washed before it is cut: measure its repeat again, which here is what is expected.";
+  const measure = toMeasure(washing, ["again, which here is", "again, which here are"]);
+  if (measure) return ` Washed before it is cut: measure its ${measure} what is expected.`;
   const measured = lot === null ? "" : " again";
-  return ` Washed before it is cut: look it over for flaws, wash the whole length as it will be washed later, press it, and measure it${measured}; the sizes of the cloth here are what is expected then (less ${lossWords(facts.washing)}).`;
+  const asItComes = facts.washing.acrossUnsaid ? ", its width as it comes" : "";
+  return ` Washed before it is cut: look it over for flaws, wash the whole length as it will be washed later, press it, and measure it${measured}; the sizes of the cloth here are what is expected then (less ${lossWords(facts.washing)}${asItComes}).`;
 }
 
 /** A plan this short on paper has its words beside it; one this much shorter its list of cuts too, where that takes less of the page. */

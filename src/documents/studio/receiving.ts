@@ -95,7 +95,7 @@ function amountOf(data: ProjectData, { need }: Delivery): string {
 function washWords({ need, arrived }: Delivery): string {
   const washing = need.planned?.facts.washing;
   if (!washing || arrived?.receipts.every(({ washed }) => washed)) return "";
-  return `To be washed before it is cut: measure it and look for flaws as it comes, wash the whole length, press it, and measure everything again (less ${lossWords(washing)} is expected). Then put the new measures in its receipt and add washed: and the day`;
+  return `To be washed before it is cut: measure it and look for flaws as it comes, wash the whole length, press it, and measure everything again (to be expected: less ${lossWords(washing)}). Then put the new measures in its receipt and add washed: and the day`;
 }
 
 /** What the card says that is measured against: width, repeat and match, where the first motif stands, and how it runs. */

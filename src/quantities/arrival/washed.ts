@@ -2,6 +2,7 @@ import type { ClothFacts } from "../../items/itemKind.ts";
 import type { ProjectRecord } from "../../records/records.ts";
 import type { Length } from "../../units/length.ts";
 import { afterWashing } from "../../units/washing.ts";
+import type { WashingLeft } from "../text/washWords.ts";
 import { type ArrivedLot, lotOf } from "./receiptsFor.ts";
 
 type Receipt = ArrivedLot["receipts"][number]["receipt"];
@@ -46,15 +47,19 @@ function expected(receipt: Receipt, { along, across }: Washing): Receipt {
 }
 
 /**
- * What is still to be done with the receipts that a plan is made on, of a cloth that is washed first: to wash it; to measure its repeat
- * again, where anything has to meet; null where nothing is. Each length is asked by itself, since each is washed by itself.
+ * What is still to be done with the receipts that a plan is made on: of what was washed its repeat is measured again where anything has to
+ * meet, and its width where nobody could say what it would be. Each length is asked by itself, since each is washed by itself.
  */
 export function washingLeft(
   receipts: readonly number[],
   inRegister: boolean,
+  { acrossUnsaid }: Washing,
   project: ProjectRecord,
-): "wash" | "measure" | null {
+): WashingLeft {
   const all = receipts.flatMap((index) => project.fields.receipts?.[index] ?? []);
   if (all.some(({ washed }) => !washed)) return "wash";
-  return inRegister && all.some(({ repeat }) => !repeat) ? "measure" : null;
+  const lacksRepeat = inRegister && all.some(({ repeat }) => !repeat);
+  const lacksWidth = acrossUnsaid === true && all.some(({ width }) => !width);
+  if (lacksRepeat) return lacksWidth ? "repeat and width" : "repeat";
+  return lacksWidth ? "width" : null;
 }

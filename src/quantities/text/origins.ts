@@ -2,7 +2,7 @@ import type { ClothFacts } from "../../items/itemKind.ts";
 import type { ClothRecord } from "../../records/records.ts";
 import type { UsedAllowance } from "../../room/allowances.ts";
 import { printCloth, printLength, type UnitSystem } from "../../units/printLength.ts";
-import { lossWords } from "./washWords.ts";
+import { lossWords, type WashingLeft } from "./washWords.ts";
 
 /** One line that says where a figure of a working came from. */
 export interface Origin {
@@ -45,7 +45,7 @@ export function clothOrigins(
   card: ClothRecord | null,
   came: boolean,
   units: UnitSystem,
-  washing: "wash" | "measure" | null = null,
+  washing: WashingLeft = null,
 ): Origin[] {
   const p = (length: Parameters<typeof printLength>[0]) => printLength(length, units);
   const own = came

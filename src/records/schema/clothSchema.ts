@@ -141,7 +141,7 @@ export const clothSchema = z.strictObject({
     .optional()
     .meta({
       description:
-        "how much it may shrink across its width; it counts where the cloth is washed before it is cut",
+        "how much it may shrink across its width; it counts where the cloth is washed before it is cut, and is asked for there: 0 % where it loses nothing",
       examples: ["2 %"],
     }),
   "wash-first": yesNoField().optional().meta({
