@@ -42,6 +42,7 @@ export const FINDING_CODES = [
   "light-low",
   "care-hard",
   "care-conflict",
+  "layers-shrink-apart",
   "fire-unsaid",
   "corded",
   "rug-small",

@@ -12,6 +12,7 @@ import { fastnessFindings } from "./findings/fastness.ts";
 import { fitnessFindings } from "./findings/fitness.ts";
 import { fromAnchorFindings } from "./findings/fromAnchor.ts";
 import { ladderFindings } from "./findings/ladder.ts";
+import { layerFindings } from "./findings/layers.ts";
 import { lightFindings } from "./findings/light.ts";
 import { mainClothFindings } from "./findings/mainCloth.ts";
 import { plainFindings } from "./findings/plain.ts";
@@ -83,6 +84,7 @@ const FAMILIES = [
   weightFindings,
   fastnessFindings,
   careFindings,
+  layerFindings,
   safetyFindings,
   swatchFindings,
   priceFindings,

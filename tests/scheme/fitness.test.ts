@@ -147,6 +147,43 @@ test("care: codes as the reference has them, the strictest care of all layers, a
   expect(codesOf(layered("WS"))).not.toContain("care-conflict");
 });
 
+// That layers sewn together must shrink alike to within two hundredths: common practice, no source.
+test("shrinkage: a face and its lining that washing takes unevenly, and silence where both are washed first or nobody said", () => {
+  const lined = (face: string, lining: string, type = "lining") =>
+    findingOf(
+      schemeOf({
+        ...used("", "curtains"),
+        cloths: {
+          linen: { kind: "plain", colours: { [CREAM]: 1 }, card: face },
+          sateen: { kind: "plain", colours: { [CREAM]: 1 }, card: `type: ${type}\n${lining}` },
+        },
+        uses: [
+          { item: "thing", title: "Thing", kind: "curtains", surface: "face", cloth: "linen" },
+          { item: "thing", title: "Thing", kind: "curtains", surface: type, cloth: "sateen" },
+        ],
+      }),
+      "layers-shrink-apart",
+    );
+  const [three, five, washed] = ["shrinkage: 3 %", "shrinkage: 5 %", "\nwash-first: yes"];
+  expect(lined(five, "shrinkage: 2.9 %")).toMatchObject({
+    level: "worth-a-look",
+    of: ["thing", "linen", "sateen"],
+    message: expect.stringContaining(
+      "linen may lose 5 % of its length and its lining sateen may lose 2.9 % of its length",
+    ),
+  });
+  expect(lined(five, three)).toBeUndefined();
+  expect(lined("shrinkage: 1 %", "shrinkage: 3.1 %", "interlining")?.message).toContain(
+    "its interlining sateen may lose 3.1 %",
+  );
+  // One is washed first, and has nothing left to lose; the other has.
+  expect(lined(five + washed, three)?.message).toContain("linen loses no more and its lining");
+  expect(lined(five + washed, "shrinkage: 2 %")).toBeUndefined();
+  expect(lined(five + washed, three + washed)).toBeUndefined();
+  expect(lined(five, "")).toBeUndefined();
+  expect(lined(five, "care: wash", "trim")).toBeUndefined();
+});
+
 test("fire: a reminder where a card says nothing, of cushions too under the British rules (sa-01, sa-03)", () => {
   expect(safety.get("sa-01").expected.covers).toContain("reupholstered");
   expect(safety.get("sa-03").expected.covers).toContain("scatter cushions and seat pads");
@@ -196,18 +233,6 @@ test("sizes: a dining rug's margin (ra-03) and the height of a picture's middle 
   expect(judged(610, 1300)).toContain("picture-height");
   expect(judged(610, 1750)).toContain("picture-height");
   expect(judged(610, 1448)).not.toContain("picture-height");
-});
-
-test("a price is old after half a year, and one without a date is said to have none; the day comes as a value", () => {
-  const priced = (on: string, today: string) =>
-    findingOf(
-      schemeOf({ ...used(`price: { trade: 10, per: yard${on} }`, "curtains"), on: today }),
-      "price-old",
-    );
-  expect(priced(", on: 2026-01-01", "2026-06-30")).toBeUndefined();
-  expect(priced(", on: 2026-01-01", "2026-07-01")?.message).toContain("181 days old");
-  expect(priced("", "2026-07-01")?.message).toContain("has no date");
-  expect(findingOf(schemeOf(used("", "curtains")), "price-old")).toBeUndefined();
 });
 
 // Common practice, no source: which cloths are usual for bedding and table linen.
