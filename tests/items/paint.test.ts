@@ -5,6 +5,7 @@ import type { WallRun } from "../../src/items/itemKind.ts";
 import { paintAllowances } from "../../src/items/paint/allowances.ts";
 import { makePaint } from "../../src/items/paint/pieces.ts";
 import { paintSchema } from "../../src/items/paint/schema.ts";
+import { paintSheet } from "../../src/items/paint/sheet.ts";
 import { tinsFor } from "../../src/items/paint/tins.ts";
 import { parseCoverage, parseTin, SQUARE_FOOT, type Tin } from "../../src/items/paint/volume.ts";
 import { US_GALLON } from "../../src/units/volume.ts";
@@ -65,6 +66,30 @@ test("net walls, one coat and the ceiling (pt-01, The Old Farmer's Almanac: 328 
   );
   expect(squareFeet(ceiling.figures.areaM2 as number)).toBeCloseTo(wanted(c, "ceiling_area"), 9);
   expect(ceiling.tins[0]?.count).toBe(wanted(c, "ceiling_quarts"));
+});
+
+// That an area is paid for as the sheet states it, up to what a wall can be measured to, is common practice, no source.
+test.each([
+  // 2 × (4.03 + 3.01) × 2.4 = 33.792 m², which are 363.73 sq ft.
+  ["centimetres", "33.8\u00a0m²", 33.8, 33.8 / 0.09290304],
+  ["inches", "364\u00a0sq\u00a0ft", 364 * 0.09290304, 364],
+] as const)("the painter is paid by the area on the sheet, in %s", (units, said, metres, feet) => {
+  const ask = { runs: room("4.03 m", "3.01 m", "2.4 m"), units };
+  const made = make({}, ask);
+  const fields = fieldsOf(paintSchema, { paint: "Walls", on: "walls", colour: "#efe3c8" });
+  const sheet = paintSheet(fields, made, {
+    ...contextFor(paintAllowances, ask),
+    language: "en-GB",
+  } as never);
+  expect(JSON.stringify(sheet)).toContain(`${said}, openings taken off`);
+  expect(made.makingCounts["square-metre"]?.valueOf()).toBeCloseTo(metres, 9);
+  expect(made.makingCounts["square-foot"]?.valueOf()).toBeCloseTo(feet, 9);
+  // Paint is bought for the exact area.
+  expect(made.figures.areaM2).toBeCloseTo(33.792, 9);
+  expect(made.working.find(({ what }) => what === "Area on the painter’s sheet")).toMatchObject({
+    result: said,
+    rounded: expect.stringMatching(/^up to/),
+  });
 });
 
 test("one and two coats over 400 sq ft (pt-03, reference site article)", () => {

@@ -161,9 +161,9 @@ test("making: an agreed charge, else the rate times what it is counted by, and t
     if (record.making) {
       expect(line.trade).toBe(cents(new Big(record.making)).toNumber());
     } else if (per === "square-foot") {
-      const exact = new Big(figures?.areaM2 as number).div("0.09290304").times(sum as string);
-      // The area is printed in square metres to a few figures.
-      expect(Math.abs(line.trade - exact.times(100).toNumber())).toBeLessThan(60);
+      // By whole square feet, up, as the painter's sheet has them.
+      const feet = new Big(figures?.areaM2 as number).div("0.09290304").round(0, Big.roundUp);
+      expect(line.trade).toBe(cents(feet.times(sum as string)).toNumber());
     } else {
       const count = counts[per as string] as number;
       expect(line.trade, line.item ?? "").toBe(

@@ -2,6 +2,7 @@ import Fraction from "fraction.js";
 import type { UnitSystem } from "../../units/printLength.ts";
 import { newNotes } from "../common/notes.ts";
 import type { ItemContext, Made, MaterialNeed, WallRun, WorkingLine } from "../itemKind.ts";
+import { countedArea, countedAreaWords } from "./countedArea.ts";
 import { type Coverage, coverageOf } from "./coverage.ts";
 import { printArea, printCoverage, printVolume } from "./printAmount.ts";
 import type { PaintFields } from "./schema.ts";
@@ -44,6 +45,8 @@ export function makePaint(fields: PaintFields, context: ItemContext): PaintMade 
   if (area !== null && litres !== null)
     notes.working.push(...paintWorking({ area, coats, coverage, litres, tins }, context.units));
   const bought = tins.reduce((sum, t) => sum.add(t.tin.litres.mul(t.count)), new Fraction(0));
+  // As the painter's sheet has it, whichever of the two the rate is for.
+  const counted = countedArea(area ?? new Fraction(0), context.units).div(1_000_000);
   return {
     figures: {
       areaM2: area === null ? 0 : area.div(1_000_000).valueOf(),
@@ -59,8 +62,8 @@ export function makePaint(fields: PaintFields, context: ItemContext): PaintMade 
     handbook: [],
     makingCounts: {
       item: new Fraction(1),
-      "square-metre": upToHundredth(area?.div(1_000_000) ?? null),
-      "square-foot": upToHundredth(area?.div(1_000_000).div(SQUARE_FOOT) ?? null),
+      "square-metre": counted,
+      "square-foot": counted.div(SQUARE_FOOT),
     },
     questions: notes.questions,
     cautions: ["lead-paint"],
@@ -105,6 +108,12 @@ function paintWorking(
       result: tins.map((t) => `${t.count} × ${t.tin.text}`).join(" + ") || "none",
       rounded: "up to whole tins",
     },
+    {
+      what: "Area on the painter’s sheet",
+      sum: printArea(area, units),
+      result: printArea(countedArea(area, units), units),
+      rounded: countedAreaWords(units),
+    },
   ];
 }
 
@@ -119,9 +128,4 @@ function tinNeed(fields: PaintFields, { tin, count }: TinCount): MaterialNeed {
     text: `${count} ${count === 1 ? "tin" : "tins"} of ${tin.text}`,
     by: "studio",
   };
-}
-
-/** What a painter is paid by area: two decimals, up. */
-function upToHundredth(value: Fraction | null): Fraction {
-  return (value ?? new Fraction(0)).mul(100).ceil().div(100);
 }

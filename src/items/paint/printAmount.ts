@@ -17,16 +17,6 @@ export function printArea(mm2: Fraction, units: UnitSystem): string {
     : `${decimals(m2)}\u00a0m²`;
 }
 
-/** The same for a sheet, where nobody measures a wall nearer: whole square feet, or tenths of a square metre. */
-export function printAreaRoughly(mm2: Fraction, units: UnitSystem): string {
-  const [unit, parts] =
-    units === "inches"
-      ? [new Fraction(1_000_000).mul(SQUARE_FOOT), 1]
-      : [new Fraction(1_000_000), 10];
-  const rounded = mm2.div(unit).mul(parts).round().div(parts).mul(unit);
-  return printArea(rounded, units);
-}
-
 /** A volume for reading: `0.82 gal` or `6.32 l`. */
 export function printVolume(litres: Fraction, units: UnitSystem): string {
   return units === "inches"

@@ -1,6 +1,7 @@
 import type { DrawingContext, ItemSheet } from "../itemDrawing.ts";
+import { countedArea } from "./countedArea.ts";
 import type { PaintMade } from "./pieces.ts";
-import { printAreaRoughly, printCoverage, printVolume } from "./printAmount.ts";
+import { printArea, printCoverage, printVolume } from "./printAmount.ts";
 import type { PaintFields } from "./schema.ts";
 
 /** Words of paint on its painter's sheet. */
@@ -29,7 +30,7 @@ export function paintSheet(
           ...(made.area === null
             ? ["Area not known."]
             : [
-                `${printAreaRoughly(made.area, units)}${made.estimate ? ", an estimate" : ""}${fields.on === "ceiling" || fields.on === "woodwork" ? "" : ", openings taken off"}.`,
+                `${printArea(countedArea(made.area, units), units)}${made.estimate ? ", an estimate" : ""}${fields.on === "ceiling" || fields.on === "woodwork" ? "" : ", openings taken off"}.`,
               ]),
         ],
       },
