@@ -10,4 +10,6 @@ export interface MoneyInput {
   readonly items: readonly PricedItem[];
   /** Cloths that were only considered: those of options that do not stand. Their samples may have cost something. */
   readonly considered: readonly string[];
+  /** The day of the build, ISO: what is dated after it is not counted yet. */
+  readonly today: string;
 }

@@ -11,6 +11,8 @@ export interface PriceContext {
   readonly studio: StudioRecord;
   readonly kinds: readonly ItemKind[];
   readonly lookUps: Parameters<typeof projectQuantities>[3];
+  /** The day of the build, ISO. */
+  readonly today: string;
 }
 
 /** A project with its quantities and its price. */
@@ -44,6 +46,7 @@ export function priceProject(context: PriceContext, project: ProjectRecord): Pri
     purchases: purchasesOf(project, quantities),
     items: pricedItemsOf(project, quantities, kinds, studio),
     considered: considered(project, kinds),
+    today: context.today,
   });
   return { project, quantities, money };
 }

@@ -118,7 +118,7 @@ export function projectMoney(input: MoneyInput): ProjectMoney {
   const rates = taxRates(studio);
   const { included } = rates;
   const taxed = taxedLines(input, rates, found);
-  const kept = reserveOf(project, studio, taxed, rates, found);
+  const kept = reserveOf(input, taxed, rates, found);
   const lines = [...taxed, ...kept.lines];
   const budgets = budgetsOf(project, currency, found);
   const totals = totalsOf(lines, included, budgets.project, currency);

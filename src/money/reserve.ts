@@ -1,6 +1,6 @@
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import { isFitted } from "../records/hasReached.ts";
-import type { ProjectRecord, StudioRecord } from "../records/records.ts";
+import type { ProjectRecord } from "../records/records.ts";
 import {
   compareMoney,
   type Money,
@@ -9,7 +9,9 @@ import {
   subtractMoney,
   timesMoney,
 } from "../units/money.ts";
+import { isAhead } from "./account/isAhead.ts";
 import type { PriceLine, TaxedLine } from "./lines.ts";
+import type { MoneyInput } from "./moneyInput.ts";
 import { payable } from "./payable.ts";
 import { type TaxRates, taxOnLines } from "./tax.ts";
 import { toMoney } from "./toMoney.ts";
@@ -60,14 +62,26 @@ function line(
   };
 }
 
+type ReserveUse = NonNullable<ProjectRecord["fields"]["reserve-used"]>[number];
+
+/** What was taken out of the reserve by a day, each with its place in the file: what is dated ahead is not counted before its day. */
+export function reserveUses(
+  project: ProjectRecord,
+  today: string,
+): { readonly use: ReserveUse; readonly at: number }[] {
+  return (project.fields["reserve-used"] ?? [])
+    .map((use, at) => ({ use, at }))
+    .filter(({ use }) => !isAhead(use.on, today));
+}
+
 /** What was taken out of the reserve, a line each, with its tax; reckoned apart from all else, so that no other sum moves by it. */
 function usedLines(
-  project: ProjectRecord,
+  { project, today }: Pick<MoneyInput, "project" | "today">,
   rates: TaxRates,
   currency: string,
   found: Diagnostic[],
 ): TaxedLine[] {
-  const lines = (project.fields["reserve-used"] ?? []).map((use, at) => {
+  const lines = reserveUses(project, today).map(({ use, at }) => {
     const read = (key: "amount" | "trade") => {
       const typed = use[key];
       const place = project.place(["reserve-used", at, key]);
@@ -85,24 +99,25 @@ function usedLines(
  * stands in the total until everything is fitted, and is not charged in the last account (common practice, no source). `lines` are all others.
  */
 export function reserveOf(
-  project: ProjectRecord,
-  studio: StudioRecord,
+  input: Pick<MoneyInput, "project" | "studio" | "today">,
   lines: readonly TaxedLine[],
   rates: TaxRates,
   found: Diagnostic[],
 ): { readonly reserve: Reserve; readonly lines: readonly TaxedLine[] } {
-  const { currency, contingency, language } = studio.fields;
+  const { project } = input;
+  const { currency, contingency, language } = input.studio.fields;
   const zero = zeroOf(currency);
   const hasReserve = contingency !== undefined && contingency.compare(0) > 0;
   const kept = hasReserve
     ? timesMoney(payable(lines, rates.included, currency), contingency)
     : zero;
-  const uses = usedLines(project, rates, currency, found);
+  const uses = usedLines(input, rates, currency, found);
   const used = payable(uses, rates.included, currency);
   const isMore = compareMoney(used, kept) > 0;
   const left = isMore ? zero : subtractMoney(kept, used);
   const reserve = { kept, used, left, isFinal: isFitted(project) };
   if (isMore) found.push(overused(project, reserve, language));
+  found.push(...usedAhead(input));
   const rest = {
     ...line("reserve", "Kept in reserve", zero, left, "none"),
     tax: zero,
@@ -110,6 +125,23 @@ export function reserveOf(
   };
   const isCharged = hasReserve && !reserve.isFinal && !(uses.length > 0 && left.minor === 0n);
   return { reserve, lines: isCharged ? [...uses, rest] : uses };
+}
+
+function usedAhead({ project, today }: Pick<MoneyInput, "project" | "today">): Diagnostic[] {
+  return (project.fields["reserve-used"] ?? []).flatMap(({ on }, at) =>
+    isAhead(on, today)
+      ? diagnostic(
+          project.place(["reserve-used", at, "on"]),
+          "reserve-use-ahead",
+          `This is dated ${on}, and today is ${today}: it is not taken out of the reserve before its day.`,
+          {
+            severity: "warning",
+            actual: on,
+            hint: "Write the day on which it was agreed with the client or done.",
+          },
+        )
+      : [],
+  );
 }
 
 function overused(project: ProjectRecord, { kept, used }: Reserve, language: string): Diagnostic {

@@ -103,6 +103,7 @@ export function projectData(
     records,
     studio,
     kinds: ITEM_KINDS,
+    today,
     lookUps: {
       cloth: (id: string) => {
         const card = records.cloths.get(id);

@@ -12,14 +12,15 @@ export interface Priced extends PricedProject {
   readonly context: PriceContext;
 }
 
-/** A small studio's one project, read, measured out and priced by the program. Reading errors fail the test that asks. */
-export function pricedOf(small: SmallStudio): Priced {
+/** A small studio's one project, read, measured out and priced by the program. Reading errors fail the test that asks. `today` is an ISO date. */
+export function pricedOf(small: SmallStudio, today = "2026-12-01"): Priced {
   const records = recordsOf(small);
   const context: PriceContext = {
     records,
     studio: records.studio as StudioRecord,
     kinds: ITEM_KINDS,
     lookUps: lookUpsOf(records),
+    today,
   };
   return { ...priceProject(context, projectOf(records)), context };
 }

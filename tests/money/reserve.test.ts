@@ -16,11 +16,16 @@ const APPROVED = "approvals: [{ revision: B, by: Nobody, on: 2026-11-02, total: 
 const use = (amount: string, more = ""): string =>
   `reserve-used: [{ what: Plasterer, amount: ${amount}, on: 2026-11-20${more} }]`;
 
-function account(status: string, more: readonly string[] = [APPROVED], studio = STUDIO_WITH) {
+function account(
+  status: string,
+  more: readonly string[] = [APPROVED],
+  studio = STUDIO_WITH,
+  today = "2026-12-01",
+) {
   const head = PROJECT.replace("status: proposed", `status: ${status}\nrevision: B`);
   const project = [head, PARTS, ...more].join("\n");
-  const priced = pricedOf(small({ project, studio }));
-  const found = accountOf(priced.project, priced.context.studio, priced.money, "2026-12-01");
+  const priced = pricedOf(small({ project, studio }), today);
+  const found = accountOf(priced.project, priced.context.studio, priced.money, today);
   const { kept, used, left } = found.reserve;
   return {
     account: found,
@@ -72,6 +77,23 @@ test("a last total that was approved without the rest of the reserve is today's 
   expect(other.account.diagnostics[0]?.message).toContain(
     "today's total is $65.50, without the $2.15 of the reserve that were not used: $7.65 more.",
   );
+});
+
+test("what is dated ahead is warned of and counts from its day on; one day is let pass", () => {
+  const uses =
+    "reserve-used:\n  - { what: Later, amount: 1, on: 2026-12-09 }\n  - { what: Plasterer, amount: 4, on: 2026-11-20 }";
+  const before = account("fitted", [APPROVED, uses], STUDIO_WITH, "2026-12-07");
+  expect([before.total, before.reserve]).toEqual([6550, [615, 400, 215]]);
+  expect(before.reserveLines).toEqual([["Plasterer, from the reserve", 400, 0]]);
+  expect(before.said).toEqual(["reserve-use-ahead"]);
+  expect(before.money.diagnostics[0]).toMatchObject({
+    severity: "warning",
+    keyPath: "reserve-used[0].on",
+    message:
+      "This is dated 2026-12-09, and today is 2026-12-07: it is not taken out of the reserve before its day.",
+  });
+  const after = account("fitted", [APPROVED, uses], STUDIO_WITH, "2026-12-08");
+  expect([after.total, after.reserve, after.said]).toEqual([6650, [615, 500, 115], []]);
 });
 
 test("what was used is taxed as what it is, and moves no other sum", () => {

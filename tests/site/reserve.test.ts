@@ -1,4 +1,4 @@
-import { expect, test } from "vitest";
+import { afterAll, beforeAll, expect, test } from "vitest";
 import { computedFolder, saidOf } from "./smallFolder.ts";
 
 // The reserve on the account's page and in the proposal, from files. Making 200 and a fee of 100, both at five per cent: 315; a tenth of it in
@@ -15,6 +15,16 @@ interface Model {
 
 const USED =
   "reserve-used:\n  - { what: Plasterer, amount: 10, on: 2026-11-12 }\n  - { what: Longer pole, amount: 5, on: 2026-11-14, kind: goods }";
+
+// What is taken out of the reserve counts from its day on.
+const outside = process.env.SOURCE_DATE_EPOCH;
+beforeAll(() => {
+  process.env.SOURCE_DATE_EPOCH = String(Date.parse("2026-12-01") / 1000);
+});
+afterAll(() => {
+  if (outside === undefined) delete process.env.SOURCE_DATE_EPOCH;
+  else process.env.SOURCE_DATE_EPOCH = outside;
+});
 
 async function pages(status: string, more = "", contingency = "contingency: 10") {
   const computed = await computedFolder({
@@ -49,6 +59,18 @@ test("while it is made the total holds the reserve, and the line is shown by whi
   expect(used.account.more).toContain(
     "Of the reserve of $31.50, $15.90 is used: what is not used of the other $15.60 comes off the balance.",
   );
+});
+
+test("the account lists what counts, each beside its own sum, whatever is dated ahead of it in the file", async () => {
+  const ahead = USED.replace(
+    "reserve-used:",
+    "reserve-used:\n  - { what: Later, amount: 7, on: 2099-01-05 }",
+  );
+  const { account } = await pages("fitted", ahead);
+  expect(account.reserve?.rows.map(({ what, sum }) => [what, sum])).toEqual([
+    ["Plasterer", "10.50"],
+    ["Longer pole", "5.40"],
+  ]);
 });
 
 test("the last account charges what was used as what it was, and says what was not", async () => {

@@ -1,5 +1,5 @@
 import { payable } from "../../money/payable.ts";
-import type { Reserve } from "../../money/reserve.ts";
+import { type Reserve, reserveUses } from "../../money/reserve.ts";
 import type { Money } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
 import { pens } from "./accountPens.ts";
@@ -27,7 +27,7 @@ export function reservePart(data: ProjectData) {
   const { reserve } = account;
   if (!isThere(reserve) || account.pricesIn === "none") return null;
   const { bare, day, star } = pens(data);
-  const uses = project.fields["reserve-used"] ?? [];
+  const uses = reserveUses(project, account.asOf);
   // In the order of the file.
   const lines = money.lines.filter((l) => l.what === "reserve-used");
   const { kept, used, left, isFinal } = reserve;
@@ -35,7 +35,7 @@ export function reservePart(data: ProjectData) {
   const over = { ...used, minor: used.minor - kept.minor };
   return {
     kept: star(bare(kept)),
-    rows: uses.map((use, at) => ({
+    rows: uses.map(({ use }, at) => ({
       what: use.what,
       on: day(use.on),
       sum: bare(payable(lines.slice(at, at + 1), money.taxIncluded, money.currency)),

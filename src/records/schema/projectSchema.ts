@@ -177,7 +177,7 @@ export const projectSchema = z.strictObject({
         trade: amountField()
           .optional()
           .meta({ description: "what the studio pays for it", examples: ["95.00"] }),
-        on: dateField().meta({ description: "when" }),
+        on: dateField().meta({ description: "when; it counts from that day on" }),
         kind: wordField(["goods", "services"])
           .optional()
           .meta({ description: "as what it is taxed; as a service where nothing is said" }),
