@@ -55,14 +55,16 @@ test("a contrast under every threshold is never seen", () => {
 /** A grating in Oklab's lightness (a grey) or in its blue-yellow axis, upright waves of a length in millimetres. */
 function grating(waveMm: number, amplitude: number, mmPerPx: number, axis: 0 | 2 = 0): Pixels {
   const [width, height] = [400, 300];
-  const data = new Float32Array(width * height * 3);
-  for (let p = 0; p < width * height; p++) {
-    const wave = amplitude * Math.sin((2 * Math.PI * (p % width) * mmPerPx) / waveMm);
+  const row = new Float32Array(width * 3);
+  for (let x = 0; x < width; x++) {
+    const wave = amplitude * Math.sin((2 * Math.PI * x * mmPerPx) / waveMm);
     const lab: [number, number, number] = [0.65, 0, 0];
     lab[axis] += wave;
     const rgb = new Color("oklab", lab).to("srgb").coords as number[];
-    for (let c = 0; c < 3; c++) data[p * 3 + c] = 255 * (rgb[c] as number);
+    for (let c = 0; c < 3; c++) row[x * 3 + c] = 255 * (rgb[c] as number);
   }
+  const data = new Float32Array(width * height * 3);
+  for (let y = 0; y < height; y++) data.set(row, y * row.length);
   return { width, height, data };
 }
 

@@ -40,8 +40,14 @@ function step(tile: Tile, along: "x" | "y", at: number): number {
   return sum / long / 3;
 }
 
-/** Half the usual density: enough to compare, and quick. */
-const sketch = (name: string) => makeTile(name, (CLOTHS[name]?.pxPerMm ?? 1) / 2);
+const sketches = new Map<string, Promise<Tile>>();
+
+/** Half the usual density: enough to compare, and quick. Drawn once for all that is asked of it. */
+function sketch(name: string): Promise<Tile> {
+  const known = sketches.get(name) ?? makeTile(name, (CLOTHS[name]?.pxPerMm ?? 1) / 2);
+  sketches.set(name, known);
+  return known;
+}
 
 test.each(Object.keys(CLOTHS))(
   "the tile of %s joins itself at both edges without a seam",

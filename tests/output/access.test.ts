@@ -19,7 +19,7 @@ let demo: Built;
 let session: BrowserSession;
 
 beforeAll(async () => {
-  demo = await buildStudio(undefined, ["--no-pdf"]);
+  demo = await buildStudio();
   session = await openBrowser();
 });
 afterAll(async () => {

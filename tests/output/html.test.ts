@@ -13,7 +13,7 @@ const bare = (html: string): string =>
   html.replace(/data:[a-z0-9/]+;base64,[A-Za-z0-9+/=]+/g, "data:,");
 
 beforeAll(async () => {
-  demo = await buildStudio(undefined, ["--no-pdf"]);
+  demo = await buildStudio();
   for (const name of demo.files.filter((file) => file.endsWith(".html")))
     pages.set(name, await readFile(join(demo.out, name), "utf8"));
 });

@@ -15,11 +15,11 @@ const studios: WorstStudio[] = [];
 const built: Built[] = [];
 
 beforeAll(async () => {
-  built.push(await buildStudio(undefined, ["--no-pdf"]));
+  built.push(await buildStudio());
   for (const [paper, units] of PAPERS) {
     const studio = worstLetters(paper, units);
     studios.push(studio);
-    built.push(await buildStudio(studio.content, ["--no-pdf"]));
+    built.push(await buildStudio(studio.content));
   }
   session = await openBrowser();
 }, 240_000);

@@ -13,11 +13,11 @@ let hard: Built;
 let session: BrowserSession;
 
 beforeAll(async () => {
-  demo = await buildStudio(undefined, ["--no-pdf"]);
+  demo = await buildStudio();
   worst = await worstStudio("a3", "centimetres");
-  hard = await buildStudio(worst.content, ["--no-pdf"]);
+  hard = await buildStudio(worst.content);
   session = await openBrowser();
-}, 120_000);
+}, 240_000);
 afterAll(async () => {
   await session?.close();
   await demo?.remove();

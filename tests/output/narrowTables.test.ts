@@ -8,9 +8,9 @@ let demo: Built;
 let session: BrowserSession;
 
 beforeAll(async () => {
-  demo = await buildStudio(undefined, ["--no-pdf"]);
+  demo = await buildStudio();
   session = await openBrowser();
-}, 120_000);
+});
 afterAll(async () => {
   await session?.close();
   await demo?.remove();

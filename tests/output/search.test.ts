@@ -13,12 +13,12 @@ let page: Page;
 const faults: string[] = [];
 
 beforeAll(async () => {
-  demo = await buildStudio(undefined, ["--no-pdf"]);
+  demo = await buildStudio();
   session = await openBrowser();
   page = (await session.browser.newPage()) as unknown as Page;
   page.on("pageerror", (error) => faults.push(String(error)));
   await page.goto(`file://${join(demo.out, "studio/index.html")}`);
-}, 120_000);
+});
 afterAll(async () => {
   await session?.close();
   await demo?.remove();

@@ -17,7 +17,7 @@ const built: Built[] = [];
 
 beforeAll(async () => {
   session = await openBrowser();
-  built.push(await buildStudio(undefined, ["--no-pdf"]));
+  built.push(await buildStudio());
   for (const [paper, units] of PAPERS) {
     const studio = await worstStudio(paper, units);
     studios.push(studio);
