@@ -1,5 +1,6 @@
 import { z } from "zod";
 import { amountField } from "./amountField.ts";
+import { dateField } from "./dateField.ts";
 import { placementField } from "./placementField.ts";
 import {
   countField,
@@ -88,6 +89,8 @@ export const itemBase = {
         description:
           "how many in all; one where nothing is said, however many there are of the item",
       }),
+      ordered: dateField().optional().meta({ description: "when it was ordered" }),
+      arrived: dateField().optional().meta({ description: "when it came" }),
     }),
   )
     .optional()

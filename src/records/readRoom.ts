@@ -1,6 +1,6 @@
 import { type Diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
 import { checkAccepted } from "./checks/accepted.ts";
-import { checkMeasuredDays } from "./checks/dates.ts";
+import { checkBoughtDays, checkMeasuredDays } from "./checks/dates.ts";
 import type { Known, Use } from "./checks/known.ts";
 import { checkHasItems, checkMix, checkUnused } from "./checks/mix.ts";
 import { roomNames } from "./checks/names.ts";
@@ -60,6 +60,7 @@ export function readRoom(
     ...checkMix(card, own),
     ...checkHasItems(card),
     ...checkMeasuredDays(card),
+    ...checkBoughtDays(card),
     ...checkSums(card, leaves, currency),
   ];
   // What no item uses, and what stands nowhere, is only known once every item could be read.

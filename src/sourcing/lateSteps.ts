@@ -15,6 +15,10 @@ const SAYS: Readonly<Record<StepKind, { readonly said: string; readonly hint: st
     said: "these were to be ordered by now",
     hint: "Order them and write it under orders, ask for a quicker delivery (lead: on the cloth's card), or agree on a later fitting.",
   },
+  bought: {
+    said: "these pieces that are bought ready were to be ordered by now",
+    hint: "Order them and write ordered: and the day at the item’s hardware (of an object, at the item), ask for a quicker delivery, or agree on a later fitting.",
+  },
   cloth: {
     said: "these were to be with their makers by now, or come too late",
     hint: "Ask the supplier for the day and the maker for time, and write under receipts what has come; or agree on a later fitting.",
@@ -22,6 +26,10 @@ const SAYS: Readonly<Record<StepKind, { readonly said: string; readonly hint: st
   work: {
     said: "this work was to be begun by now",
     hint: "Ask the maker. Once it is begun write status: making; or agree on a later fitting.",
+  },
+  there: {
+    said: "these pieces that are bought ready were to be here by now, or come too late",
+    hint: "Ask the supplier for the day, and write arrived: and the day where ordered: stands once they are here; or agree on a later fitting.",
   },
 };
 
@@ -64,8 +72,9 @@ function fittingClosed({ fitting, closedAtFitting: closed }: Schedule, input: Sc
   ];
 }
 
-/** A card's name; of a maker's work the maker's. */
+/** A card's or piece's name; of a maker's work the maker's. */
 function nameOf(step: Step, { records, studio }: ScheduleInput): string {
+  if (step.bought !== null) return step.bought.what;
   if (step.cloth !== null) return records.cloths.get(step.cloth)?.fields.cloth ?? step.cloth;
   const [maker] = step.makers;
   return maker === undefined ? "" : (studio.fields.makers?.[maker]?.name ?? maker);

@@ -38,20 +38,18 @@ function leadSaid(said: { readonly lead?: Duration; readonly weeks?: number }): 
 export function leadOfCloth(card: ClothRecord, studio: StudioRecord): FoundLead {
   const { supplier: key, cloth: name, lead } = card.fields;
   if (lead) return { lead: { span: lead, of: name } };
-  const supplier = key === undefined ? undefined : studio.fields.suppliers?.[key];
-  const span = supplier && leadSaid(supplier);
-  if (supplier && span) return { lead: { span, of: supplier.name } };
-  if (key !== undefined && supplier)
-    return {
-      missing: { file: studio.path, under: ["suppliers", key], line: LINE, of: supplier.name },
-    };
-  return { missing: { file: card.path, under: [], line: LINE, of: name } };
+  return key !== undefined && studio.fields.suppliers?.[key]
+    ? leadOfSupplier(key, studio)
+    : { missing: { file: card.path, under: [], line: LINE, of: name } };
 }
 
-/** How long a supplier takes; null where it is not written. */
-export function leadOfSupplier(key: string, studio: StudioRecord): Duration | null {
+/** How long a supplier takes. */
+export function leadOfSupplier(key: string, studio: StudioRecord): FoundLead {
   const supplier = studio.fields.suppliers?.[key];
-  return supplier ? leadSaid(supplier) : null;
+  const span = supplier && leadSaid(supplier);
+  if (supplier && span) return { lead: { span, of: supplier.name } };
+  const of = supplier?.name ?? key;
+  return { missing: { file: studio.path, under: ["suppliers", key], line: LINE, of } };
 }
 
 /** How long a maker takes. */

@@ -3,10 +3,19 @@ import { daysBetween } from "./calendar.ts";
 import { type Closing, closedAtFitting, closedUntil, closingsWithin } from "./closings.ts";
 import { leadBook } from "./leadBook.ts";
 import { needsOf } from "./needs.ts";
+import { readySteps } from "./readySteps.ts";
 import type { Draft, Schedule, ScheduleInput, Step, StepKind } from "./scheduleTypes.ts";
 import { approvalStep, arrivalSteps, orderSteps, workSteps } from "./steps.ts";
 
-const ORDER: readonly StepKind[] = ["approval", "sample", "order", "cloth", "work"];
+const ORDER: readonly StepKind[] = [
+  "approval",
+  "sample",
+  "order",
+  "bought",
+  "cloth",
+  "work",
+  "there",
+];
 
 /**
  * The days of a project, reckoned back from its fitting: work begins, cloth is with its maker, cloth is ordered, its sample and the whole
@@ -26,7 +35,9 @@ export function scheduleOf(input: ScheduleInput): Schedule {
   const work = workSteps(input, fitting, book);
   const arrivals = arrivalSteps(input, needs, work);
   const { steps: orders, isOpenEnded } = orderSteps(input, needs, arrivals, book);
-  const drafts = [...approvalStep(input, [...orders, ...work]), ...orders, ...arrivals, ...work];
+  const ready = readySteps(input, fitting, book);
+  const approval = approvalStep(input, [...orders, ...work, ...ready]);
+  const drafts = [...approval, ...orders, ...arrivals, ...work, ...ready];
   const steps = drafts.map((s): Step => ({ ...s, daysLate: daysLate(s, input) }));
   return {
     fitting,
@@ -47,12 +58,14 @@ function closingsOf(
   fitting: string,
 ): Closing[] {
   // What was ordered comes by the time that passes from its order on.
-  const days = steps.flatMap((s) => (s.done ? (s.kind === "order" && s.done.on) || [] : s.on));
+  const isOrder = ({ kind }: Step): boolean => kind === "order" || kind === "bought";
+  const days = steps.flatMap((s) => (s.done ? (isOrder(s) && s.done.on) || [] : s.on));
   const from = days.sort()[0];
   if (from === undefined) return [];
   const makers = [...new Set(steps.flatMap((s) => s.makers))];
-  const bought = steps.filter((s) => s.kind === "order").flatMap((s) => s.cloth ?? []);
-  const suppliers = bought.flatMap((id) => records.cloths.get(id)?.fields.supplier ?? []);
+  const suppliers = steps
+    .filter(isOrder)
+    .flatMap((s) => s.bought?.supplier ?? records.cloths.get(s.cloth ?? "")?.fields.supplier ?? []);
   return closingsWithin(studio, from, fitting, makers, [...new Set(suppliers)]);
 }
 

@@ -16,13 +16,16 @@ export interface ScheduleInput {
   readonly dated: string;
 }
 
-export type StepKind = "approval" | "sample" | "order" | "cloth" | "work";
+/** `bought` is the order of a piece that is bought ready, `there` the day on which such a piece must have come. */
+export type StepKind = "approval" | "sample" | "order" | "bought" | "cloth" | "work" | "there";
 
 /** One thing that must have happened by a day. */
 export interface Step extends Reckoned {
   readonly kind: StepKind;
-  /** The card; null of an approval and of a maker's work. */
+  /** The card; null of an approval, of a maker's work and of what is bought ready. */
   readonly cloth: string | null;
+  /** The piece that is bought ready, with its supplier's key; null of all else. */
+  readonly bought: { readonly supplier: string; readonly what: string } | null;
   /** Keys of the makers whose work waits for it. */
   readonly makers: readonly string[];
   readonly items: readonly ItemOf[];
@@ -30,7 +33,7 @@ export interface Step extends Reckoned {
   readonly done: { readonly on: string | null } | null;
   /** True where some of it was done, and more is needed. */
   readonly inPart: boolean;
-  /** The day on which a cloth that was ordered comes, by its lead time; null of all else. */
+  /** The day on which what was ordered comes, by its supplier's time; null of all else. */
   readonly expected: string | null;
   /** Days by which the documents' date is past its day, or by which what was ordered comes too late; 0 where neither is so. */
   readonly daysLate: number;

@@ -11,7 +11,7 @@ import { approvalOf, arrivalState, orderState } from "./whatIsDone.ts";
 const back = (day: string, span: Duration | undefined, open: OpenDays): Reckoned =>
   span ? before(day, span, open) : { on: day, movedFrom: null };
 
-const NOTHING = { inPart: false, expected: null } as const;
+const NOTHING = { bought: null, inPart: false, expected: null } as const;
 
 /** When each maker's work begins, so that it is ready for the fitting. */
 export function workSteps(input: ScheduleInput, fitting: string, book: LeadBook): Draft[] {
@@ -42,7 +42,7 @@ export function arrivalSteps(
     if (maker === null || !begin) return [];
     const day = back(begin.on, studio.fields.schedule?.checking, openDaysOf(studio, { maker }));
     const state = arrivalState(need, needs, input);
-    return [{ kind: "cloth", cloth, makers: [maker], items, ...state, ...day }];
+    return [{ kind: "cloth", cloth, bought: null, makers: [maker], items, ...state, ...day }];
   });
 }
 

@@ -185,6 +185,17 @@ export const FAULTS: readonly {
     ],
   },
   {
+    name: "a pole that came before it was ordered",
+    files: changed(
+      ROOM,
+      'drop: 92"',
+      'drop: 92"\n    hardware: [{ what: pole, ordered: 2026-12-01, arrived: 2026-01-20 }]',
+    ),
+    says: [
+      "projects/quay/dining-room.md:19:51 warning days-out-of-order: This came on 2026-01-20, before it was ordered, on 2026-12-01. -> Look which of the two days is wrong; often it is the year.",
+    ],
+  },
+  {
     name: "cloth that came before it was ordered, and a fitting before both",
     files: changed(
       "projects/quay/project.md",

@@ -20,6 +20,7 @@ interface Orders {
     what: { html: string };
     count: string;
     supplier: string;
+    state: string;
     sum: string;
     item: string;
     wait: string;
@@ -77,6 +78,29 @@ test("hardware and objects that are bought ready stand beside the cloths, with t
   expect(model.pieces.map((p) => [p.what.html, p.count, p.supplier, p.sum, p.item])).toEqual([
     ["iron pole", "2", "The forge", "$120.00", "Bay"],
     ["Brass lamp", "3", "The forge", "$270.00", "lamp"],
+  ]);
+});
+
+test("what was ordered of them and what is here stands beside their names, and changes no price", async () => {
+  const said = async (pole: string, lamp: string) => {
+    const den = files("")["projects/quay/den.md"];
+    const computed = await computedFolder({
+      ...files(""),
+      "projects/quay/den.md": den
+        .replace("trade: 60,", `trade: 60, ${pole}`)
+        .replace("count: 3", `count: 3${lamp}`),
+    });
+    expect(saidOf(computed)).toEqual([]);
+    const page = computed.pages.find((p) => (p.model as { kind: string }).kind === "orders");
+    const model = page?.model as unknown as Orders | undefined;
+    return model?.pieces.map((p) => `${p.what.html}, ${p.sum}: ${p.state.replace(/\s/g, " ")}`);
+  };
+  expect(await said("", "")).toEqual(["iron pole, $120.00: ", "Brass lamp, $270.00: "]);
+  expect(
+    await said("ordered: 2026-11-19,", "\n    ordered: 2026-11-16\n    arrived: 2026-11-18"),
+  ).toEqual([
+    "iron pole, $120.00: Ordered on November 19, 2026",
+    "Brass lamp, $270.00: Here since November 18, 2026",
   ]);
 });
 

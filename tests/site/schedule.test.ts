@@ -1,4 +1,5 @@
 import { expect, test } from "vitest";
+import type { ScheduleRow } from "../../src/documents/studio/scheduleRows.ts";
 import { CUSHION, FITTING, files, schedule } from "./scheduleOf.ts";
 import { computedFolder } from "./smallFolder.ts";
 
@@ -193,18 +194,86 @@ test("the client's own cloth is never ordered, and must be there all the same", 
   ]);
 });
 
+const POLE = (days = "") =>
+  `    hardware: [{ what: iron pole, supplier: mill, trade: 50${days} }, { what: rings, supplier: mill, trade: 9${days} }, { what: hooks, trade: 1 }]`;
+const READY = { studio: "schedule: { ready: 2 working days }" };
+const bought = (rows: readonly ScheduleRow[]) =>
+  rows
+    .filter((row) => row.pieces.length > 0)
+    .map((row) => [row.day, row.what, row.pieces.join(", "), row.state]);
+
 // Ready on Thursday 4 March, two working days before Monday the 8th; three weeks before that is Thursday 11 February.
 test("what is bought ready stands with the day on which it must be ordered, as far as its supplier's time is written", async () => {
-  const told = {
-    studio: "schedule: { ready: 2 working days }",
-    item: `    hardware: [{ what: iron pole, supplier: mill, trade: 50 }, { what: rings, supplier: mill, trade: 9 }, { what: hooks, trade: 1 }]`,
-  };
-  const { model, errors } = await schedule(told);
+  const told = { ...READY, item: POLE() };
+  const { rows, errors, warned } = await schedule(told);
   expect(errors).toEqual([]);
-  expect(model.bought).toEqual([
-    { day: "Thu, 11 Feb 2027", from: "The mill", what: "iron pole and rings" },
+  expect(bought(rows("To come"))).toEqual([
+    ["Thu, 11 Feb 2027", "Order from The mill, bought ready", "iron pole, rings", ""],
   ]);
-  expect((await schedule({ ...told, mill: "" })).model.bought).toEqual([]);
-  expect((await schedule({ ...told, status: "fitted" })).model.bought).toEqual([]);
-  expect((await schedule()).model.bought).toEqual([]);
+  expect(warned).toEqual([]);
+  const none = async (more: object) => {
+    const { model } = await schedule({ ...told, ...more });
+    expect(model.parts.flatMap((part) => bought(part.rows))).toEqual([]);
+  };
+  await none({ mill: "" });
+  const { model } = await schedule({ ...told, mill: "" });
+  expect(model.missing.find((m) => m.of === "The mill")).toMatchObject({
+    line: "lead: … weeks",
+    stops: "the order of Linen, the order of iron pole and the order of rings",
+  });
+  await none({ status: "fitted" });
+  await none({ item: "" });
+});
+
+test("what was ordered of it must be there when all else is ready; what came is done", async () => {
+  const ordered = await schedule({ ...READY, item: POLE(", ordered: 2026-11-20") });
+  expect(bought(ordered.rows("Done"))).toEqual([
+    ["Fri, 20 Nov 2026", "Order from The mill, bought ready", "iron pole, rings", ""],
+  ]);
+  expect(bought(ordered.rows("To come"))).toEqual([
+    ["Thu, 4 Mar 2027", "Here from The mill", "iron pole, rings", "expected Fri, 11 Dec 2026"],
+  ]);
+  const here = await schedule({
+    ...READY,
+    item: POLE(", ordered: 2026-11-20, arrived: 2026-11-23"),
+    status: "fitted",
+  });
+  expect(bought(here.rows("Done")).map(([day, what]) => `${day}: ${what}`)).toEqual([
+    "Fri, 20 Nov 2026: Order from The mill, bought ready",
+    "Mon, 23 Nov 2026: Here from The mill",
+  ]);
+});
+
+test("what is bought ready is late once its day is past, and where it comes after the day on which it is needed", async () => {
+  // As of 23 November, to be fitted on 7 December: three weeks before that was 16 November.
+  const told = { mill: "lead: 3 weeks", bench: "lead: 1 day", card: "lead: 1 day" };
+  const soon = { ...told, project: "fitting: 2026-12-07" };
+  const late = await schedule({ ...soon, item: POLE() });
+  expect(bought(late.rows("Late"))).toEqual([
+    ["Mon, 16 Nov 2026", "Order from The mill, bought ready", "iron pole, rings", "7 days late"],
+  ]);
+  expect(late.warned.map((d) => d.message)).toContain(
+    "To be fitted on 2026-12-07, these pieces that are bought ready were to be ordered by now: iron pole (2026-11-16), rings (2026-11-16).",
+  );
+  // Ordered on 20 November it comes on 11 December, four days after.
+  const comes = await schedule({ ...soon, item: POLE(", ordered: 2026-11-20") });
+  expect(bought(comes.rows("Late"))).toEqual([
+    [
+      "Mon, 7 Dec 2026",
+      "Here from The mill",
+      "iron pole, rings",
+      "4 days too late; expected Fri, 11 Dec 2026",
+    ],
+  ]);
+});
+
+test("the client approves before anything is ordered, a pole too", async () => {
+  const { said } = await schedule({
+    item: POLE().replace("iron pole, supplier: mill", "iron pole, supplier: forge"),
+    mill: "lead: 3 weeks }\n  forge: { name: The forge, lead: 12 weeks",
+  });
+  expect(said("To come").slice(0, 2)).toEqual([
+    "Mon, 14 Dec 2026: Client’s approval of revision B",
+    "Mon, 14 Dec 2026: Order from The forge, bought ready",
+  ]);
 });

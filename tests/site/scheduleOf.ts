@@ -55,7 +55,6 @@ export async function schedule(told: Told = {}) {
   const model = page?.model as unknown as {
     lead: string;
     parts: { name: string; rows: ScheduleRow[] }[];
-    bought: { day: string; from: string; what: string }[];
     missing: { of: string; where: string; line: string; stops: string }[];
     note: string;
     fitted: string;

@@ -3,19 +3,29 @@ import { pieceOf } from "../../money/unpricedGoods.ts";
 import type { RoomMaterial } from "../../quantities/quantityTypes.ts";
 import { printMoney } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
+import { dateInWords } from "../words/dates.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
 import { marked } from "../words/marks.ts";
 import type { Language } from "../words/phrases.ts";
 
-/** The fields of an item that say what is bought ready for it. */
-interface Fields {
-  readonly object?: string;
+/** How many there are of a piece that is bought ready, and what has become of it. */
+interface Piece {
   readonly count?: number;
-  readonly hardware?: readonly {
-    readonly what: string;
-    readonly supplier?: string;
-    readonly count?: number;
-  }[];
+  readonly ordered?: string;
+  readonly arrived?: string;
+}
+
+/** The fields of an item that say what is bought ready for it. */
+interface Fields extends Piece {
+  readonly object?: string;
+  readonly hardware?: readonly (Piece & { readonly what: string; readonly supplier?: string })[];
+}
+
+/** `Here since 3 December 2026`, `Ordered on 20 November 2026`, or nothing. */
+function stateWords(of: Piece | undefined, language: Language): string {
+  const { ordered, arrived } = of ?? {};
+  if (arrived) return `Here since ${dateInWords(arrived, language)}`;
+  return ordered ? `Ordered on ${dateInWords(ordered, language)}` : "";
 }
 
 function fieldsOf(data: ProjectData, room: string | null, item: string | null): Fields {
@@ -42,27 +52,33 @@ function pieceWords(label: string, need: RoomMaterial | undefined, language: Lan
 
 /** Hardware and objects that are bought ready: one row for each, with its supplier and what the studio pays. */
 export function orderPieces(data: ProjectData) {
-  const { language, suppliers } = data.studio.fields;
+  const { suppliers } = data.studio.fields;
+  const language = data.studio.fields.language as Language;
   const name = (key: string | undefined): string =>
     key ? (suppliers?.[key]?.name ?? key) : "no supplier named";
-  const row = (line: TaxedLine, what: string, count = 1, supplier?: string) => ({
+  const row = (
+    line: TaxedLine,
+    { what, of, supplier }: { what: string; of: Piece | undefined; supplier: string | undefined },
+  ) => ({
     room: line.room as string,
     item: line.item as string,
     what: marked(what),
-    count: String(count),
+    count: String(of?.count ?? 1),
     supplier: name(supplier),
+    state: stateWords(of, language),
     sum: line.open ? "price to come" : printMoney(line.trade, language),
   });
   const lines = data.money.lines.filter((l) => l.what === "hardware" || l.what === "object");
   return lines
     .filter(({ room, item }) => room && item)
     .map((line) => {
-      const { object, count, hardware } = fieldsOf(data, line.room, line.item);
+      const fields = fieldsOf(data, line.room, line.item);
+      const { object, hardware } = fields;
       const isBeside = ({ what, room, item }: TaxedLine) =>
         what === line.what && room === line.room && item === line.item;
       if (line.what === "object") {
         const card = object ? data.records.objects.get(object) : undefined;
-        return row(line, line.label, count, card?.fields.supplier);
+        return row(line, { what: line.label, of: fields, supplier: card?.fields.supplier });
       }
       // Two pieces of an item may bear one name, from two suppliers: the lines stand in the order of the file.
       const place = lines.filter(isBeside).indexOf(line);
@@ -70,7 +86,7 @@ export function orderPieces(data: ProjectData) {
       const need = data.quantities.materials
         .filter(({ room, item }) => room === line.room && item === line.item)
         .findLast((each) => placeOf(data, each) === place);
-      const what = pieceWords(line.label, need, language as Language);
-      return row(line, what, piece?.count, piece?.supplier);
+      const what = pieceWords(line.label, need, language);
+      return row(line, { what, of: piece, supplier: piece?.supplier });
     });
 }

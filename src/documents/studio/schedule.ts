@@ -1,5 +1,4 @@
 import { isFitted } from "../../records/hasReached.ts";
-import { readyOrders } from "../../sourcing/readyOrders.ts";
 import { scheduleOf } from "../../sourcing/schedule.ts";
 import type { Schedule } from "../../sourcing/scheduleTypes.ts";
 import { small } from "../../units/capital.ts";
@@ -35,7 +34,6 @@ export function schedulePage(data: ProjectData): Page {
       parts: parts
         .filter((p) => p.rows.length > 0)
         .map((p) => ({ ...p, hasStates: p.rows.some((r) => r.state !== "") })),
-      bought: boughtRows(data, schedule),
       missing: schedule.missing.map((m) => ({
         of: m.of,
         // Of many orders that wait for one supplier the list would be longer than it helps.
@@ -60,17 +58,6 @@ function fittedWords(
   const day = longDay(fitting, studio.fields.language);
   if (isFitted(project)) return `It was fitted on ${day}.`;
   return `To be fitted on ${day}${closedAtFitting ? ", which is a closed day" : ""}.`;
-}
-
-/** What is bought ready, by the day on which it must be ordered; nothing once it is fitted. */
-function boughtRows(data: ProjectData, { fitting }: Schedule) {
-  const { studio, project } = data;
-  if (fitting === null || isFitted(project)) return [];
-  return readyOrders(data, fitting).map(({ on, supplier, pieces }) => ({
-    day: dayInWords(on, studio.fields.language),
-    from: studio.fields.suppliers?.[supplier]?.name ?? supplier,
-    what: listed(pieces),
-  }));
 }
 
 /** How things stand, in a sentence or two: what is late, and what is to be done next. */
@@ -112,7 +99,7 @@ function timesWords({ studio }: ProjectData, { times }: Schedule): string[] {
 
 /** What every reader of a schedule must know of its days. */
 const NOTE =
-  "Each day is the last on which it can be done. A day that falls on a weekend or on a closed day is moved to the working day before. A time in weeks or days is taken to hold single holidays already; a closing of five working days or more makes it longer. Of what is bought ready nobody writes when it was ordered, so none of it is told as late; paint, and what has no supplier or no lead, is not in the schedule.";
+  "Each day is the last on which it can be done. A day that falls on a weekend or on a closed day is moved to the working day before. A time in weeks or days is taken to hold single holidays already; a closing of five working days or more makes it longer. Paint, and what is bought ready from no named supplier, is not in the schedule.";
 
 /** Said where an order has no day: the earliest may be among those. */
 function openEndedWords({ isOpenEnded, steps }: Schedule): string {

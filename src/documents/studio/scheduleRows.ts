@@ -1,10 +1,11 @@
-import { clothWaitsFor } from "../../quantities/unchosen.ts";
+import { clothWaitsFor, isUnchosen } from "../../quantities/unchosen.ts";
 import { isFitted } from "../../records/hasReached.ts";
 import { sampleState } from "../../sourcing/samples.ts";
 import type { Schedule, Step } from "../../sourcing/scheduleTypes.ts";
 import type { ProjectData } from "../projectData.ts";
 import { dayInWords, daysWords } from "../words/dates.ts";
 import { itemsPhrases, type Language, listed } from "../words/phrases.ts";
+import { titleOf } from "./orderRows.ts";
 
 /** A row of the schedule: what falls on one day for one supplier or maker. */
 export interface ScheduleRow {
@@ -14,6 +15,8 @@ export interface ScheduleRow {
   readonly moved: string;
   readonly what: string;
   readonly cloths: readonly string[];
+  /** What is bought ready, each name once. */
+  readonly pieces: readonly string[];
   /** Whose work waits for an order; what is made, of the work itself. */
   readonly whose: string;
   readonly state: string;
@@ -36,6 +39,7 @@ export function scheduleRows(data: ProjectData, steps: readonly Step[]): Schedul
       moved: movedOf(data, first),
       what: whatOf(data, first),
       cloths: cloths.map((id) => data.records.cloths.get(id)?.fields.cloth ?? id),
+      pieces: [...new Set(own.flatMap((s) => s.bought?.what ?? []))],
       whose: whoseOf(data, own),
       state: stateOf(data, first),
     };
@@ -76,11 +80,15 @@ function whatOf(data: ProjectData, step: Step): string {
       return `Cloth is with ${maker}`;
     case "work":
       return `Work begins: ${maker}`;
+    case "bought":
+      return `Order from ${supplierOf(data, step)}, bought ready`;
+    case "there":
+      return `Here from ${supplierOf(data, step)}`;
   }
 }
 
 function supplierOf(data: ProjectData, step: Step): string {
-  const key = data.records.cloths.get(step.cloth ?? "")?.fields.supplier;
+  const key = step.bought?.supplier ?? data.records.cloths.get(step.cloth ?? "")?.fields.supplier;
   return key === undefined
     ? "no supplier named"
     : (data.studio.fields.suppliers?.[key]?.name ?? key);
@@ -119,7 +127,7 @@ function stateOf(data: ProjectData, step: Step): string {
   const words = [
     step.daysLate > 0 ? lateWords(data, step) : "",
     step.kind === "sample" && card && !isFitted(data.project) ? SAMPLES[sampleState(card)] : "",
-    step.kind === "order" ? choiceWords(data, step) : "",
+    step.kind === "order" || step.kind === "bought" ? choiceWords(data, step) : "",
     step.inPart && step.kind === "order" ? "not enough was ordered" : "",
     step.inPart && step.kind === "cloth" ? "too little has come" : "",
     step.expected !== null ? `expected ${dayInWords(step.expected, language)}` : "",
@@ -127,9 +135,15 @@ function stateOf(data: ProjectData, step: Step): string {
   return words.filter((w) => w !== "").join("; ");
 }
 
-/** What the client has still to choose before a cloth is ordered. */
-function choiceWords({ quantities }: ProjectData, { cloth }: Step): string {
-  const open = cloth === null ? [] : clothWaitsFor(quantities, cloth).map((u) => u.title);
+/** What the client has still to choose before a cloth or a piece is ordered. */
+function choiceWords(data: ProjectData, { cloth, items }: Step): string {
+  const { quantities } = data;
+  const open =
+    cloth === null
+      ? items.flatMap(({ room, item }) =>
+          isUnchosen(quantities, room, item) ? [titleOf(data, room, item)] : [],
+        )
+      : clothWaitsFor(quantities, cloth).map((u) => u.title);
   return open.length === 0 ? "" : `after the client’s choice: ${listed([...new Set(open)])}`;
 }
 

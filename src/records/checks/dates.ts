@@ -74,6 +74,24 @@ export function checkMeasuredDays(card: Card): Diagnostic[] {
   return inOrder(card, MEASURED);
 }
 
+/** Warnings where a pole, or whatever else an item's file names as bought ready, came before it was ordered. */
+export function checkBoughtDays(card: Card): Diagnostic[] {
+  const steps = (path: Path): readonly Step[] => [
+    { path: [...path, "ordered"], head: "This was ordered", within: "it was ordered" },
+    { path: [...path, "arrived"], head: "This came", within: "it was ordered" },
+  ];
+  const entries = (path: Path): readonly unknown[] => {
+    const node = nodeAt(card.root, path);
+    return node?.kind === "list" ? node.entries : [];
+  };
+  return entries(["items"]).flatMap((_, at) => [
+    ...inOrder(card, steps(["items", at])),
+    ...entries(["items", at, "hardware"]).flatMap((_, n) =>
+      inOrder(card, steps(["items", at, "hardware", n])),
+    ),
+  ]);
+}
+
 /** Every entry of a list of a project's file with its cloth and its day, where both are written. */
 function dated(card: Card, list: string): { at: number; cloth: string; day: string }[] {
   const node = nodeAt(card.root, [list]);
