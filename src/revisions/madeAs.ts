@@ -7,6 +7,9 @@ import { printMeasured, type UnitSystem } from "../units/printLength.ts";
 /** Of what every item can say a client reads how many alike there are, and nothing else: the rest is for makers and the studio. */
 const SAID = "count";
 
+/** When the studio ordered a piece and when it came is no part of how it is made. */
+const STUDIOS_OWN: ReadonlySet<string> = new Set(["ordered", "arrived"]);
+
 /**
  * How an item is to be made, as its room's file has it: its measures as they were typed, its words and counts, by their keys. Cards are left
  * out, since their ids are no words to a client, and so is what is made of several keys; `partsAs` tells both.
@@ -17,7 +20,7 @@ export function madeAs(
   isCard: (id: string) => boolean,
 ): Record<string, string> {
   const own = Object.entries(record.fields as Record<string, unknown>).filter(
-    ([key]) => key !== record.kind && (key === SAID || !(key in itemBase)),
+    ([key]) => key !== record.kind && !STUDIOS_OWN.has(key) && (key === SAID || !(key in itemBase)),
   );
   return Object.fromEntries(
     own.flatMap(([key, value]): [string, string][] => {

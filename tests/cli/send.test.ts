@@ -178,6 +178,25 @@ test("a welt, a piece, a place, a lining and what comes ready are told with what
   expect(await rows()).toEqual([]);
 });
 
+test("when a piece was ordered and came is no change that a client reads", async () => {
+  await put(
+    "objects/lamp.md",
+    'object: Lamp\nshape: lamp\nsize: 12" x 12" x 24"\nprice: { trade: 90 }',
+  );
+  const items = (pole: string, lamp: string) =>
+    `  - cushion: Seat\n    cloth: linen\n    size: 20" x 20"\n    hardware: [{ what: pad, trade: 9${pole} }]\n  - object: lamp\n    at: { floor: 3' x 4' }\n${lamp}`;
+  await room(items("", ""));
+  expect(await send()).toMatchObject({ exit: 0 });
+  await project("revision: B");
+  await room(
+    items(
+      ", ordered: 2026-11-02, arrived: 2026-11-09",
+      "    ordered: 2026-11-02\n    arrived: 2026-11-09\n",
+    ),
+  );
+  expect((await changes())?.rows).toEqual([]);
+});
+
 test("the record adds up to what the proposal asks", async () => {
   await send();
   const record = JSON.parse(await readFile(join(dir, "projects/quay/sent/A.json"), "utf8"));
