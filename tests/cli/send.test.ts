@@ -181,7 +181,7 @@ test("a welt, a piece, a place, a lining and what comes ready are told with what
 test("when a piece was ordered and came is no change that a client reads", async () => {
   await put(
     "objects/lamp.md",
-    'object: Lamp\nshape: lamp\nsize: 12" x 12" x 24"\nprice: { trade: 90 }',
+    `---\nobject: Lamp\nshape: lamp\nsize: 12" x 12" x 24"\nprice: { trade: 90 }\n---\n`,
   );
   const items = (pole: string, lamp: string) =>
     `  - cushion: Seat\n    cloth: linen\n    size: 20" x 20"\n    hardware: [{ what: pad, trade: 9${pole} }]\n  - object: lamp\n    at: { floor: 3' x 4' }\n${lamp}`;
