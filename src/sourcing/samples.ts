@@ -1,10 +1,20 @@
 import type { ProjectQuantities } from "../quantities/quantityTypes.ts";
 import { clothWaitsFor } from "../quantities/unchosen.ts";
-import type { ClothRecord } from "../records/records.ts";
+import { isFitted } from "../records/hasReached.ts";
+import type { ClothRecord, ProjectRecord } from "../records/records.ts";
 import { daysBetween } from "./calendar.ts";
 
 /** How far the sample of a card has come; `returned` is one that went back unapproved. */
 export type SampleState = "to-ask-for" | "ordered" | "here" | "approved" | "returned";
+
+/** The same within a project: once all is fitted nobody waits for a sample that was never approved. */
+export function sampleStateIn(
+  project: ProjectRecord,
+  card: ClothRecord,
+): SampleState | "not-needed" {
+  const state = sampleState(card);
+  return isFitted(project) && state !== "approved" ? "not-needed" : state;
+}
 
 export function sampleState({ fields: { sample } }: ClothRecord): SampleState {
   if (sample?.approved) return "approved";

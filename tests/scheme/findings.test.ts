@@ -38,6 +38,24 @@ test("no main cloth where every cloth is plain; a room of textures may do withou
   expect(codesOf(schemeOf(ROOM))).not.toContain("no-main-cloth");
 });
 
+test("of the only cloth that is seen it is not said that it leads; of nearly all, not that it is all", () => {
+  const of = (sprigMm2: number) =>
+    findingOf(
+      schemeOf({
+        ...with_({}, { room: "" } as never),
+        seen: [
+          walls,
+          { cloth: "fern", areaMm2: 9e6 },
+          ...(sprigMm2 > 0 ? [{ cloth: "sprig", areaMm2: sprigMm2 }] : []),
+        ],
+      }),
+      "main-cloth",
+    );
+  expect(of(0)).toBeUndefined();
+  expect(of(1e6)?.message).toContain("leads: 90 % of");
+  expect(of(1e4)?.message).toContain("leads: 99 % of");
+});
+
 test("of a print that is hardly seen it is not said that it leads", () => {
   const papered = { item: "paper", cloth: "leaf", kind: "wallpaper", zone: "wall", areaMm2: 400e6 };
   const scheme = schemeOf(

@@ -59,7 +59,7 @@ test("a card has its room's colours and cloths, what is left to spend, and what 
   const [card] = cards(await computedFolder(FILES()));
   // A cushion: 30 of making, and two faces of 21 in beside each other, a quarter yard up: 3/4 yd at 20.
   expect(card?.inHand).toBe("$55.00 in hand of $100");
-  expect(card?.colours).toEqual([{ hex: "#8a2a26", name: "Brick", places: "one place" }]);
+  expect(card?.colours).toEqual([{ hex: "#8a2a26", name: "Brick", places: "1 place" }]);
   expect(card?.cuttings.map(({ name }) => name)).toEqual(["Linen"]);
   const plain = (html: string) => html.replace(/<[^>]*>/g, "").replace(/\s/g, " ");
   expect(card?.measures.map(({ what, size }) => `${what} ${plain(size.html)}`)).toEqual([

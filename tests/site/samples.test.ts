@@ -161,6 +161,46 @@ test("once it is fitted a sample that was never approved is no warning any more"
   expect(await told("fitted")).toBe(0);
 });
 
+test("once it is fitted no sample is to be asked for, waited for or approved any more", async () => {
+  const all = files("");
+  const card = all["projects/quay/project.md"] as string;
+  const { pages } = await computedFolder({
+    ...all,
+    "projects/quay/project.md": card.replace("status: proposed", "status: fitted"),
+  });
+  const model = pages.find((page) => page.model.kind === "samples")?.model as unknown as {
+    lead: string;
+    groups: { name: string; rows: SampleRow[] }[];
+  };
+  expect(model.groups.map((g) => [g.name, g.rows.map((r) => r.name)])).toEqual([
+    ["Approved", ["Linen"]],
+    ["Not approved, and not needed any more", ["Hemp", "Oat", "Jute", "Rye"]],
+  ]);
+  expect(model.lead).toBe(
+    "All is fitted: no sample is waited for. One of five samples was approved.",
+  );
+  const rows = model.groups.flatMap((g) => g.rows);
+  expect(rows.map(({ needed, order }) => needed + order)).toEqual(["", "", "", "", ""]);
+  expect(rows[2]?.days).toBe("Asked for 9 Nov 2026");
+});
+
+test("counts of one sentence are all in words, or all in figures where one is over twelve", async () => {
+  const of = (many: number): Promise<unknown> => {
+    const few = files("");
+    const names = Array.from({ length: many }, (_, at) => `cloth-${at}`);
+    for (const [at, name] of names.entries())
+      few[`cloths/${name}.md`] = card(name, at < 2 ? "sample: { ordered: 2026-11-02 }" : "");
+    few["projects/quay/den.md"] = `room: Den\ncloths: [${names.join(", ")}]\nitems: []`;
+    return leadOf(few);
+  };
+  expect(await of(12)).toBe(
+    "None of twelve samples is approved; ten are to be asked for and two are on the way.",
+  );
+  expect(await of(13)).toBe(
+    "None of 13 samples is approved; 11 are to be asked for and 2 are on the way.",
+  );
+});
+
 async function leadOf(few: Readonly<Record<string, string>>): Promise<unknown> {
   const { pages } = await computedFolder(few);
   return pages.find((page) => page.model.kind === "samples")?.model.lead;

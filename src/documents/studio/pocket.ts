@@ -13,7 +13,7 @@ import { type PictureBook, pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData, RoomData } from "../projectData.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
 import { type Markup, marked } from "../words/marks.ts";
-import { countWord, type Language, listed } from "../words/phrases.ts";
+import { type Language, listed } from "../words/phrases.ts";
 import { isTallCard } from "./pocketHeight.ts";
 import { studioPage } from "./studioPage.ts";
 
@@ -105,7 +105,8 @@ function listsOf({ lacks, open, measures }: PocketCard): string[][] {
 
 function placesWords(count: number, touches: number): string {
   if (count === 0) return touches > 0 ? "small touches" : "nowhere yet";
-  return `${countWord(count)} place${count === 1 ? "" : "s"}`;
+  // Always in figures, since one of the list may be over twelve.
+  return `${count} place${count === 1 ? "" : "s"}`;
 }
 
 /** What is left of the room's own limit; empty where it has none. */

@@ -1,5 +1,6 @@
 import { toMoney } from "../../money/toMoney.ts";
 import { clothWaitsFor } from "../../quantities/unchosen.ts";
+import { isFitted } from "../../records/hasReached.ts";
 import type { ClothRecord } from "../../records/records.ts";
 import { isSampled } from "../../sourcing/leadTimes.ts";
 import {
@@ -7,7 +8,7 @@ import {
   type OpenPoint,
   openPoints,
   type SampleState,
-  sampleState,
+  sampleStateIn,
 } from "../../sourcing/samples.ts";
 import type { Schedule } from "../../sourcing/scheduleTypes.ts";
 import { capital } from "../../units/capital.ts";
@@ -22,7 +23,7 @@ import { ordersWords } from "./orderedWords.ts";
 
 /** A sample in the tray. */
 export interface SampleRow {
-  readonly state: SampleState;
+  readonly state: SampleState | "not-needed";
   readonly swatch: Markup | null;
   readonly name: string;
   /** Supplier and the supplier's own number. */
@@ -79,7 +80,7 @@ export function sampleRow(
   const day = ordered ? "on its order" : "when it is ordered";
   const credit = sample?.credited ? `credited ${day}` : "not credited";
   return {
-    state: sampleState(card),
+    state: sampleStateIn(data.project, card),
     swatch: swatch ? clothSwatch(swatch, book, SIZE, id) : null,
     name: card.fields.cloth,
     from: [name, reference ?? ""].filter((w) => w !== "").join(", "),
@@ -87,17 +88,17 @@ export function sampleRow(
     fee: fee ? `${printMoney(fee, language)}, ${credit}` : "No fee",
     order:
       ordered ||
-      (step && !step.done
+      (step && !step.done && !isFitted(data.project)
         ? `Order by ${dayInWords(step.on, language).replaceAll(" ", "\u00a0")}`
         : ""),
-    needed: neededWords(data, card, ordered !== "", isUsed),
+    needed: isFitted(data.project) ? "" : neededWords(data, card, ordered !== "", isUsed),
   };
 }
 
 function daysOf(data: ProjectData, card: ClothRecord): string {
   const { language } = data.studio.fields;
   const { ordered, arrived, approved, returned } = card.fields.sample ?? {};
-  const waits = daysWaiting(card, data.dated);
+  const waits = isFitted(data.project) ? null : daysWaiting(card, data.dated);
   const each = [
     ["asked for", ordered],
     ["came", arrived],

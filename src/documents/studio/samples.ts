@@ -1,5 +1,4 @@
 import { isSampled } from "../../sourcing/leadTimes.ts";
-import type { SampleState } from "../../sourcing/samples.ts";
 import { scheduleOf } from "../../sourcing/schedule.ts";
 import { approvalOf } from "../../sourcing/whatIsDone.ts";
 import { capital } from "../../units/capital.ts";
@@ -9,16 +8,17 @@ import type { Page } from "../page.ts";
 import { studioTree } from "../paths.ts";
 import { pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
-import { countWord, listed } from "../words/phrases.ts";
+import { countsAlike, listed } from "../words/phrases.ts";
 import { feeOf, type SampleRow, sampleRow, trayCards } from "./sampleRows.ts";
 import { studioPage } from "./studioPage.ts";
 
-const GROUPS: readonly { readonly state: SampleState; readonly name: string }[] = [
+const GROUPS: readonly { readonly state: SampleRow["state"]; readonly name: string }[] = [
   { state: "to-ask-for", name: "To ask for" },
   { state: "ordered", name: "On the way" },
   { state: "here", name: "Here, to be approved" },
   { state: "returned", name: "Gone back unapproved" },
   { state: "approved", name: "Approved" },
+  { state: "not-needed", name: "Not approved, and not needed any more" },
 ];
 
 /** The sample tray of a project: every cloth with its sample's state, what is still needed before it is ordered, and what samples cost. */
@@ -51,11 +51,20 @@ export function samplesPage(data: ProjectData): Page {
   });
 }
 
-/** `Eleven of sixteen samples are approved.` and where the others are. */
+/** `Eleven of twelve samples are`, `None of two samples is`, `11 of 16 samples are`. */
+function ofAll(approved: number, all: number, verb: readonly [one: string, more: string]): string {
+  const said = countsAlike([all]);
+  const first = approved === 0 ? "none" : said(approved);
+  return `${capital(first)} of ${said(all)} samples ${approved < 2 ? verb[0] : verb[1]}`;
+}
+
+/** `Eleven of twelve samples are approved.` and where the others are. */
 function leadWords(rows: readonly SampleRow[]): string {
   if (rows.length === 0) return "No cloth is chosen yet.";
-  const count = (state: SampleState): number => rows.filter((r) => r.state === state).length;
+  const count = (state: SampleRow["state"]): number => rows.filter((r) => r.state === state).length;
   const approved = count("approved");
+  if (count("not-needed") > 0)
+    return `All is fitted: no sample is waited for. ${rows.length === 1 ? "The one sample was not" : ofAll(approved, rows.length, ["was", "were"])} approved.`;
   if (approved === rows.length)
     return approved === 1 ? "The one sample is approved." : "All samples are approved.";
   const others = [
@@ -64,12 +73,12 @@ function leadWords(rows: readonly SampleRow[]): string {
     [count("here"), "here to be approved"],
     [count("returned"), "gone back unapproved"],
   ] as const;
+  const said = countsAlike([rows.length]);
   const parts = others
     .filter(([n]) => n > 0)
-    .map(([n, words]) => `${countWord(n)} ${n === 1 ? "is" : "are"} ${words}`);
+    .map(([n, words]) => `${said(n)} ${n === 1 ? "is" : "are"} ${words}`);
   if (rows.length === 1) return `The one sample is ${others.find(([n]) => n > 0)?.[1]}.`;
-  const first = approved === 0 ? "none" : countWord(approved);
-  return `${capital(first)} of ${countWord(rows.length)} samples ${approved < 2 ? "is" : "are"} approved; ${listed(parts)}.`;
+  return `${ofAll(approved, rows.length, ["is", "are"])} approved; ${listed(parts)}.`;
 }
 
 function approvalWords({ project }: ProjectData): string {

@@ -45,14 +45,24 @@ export function countWord(n: number): string {
   return SMALL[n] ?? String(n);
 }
 
+/** How the counts of one sentence or list are written: in words, or all in figures where one of them is over twelve. */
+export function countsAlike(counts: readonly number[]): (n: number) => string {
+  return counts.some((n) => n >= SMALL.length) ? String : countWord;
+}
+
 /** `two cushions`, `curtains`, `armchair`: the item's kind in the studio's vocabulary, counted. */
 export function itemPhrase(item: ItemData, language: Language): string {
   return kindPhrase(item, (item.record.fields as { count?: number }).count ?? 1, language);
 }
 
-function kindPhrase(item: ItemData, count: number, language: Language): string {
+function kindPhrase(
+  item: ItemData,
+  count: number,
+  language: Language,
+  said: (n: number) => string = countWord,
+): string {
   const words = item.kind.words[language];
-  return count > 1 ? `${countWord(count)} ${words.many}` : words.one;
+  return count > 1 ? `${said(count)} ${words.many}` : words.one;
 }
 
 /** Items in words, each kind once with its count: `drapery`, `two armchairs`; in the order of the first of each kind. */
@@ -63,7 +73,8 @@ export function itemsPhrases(items: readonly ItemData[], language: Language): st
     const { first, count } = kinds.get(item.kind.kind) ?? { first: item, count: 0 };
     kinds.set(item.kind.kind, { first, count: count + own });
   }
-  return [...kinds.values()].map(({ first, count }) => kindPhrase(first, count, language));
+  const said = countsAlike([...kinds.values()].map(({ count }) => count));
+  return [...kinds.values()].map(({ first, count }) => kindPhrase(first, count, language, said));
 }
 
 /** Where a cloth goes in a room: the items that show it, in words, each once. */

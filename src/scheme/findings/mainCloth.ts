@@ -9,6 +9,9 @@ const COMPETES_MOTIF = 0.75;
 /** The least share of the cloth that is seen of which it can be said that it leads; common practice, no source. */
 const LEADS = 0.1;
 
+/** Beside another cloth none is said to be all of it, however small the other is. */
+const MOST = 0.99;
+
 /** One cloth leads; without it, or with two that compete, the eye has nowhere to begin. Not asked of a `free` scheme. */
 export function mainClothFindings(input: FindingInput): Finding[] {
   const { room, say, traditions } = input;
@@ -56,13 +59,15 @@ export function mainClothFindings(input: FindingInput): Finding[] {
   }
   // Where paper or another cloth fills the room, nobody would say of so little that it leads.
   if (main.shareOfCloth < LEADS) return [];
+  // Where no other cloth is seen there is nothing to lead.
+  if (!input.roles.some((r) => r !== main && r.areaMm2 > 0)) return [];
   return [
     finding(
       room,
       "main-cloth",
       "works",
       {
-        message: say`${main.name} leads: ${percent(main.shareOfCloth)} of the cloth that is seen.`,
+        message: say`${main.name} leads: ${percent(Math.min(main.shareOfCloth, MOST))} of the cloth that is seen.`,
         reason: say`One cloth that leads gives the eye a place to begin (common practice).`,
       },
       { share: main.shareOfCloth, motifMm: main.motifMm ?? 0 },
