@@ -1,11 +1,10 @@
-import type Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothRecord } from "../records/records.ts";
-import { compareMoney, type Money, money, timesMoney } from "../units/money.ts";
+import { type Money, money, timesMoney } from "../units/money.ts";
 import { allocate } from "./allocate.ts";
 import { boltPrices, boltsOf, checkBolts } from "./bolts.ts";
-import { clothPrice, markupNameOf, markupOf, unitsBought } from "./clothPrice.ts";
-import { supplierFreight } from "./freight.ts";
+import { clothPrice, markupNameOf, unitsBought } from "./clothPrice.ts";
+import type { SentLine } from "./freight.ts";
 import type { LineKind, PriceLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
 import type { PricedItem, Purchase } from "./purchase.ts";
@@ -21,12 +20,6 @@ export function phaseOf(items: readonly PricedItem[], room: string, item: string
   return items.find((i) => i.room === room && i.item === item)?.usualPhase ?? null;
 }
 
-/** Freight of a supplier's goods: the supplier's share of the trade price, else the studio's. */
-function freightShare(input: MoneyInput, cloth: ClothRecord): Fraction | null {
-  const { studio } = input;
-  return supplierFreight(studio, cloth.fields.supplier) ?? studio.fields.freight?.cloth ?? null;
-}
-
 function linesOf(
   purchase: Purchase,
   cloth: ClothRecord,
@@ -34,7 +27,7 @@ function linesOf(
   currency: string,
   byTheBolt: Money | null,
   found: Diagnostic[],
-): PriceLine[] {
+): SentLine[] {
   const price = clothPrice(cloth, input.studio, currency, found);
   if (!price) {
     found.push(
@@ -73,48 +66,26 @@ function linesOf(
     unit && units ? timesMoney(unit, units) : money(0, currency);
   const weights = purchase.uses.map((u) => u.weight);
   const trade = byTheBolt ?? whole(price?.trade);
-  const freight = freightShare(input, cloth);
-  const freightTrade = freight ? timesMoney(trade, freight) : money(0, currency);
-  const freightClient = timesMoney(freightTrade, markupOf(input.studio, "freight"));
   const parts = {
     trade: allocate(trade, weights),
     client: allocate(whole(price?.client), weights),
-    freightTrade: allocate(freightTrade, weights),
-    freightClient: allocate(freightClient, weights),
   };
-  return purchase.uses.flatMap((use, at): PriceLine[] => {
-    const shared = {
+  return purchase.uses.map(
+    (use, at): SentLine => ({
       room: use.room,
       item: use.item,
       cloth: cloth.id,
       maker: null,
       phase: phaseOf(input.items, use.room, use.item),
-    };
-    const own: PriceLine = {
-      ...shared,
       what: lineKindOf(cloth),
       label: cloth.fields.cloth,
       trade: parts.trade[at] as Money,
       client: parts.client[at] as Money,
       taxKind: "goods",
       open: units === null,
-    };
-    const carried = parts.freightTrade[at] as Money;
-    return compareMoney(carried, money(0, currency)) === 0
-      ? [own]
-      : [
-          own,
-          {
-            ...shared,
-            what: "freight",
-            label: "Freight",
-            trade: carried,
-            client: parts.freightClient[at] as Money,
-            taxKind: "goods",
-            open: false,
-          },
-        ];
-  });
+      sentBy: { supplier: cloth.fields.supplier, byLength: true },
+    }),
+  );
 }
 
 /** Sample fees: credited where the cloth is bought and its supplier credits them, else a cost of the project. */
@@ -146,10 +117,10 @@ function sampleLine(
 
 /**
  * Cloth lines: what is bought at its price, shared over the items that use it by their weight so that the parts make the whole to the
- * last cent; its freight; and the fees of samples that nobody credits. What the client owns costs nothing. A cloth that the project
+ * last cent; and the fees of samples that nobody credits. What the client owns costs nothing. A cloth that the project
  * buys by the bolt costs the studio its bolts; the client pays for what is used.
  */
-export function clothLines(input: MoneyInput, currency: string, found: Diagnostic[]): PriceLine[] {
+export function clothLines(input: MoneyInput, currency: string, found: Diagnostic[]): SentLine[] {
   const bought = new Set(input.purchases.map((p) => p.cloth));
   const bolts = boltsOf(input, currency, []);
   found.push(...checkBolts(input, bolts));

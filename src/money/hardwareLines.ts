@@ -3,8 +3,7 @@ import type { Amount } from "../fields/amountField.ts";
 import type { ItemRecord, StudioRecord } from "../records/records.ts";
 import { money, timesMoney } from "../units/money.ts";
 import { markupOf } from "./clothPrice.ts";
-import { withFreight } from "./freight.ts";
-import type { PriceLine } from "./lines.ts";
+import type { SentLine } from "./freight.ts";
 import type { PricedItem } from "./purchase.ts";
 import { toMoney } from "./toMoney.ts";
 
@@ -38,15 +37,15 @@ function onePieceForMany(item: ItemRecord, what: string, place: Place): Diagnost
   ];
 }
 
-/** A line for each piece of hardware of an item, times its own count, and the freight that its supplier states. */
+/** A line for each piece of hardware of an item, times its own count, and who sends it. */
 export function hardwareLines(
   item: ItemRecord,
   priced: PricedItem,
   studio: StudioRecord,
   found: Diagnostic[],
-): PriceLine[] {
+): SentLine[] {
   const { currency } = studio.fields;
-  return ((item.fields as Fields).hardware ?? []).flatMap((piece, at): PriceLine[] => {
+  return ((item.fields as Fields).hardware ?? []).map((piece, at): SentLine => {
     const place = item.place(["hardware", at]);
     const count = piece.count ?? 1;
     if (piece.count === undefined) found.push(...onePieceForMany(item, piece.what, place));
@@ -56,7 +55,7 @@ export function hardwareLines(
     const client = piece.client
       ? timesMoney(toMoney(piece.client, currency, place, found), count)
       : timesMoney(trade, markupOf(studio, "hardware"));
-    const line: PriceLine = {
+    return {
       room: priced.room,
       item: priced.item,
       what: "hardware",
@@ -68,7 +67,7 @@ export function hardwareLines(
       client,
       taxKind: "goods",
       open: !piece.trade && !piece.client,
+      sentBy: { supplier: piece.supplier, byLength: false },
     };
-    return withFreight(line, piece.supplier, studio);
   });
 }

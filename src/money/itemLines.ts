@@ -6,7 +6,7 @@ import type { ItemRecord, StudioRecord } from "../records/records.ts";
 import { type Money, money, timesMoney } from "../units/money.ts";
 import { bareRate } from "./bareRate.ts";
 import { markupOf } from "./clothPrice.ts";
-import { withFreight } from "./freight.ts";
+import type { SentLine } from "./freight.ts";
 import { hardwareLines } from "./hardwareLines.ts";
 import type { PriceLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
@@ -153,7 +153,7 @@ function paint(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
 }
 
 /** An object that is bought (not the client's own, not there already) at its card's price, as many as the room has. */
-function object(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
+function object(item: ItemRecord, priced: PricedItem, ctx: Ctx): SentLine[] {
   const { currency, found, input, studio } = ctx;
   const fields = item.fields as ItemPrices & { object?: string };
   if (priced.kind !== "object" || !fields.object) return [];
@@ -173,7 +173,7 @@ function object(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
   const client = card.fields.price.client
     ? toMoney(card.fields.price.client, currency, card.place(["price", "client"]), found)
     : timesMoney(trade, markupOf(studio, "objects"));
-  return withFreight(
+  return [
     {
       room: priced.room,
       item: priced.item,
@@ -186,14 +186,13 @@ function object(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
       client: timesMoney(client, count),
       taxKind: "goods",
       open: false,
+      sentBy: { supplier: card.fields.supplier, byLength: false },
     },
-    card.fields.supplier,
-    studio,
-  );
+  ];
 }
 
-/** The lines that belong to one item apart from its cloth: making at the maker's rate, hardware, paint, the object itself, and the freight of what its supplier sends. */
-export function itemLines(input: MoneyInput, currency: string, found: Diagnostic[]): PriceLine[] {
+/** The lines that belong to one item apart from its cloth: making at the maker's rate, hardware, paint, and the object itself. */
+export function itemLines(input: MoneyInput, currency: string, found: Diagnostic[]): SentLine[] {
   const { studio } = input;
   const ctx: Ctx = { input, studio, currency, found };
   return input.items.flatMap((priced) => {

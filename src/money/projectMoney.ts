@@ -5,10 +5,11 @@ import { type Money, subtractMoney, sumMoney } from "../units/money.ts";
 import { boltsOf, type ClothBolt } from "./bolts.ts";
 import { clothLines } from "./clothLines.ts";
 import { feeLines } from "./feeLines.ts";
+import { withFreight } from "./freight.ts";
 import { type Instalment, instalments } from "./instalments.ts";
 import { instalmentsAsked } from "./instalmentsAsked.ts";
 import { itemLines } from "./itemLines.ts";
-import type { PriceLine, TaxedLine } from "./lines.ts";
+import type { TaxedLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
 import { payable } from "./payable.ts";
 import { checkPhaseOrder } from "./phaseOrder.ts";
@@ -150,10 +151,11 @@ export function projectMoney(input: MoneyInput): ProjectMoney {
 function taxedLines(input: MoneyInput, rates: TaxRates, found: Diagnostic[]): TaxedLine[] {
   const { studio, project } = input;
   const currency = studio.fields.currency;
-  const bought: PriceLine[] = [
-    ...clothLines(input, currency, found),
-    ...itemLines(input, currency, found),
-  ];
+  const bought = withFreight(
+    [...clothLines(input, currency, found), ...itemLines(input, currency, found)],
+    studio,
+    currency,
+  );
   const priced = [...bought, ...feeLines(project, studio, bought, currency, found)];
   const taxes = taxOnLines(priced, rates, currency);
   const waiting = unchosenItems(project);
