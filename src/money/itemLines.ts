@@ -1,5 +1,5 @@
 import type Fraction from "fraction.js";
-import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Amount, Rate } from "../fields/amountField.ts";
 import type { PaintPrice } from "../fields/paintPriceField.ts";
 import type { ItemRecord, StudioRecord } from "../records/records.ts";
@@ -9,6 +9,7 @@ import { markupOf } from "./clothPrice.ts";
 import type { SentLine } from "./freight.ts";
 import { hardwareLines } from "./hardwareLines.ts";
 import type { PriceLine } from "./lines.ts";
+import { makingWithoutRate } from "./makingWithoutRate.ts";
 import type { MoneyInput } from "./moneyInput.ts";
 import { paintSum } from "./paintSum.ts";
 import type { PricedItem } from "./purchase.ts";
@@ -87,22 +88,7 @@ function making(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
     found.push(...bareRate(rate, priced, place, found));
     return line(timesMoney(toMoney(rate, currency, place, found), count));
   }
-  found.push(
-    diagnostic(
-      item.place([]),
-      "making-without-rate",
-      rate
-        ? `The making of ${priced.kind}: ${item.title} cannot be counted by the ${rate.per}, as its maker's rate has it.`
-        : `There is no making charge for ${priced.kind}: ${item.title}.`,
-      {
-        severity: "warning",
-        expected: rate
-          ? `a rate that can be counted, not one per ${rate.per}`
-          : `a rate for ${priced.kind} at its maker`,
-        hint: `${rate ? "Write" : "Add"} \`rates: { ${priced.kind}: … per ${rate ? byWhat(priced) : "item"} }\` ${rate ? "at" : "to"} its maker in studio.md, or \`making: …\` to the item. Until then the line stands as “price to come”.`,
-      },
-    ),
-  );
+  found.push(makingWithoutRate(item, priced, rate, byWhat(priced), studio));
   return [
     {
       ...shared,

@@ -48,6 +48,24 @@ test("what has no price yet stands open and is said; the rest goes on", () => {
   expect(unpaid.diagnostics.map((d) => [d.code, d.line])).toEqual([["making-without-rate", 5]]);
 });
 
+test("a charge that is missing is asked of the maker by name; of nobody where nobody makes it", () => {
+  const hintOf = (studio: string, room = ROOM): string | null | undefined =>
+    priced(small({ studio, rooms: { den: room } })).diagnostics.find(
+      (d) => d.code === "making-without-rate",
+    )?.hint;
+  expect(hintOf(STUDIO.replace("cushion: 30 per item", "curtains: 30 per width"))).toContain(
+    "Add `rates: { cushion: … per item }` to Bench in studio.md, or `making: …` to the item.",
+  );
+  const nobody = hintOf(
+    STUDIO.replace(/makes: \[[^\]]*\]/, "makes: [wallpaper]"),
+    ROOM.replace(/ +maker: .*\n/, ""),
+  );
+  expect(nobody).toContain(
+    "Nobody makes it yet: add one who makes it to `makers` in studio.md, with `makes: [cushion]` and `rates: { cushion: … per item }`, or `making: …` to the item.",
+  );
+  expect(nobody).not.toContain("its maker");
+});
+
 test("a rate by what the making cannot be counted by is said as that, with one that it can", () => {
   const { diagnostics } = priced(
     small({ studio: STUDIO.replace("cushion: 30 per item", "cushion: 30 per metre") }),
