@@ -1,3 +1,4 @@
+import { itemBase } from "../fields/itemBase.ts";
 import type { Placement } from "../fields/placementField.ts";
 import type { ItemRecord } from "../records/records.ts";
 import type { Length } from "../units/length.ts";
@@ -37,7 +38,8 @@ export function partsAs(
     else if (key in LISTS) Object.assign(parts, listedParts(key, value as Listed, units, names));
     else if (OF_KEYS.has(key) && isMap(value))
       parts[key] = keysText(value, units, names).join(", ");
-    else if (typeof value === "string") {
+    // Of what every item can say the rest is the studio's, and is no cloth though it be called as one.
+    else if (typeof value === "string" && !(key in itemBase)) {
       const cloth = names.cloth(value);
       if (cloth !== null) parts[key] = cloth;
     }
