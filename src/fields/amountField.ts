@@ -121,7 +121,9 @@ export function rateField() {
       const word = (per ?? "item")
         .trim()
         .toLowerCase()
+        .replace(/\.(?=\s|$)/g, "")
         .replace(/\s+/g, "-")
+        .replace(/^(m|ft)[2²]$/, "sq-$1")
         .replace(/^(piece|cushion|blind|chair|pair)$/, "item");
       const unit =
         RATE_UNITS.find((u) => u === word || `${u}s` === word) ??

@@ -73,22 +73,8 @@ function areasOf(
   floor: ReadonlyMap<string, number>,
 ): VisibleArea[] {
   const { id } = item.record;
-  if ((item.record.fields as { on?: unknown }).on === "ceiling") return [];
-  const surfaces = (wall: string | null, share: number) =>
-    item.seen.map(
-      (surface): VisibleArea => ({
-        item: id,
-        title: item.record.title,
-        kind: item.record.kind,
-        surface: surface.surface,
-        cloth: surface.cloth,
-        colour: surface.colour,
-        object: surface.object,
-        zone: item.zone,
-        wall,
-        areaMm2: surface.areaMm2 * share,
-      }),
-    );
+  if (isOverhead(item)) return [];
+  const surfaces = (wall: string | null, share: number) => surfacesOf(item, wall, share);
   const cover = room.plan.covers.find((each) => each.item === id);
   if (cover && cover.faces.length > 0 && elevations.size > 0) {
     const own = item.seen.reduce((sum, surface) => sum + surface.areaMm2, 0);
@@ -98,6 +84,32 @@ function areasOf(
   const placement = room.plan.placements.get(id);
   const share = placement ? seenShare(placement, elevations, floor) : 1;
   return surfaces(placement?.wall ?? null, share * bareShare(item, room));
+}
+
+function surfacesOf(item: FurnishedItem, wall: string | null, share: number): VisibleArea[] {
+  return item.seen.map(
+    (surface): VisibleArea => ({
+      item: item.record.id,
+      title: item.record.title,
+      kind: item.record.kind,
+      surface: surface.surface,
+      cloth: surface.cloth,
+      colour: surface.colour,
+      object: surface.object,
+      zone: item.zone,
+      wall,
+      areaMm2: surface.areaMm2 * share,
+    }),
+  );
+}
+
+function isOverhead({ record }: FurnishedItem): boolean {
+  return (record.fields as { on?: unknown }).on === "ceiling";
+}
+
+/** What the ceiling is papered or painted with: it counts in no share of what is seen, and carries its colours all the same. */
+export function ceilingAreas(room: FurnishedRoom): VisibleArea[] {
+  return room.items.filter(isOverhead).flatMap((item) => surfacesOf(item, null, 1));
 }
 
 /** Which share of an item is left bare by the covers and skirts that lie over it. */

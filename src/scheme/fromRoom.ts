@@ -2,7 +2,7 @@ import { phaseOf } from "../records/phaseOf.ts";
 import type { Records } from "../records/records.ts";
 import { commonFields } from "../room/commonFields.ts";
 import type { FurnishedItem, FurnishedRoom } from "../room/furnishRoom.ts";
-import { visibleAreas } from "../room/visibleAreas.ts";
+import { ceilingAreas, visibleAreas } from "../room/visibleAreas.ts";
 import type { Swatch } from "../swatches/swatch.ts";
 import { hungClosed } from "./hung.ts";
 import type { ItemFacts, SchemeInput, SeenPart } from "./schemeInput.ts";
@@ -78,6 +78,7 @@ export function schemeInputOf(from: FromRoom): SchemeInput {
     objects: from.objects,
     seen: visibleAreas(room).map(named),
     closed: visibleAreas(hungClosed(room)).map(named),
+    overhead: ceilingAreas(room).map(named),
     contacts: room.plan.contacts,
     uses: room.items.flatMap((item) =>
       item.kind.cloths(item.record.fields as never).map(({ surface, cloth }) => ({

@@ -87,6 +87,8 @@ export interface SchemeInput {
   readonly seen: readonly SeenPart[];
   /** The same with curtains closed and blinds let down. */
   readonly closed: readonly SeenPart[];
+  /** The ceiling's paper and paint: they carry colours, and count in no share of what is seen. */
+  readonly overhead: readonly SeenPart[];
   readonly contacts: readonly Contact[];
   readonly uses: readonly ClothUse[];
   readonly items: readonly ItemFacts[];

@@ -125,9 +125,9 @@ export interface Carried {
 /** A surface carries a colour when at least this share of it is that colour; common practice, no source. */
 const CARRIES = 0.03;
 
-/** For every palette colour, the places that carry it: one entry an item, the accessories of the room file included. */
+/** For every palette colour, the places that carry it: one entry an item, the ceiling and the accessories of the room file included. */
 export function carriedColours(input: SchemeInput, palette: readonly PaletteColour[]): Carried[] {
-  const colours = seenColours(input);
+  const colours = seenColours({ ...input, seen: [...input.seen, ...input.overhead] });
   return palette.map((colour): Carried => {
     const shares = new Map<string, Carried["items"][number]>();
     // Shades of one palette colour on one surface count together.

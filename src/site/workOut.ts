@@ -37,8 +37,8 @@ function wallColour(room: FurnishedRoom, swatches: Swatches): string | null {
       return fields.colour;
   }
   for (const item of room.items) {
-    const cloth =
-      item.record.kind === "wallpaper" ? (item.record.fields as { cloth: string }).cloth : null;
+    const { cloth, on } = item.record.fields as { cloth?: string; on?: unknown };
+    if (item.record.kind !== "wallpaper" || on === "ceiling") continue;
     if (cloth) return swatches.cloths.get(cloth)?.average ?? null;
   }
   return null;

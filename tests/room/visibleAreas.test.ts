@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { visibleAreas } from "../../src/room/visibleAreas.ts";
+import { ceilingAreas, visibleAreas } from "../../src/room/visibleAreas.ts";
 import { roomOf } from "./roomOf.ts";
 
 const SMALL = {
@@ -39,6 +39,16 @@ test("bare walls less openings, with the breast's sides, and the floor; the ceil
   expect(area(bare, "wall")).toBeCloseTo((18 + 1) * 2.5 - 1, 6);
   expect(area(bare, "floor")).toBeCloseTo(20, 6);
   expect(bare.every((each) => each.zone === "wall" || each.zone === "floor")).toBe(true);
+});
+
+test("what the ceiling is painted with is known apart, since it carries a colour", () => {
+  const made = roomOf(
+    `${ROOM}\n${PAINT}  - paint: Ceiling\n    on: ceiling\n    colour: "#ffffff"\n`,
+    SMALL,
+  );
+  expect(ceilingAreas(made)).toMatchObject([
+    { item: "paint-ceiling", zone: "overhead", wall: null, colour: "#ffffff" },
+  ]);
 });
 
 test("paint on the walls takes the bare walls' place, wall by wall; paint on the ceiling is not seen", () => {

@@ -141,6 +141,7 @@ export function schemeOf(made: MadeRoom): RoomScheme {
       ]),
     ),
     seen,
+    overhead: [],
     closed: made.closed?.map(seenPart) ?? seen,
     contacts: made.contacts ?? [],
     uses: [...used, ...(made.uses ?? [])],

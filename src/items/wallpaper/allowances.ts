@@ -1,10 +1,11 @@
 import type { AllowanceTable } from "../../fields/allowance.ts";
 
-/** What is cut beside the wall's height, what is left out, and what is kept. */
+/** What is cut beside the height of the wall or the length of the ceiling, what is left out, and what is kept. */
 export const wallpaperAllowances = {
   trim: {
     is: "length",
-    description: "added to the wall's height for trimming at head and foot, together",
+    description:
+      "added to the wall's height, or to a strip of ceiling, for trimming at head and foot, together",
     usual: { inches: '4"', centimetres: "10 cm" },
     source: "common practice, no source (a tradesman's weblog, 2009, takes 15 cm)",
   },

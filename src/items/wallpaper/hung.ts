@@ -8,6 +8,7 @@ import { rollsFor, type StripAsk, type StripsPerRoll, stripsPerRoll } from "./st
 /** The paper as it is hung: its strips, and the rolls that they are cut from. */
 export interface HungPaper {
   readonly runs: readonly WallRun[];
+  readonly isCeiling: boolean;
   readonly height: Length;
   readonly cut: Length;
   /** What the strips are reckoned by; null, and no rolls, where the roll's size is not known. */
@@ -20,7 +21,7 @@ export interface HungPaper {
   readonly rollsBest: number | null;
 }
 
-/** Strips as high as is said, else as the highest wall, and a trim; over each stretch of wall; and their rolls. */
+/** Strips as high as is said, else as the highest wall (on a ceiling as long as it is), and a trim; over each stretch of wall; and their rolls. */
 export function hangPaper(
   fields: WallpaperFields,
   paper: Paper,
@@ -41,6 +42,7 @@ export function hangPaper(
   const strips = stretches.reduce((n, s) => n + s.strips, 0);
   return {
     runs,
+    isCeiling: fields.on === "ceiling",
     height,
     cut,
     ask,

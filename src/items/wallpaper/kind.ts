@@ -15,7 +15,7 @@ export const wallpaperKind: ItemKind<WallpaperFields, WallpaperMade> = {
   schema: wallpaperSchema,
   allowances: wallpaperAllowances,
   phase: 2,
-  zone: () => "wall",
+  zone: (fields) => (fields.on === "ceiling" ? "overhead" : "wall"),
   trade: "hanging",
   isWall: true,
   cloths: (fields) => [

@@ -1,9 +1,10 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { boughtAs } from "../common/boughtLength.ts";
-import { newNotes } from "../common/notes.ts";
-import type { ClothFacts, ItemContext, Made, MaterialNeed } from "../itemKind.ts";
+import { type Notes, newNotes } from "../common/notes.ts";
+import type { ClothFacts, ItemContext, Made, MaterialNeed, WallRun } from "../itemKind.ts";
 import { type HungBorder, readBorders } from "./border.ts";
+import { type CeilingWay, ceilingFaults, ceilingQuestions, paperedCeiling } from "./ceiling.ts";
 import { rollFaults, shortRollFault, wallFaults } from "./faults.ts";
 import { type HungPaper, hangPaper } from "./hung.ts";
 import { type Paper, paperOf } from "./paper.ts";
@@ -29,19 +30,22 @@ export interface WallpaperMade extends Made {
   readonly spare: number;
   readonly borders: readonly HungBorder[];
   readonly areaMm2: number;
+  /** Which way the strips of a ceiling run; null of walls. */
+  readonly ceiling: CeilingWay | null;
 }
 
 /**
  * Rolls of paper: strips over each stretch of wall, up; strips per roll by the worst start (the buying rule) with the best start
- * beside it; and spare rolls, all of one batch. Strips inside large openings are left out, less what their heads and feet take.
+ * beside it; and spare rolls, all of one batch. Strips inside large openings are left out, less what their heads and feet take. A ceiling is
+ * hung as one wall without openings.
  */
 export function makeWallpaper(fields: WallpaperFields, context: ItemContext): WallpaperMade {
   const notes = newNotes();
   const paper = paperOf(fields, context);
   notes.diagnostics.push(...rollFaults(fields, paper, context));
-  const walls = context.runs(fields.on);
-  notes.diagnostics.push(...wallFaults(fields, walls, context));
-  const runs = walls ?? [];
+  const ceiling = paperedCeiling(fields, context);
+  notes.diagnostics.push(...ceilingFaults(fields, context));
+  const runs = ceiling ? [ceiling.run] : wallRuns(fields, context, notes);
 
   const hung = hangPaper(fields, paper, runs, context);
   const { cut, height, perRoll, rollsBest, rollsHung, strips } = hung;
@@ -52,6 +56,7 @@ export function makeWallpaper(fields: WallpaperFields, context: ItemContext): Wa
       "The half-drop is reckoned cut in turn from one roll; odd and even strips from two stocks of rolls may need fewer rolls.",
     );
 
+  if (ceiling) notes.questions.push(...ceilingQuestions(ceiling));
   if (fields.on === "walls" && runs.length > 1)
     notes.questions.push(
       "Where does the first strip hang, and in which corner do the first and the last meet? The strips are numbered from the left end of the first wall.",
@@ -106,7 +111,16 @@ export function makeWallpaper(fields: WallpaperFields, context: ItemContext): Wa
     spare: paper.spare,
     borders: bordered.borders,
     areaMm2,
+    ceiling: ceiling?.way ?? null,
   };
+}
+
+/** The walls that are papered; none, with what is wrong, where they cannot be known. */
+function wallRuns(fields: WallpaperFields, context: ItemContext, notes: Notes): readonly WallRun[] {
+  if (fields.on === "ceiling") return [];
+  const walls = context.runs(fields.on);
+  notes.diagnostics.push(...wallFaults(fields, walls, context));
+  return walls ?? [];
 }
 
 /** The rolls to buy, spare ones with them. */

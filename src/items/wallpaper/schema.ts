@@ -4,14 +4,14 @@ import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
 import { countField, refField, textField, wordField } from "../../fields/plainFields.ts";
 import { wallsField } from "../../fields/wallsField.ts";
 
-/** Wallpaper hung in whole strips on walls or on one part of a wall. */
+/** Wallpaper hung in whole strips on walls, on one part of a wall or on the ceiling. */
 export const wallpaperSchema = z.strictObject({
   wallpaper: textField().meta({ description: "its title" }),
   ...itemBase,
   cloth: refField("a wallcovering").meta({ description: "the wallcovering's card" }),
   on: z
     .union([
-      wallsField(["walls"]),
+      wallsField(["walls", "ceiling"]),
       z.strictObject({
         wall: refField("a wall").meta({ description: "the wall" }),
         "from-left": lengthField().optional().meta({
@@ -25,10 +25,13 @@ export const wallpaperSchema = z.strictObject({
           .meta({ description: "the wall's chimney breast alone: its face, or its sides too" }),
       }),
     ])
-    .meta({ description: "walls, one wall or a list of walls, or a part of one" }),
+    .meta({ description: "walls, the ceiling, one wall or a list of walls, or a part of one" }),
   height: positiveLengthField()
     .optional()
     .meta({ description: "height to paper; the room's height where nothing is said" }),
+  "strips-run": wordField(["north-south", "east-west"]).optional().meta({
+    description: "of a ceiling, which way its strips run; the shorter way where nothing is said",
+  }),
   "spare-rolls": countField(0, 20)
     .optional()
     .meta({ description: "rolls beyond what is hung, for damage and mending" }),

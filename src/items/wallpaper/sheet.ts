@@ -1,6 +1,7 @@
 import { printLength, printMeasured } from "../../units/printLength.ts";
 import { blankUnit } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
+import { firstWall, wayWords } from "./ceiling.ts";
 import type { WallpaperMade } from "./pieces.ts";
 import type { WallpaperFields } from "./schema.ts";
 
@@ -74,10 +75,15 @@ export function wallpaperSheet(
     })),
     {
       heading: "Hanging",
-      lines: [
-        "Whole motif under the ceiling line where nothing else is said.",
-        "Strips are numbered from the left, seen from inside.",
-      ],
+      lines: made.ceiling
+        ? [
+            `On the ceiling, strips ${wayWords(made.ceiling)}.`,
+            `Strips are numbered from the ${firstWall(made.ceiling)} wall. Drawn as a reflected ceiling plan: it lies as the floor's plan does, not as one sees it from below.`,
+          ]
+        : [
+            "Whole motif under the ceiling line where nothing else is said.",
+            "Strips are numbered from the left, seen from inside.",
+          ],
     },
     ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),
   ];
@@ -90,8 +96,11 @@ export function wallpaperSheet(
       { text: "All rolls of one batch, number", blank: "" },
       { text: "Rolls unrolled and looked at for flaws", blank: null },
       ...(repeat ? [{ text: "Repeat measured", blank: blankUnit(units) }] : []),
-      { text: "Wall sound and dry", blank: null },
-      { text: "Height measured at both ends", blank: blankUnit(units) },
+      { text: `${made.ceiling ? "Ceiling" : "Wall"} sound and dry`, blank: null },
+      {
+        text: made.ceiling ? "Strips measured at both ends" : "Height measured at both ends",
+        blank: blankUnit(units),
+      },
       { text: "Spare paper left with the client", blank: null },
     ],
     signs: [

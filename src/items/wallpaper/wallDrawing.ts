@@ -7,6 +7,7 @@ import { stroke } from "../common/clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
 import type { WallRun } from "../itemKind.ts";
 import { borderBands } from "./borderDrawing.ts";
+import { firstWall, headWall, wayWords } from "./ceiling.ts";
 import type { WallpaperMade } from "./pieces.ts";
 import { type OpenedWall, wallDimensions } from "./wallDimensions.ts";
 
@@ -159,7 +160,14 @@ export function wallDrawing(
         p,
       ),
     ],
-    title: `${capital(name)} wall, ${stripWords(strips.hung)}`,
-    description: `${p(whole)} wide, ${p(made.height)} high, strips numbered from the left.`,
+    ...(made.ceiling
+      ? {
+          title: `Ceiling, ${stripWords(strips.hung)}; ${firstWall(made.ceiling)} wall at the left, ${headWall(made.ceiling)} wall at the head`,
+          description: `${p(whole)} by ${p(made.height)}, strips ${wayWords(made.ceiling)}, numbered from the ${firstWall(made.ceiling)} wall.`,
+        }
+      : {
+          title: `${capital(name)} wall, ${stripWords(strips.hung)}`,
+          description: `${p(whole)} wide, ${p(made.height)} high, strips numbered from the left.`,
+        }),
   };
 }

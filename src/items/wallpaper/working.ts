@@ -19,7 +19,7 @@ function stripLines({ roll, trim }: Paper, hung: HungPaper, context: ItemContext
   return [
     {
       what: "Strip",
-      sum: `${p(hung.height)} height + ${p(trim)} trim`,
+      sum: `${p(hung.height)} ${hung.isCeiling ? "of ceiling" : "height"} + ${p(trim)} trim`,
       result: p(hung.cut),
       rounded: null,
     },
