@@ -1,7 +1,7 @@
 import { slug } from "../fields/slug.ts";
-import { itemName } from "../items/itemName.ts";
+import type { itemName } from "../items/itemName.ts";
 import type { ItemRecord, Records } from "../records/records.ts";
-import { small } from "../units/capital.ts";
+import { small, within } from "../units/capital.ts";
 import type { PartNames } from "./partsAs.ts";
 
 type Named = { readonly record: ItemRecord; readonly kind: Parameters<typeof itemName>[0] };
@@ -19,8 +19,11 @@ export function partNames(
         items.find(({ record }) => record.id === id) ??
         items.find(({ record }) => record.title === id || slug(record.title) === slug(id));
       const object = objects.get(item?.record.title ?? id)?.fields.object;
-      const name = object ?? (item ? itemName(item.kind, item.record.title, language) : null);
-      return name === null ? id : `the ${small(name)}`;
+      if (object) return `the ${small(object)}`;
+      // No comma, since it stands in a list.
+      return item
+        ? `the ${item.kind.words[language as "en-US"].one} (${within(item.record.title)})`
+        : id;
     },
   };
 }

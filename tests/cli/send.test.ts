@@ -162,7 +162,7 @@ test("a welt, a piece, a place, a lining and what comes ready are told with what
   expect(await rows()).toEqual([
     [
       "Pillow, seat",
-      "edge knife, before welt Linen, cut bias; on the ottoman, long, before 3′ from the west wall, 4′ from the north wall; with fiber pad, before with feather pad",
+      "edge knife, before welt Linen, cut bias; on the ottoman (long), before 3′ from the west wall, 4′ from the north wall; with fiber pad, before with feather pad",
     ],
     [
       "Ottoman, long",
