@@ -13,8 +13,3 @@ export function countedArea(mm2: Fraction, units: UnitSystem): Fraction {
   const step = units === "inches" ? SQUARE_METRE_MM2.mul(SQUARE_FOOT) : SQUARE_METRE_MM2.div(10);
   return mm2.div(step).ceil().mul(step);
 }
-
-/** How it is rounded, in words. */
-export function countedAreaWords(units: UnitSystem): string {
-  return units === "inches" ? "up to whole square feet" : "up to a tenth of a square metre";
-}

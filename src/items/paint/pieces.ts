@@ -2,7 +2,7 @@ import Fraction from "fraction.js";
 import type { UnitSystem } from "../../units/printLength.ts";
 import { newNotes } from "../common/notes.ts";
 import type { ItemContext, Made, MaterialNeed, WallRun, WorkingLine } from "../itemKind.ts";
-import { countedArea, countedAreaWords } from "./countedArea.ts";
+import { countedArea } from "./countedArea.ts";
 import { type Coverage, coverageOf } from "./coverage.ts";
 import { printArea, printCoverage, printVolume } from "./printAmount.ts";
 import type { PaintFields } from "./schema.ts";
@@ -107,12 +107,6 @@ function paintWorking(
       sum: printVolume(litres, units),
       result: tins.map((t) => `${t.count} × ${t.tin.text}`).join(" + ") || "none",
       rounded: "up to whole tins",
-    },
-    {
-      what: "Area on the painter’s sheet",
-      sum: printArea(area, units),
-      result: printArea(countedArea(area, units), units),
-      rounded: countedAreaWords(units),
     },
   ];
 }

@@ -30,7 +30,7 @@ export function paintSheet(
           ...(made.area === null
             ? ["Area not known."]
             : [
-                `${printArea(countedArea(made.area, units), units)}${made.estimate ? ", an estimate" : ""}${fields.on === "ceiling" || fields.on === "woodwork" ? "" : ", openings taken off"}.`,
+                `${printArea(countedArea(made.area, units), units)}, rounded up${made.estimate ? ", an estimate" : ""}${fields.on === "ceiling" || fields.on === "woodwork" ? "" : ", openings taken off"}.`,
               ]),
         ],
       },
