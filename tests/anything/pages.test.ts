@@ -48,11 +48,14 @@ async function anyItems(count: number, random: () => number): Promise<string> {
 test("whatever a room holds, all its documents are made, and nothing that was typed runs in them", async () => {
   const layouts = openLayouts(resolve("layouts"));
   let pages = 0;
-  for (let run = 0; run < RUNS; run++) {
-    const random = seeded(run + 1);
+  let rooms = 0;
+  for (let seed = 1; rooms < RUNS; seed++) {
+    const random = seeded(seed);
     const items = await anyItems(2 + Math.floor(random() * 3), random);
     const computed = await computedFolder(files(items, random));
+    // Items that are each right may not be so together: one cloth that is the client's own for one and bought for the other.
     if (hasErrors(computed.diagnostics)) continue;
+    rooms += 1;
     for (const page of computed.pages) {
       const made = layouts.render(page, "");
       expect(made, `${page.path}\n${items}`).toHaveProperty("html");
