@@ -181,6 +181,55 @@ test("a welt, a piece, a place, a lining and what comes ready are told with what
   expect(await rows()).toEqual([]);
 });
 
+test("a maker's sheet says what of its items is another since the last revision, and what is no longer to be made; of prices nothing", async () => {
+  await room(cushion("Seat", "linen") + cushion("Back", "linen") + cushion("Stool", "linen"));
+  expect(await send()).toMatchObject({ exit: 0 });
+  await project("revision: B");
+  interface Told {
+    readonly gone: string;
+    readonly blocks: readonly { readonly item: { heading: string; groups: Group[] } | null }[];
+  }
+  interface Group {
+    readonly heading: string;
+    readonly lines: readonly { readonly html: string }[];
+  }
+  const sheet = async () => {
+    const { pages } = await compute(dir, { only: null, useCache: false });
+    const model = pages.find((p) => p.path === "makers/bench/quay/den.html")?.model as unknown as
+      | Told
+      | undefined;
+    const items = (model?.blocks ?? []).flatMap(({ item }) => item ?? []);
+    const since = items.map(({ heading, groups }) => {
+      const group = groups.find((g) => g.heading === "Changed since revision A");
+      return `${heading}: ${group?.lines.map((line) => line.html).join(" ") ?? ""}`;
+    });
+    return { since, gone: model?.gone };
+  };
+  expect(await sheet()).toEqual({
+    since: ["Pillow: Seat: ", "Pillow: Back: ", "Pillow: Stool: "],
+    gone: "",
+  });
+  await put("cloths/linen.md", card("Linen", 12));
+  await room(
+    cushion("Seat", "linen").replace('20" x 20"', '20" x 18"') +
+      cushion("Back", "linen") +
+      cushion("Rug", "velvet"),
+  );
+  const { since, gone } = await sheet();
+  expect(since[0]?.replace(/\s/g, " ")).toBe("Pillow: Seat: Size 20″ × 18″, before 20″ × 20″.");
+  expect(since.slice(1)).toEqual(["Pillow: Back: ", "Pillow: Rug: New: it was not in it."]);
+  expect(gone).toBe("No longer in this room since revision A: pillow, stool. Do not make it.");
+  // Where two could have been asked to make it, neither reads of what may have been the other's.
+  await put(
+    "studio.md",
+    (await readFile(join(dir, "studio.md"), "utf8")).replace(
+      "makers: {",
+      "makers: { other: { name: Other, makes: [cushion] },",
+    ),
+  );
+  expect((await sheet()).gone).toBe("");
+});
+
 test("when a piece was ordered and came is no change that a client reads", async () => {
   await put(
     "objects/lamp.md",

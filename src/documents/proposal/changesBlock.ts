@@ -1,20 +1,15 @@
 import { pricesIn } from "../../money/pricesIn.ts";
-import {
-  type ChangedItem,
-  type Changes,
-  isRoundingAlone,
-  madeOtherwise,
-} from "../../revisions/changes.ts";
+import { type ChangedItem, type Changes, isRoundingAlone } from "../../revisions/changes.ts";
 import type { SentItem, SentRevision } from "../../revisions/sentRevision.ts";
-import { small, within } from "../../units/capital.ts";
+import { within } from "../../units/capital.ts";
 import { money } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
 import { bareMoney, currencySign } from "../words/bareMoney.ts";
+import { changeWords, inCloths } from "../words/changeWords.ts";
 import { dateInWords } from "../words/dates.ts";
 import { type Markup, marked } from "../words/marks.ts";
-import { type Language, listed } from "../words/phrases.ts";
+import type { Language } from "../words/phrases.ts";
 import { starred, TO_COME } from "../words/stars.ts";
-import { madeWords } from "./madeWords.ts";
 
 /** One thing that is another than it was. */
 export interface ChangeRow {
@@ -33,6 +28,9 @@ export interface ChangesBlock {
   readonly before: string;
   readonly now: string;
 }
+
+/** More than so many ways in which a thing is made otherwise are not told a client one by one. */
+const MOST_WAYS = 3;
 
 /** What stands where there is no sum. */
 const NONE = "\u2013";
@@ -104,31 +102,8 @@ function sentence(changes: Changes, date: string, rows: number, language: Langua
   return `${sent} What is not listed here is as it was${rounded}.${priceAlone}`;
 }
 
-function inCloths({ cloths }: SentItem): string {
-  return cloths.length === 0 ? "" : `in ${listed(cloths)}`;
-}
-
-/** `in Vestry, before in Pomander`; empty where the price alone is another. */
-function howWords({ before, now, in: differs }: ChangedItem, language: Language): string {
-  const way =
-    differs.includes("way") && now.way !== null
-      ? [`${now.way}${before.way === null ? "" : `, before ${small(before.way)}`}`]
-      : [];
-  const was = inCloths(before);
-  const is = inCloths(now);
-  const cloths =
-    differs.includes("cloths") && is !== "" ? [was === "" ? is : `${is}, before ${was}`] : [];
-  const priced = before.open && !now.open ? ["now priced"] : [];
-  // Another way to make it is told by its name, with all that it changes.
-  const made = way.length > 0 ? [] : madeWords(untold(before, now, cloths.length > 0), language);
-  return [...(way.length > 0 ? way : cloths), ...made, ...priced].join("; ");
-}
-
-/** In what a thing is made otherwise, but for the cloths of its parts where the cloths' own words hold them. */
-function untold(before: SentItem, now: SentItem, clothsAreTold: boolean) {
-  const isTold = (name: string | null, { cloths }: SentItem): boolean =>
-    name === null || cloths.includes(name);
-  return madeOtherwise(before, now).filter(
-    (way) => !(clothsAreTold && isTold(way.before, before) && isTold(way.now, now)),
-  );
+/** `in Vestry, before in Pomander; now priced`; empty where the price alone is another. */
+function howWords(changed: ChangedItem, language: Language): string {
+  const priced = changed.before.open && !changed.now.open ? ["now priced"] : [];
+  return [...changeWords(changed, language, MOST_WAYS), ...priced].join("; ");
 }

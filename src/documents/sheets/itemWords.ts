@@ -12,6 +12,7 @@ import { cautionsOf } from "../words/cautions.ts";
 import { inItemWords } from "../words/inVocabulary.ts";
 import { itemPhrase, type Language, listed } from "../words/phrases.ts";
 import type { ItemWords } from "./itemHeights.ts";
+import { sinceSent } from "./sinceSent.ts";
 
 /** An item as it goes on a maker's sheet, before it has a place: its words without the frames at its head, and its drawings. */
 export interface SheetItem {
@@ -78,6 +79,7 @@ const SILENT: ItemSheet = { groups: [], checks: [], signs: [] };
 export function sheetItem(
   data: ProjectData,
   maker: string,
+  room: string,
   item: ItemData,
   context: DrawingContext,
 ): SheetItem {
@@ -89,12 +91,13 @@ export function sheetItem(
   const cautions = cautionsOf([item], language, "maker").map((c) =>
     c.word.replace(/[.:]$/, "").toLowerCase(),
   );
+  const sheet = spokenSheet(entry?.sheet(fields, made, context) ?? SILENT, say);
   return {
     item,
     heading: headingOf(data, item, language),
     estimate: item.made.estimate ?? "",
     words: {
-      sheet: spokenSheet(entry?.sheet(fields, made, context) ?? SILENT, say),
+      sheet: { ...sheet, groups: [...sinceSent(data, room, item.record.id), ...sheet.groups] },
       questions: [...openWords(item), ...item.made.questions].map(say),
       materials: item.made.materials.map((m) => ({
         text: say(m.text),

@@ -16,6 +16,7 @@ import { lookUpsOf } from "./lookUps.ts";
 import { madeOnArrival } from "./madeOnArrival.ts";
 import { itemReasons, openReasons } from "./openReasons.ts";
 import { sheetBlocks } from "./sheetBlocks.ts";
+import { goneSince } from "./sinceSent.ts";
 import { usualValues } from "./usualValues.ts";
 
 /** An object that only stands needs no maker; what hangs does, and stands on the fitter's own sheet. */
@@ -63,7 +64,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
   });
   const blocks = sheetBlocks(
     items.map((item) => ({
-      ...sheetItem(data, maker, item, context),
+      ...sheetItem(data, maker, room.record.id, item, context),
       reasons: itemReasons(cloths, room.record.id, item.record.id),
     })),
     plans,
@@ -94,6 +95,7 @@ export function sheetPage(data: ProjectData, room: RoomData, maker: string): Pag
       : "Not yet measured.",
     released,
     blocks,
+    gone: goneSince(data, room.record.id, maker),
     defaults: usualValues(
       items.map((item) => ({
         title: ownTitle(item, items, language),

@@ -1,9 +1,6 @@
 import type { OtherWay } from "../../revisions/changes.ts";
-import { inVocabulary, keyWords } from "../words/inVocabulary.ts";
-import type { Language } from "../words/phrases.ts";
-
-/** More than so many ways in which a thing is made otherwise are not told one by one. */
-const MOST_WAYS = 3;
+import { inVocabulary, keyWords } from "./inVocabulary.ts";
+import type { Language } from "./phrases.ts";
 
 /** What a thing is without where its key is not written; of the rest the trade's usual stands then. */
 const ELSE_NONE: ReadonlySet<string> = new Set(["lining", "interlining", "padding", "trim"]);
@@ -12,12 +9,12 @@ const ELSE_NONE: ReadonlySet<string> = new Set(["lining", "interlining", "paddin
 const WHOLE: ReadonlySet<string> = new Set(["at", "hardware"]);
 
 /**
- * How a thing is made otherwise than it was, as a client reads it: `5 of them, before 4`; `heading goblet, before pinch pleat`; `seat 22″ × 21″,
- * before 22″ × 20″`; `with brass pole, before with oak pole`; `no lining any more, before Tallow`.
+ * How a thing is made otherwise than it was: `5 of them, before 4`; `heading goblet, before pinch pleat`; `seat 22″ × 21″,
+ * before 22″ × 20″`; `with brass pole, before with oak pole`; `no lining any more, before Tallow`. Of more than `most` ways the others are not told one by one.
  */
-export function madeWords(ways: readonly OtherWay[], language: Language): string[] {
-  const told = ways.slice(0, MOST_WAYS).map((way) => wayWords(way, language));
-  return ways.length > MOST_WAYS ? [...told, "and made otherwise"] : told;
+export function madeWords(ways: readonly OtherWay[], language: Language, most: number): string[] {
+  const told = ways.slice(0, most).map((way) => wayWords(way, language));
+  return ways.length > most ? [...told, "and made otherwise"] : told;
 }
 
 function wayWords({ key, before, now, isPart }: OtherWay, language: Language): string {
