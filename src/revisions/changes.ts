@@ -1,3 +1,4 @@
+import { saysSame } from "./saysSame.ts";
 import type { SentItem, SentOther, SentRevision } from "./sentRevision.ts";
 
 /** In what a thing differs from what was sent. */
@@ -96,7 +97,7 @@ export function madeOtherwise(before: SentItem, now: SentItem): OtherWay[] {
       now: is[key] ?? null,
       isPart: isPart(key),
     }))
-    .filter((each) => each.before !== each.now);
+    .filter((each) => !saysSame(each.before, each.now));
 }
 
 /** True where nothing of a thing is another but the last figure of its sum, which the sharing out of tax over all things moves. */

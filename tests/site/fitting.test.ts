@@ -67,8 +67,9 @@ interface Sheet {
   }[];
 }
 
-async function computedRoom(items: string, studio = STUDIO) {
+async function computedRoom(items: string, studio = STUDIO, more: Record<string, string> = {}) {
   const computed = await computedFolder({
+    ...more,
     "studio.md": studio,
     "cloths/plain.md": CLOTH,
     "objects/view.md":
@@ -82,8 +83,8 @@ async function computedRoom(items: string, studio = STUDIO) {
 }
 
 /** The fitter's sheet of a room with these items. */
-async function sheetOf(items: string): Promise<Sheet> {
-  const { pages } = await computedRoom(items);
+async function sheetOf(items: string, more: Record<string, string> = {}): Promise<Sheet> {
+  const { pages } = await computedRoom(items, STUDIO, more);
   const page = pages.find(({ path }) => path === "makers/hook/quay/den/fitting.html");
   expect(page?.reader).toBe("maker");
   return page?.model as unknown as Sheet;
@@ -122,6 +123,34 @@ test("a pole of 200 cm over an opening of 160 cm that is 90 cm from the wall's e
   const svg = walls[0]?.drawings[0]?.svg.html.replace(/\u202f/g, " ") ?? "";
   for (const measure of ["70 cm", "200 cm (1)", "90 cm", "160 cm", "150 cm", "400 cm in all"])
     expect(svg).toContain(measure);
+});
+
+test("what goes up otherwise than in the last revision that was sent is said first", async () => {
+  const made = {
+    mount: "outside",
+    pole: "200\u00a0cm",
+    "pole-height": "215\u00a0cm",
+    to: "floor",
+    heading: "pencil-pleat",
+    return: "8\u00a0cm",
+    "stack-back": "40\u00a0cm",
+  };
+  const item = {
+    ...{ room: "den", roomName: "Den", item: "curtains-quay", what: "Curtains, quay" },
+    ...{ cloths: ["Plain"], way: null, made, sumMinor: 100, open: false },
+  };
+  const sent = {
+    ...{ form: 1, project: "quay", revision: "A", sent: "2026-11-02", dated: "2026-11-02" },
+    ...{ currency: "GBP", items: [item], others: [], totalMinor: 100 },
+  };
+  const { walls } = await sheetOf(CURTAINS, {
+    "projects/quay/sent/A.json": JSON.stringify(sent),
+  });
+  const groups = walls[0]?.entries[0]?.groups ?? [];
+  expect(groups[0]?.heading).toBe("Changed");
+  expect(linesOf(walls[0]?.entries[0], "Changed")).toEqual([
+    "Changed since revision A: pole height 225 cm, before 215 cm.",
+  ]);
 });
 
 test("what is not said is asked before anything is drilled", async () => {

@@ -13,7 +13,8 @@ export async function computedFolder(
   try {
     for (const [path, text] of Object.entries(files)) {
       await mkdir(dirname(join(dir, path)), { recursive: true });
-      await writeFile(join(dir, path), `---\n${text.trim()}\n---\n`);
+      const isCard = path.endsWith(".md");
+      await writeFile(join(dir, path), isCard ? `---\n${text.trim()}\n---\n` : text);
     }
     return await compute(dir, { only, useCache: false });
   } finally {

@@ -6,6 +6,7 @@ import { checkRow } from "../sheets/blockWords.ts";
 import { type Row, rowsOf, scaleOf } from "../sheets/drawingRows.ts";
 import { TEXT_WIDTH } from "../sheets/itemHeights.ts";
 import { headingOf, openWords } from "../sheets/itemWords.ts";
+import { sinceSent } from "../sheets/sinceSent.ts";
 import { workshopDrawings } from "../sheets/workshopDrawings.ts";
 import { inItemWords } from "../words/inVocabulary.ts";
 import { marked } from "../words/marks.ts";
@@ -61,6 +62,7 @@ function entry(data: ProjectData, room: RoomData, one: NumberedItem, of: number,
   const language = data.studio.fields.language as Language;
   const say = (text: string) => inItemWords(text, one.item.kind.kind, language);
   const { note } = one.item.record.fields as { note?: string };
+  const since = sinceSent(data, room.record.id, one.item.record.id);
   const about = [madeWords(data, one, fitter), afterWords(room, one)].filter((t) => t !== "");
   return {
     number: one.number,
@@ -68,6 +70,7 @@ function entry(data: ProjectData, room: RoomData, one: NumberedItem, of: number,
     heading: headingOf(data, one.item, language),
     about: about.join(" "),
     groups: [
+      ...(since === "" ? [] : [{ heading: "Changed", lines: [marked(since)] }]),
       ...one.line.groups.map(({ heading, lines }) => ({
         heading: capital(say(heading)),
         lines: lines.map((l) => marked(say(l))),

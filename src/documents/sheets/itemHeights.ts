@@ -23,6 +23,8 @@ export interface ItemWords {
   readonly head: readonly string[];
   /** The framed words at the head: why nothing may be cut, or an estimate. */
   readonly frames: readonly string[];
+  /** What of it is another than in the last revision that was sent; empty where nothing is. */
+  readonly since: string;
   readonly questions: readonly string[];
   readonly materials: readonly { readonly text: string; readonly by: "studio" | "maker" }[];
   /** The words of the cautions that stand on the last page, and what the maker is paid; empty where there is none. */
@@ -110,6 +112,15 @@ export function framesHeight(frames: readonly string[]): number {
     (sum, text) => sum + FRAME + linesOf(text, TEXT_WIDTH - 8, BODY.em * 1.04) * BODY.line,
     0,
   );
+}
+
+/** The line below the frames that says what has changed, with the space under it. */
+const SINCE_SPACE = 2.4;
+
+/** All that stands over an item's drawings and words: its head, the frames, what has changed. */
+export function overHeight({ head, frames, since }: ItemWords): number {
+  const sinceMm = since === "" ? 0 : linesOf(since, TEXT_WIDTH, BODY.em) * BODY.line + SINCE_SPACE;
+  return headHeight(head) + framesHeight(frames) + sinceMm;
 }
 
 function groupHeight({ lines }: SheetGroup, width: number): number {

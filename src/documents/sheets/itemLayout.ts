@@ -13,10 +13,10 @@ import {
   COLUMN_GAP,
   checksHeight,
   footHeight,
-  framesHeight,
   headHeight,
   type ItemWords,
   materialsHeight,
+  overHeight,
   signsHeight,
   TEXT_WIDTH,
   WORDS_WIDTH,
@@ -89,7 +89,7 @@ interface PageRoom {
 /** `wordsSlackMm`: so much less than the page a column of words must be to stand beside the drawings. */
 function pageRoom(words: ItemWords, pageMm: number, wordsSlackMm = 0): PageRoom {
   const { sheet } = words;
-  const above = headHeight(words.head) + framesHeight(words.frames);
+  const above = overHeight(words);
   const page = pageMm - above;
   const left =
     signsHeight(sheet, DRAWINGS_WIDTH) + askHeight(words, DRAWINGS_WIDTH) + materialsHeight(words);
@@ -192,7 +192,7 @@ function onTwoPages(words: ItemWords, views: readonly Drawing[], pageMm: number)
   };
   const first = pageRoom(asked, pageMm, WORDS_SLACK);
   const firstMm = first.drawingsMm - NEXT_LINE;
-  const made = { ...words, frames: [], questions: [] };
+  const made = { ...words, frames: [], since: "", questions: [] };
   const beside =
     headHeight(made.head) +
     materialsHeight(made) +

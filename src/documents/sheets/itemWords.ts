@@ -91,13 +91,13 @@ export function sheetItem(
   const cautions = cautionsOf([item], language, "maker").map((c) =>
     c.word.replace(/[.:]$/, "").toLowerCase(),
   );
-  const sheet = spokenSheet(entry?.sheet(fields, made, context) ?? SILENT, say);
   return {
     item,
     heading: headingOf(data, item, language),
     estimate: item.made.estimate ?? "",
     words: {
-      sheet: { ...sheet, groups: [...sinceSent(data, room, item.record.id), ...sheet.groups] },
+      sheet: spokenSheet(entry?.sheet(fields, made, context) ?? SILENT, say),
+      since: sinceSent(data, room, item.record.id),
       questions: [...openWords(item), ...item.made.questions].map(say),
       materials: item.made.materials.map((m) => ({
         text: say(m.text),

@@ -5,9 +5,8 @@ import {
   COLUMN_GAP,
   checksHeight,
   footInColumn,
-  framesHeight,
-  headHeight,
   type ItemWords,
+  overHeight,
   signsHeight,
   TEXT_WIDTH,
   WORDS_WIDTH,
@@ -60,8 +59,7 @@ function beside(columns: 2 | 3): Way {
     const words = withMaterials(plain);
     const { sheet } = words;
     const otherMm =
-      headHeight(words.head) +
-      framesHeight(words.frames) +
+      overHeight(words) +
       SIGNS_SPACE +
       signsHeight(sheet, TEXT_WIDTH) +
       askHeight(words, TEXT_WIDTH) +

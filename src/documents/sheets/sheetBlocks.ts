@@ -82,12 +82,13 @@ function itemModel(
   standing: ItemHead,
   prefix: string,
 ) {
-  const { sheet, questions, cautions, rate, materials } = words;
+  const { sheet, since, questions, cautions, rate, materials } = words;
   const more = workshopDrawings(overleaf?.rows ?? [], `${prefix}n`);
   return {
     ...standing,
     heading,
     estimate,
+    since,
     kind: item.kind.kind,
     drawings: workshopDrawings(rows, prefix),
     wide: workshopDrawings(wide, `${prefix}w`),

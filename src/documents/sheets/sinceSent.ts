@@ -1,28 +1,23 @@
 import { ITEM_DRAWINGS } from "../../items/drawings.ts";
-import type { SheetGroup } from "../../items/itemDrawing.ts";
-import { capital, within } from "../../units/capital.ts";
+import { within } from "../../units/capital.ts";
 import type { ProjectData } from "../projectData.ts";
 import { changeWords } from "../words/changeWords.ts";
 import { type Language, listed } from "../words/phrases.ts";
 
 /**
- * What of an item is another than in the last revision that was sent, for a maker who may have that sheet on the wall: all of it, at the head
- * of the item's words. None where nothing was sent, and where nothing but a price is another.
+ * What of an item is another than in the last revision that was sent, for a maker who may have that sheet on the wall: all of it, in a
+ * sentence; empty where nothing was sent, and where nothing but a price is another.
  */
-export function sinceSent(
-  { changes, studio }: ProjectData,
-  room: string,
-  item: string,
-): SheetGroup[] {
-  if (!changes) return [];
+export function sinceSent({ changes, studio }: ProjectData, room: string, item: string): string {
+  if (!changes) return "";
   const isIt = (each: { readonly room: string; readonly item: string }): boolean =>
     each.room === room && each.item === item;
-  const heading = `Changed since revision ${changes.since.revision}`;
-  if (changes.added.some(isIt)) return [{ heading, lines: ["New: it was not in it."] }];
+  const { revision } = changes.since;
+  if (changes.added.some(isIt)) return `New since revision ${revision}.`;
   const changed = changes.changed.find(({ now }) => isIt(now));
-  if (!changed) return [];
+  if (!changed) return "";
   const words = changeWords(changed, studio.fields.language as Language, Number.POSITIVE_INFINITY);
-  return words.length === 0 ? [] : [{ heading, lines: words.map((each) => `${capital(each)}.`) }];
+  return words.length === 0 ? "" : `Changed since revision ${revision}: ${words.join("; ")}.`;
 }
 
 /**
