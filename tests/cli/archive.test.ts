@@ -68,7 +68,7 @@ test("the record answers in words and numbers: which cloth, which lot, how much,
   await archive();
   const data = join(bags, "quay-B-2/data");
   const text = readFileSync(join(data, "record.txt"), "utf8");
-  const unbroken = text.replace(/\n {16}(?=\S)/g, " ");
+  const unbroken = text.replace(/\n {16}(?: {2})?(?=\S)/g, " ");
   for (const words of [
     "for the studio alone",
     "Client        Nobody, 1 Slip Street",
@@ -83,6 +83,8 @@ test("the record answers in words and numbers: which cloth, which lot, how much,
     "Measured      by Ada Wren, October 2, 2026",
     "Maker         The Bench",
     "Made          2 of them; size 20″ × 20″; edge knife",
+    "Place         on the stool",
+    "Bought ready  2 × feather pad, from Low Mill, ordered on October 23, 2026, came on November 2, 2026",
     "Approved      revision A by Ida Nobody on October 21, 2026, $80.00",
     "Paid          $40.00 on October 22, 2026, deposit",
     "CUTTING PLAN",

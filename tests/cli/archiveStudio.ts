@@ -69,7 +69,7 @@ receipts:
     put("studio/projects/quay/notes.txt", "The client rang.\n");
     put(
       "studio/projects/quay/den.md",
-      '---\nroom: Den\nmeasured: { by: Ada Wren, on: 2026-10-02 }\ncloths: [linen, velvet]\nitems:\n  - object: stool\n  - cushion: Seat\n    cloth: linen\n    size: 20" x 20"\n    count: 2\n    edge: knife\n    maker: bench\n---\n',
+      '---\nroom: Den\nmeasured: { by: Ada Wren, on: 2026-10-02 }\ncloths: [linen, velvet]\nitems:\n  - object: stool\n  - cushion: Seat\n    cloth: linen\n    size: 20" x 20"\n    count: 2\n    edge: knife\n    maker: bench\n    at: { on: stool }\n    hardware: [{ what: feather pad, supplier: mill, trade: 0, count: 2, ordered: 2026-10-23, arrived: 2026-11-02 }]\n---\n',
     );
     put(
       "studio/projects/else/project.md",

@@ -2,11 +2,11 @@ import type { ItemData, ProjectData, RoomData } from "../../documents/projectDat
 import { dateInWords } from "../../documents/words/dates.ts";
 import { keyWords } from "../../documents/words/inVocabulary.ts";
 import { pricesIn } from "../../money/pricesIn.ts";
-import { madeAs } from "../../revisions/madeAs.ts";
 import { capital } from "../../units/capital.ts";
 import { addMoney, type Money, printMoney, sumMoney } from "../../units/money.ts";
 import { printMeasured } from "../../units/printLength.ts";
 import { makerName } from "./clothText.ts";
+import { madeLines } from "./madeLines.ts";
 import { entryLines, plainSpaces } from "./plainText.ts";
 
 /** A room's part of the record: its size and who measured it, then each item with its cloths, its maker and its price. */
@@ -77,7 +77,7 @@ function itemLines(item: ItemData, room: RoomData, data: ProjectData): string[] 
         ? [fields.name, fields.colour, fields.finish].filter((w) => w !== undefined).join(", ")
         : "",
     ],
-    ["Made", madeWords(item, data)],
+    ...madeLines(item, room, data),
     ["Maker", card || maker === null ? "" : makerName(maker, data)],
     ["Way", wayWords(item)],
     ["Price", priceWords(item, room, data)],
@@ -86,21 +86,6 @@ function itemLines(item: ItemData, room: RoomData, data: ProjectData): string[] 
     `  ${plainSpaces(capital(name))}`,
     ...lines.flatMap(([label, words]) => entryLines(label, words, 4)),
   ];
-}
-
-/** Keys of a paint that its own line has. */
-const IN_COLOUR = new Set(["colour", "name", "finish"]);
-
-/** Its measures, words and counts as its room's file has them: what is asked for when it is to be made again. */
-function madeWords({ record }: ItemData, { studio, records }: ProjectData): string {
-  const { units, language } = studio.fields;
-  const made = madeAs(record, units, (id) => records.cloths.has(id));
-  return Object.entries(made)
-    .filter(([key]) => !IN_COLOUR.has(key))
-    .map(([key, text]) =>
-      key === "count" ? `${text} of them` : keyWords(`${key} ${text}`, language),
-    )
-    .join("; ");
 }
 
 function wayWords({ record }: ItemData): string {
