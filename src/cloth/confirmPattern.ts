@@ -3,11 +3,11 @@ import type { JudgedKind } from "./kind/judgedKind.ts";
 import type { Motifs } from "./motif/motifSize.ts";
 import type { Separation } from "./palette/clothColours.ts";
 
-/** A pattern whose colours lie so near each other that one is all that is told. */
+/** A pattern whose colours lie so near each other, or cover so little, that one is all that is told. */
 export function confirmTones({ centres }: Separation, repeat: MeasuredRepeat | null): Confirm[] {
   if (centres.length > 1 || repeat === null) return [];
   const why =
-    "The pattern's colours lie so near each other on this photograph that they count as one; photograph it in clearer light, or name them on the card.";
+    "The pattern's colours lie so near each other on this photograph, or cover so little of it, that they count as one; photograph it nearer and in clearer light, or name them on the card.";
   return [{ what: "colours", why }];
 }
 

@@ -9,6 +9,7 @@ import { confirmMotif, confirmPattern, confirmTones } from "./confirmPattern.ts"
 import { busynessOf } from "./distance/busyness.ts";
 import { contrastOf } from "./distance/contrast.ts";
 import { readingDistances } from "./distance/readingDistance.ts";
+import { changesAlong } from "./kind/changes.ts";
 import { FINE_CELL_MM, kindOf } from "./kind/kindOf.ts";
 import { cellSigns, crossingAlong, crossingOnBias, softField } from "./kind/kindSigns.ts";
 import { slantOf, sumFromAfar } from "./kind/leaning.ts";
@@ -106,6 +107,9 @@ export function patternOf(
       },
       get sumFromAfar() {
         return lattice ? sumFromAfar(field, lattice.basis) : 0;
+      },
+      get changes() {
+        return cellMm ? changesAlong(cellMm / mmPerPx, clean.labels, even.width) : 0;
       },
       cellMm: found ? cellMm : null,
       get forGeometric() {

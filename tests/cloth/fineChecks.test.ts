@@ -26,8 +26,8 @@ function woven({ threadMm, warp, weft, over }: Woven): Design {
 }
 
 const PLACE = { file: "card.md", line: 1, column: 1, keyPath: null };
-const measured = (design: Design, widthMm: number, widthPx: number, falloff = 0.9) => {
-  const shot = { widthMm, heightMm: 0.75 * widthMm, widthPx, noise: 2, falloff, blurPx: 1 };
+const measured = (design: Design, widthMm: number, widthPx: number, falloff = 0.9, blurPx = 1) => {
+  const shot = { widthMm, heightMm: 0.75 * widthMm, widthPx, noise: 2, falloff, blurPx };
   const { value } = measureCloth(photograph(design, shot), widthMm, { place: PLACE });
   if (!value) throw new Error("not measured");
   return value;
@@ -111,6 +111,56 @@ test.each([
   expect(Math.abs((verticalMm ?? 0) / (8 * threadMm) - 1)).toBeLessThan(0.01);
 });
 
+/** Bands by fours beside bands by twos: where both ways are fours a houndstooth stands, elsewhere finer figures; and a line of a third colour. */
+const glen = (threadMm: number, fours: number, twos: number): Design => {
+  const length = 8 * fours + 4 * twos + 4;
+  const yarn = (at: number) => {
+    const place = mod(at, length);
+    if (place >= length - 4) return place < length - 2 ? "#8a2f2f" : "#e9e5da";
+    const each = place < 8 * fours ? 4 : 2;
+    return mod(place, 2 * each) < each ? "#3a3b3d" : "#e9e5da";
+  };
+  return woven({ threadMm, warp: yarn, weft: yarn, over: twill });
+};
+
+// Sharp, and held a little turned: the threads fall out of step with the picture's rows, and the bands are a sum no longer.
+const turned =
+  (design: Design, deg: number): Design =>
+  (x, y) => {
+    const [c, s] = [Math.cos((deg * Math.PI) / 180), Math.sin((deg * Math.PI) / 180)];
+    return design(x * c - y * s, x * s + y * c);
+  };
+
+test.each([
+  [0.7, 8, 330, 640],
+  [0.6, 6, 400, 900],
+])(
+  "a glen check held a little turned is a check, and sure: threads of %f mm",
+  (threadMm, fours, widthMm, widthPx) => {
+    const found = measured(turned(glen(threadMm, fours, 18), 2), widthMm, widthPx, 0.9, 0);
+    expect(found.pattern.kind).toBe("check");
+    expect(asked(found)).not.toContain("pattern.kind");
+    const lengthMm = threadMm * (8 * fours + 4 * 18 + 4);
+    expect(Math.abs((found.pattern.repeat?.verticalMm ?? 0) / lengthMm - 1)).toBeLessThan(0.01);
+  },
+);
+
+test("a Greek key runs in even bands from afar, and is a geometric: its lines are no threads", () => {
+  const KEY = [
+    "#######.",
+    "#.....#.",
+    "#.###.#.",
+    "#.#.#.#.",
+    "#.#...#.",
+    "#.#####.",
+    "#.......",
+    "########",
+  ];
+  const key: Design = (x, y) =>
+    KEY[Math.floor(mod(y, 56) / 7)]?.[Math.floor(mod(x, 56) / 7)] === "#" ? "#3c5a73" : "#f4f0e6";
+  expect(measured(key, 300, 640).pattern.kind).toBe("geometric");
+});
+
 // Half of each square, cut corner to corner: its edges lean, and its bands are even, but from afar they run slantwise still.
 const SAILS: Design = (x, y) => (mod(x, 40) < mod(y, 40) ? "#3a7a70" : "#cfc4e6");
 
@@ -145,6 +195,7 @@ test("no check is sure by a repeat that may be chance, or just over a limit", ()
       motifsPerCell: 2,
       slant: 0,
       sumFromAfar: 0,
+      changes: 0,
     },
     crossing: { sum: 0.94, product: 0.02, balance: 0.5 },
     agreement: 0.95,

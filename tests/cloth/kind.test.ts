@@ -146,6 +146,7 @@ const SIGNS: KindSigns = {
   repeatSure: true,
   slant: 0,
   sumFromAfar: 0,
+  changes: 0,
   forGeometric: -4,
   mirrored: 0.5,
   motifMm: 30,

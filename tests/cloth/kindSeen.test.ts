@@ -132,6 +132,7 @@ test("flowers in rows between bands are no sure geometric; strokes that lie one 
       freeMm: [],
     },
     ...{ repeatSure: false, slant: 0, sumFromAfar: 0 },
+    changes: 0,
   };
   const along = (alongRun: number) =>
     kindOf({ ...signs, motifsPerCell: 0, alongRun }, USUAL_LIMITS);
@@ -155,6 +156,7 @@ test("what comes again only by chance, and what is nearly a check, are no sure k
           motifsPerCell: 2,
         },
         ...{ repeatSure: true, slant: 0, sumFromAfar: 0 },
+        changes: 0,
       },
       USUAL_LIMITS,
     );

@@ -27,6 +27,11 @@ const LIMITS = {
   twill: 0.15,
   slant: 0.15,
   afar: 0.95,
+  /**
+   * A glen check: figure and ground alike as fine as threads, so that a line as long as its cell's side goes from one to the other
+   * `changes` times, and from afar bands both ways. A fret or a key has five changes, dense foliage twelve, and no bands.
+   */
+  glen: { sum: 0.58, balance: 0.55, afar: 0.85, changes: 16 },
   /** On the bias bands that cross are a check by this sum of both; where one colour covers more than the second they are a trellis. */
   biasSum: 0.9,
   trellis: 0.6,
@@ -47,7 +52,8 @@ export function checkOf(signs: KindSigns): JudgedKind | null {
   const { crossing, cellMm } = signs;
   const squares = crossing.product > LIMITS.product && signs.groundShare < LIMITS.spotted;
   const houndstooth = isHoundstooth(signs);
-  if (!isBanded(crossing) && !squares && !houndstooth) return null;
+  const glen = isGlen(signs);
+  if (!isBanded(crossing) && !squares && !houndstooth && !glen) return null;
   // A repeat that may come again by chance bears out no kind.
   const repeats = cellMm !== null && (signs.repeatSure || signs.agreement > LIMITS.chance);
   const clear =
@@ -55,7 +61,8 @@ export function checkOf(signs: KindSigns): JudgedKind | null {
     (isWellOver(crossing.sum, LIMITS.opaqueSum) &&
       isWellOver(crossing.sum + crossing.product, LIMITS.woven)) ||
     (squares && isWellOver(crossing.product, LIMITS.product)) ||
-    (houndstooth && Math.abs(signs.slant) > 1.5 * LIMITS.slant);
+    (houndstooth && Math.abs(signs.slant) > 1.5 * LIMITS.slant) ||
+    (glen && signs.changes > 1.5 * LIMITS.glen.changes);
   return { kind: "check", sure: repeats && clear && crossing.balance > LIMITS.oneWay };
 }
 
@@ -99,5 +106,19 @@ function isHoundstooth(signs: KindSigns): boolean {
     Math.abs(crossing.sum + 4 * crossing.product - 1) < LIMITS.twill &&
     Math.abs(signs.slant) > LIMITS.slant &&
     signs.sumFromAfar > LIMITS.afar
+  );
+}
+
+/** A glen check, or prince of wales: two yarns whose ends and picks take turns by twos in some bands and by fours in others. */
+function isGlen(signs: KindSigns): boolean {
+  const { cellMm, colours, crossing, groundShare } = signs;
+  return (
+    cellMm !== null &&
+    colours > 1 &&
+    groundShare < LIMITS.evenGround &&
+    crossing.sum > LIMITS.glen.sum &&
+    crossing.balance > LIMITS.glen.balance &&
+    signs.changes > LIMITS.glen.changes &&
+    signs.sumFromAfar > LIMITS.glen.afar
   );
 }

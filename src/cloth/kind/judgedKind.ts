@@ -28,6 +28,8 @@ export interface KindSigns {
   readonly slant: number;
   /** Part of the variance that is a sum of bands once all that is finer than a band is gone, 0 to 1. */
   readonly sumFromAfar: number;
+  /** How often a line as long as the side of a cell goes from ground to figure or back. */
+  readonly changes: number;
   /** How much speaks for a geometric, in logarithms of the odds. */
   readonly forGeometric: number;
   /** How far the edges of a cell are those of a mirror image of it, 0 to 1. */

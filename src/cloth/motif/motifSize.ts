@@ -5,6 +5,8 @@ import { type Component, components } from "../pixels/components.ts";
 import { distanceToEdge } from "../pixels/distanceToEdge.ts";
 import { maskOf } from "../pixels/masks.ts";
 import type { Pixels } from "../pixels/pixels.ts";
+import { grown, thickParts } from "./maskParts.ts";
+import { oneInCell } from "./together.ts";
 
 /** How a motif's size was found. */
 export type MotifMethod =
@@ -33,8 +35,6 @@ const LEAST_PX = 6;
 const JOINED = 0.004;
 /** What stands free but is longer than this part of the cell's side, and whose box is more than that part of its area, is more than one motif. */
 const WHOLE_CELL = { side: 0.75, area: 0.4 };
-/** Part of the greatest half width under which something is thin. */
-const THIN = 0.4;
 /** The size that this part of the motifs' area does not exceed: the large motif leads, a berry beside it does not. */
 const LEADING = 0.6;
 
@@ -65,9 +65,15 @@ export function motifsOf(
   const area = label.length - (counts[ground] ?? 0);
   if (area < LEAST_SHARE * figure.length) return null;
   const joined = grown(figure, width, height, Math.max(1, Math.round(JOINED * width)));
-  const free = freeStanding(components(figure, width, height, joined), width, height);
+  const parts = components(figure, width, height, joined);
+  const free = freeStanding(parts, width, height);
   const standing = free.area > 0.5 * area ? sized(free, "free-standing", mmPerPx) : null;
-  if (standing && !fillsCell(standing, cellMm)) return standing;
+  if (standing && !fillsCell(standing, cellMm)) {
+    const cellPx = cellMm === null ? null : cellMm / mmPerPx;
+    const motifs = cellPx && oneInCell(parts, { width, height, cellPx });
+    const whole = motifs && sized(freeStanding(motifs, width, height), "free-standing", mmPerPx);
+    return whole && !fillsCell(whole, cellMm) ? whole : standing;
+  }
   const thick = freeStanding(thickParts(figure, width, height), width, height);
   if (thick.area > 0.5 * thick.all) return sized(thick, "joined", mmPerPx);
   if (standing) return standing;
@@ -166,63 +172,6 @@ function sized({ parts }: FreeStanding, method: MotifMethod, mmPerPx: number): S
     sizesMm: sorted.map((part) => part.size * mmPerPx),
     boxMm2: (boxes / weight) * mmPerPx ** 2,
   };
-}
-
-/** The thick parts of a mask, each with its whole box: what is thinner than two fifths of the thickest is cut through. */
-function thickParts(mask: Uint8Array, width: number, height: number): Component[] {
-  const distance = distanceToEdge(mask, width, height);
-  const cut = THIN * thickest(distance);
-  const cores = new Uint8Array(mask.length);
-  for (let p = 0; p < mask.length; p++) cores[p] = (distance[p] as number) > cut ? 1 : 0;
-  const rim = Math.max(0, Math.round(cut - 0.5));
-  return components(cores, width, height).map(({ area, left, right, top, bottom }) => ({
-    area,
-    left: Math.max(0, left - rim),
-    right: Math.min(width - 1, right + rim),
-    top: Math.max(0, top - rim),
-    bottom: Math.min(height - 1, bottom + rim),
-  }));
-}
-
-/** The distance that all but three hundredths of the places inside do not exceed, to a sixteenth of a pixel. */
-function thickest(distance: Float32Array): number {
-  const counts = new Uint32Array(16 * 4096);
-  let inside = 0;
-  for (let p = 0; p < distance.length; p++) {
-    const d = distance[p] as number;
-    if (d === 0) continue;
-    inside++;
-    const step = Math.min(counts.length - 1, Math.round(16 * d));
-    counts[step] = (counts[step] as number) + 1;
-  }
-  let below = 0;
-  for (let step = 0; step < counts.length; step++) {
-    below += counts[step] as number;
-    if (below > 0.97 * inside) return step / 16;
-  }
-  return 0;
-}
-
-/** A mask grown by some pixels all round: each row by the half width that a disc has so far above or below. */
-function grown(mask: Uint8Array, width: number, height: number, reach: number): Uint8Array {
-  const wide = new Uint8Array(mask.length);
-  for (let dy = -reach; dy <= reach; dy++) {
-    const half = Math.floor(Math.sqrt(reach * reach - dy * dy));
-    for (let y = Math.max(0, -dy); y < Math.min(height, height - dy); y++) {
-      const from = y * width;
-      const to = (y + dy) * width;
-      // Places left that a place of the mask behind or here still reaches.
-      let left = 0;
-      for (let x = 0; x < width + half; x++) {
-        if (x < width && mask[from + x]) left = 2 * half + 1;
-        if (left > 0) {
-          left--;
-          if (x >= half) wide[to + x - half] = 1;
-        }
-      }
-    }
-  }
-  return wide;
 }
 
 /** Mean width of what is drawn, in pixels: in a band of width w the mean distance to its edge is w / 4. */
