@@ -7,6 +7,7 @@ import {
 } from "./clothMeasure.ts";
 import { confirmMotif, confirmPattern, confirmTones } from "./confirmPattern.ts";
 import { busynessOf } from "./distance/busyness.ts";
+import { concentrationOf } from "./distance/concentration.ts";
 import { contrastOf } from "./distance/contrast.ts";
 import { readingDistances } from "./distance/readingDistance.ts";
 import { changesAlong } from "./kind/changes.ts";
@@ -136,7 +137,9 @@ export function patternOf(
   const repeat = seen && { ...seen, sure: seen.sure && reliable && comesAgain() };
   const bandPx = stripes ? bandWidth(even, oklabOfPixels(even.data), stripes.directionDeg) : null;
   const distances =
-    kind === "plain" ? { patternToM: 0, plainFromM: 0 } : readingDistances(even, mmPerPx);
+    kind === "plain"
+      ? { patternToM: 0, plainFromM: 0 }
+      : readingDistances(even, mmPerPx, 1, concentrationOf(separation, even.width, mmPerPx));
   const pattern: MeasuredPattern = {
     kind,
     repeat,

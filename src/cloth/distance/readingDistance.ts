@@ -3,7 +3,8 @@ import type { Pixels } from "../pixels/pixels.ts";
 import { shrinkToSide } from "../pixels/shrink.ts";
 import { powerOfTwo } from "../pixels/transform2d.ts";
 import { realPower } from "../repeat/powerSpectrum.ts";
-import { contrastSensitivity, PEAK } from "./contrastSensitivity.ts";
+import { type Concentration, timesAt } from "./concentration.ts";
+import { contrastSensitivity, highestVisible, PEAK } from "./contrastSensitivity.ts";
 
 /** Side at which the waves of a cloth are counted, in pixels: a power of two, so that nothing is padded. */
 const SIDE = 512;
@@ -36,14 +37,30 @@ export interface ReadingDistances {
  * Distances at which a pattern turns into a texture and a texture into a plain: where what the eye's low-pass leaves of its
  * lightness and colour, root mean square over the cloth, falls under three times and once what is just noticed. The eye passes
  * waves as HPmH (Watson and Ahumada 2005) does above its peak and wholly below it, so that the contrast left only falls as one
- * walks away. `acuity` is decimal (ISO 8596): 1 is a good eye in good light. Right within a factor of two.
+ * walks away. `acuity` is decimal (ISO 8596): 1 is a good eye in good light. What is drawn on an open ground stands out more than its
+ * root mean square says, by `concentration`, while the eye parts it from the ground. Right within a factor of two.
  */
-export function readingDistances(pixels: Pixels, mmPerPx: number, acuity = 1): ReadingDistances {
+export function readingDistances(
+  pixels: Pixels,
+  mmPerPx: number,
+  acuity = 1,
+  concentration: readonly Concentration[] = [],
+): ReadingDistances {
   const bands = waveBands(pixels, mmPerPx);
+  const left = (metres: number) =>
+    contrastLeft(bands, metres, acuity) * timesAt(concentration, partedMm(metres, acuity));
   return {
-    patternToM: distanceWhere(bands, TEXTURE * NOTICED, acuity),
-    plainFromM: distanceWhere(bands, NOTICED, acuity),
+    patternToM: distanceWhere(left, TEXTURE * NOTICED),
+    plainFromM: distanceWhere(left, NOTICED),
   };
+}
+
+/** Waves of which the eye passes half, in cycles a degree. */
+const HALF_PASSED = highestVisible(2 / contrastSensitivity(PEAK));
+
+/** What the eye runs together at a distance in metres: half a wave of which it passes half, in millimetres. */
+function partedMm(metres: number, acuity: number): number {
+  return 1000 * metres * Math.tan(Math.PI / 360 / (HALF_PASSED * acuity));
 }
 
 /** What is left at a distance in metres, root mean square in Oklab. */
@@ -63,12 +80,12 @@ export function passed(cyclesPerDegree: number): number {
   return Math.max(0, contrastSensitivity(cyclesPerDegree) / contrastSensitivity(PEAK));
 }
 
-function distanceWhere(bands: readonly WaveBand[], level: number, acuity: number): number {
-  if (contrastLeft(bands, 0.01, acuity) <= level) return 0;
+function distanceWhere(left: (metres: number) => number, level: number): number {
+  if (left(0.01) <= level) return 0;
   let [near, far] = [0.01, 1000];
   for (let i = 0; i < 50; i++) {
     const middle = Math.sqrt(near * far);
-    if (contrastLeft(bands, middle, acuity) > level) near = middle;
+    if (left(middle) > level) near = middle;
     else far = middle;
   }
   return near;
