@@ -200,6 +200,14 @@ export interface WorkingLine {
   readonly rounded: string | null;
 }
 
+/** What the handbook's rule gives of one cloth. */
+export interface HandbookLength {
+  readonly cloth: string;
+  readonly length: Length;
+  /** Of a cloth that is only estimated, the sentence that says so, where it is not the item's own `estimate`. */
+  readonly estimate?: string;
+}
+
 /** What an item comes to, for every kind; each kind adds its own finished sizes for its drawing and sheet. */
 export interface Made {
   /** Machine figures by the names of the JSON (design: widths, flatWidthMm, cutLengthMm, pleats, strips, rolls, litres …). */
@@ -208,7 +216,7 @@ export interface Made {
   readonly materials: readonly MaterialNeed[];
   readonly working: readonly WorkingLine[];
   /** The length that the handbook's rule gives for each cloth. */
-  readonly handbook: readonly { readonly cloth: string; readonly length: Length }[];
+  readonly handbook: readonly HandbookLength[];
   /** What its making is counted by for a maker's rate: widths, items, rolls, square metres. */
   readonly makingCounts: Readonly<
     Partial<

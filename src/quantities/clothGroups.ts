@@ -64,7 +64,7 @@ export function clothGroups(rooms: readonly FurnishedRoom[]): ClothGroup[] {
               room,
               item: record.id,
               length: each.length,
-              text: made.estimate as string,
+              text: each.estimate ?? (made.estimate as string),
             });
           }
         }

@@ -4,7 +4,7 @@ import { joinPiece } from "../../src/items/common/join/joinPiece.ts";
 import { buttonCovers } from "../../src/items/common/welt/buttonCovers.ts";
 import type { Made } from "../../src/items/itemKind.ts";
 import { Length } from "../../src/units/length.ts";
-import { inUnit } from "./tradeContext.ts";
+import { inUnit, length } from "./tradeContext.ts";
 import { make, sizes, total } from "./upholsteryMade.ts";
 
 test("an ottoman's pieces follow from its size: top two seams over, sides a seam above and half the pull below; welt is its edge and a lap", () => {
@@ -228,4 +228,18 @@ test("a headboard said to lie on its bed is told that it stands behind it", () =
     make("headboard", { size: '60" x 3" x 30"' }, ask).diagnostics.map((d) => d.code);
   expect(codes({ host })).toEqual(["headboard-on-bed"]);
   expect(codes({})).toEqual([]);
+});
+
+test("welt of its own cloth is estimated in words of its own, not in those of the cover", () => {
+  const made = make("sofa", { type: "sofa", welt: "fern" });
+  const of = (cloth: string) => made.handbook.find((h) => h.cloth === cloth);
+  // 1 1/2 yd: how-to article on chair slipcovers, 2013.
+  expect(of("fern")?.length.equals(length("1.5 yd"))).toBe(true);
+  expect(of("fern")?.estimate?.replace(/\s/g, " ")).toBe(
+    "An estimate: 1 1/2 yd for the welt of one sofa. Measure the welt before ordering.",
+  );
+  expect(of("slub")?.estimate).toBeUndefined();
+  expect(make("sofa", { type: "sofa", welt: "slub" }).handbook.map((h) => h.estimate)).toEqual([
+    undefined,
+  ]);
 });

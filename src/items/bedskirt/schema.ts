@@ -33,7 +33,7 @@ export const bedSkirtSchema = z.strictObject({
   }),
   railroad: yesNoField().optional().meta({
     description:
-      "yes: the cloth runs sideways, without joins; where nothing is said so for plain cloth that may turn, unless it took over a quarter more than widths",
+      "yes: the cloth runs sideways, in strips along it; where nothing is said so for plain cloth that may turn, unless it took over a quarter more than widths",
   }),
   platform: refField("a lining").optional().meta({
     description: "the plain cloth under the mattress that carries it",

@@ -2,7 +2,7 @@ import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../common/clothLines.ts";
 import { blankUnit } from "../common/sheetWords.ts";
-import { skirtGroups } from "../common/skirt/skirtViews.ts";
+import { skirtGroups } from "../common/skirt/skirtWords.ts";
 import type { DrawingContext, ItemSheet } from "../itemDrawing.ts";
 import type { BedSkirtMade } from "./pieces.ts";
 import type { BedSkirtFields } from "./schema.ts";

@@ -1,3 +1,4 @@
+import { shownInMiddle } from "../common/join/joinPiece.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
 import { splitBackFault } from "./back.ts";
@@ -5,10 +6,28 @@ import type { CushionCover } from "./cover.ts";
 import type { CushionFields } from "./schema.ts";
 import { sideCentring } from "./sideCentring.ts";
 
-/** Which sides of a cushion have a motif in their middle. */
+/** Which sides of a cushion are to have a motif in their middle. */
 export interface CushionMotifs {
   readonly faceCentred: boolean;
   readonly backCentred: boolean;
+}
+
+/** What a side has in its middle: a motif; where it is joined of whole widths perhaps the gap between two; or what falls there. */
+export type SideShows = "motif" | "gap" | "as-it-falls";
+
+/** What face and back show once their joins are known. */
+export function sidesShow(
+  fields: CushionFields,
+  { sizes, joins }: CushionCover,
+  motifs: CushionMotifs,
+  context: ItemContext,
+): { readonly face: SideShows; readonly back: SideShows } {
+  const shows = (cloth: string, centred: boolean): SideShows =>
+    centred ? shownInMiddle(context.cloth(cloth), joins(cloth, sizes.cut[0], true)) : "as-it-falls";
+  return {
+    face: shows(fields.cloth, motifs.faceCentred),
+    back: shows(fields.back ?? fields.cloth, motifs.backCentred),
+  };
 }
 
 /**

@@ -15,7 +15,7 @@ import { cushionFigures } from "./figures.ts";
 import { type CushionForm, formFaults } from "./forms.ts";
 import { cushionHandbook } from "./handbook.ts";
 import { type CushionInsert, insertNeed, insertOf, insertWorking } from "./insert.ts";
-import { motifsOf } from "./motifs.ts";
+import { motifsOf, sidesShow } from "./motifs.ts";
 import type { CushionFields } from "./schema.ts";
 import { faceWorking } from "./sizes.ts";
 
@@ -37,8 +37,10 @@ export interface CushionMade extends Made {
   readonly seam: Length;
   readonly closure: Closure;
   readonly zip: Length | null;
+  /** A motif stands in the middle of the face. */
   readonly faceCentred: boolean;
-  readonly backCentred: boolean;
+  /** What face and back show in their middle. */
+  readonly shows: ReturnType<typeof sidesShow>;
   readonly welt: EdgeWelt | null;
   readonly insert: CushionInsert["size"];
   readonly filling: CushionInsert["filling"];
@@ -67,6 +69,7 @@ export function makeCushion(
   if (boxing) notes.diagnostics.push(...boxingFaults(boxing, fields, context));
   const motifs = motifsOf(fields, cover, context, notes);
 
+  const shows = sidesShow(fields, cover, motifs, context);
   notes.working.push(faceWorking(sizes, units));
   splitBackWorking(back, units, notes);
   const cuts = coverCuts(fields, cover, motifs, context, notes);
@@ -122,8 +125,8 @@ export function makeCushion(
     seam: sizes.seam,
     closure,
     zip,
-    faceCentred: motifs.faceCentred,
-    backCentred: motifs.backCentred,
+    faceCentred: shows.face === "motif",
+    shows,
     welt,
     insert: insert.size,
     filling: insert.filling,

@@ -57,6 +57,12 @@ function joinLines(made: CushionMade, context: DrawingContext): string[] {
   });
 }
 
+const BACK_WORDS = {
+  motif: "Back with a motif in its middle too.",
+  gap: "Back with the gap between two motifs in its middle.",
+  "as-it-falls": "Back as it falls.",
+} as const;
+
 /** Words of a cushion on its maker's sheet. */
 export function cushionSheet(
   fields: CushionFields,
@@ -91,12 +97,12 @@ export function cushionSheet(
       lines: [
         made.faceCentred
           ? "Largest motif in the middle of the face, its top up."
-          : patterned(fields.cloth)
-            ? "Face as the pattern falls, its top up."
-            : "Plain face, its top up.",
-        ...(patterned(back) && !made.bolster
-          ? [made.backCentred ? "Back with a motif in its middle too." : "Back as it falls."]
-          : []),
+          : made.shows.face === "gap"
+            ? "The gap between two motifs in the middle of the face, their tops up."
+            : patterned(fields.cloth)
+              ? "Face as the pattern falls, its top up."
+              : "Plain face, its top up.",
+        ...(patterned(back) && !made.bolster ? [BACK_WORDS[made.shows.back]] : []),
       ],
     },
     ...(made.flange.isZero()
@@ -140,12 +146,10 @@ export function cushionSheet(
     groups,
     checks: [
       { text: "Cloth checked for flaws", blank: null },
-      ...(made.faceCentred
-        ? [
-            { text: "Repeat measured", blank: blankUnit(units) },
-            { text: "Motif in the middle, its top up", blank: null },
-          ]
-        : []),
+      ...(made.shows.face === "as-it-falls"
+        ? []
+        : [{ text: "Repeat measured", blank: blankUnit(units) }]),
+      ...(made.faceCentred ? [{ text: "Motif in the middle, its top up", blank: null }] : []),
       { text: `Finished size ${printSize(made.finished, units)}`, blank: null },
       { text: "Seams and closing sound", blank: null },
     ],

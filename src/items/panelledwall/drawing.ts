@@ -115,7 +115,7 @@ function workshop(
           shapes.push(stroke(line(at, b.y + m, at, b.y + b.h - m), "seam"));
       }
     }
-    if (made.centred)
+    if (made.shows === "motif")
       shapes.push({ shape: "sign", sign: "lozenge", x: b.x + b.w / 2, y: b.y + b.h / 2 });
     shapes.push({
       shape: "words",

@@ -3,6 +3,7 @@ import { printLength, printSize } from "../../units/printLength.ts";
 import { asNeeded, boughtAs, boughtLength } from "../common/boughtLength.ts";
 import { hasMotif } from "../common/join/centredMotif.ts";
 import type { JoinedPart } from "../common/join/joinedPart.ts";
+import { shownInMiddle } from "../common/join/joinPiece.ts";
 import { noMotifToCentre } from "../common/join/motifFaults.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext, ItemCut, MaterialNeed } from "../itemKind.ts";
@@ -24,8 +25,12 @@ export interface PanelCloths {
   readonly cuts: readonly ItemCut[];
   readonly cloths: readonly PanelCloth[];
   readonly materials: readonly MaterialNeed[];
-  readonly centred: boolean;
+  /** What stands in the middle of each panel. */
+  readonly shows: PanelShows;
 }
+
+/** A motif; where a panel is joined of whole widths perhaps the gap between two; or what falls there. */
+export type PanelShows = "motif" | "gap" | "as-it-falls";
 
 /** Cloth stretched in panels: the field within the mouldings and a turn-in on each edge, row by row; nothing for painted panels. */
 export function panelCloths(
@@ -35,7 +40,7 @@ export function panelCloths(
   context: ItemContext,
   notes: Notes,
 ): PanelCloths {
-  const none = { cuts: [], cloths: [], materials: [], centred: false };
+  const none = { cuts: [], cloths: [], materials: [], shows: "as-it-falls" } as const;
   if (!fields.cloth) {
     if (good.length > 0) notes.questions.push("Which sockets and switches fall on a moulding?");
     return none;
@@ -62,7 +67,7 @@ export function panelCloths(
       ...rows.flatMap((row) => row.materials),
       asNeeded("staples, and tacks for the head"),
     ],
-    centred,
+    shows: centred ? shownInMiddle(facts, rows[0]?.cloth.parts ?? null) : "as-it-falls",
   };
 }
 
@@ -97,7 +102,7 @@ function panelOfRow(
     notes,
   );
   notes.working.push({
-    what: `Cloth of a ${name}, ${fields.panels} of them`,
+    what: `Cloth of ${name === "upper panel" ? "an" : "a"} ${name}, ${fields.panels} of them`,
     sum: because,
     result: printSize(cut, units),
     rounded: null,

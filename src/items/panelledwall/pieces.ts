@@ -7,7 +7,7 @@ import type { Panel } from "./layout.ts";
 import type { MouldingNeed } from "./moulding.ts";
 import { mouldingsOf } from "./mouldings.ts";
 import { checkOpenings, openingsIn, type PanelOpening } from "./openings.ts";
-import { type PanelCloth, panelCloths } from "./panelCloth.ts";
+import { type PanelCloth, type PanelShows, panelCloths } from "./panelCloth.ts";
 import type { PanelledWallFields } from "./schema.ts";
 import { panelMeasures, setOut, setOutWorking } from "./setOut.ts";
 
@@ -19,7 +19,8 @@ export interface PanelledWallMade extends Made {
   readonly panels: readonly Panel[];
   readonly need: MouldingNeed | null;
   readonly stock: Length;
-  readonly centred: boolean;
+  /** What stands in the middle of each panel. */
+  readonly shows: PanelShows;
   /** Of one panel of each row, its cloth as cut; empty for painted panels. */
   readonly cloths: readonly PanelCloth[];
   /** What stands in the panelled wall, from its upper left corner. */
@@ -44,7 +45,7 @@ export function makePanelledWall(
   setOutWorking(fields, measures, good, context, notes);
   const { need, materials } = mouldingsOf(fields, good, moulding, stock, context, notes);
   const cloth = panelCloths(fields, measures, good, context, notes);
-  const { cuts, centred, cloths } = cloth;
+  const { cuts, shows, cloths } = cloth;
   const first = good[0];
   const area = width.toMm() * height.toMm();
   return {
@@ -75,7 +76,7 @@ export function makePanelledWall(
     panels: good,
     need,
     stock,
-    centred,
+    shows,
     cloths,
     openings,
   };

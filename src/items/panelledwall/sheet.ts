@@ -6,6 +6,12 @@ import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { PanelledWallMade } from "./pieces.ts";
 import type { PanelledWallFields } from "./schema.ts";
 
+const PANEL_WORDS = {
+  motif: "Motif in the middle of each panel.",
+  gap: "The gap between two motifs in the middle of each panel.",
+  "as-it-falls": "As the pattern falls.",
+} as const;
+
 /** Words of a panelled wall on its maker's sheet. */
 export function panelledWallSheet(
   fields: PanelledWallFields,
@@ -67,7 +73,7 @@ export function panelledWallSheet(
           {
             heading: us ? "Placing" : "Placing of the pattern",
             lines: [
-              made.centred ? "Motif in the middle of each panel." : "As the pattern falls.",
+              PANEL_WORDS[made.shows],
               ...(made.cuts.some((c) => c.along.how !== "free")
                 ? ["Level from panel to panel."]
                 : []),
@@ -103,7 +109,7 @@ export function panelledWallSheet(
     ],
     signs: [
       `Numbers: panels from the left. Double lines: ${us ? "molding" : "moulding"}.`,
-      ...(made.centred ? ["Lozenge: middle of the motif."] : []),
+      ...(made.shows === "motif" ? ["Lozenge: middle of the motif."] : []),
       ...(made.cloths.some((c) => c.parts) ? ["Long dash, two dots: join of the cloth."] : []),
     ],
   };

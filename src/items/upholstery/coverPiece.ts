@@ -2,7 +2,7 @@ import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { centredPlace, hasMotif } from "../common/join/centredMotif.ts";
 import type { JoinedPart } from "../common/join/joinedPart.ts";
-import { joinedCuts, joinPiece } from "../common/join/joinPiece.ts";
+import { joinedCuts, joinPiece, shownInMiddle } from "../common/join/joinPiece.ts";
 import { joinTurning } from "../common/join/matchedTurning.ts";
 import type { AcrossMatch, AlongMatch, ItemContext, ItemCut, WorkingLine } from "../itemKind.ts";
 import type { CoverJob, PieceEntry } from "./job.ts";
@@ -19,8 +19,12 @@ export interface CoverPiece {
   readonly finished: readonly [Length, Length];
   readonly cut: readonly [Length, Length];
   readonly count: number;
-  /** A motif stands in its middle, across and along. */
+  /** A motif is to stand in the middle of what is seen of it, across and along. */
   readonly centred: boolean;
+  /** What stands there: where it is joined of whole widths it may be the gap between two motifs. */
+  readonly shown: "motif" | "gap" | "as-it-falls";
+  /** From its cut foot to the middle of what is seen of it. */
+  readonly middleAboveFoot: Length;
   /** A motif's column runs down its middle, so that back, seat and front line up. */
   readonly inColumn: boolean;
   /** It may lie a quarter turned on the cloth, because its line says so. */
@@ -32,25 +36,35 @@ export interface CoverPiece {
   readonly because: string;
 }
 
+/** Whether a motif does stand in its middle. */
+export const showsMotif = ({ centred, shown }: CoverPiece): boolean => centred && shown === "motif";
+
 /** What is added to a piece's width and length, and the words for it. */
-function additionOf(entry: PieceEntry, job: CoverJob, context: ItemContext) {
+function additionOf(
+  entry: PieceEntry,
+  job: CoverJob,
+  context: ItemContext,
+): NonNullable<PieceEntry["added"]> {
   const { units } = context;
   if (entry.added) return entry.added;
   if (job.loose || isSewn(entry.piece)) {
     const seam = context.length(job.loose ? "loose-seam" : "seam");
     const seams = seam.times(2);
     const both = `2 × ${printLength(seam, units)} seams each way`;
-    const [across, along] = job.loose ? tucksOf(entry.piece) : [0, 0];
-    if (across === 0 && along === 0) return { width: seams, length: seams, words: both };
+    const tucks = job.loose ? tucksOf(entry.piece) : null;
+    if (!tucks) return { width: seams, length: seams, words: both };
     const tuck = context.length("tuck-in");
-    const tucks = [
-      across > 0 ? `${across} × ${printLength(tuck, units)} tuck-in across` : "",
-      along > 0 ? `${printLength(tuck, units)} tuck-in along` : "",
+    const words = [
+      both,
+      tucks.across > 0 ? `${tucks.across} × ${printLength(tuck, units)} tuck-in across` : "",
+      `${printLength(tuck, units)} tuck-in along`,
     ].filter(Boolean);
+    const deep = seam.plus(tuck);
     return {
-      width: seams.plus(tuck.times(across)),
-      length: seams.plus(tuck.times(along)),
-      words: `${both} + ${tucks.join(" + ")}`,
+      width: seams.plus(tuck.times(tucks.across)),
+      length: seams.plus(tuck),
+      ends: tucks.end === "foot" ? { foot: deep, head: seam } : { foot: seam, head: deep },
+      words: words.join(" + "),
     };
   }
   const pull = context.length("pull");
@@ -92,6 +106,10 @@ export function coverPiece(
     cut,
     count,
     centred,
+    shown: shownInMiddle(facts, parts),
+    middleAboveFoot: add.ends
+      ? cut[1].plus(add.ends.foot).minus(add.ends.head).dividedBy(2)
+      : cut[1].dividedBy(2),
     inColumn:
       isColumn(entry.piece) && fits && facts?.repeat?.across != null && !turned && !job.railroad,
     turned,
@@ -112,7 +130,7 @@ export function coverPiece(
 export function coverCuts(piece: CoverPiece, job: CoverJob, context: ItemContext): ItemCut[] {
   const facts = context.cloth(piece.cloth);
   const matched = facts?.repeat != null && facts.repeat.match !== "free";
-  const centre = centredPlace(facts, ...piece.cut);
+  const centre = centredPlace(facts, ...piece.cut, piece.middleAboveFoot);
   const words = pieceWords(piece.piece);
   const level = levelSeries(piece, job);
   const common = {
@@ -141,6 +159,7 @@ export function coverCuts(piece: CoverPiece, job: CoverJob, context: ItemContext
       facts,
       piece.centred,
       level ?? `${job.title}, ${words}`,
+      piece.middleAboveFoot,
     );
   const across: AcrossMatch = piece.centred || piece.inColumn ? centre.across : { how: "free" };
   const along: AlongMatch = piece.centred

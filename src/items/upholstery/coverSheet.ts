@@ -25,6 +25,23 @@ export interface SheetAsk {
   readonly pile: string;
 }
 
+const letters = (pieces: readonly CoverPiece[]): string => pieces.map((p) => p.letter).join(", ");
+
+/** Which pieces have their motif in the middle, and how high above the cut foot it stands where that is not half of what is cut. */
+function motifLines(centred: readonly CoverPiece[], units: DrawingContext["units"]): string[] {
+  const even = centred.filter((p) => p.middleAboveFoot.times(2).equals(p.cut[1]));
+  const places = centred
+    .filter((p) => !even.includes(p))
+    .map((p, at) => {
+      const high = printLength(p.middleAboveFoot, units);
+      return `of ${p.letter}, ${high}${at === 0 ? " above its cut foot" : ""}`;
+    });
+  return [
+    ...(even.length > 0 ? [`Motif in the middle of ${letters(even)}.`] : []),
+    ...(places.length > 0 ? [`Motif in the middle of what is seen ${places.join("; ")}.`] : []),
+  ];
+}
+
 function pieceLine(p: CoverPiece, units: DrawingContext["units"]): string {
   const size = printSize(p.cut, units);
   const words = `${p.letter} ${pieceWords(p.piece)}${p.count > 1 ? ` × ${p.count}` : ""}, ${size}`;
@@ -46,7 +63,9 @@ export function coverSheet(made: CoverMade, ask: SheetAsk, context: DrawingConte
   const { job } = made;
   const others = [...new Set(made.pieces.filter((p) => p.cloth !== job.cloth).map((p) => p.cloth))];
   const name = (id: string) => context.cloth(id)?.name ?? id;
-  const centred = made.pieces.filter((p) => p.centred).map((p) => p.letter);
+  const shown = (what: CoverPiece["shown"]) =>
+    made.pieces.filter((p) => p.centred && p.shown === what);
+  const centred = shown("motif");
   const column = made.pieces.filter((p) => p.inColumn).map((p) => p.letter);
   const joined = made.pieces.filter((p) => p.parts !== null).map((p) => p.letter);
   const nap = context.cloth(job.cloth)?.nap ?? false;
@@ -91,7 +110,10 @@ export function coverSheet(made: CoverMade, ask: SheetAsk, context: DrawingConte
     {
       heading: us ? "Placing" : "Placing of the pattern",
       lines: [
-        ...(centred.length > 0 ? [`Motif in the middle of ${centred.join(", ")}.`] : []),
+        ...motifLines(centred, units),
+        ...(shown("gap").length > 0
+          ? [`The gap between two motifs in the middle of ${letters(shown("gap"))}.`]
+          : []),
         ...(column.length > 1
           ? [`One motif column down ${column.join(", ")}: ${ask.column}.`]
           : []),

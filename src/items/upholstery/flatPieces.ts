@@ -4,63 +4,12 @@ import { textWidthMm } from "../../drawing/words.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { stroke } from "../common/clothFace.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
-import type { CoverPiece } from "./coverPiece.ts";
+import { showsMotif } from "./coverPiece.ts";
 import type { CoverMade } from "./makeCover.ts";
+import { type LaidPiece, layOutPieces } from "./pieceRows.ts";
 import { pieceWords } from "./pieceTable.ts";
 
-/** The box on a sheet that the pieces should fill, in millimetres of paper. */
-const PAPER = { width: 116, height: 46 };
-/** Room under and beside each piece, in millimetres of paper. */
-const GAP = 5;
-
-interface Laid {
-  readonly piece: CoverPiece;
-  readonly x: number;
-  readonly y: number;
-  readonly w: number;
-  readonly h: number;
-}
-
-/** Pieces in rows, tallest first, `wide` millimetres at the most. */
-function rowsOf(pieces: readonly CoverPiece[], wide: number, gap: number) {
-  const sorted = [...pieces].sort(
-    (a, b) => b.cut[1].compare(a.cut[1]) || b.cut[0].compare(a.cut[0]),
-  );
-  const laid: Laid[] = [];
-  const rows: { left: number; y: number }[] = [];
-  let foot = 0;
-  let width = 0;
-  for (const piece of sorted) {
-    const [w, h] = [piece.cut[0].toMm(), piece.cut[1].toMm()];
-    let row = rows.find((r) => r.left + w <= wide + 0.001);
-    if (!row) {
-      row = { left: 0, y: foot };
-      rows.push(row);
-      foot += h + gap;
-    }
-    laid.push({ piece, x: row.left, y: row.y, w, h });
-    row.left += w + gap;
-    width = Math.max(width, row.left - gap);
-  }
-  return { laid, width, height: foot - gap };
-}
-
-/** The widest layout that gives the largest scale on paper. */
-function layOut(pieces: readonly CoverPiece[]) {
-  const widest = Math.max(...pieces.map((p) => p.cut[0].toMm()));
-  let best: { laid: Laid[]; width: number; height: number; scale: number } | null = null;
-  for (const share of [1, 1.25, 1.5, 1.75, 2, 2.5, 3, 3.5, 4, 5, 6]) {
-    const wide = widest * share;
-    // The gap is one of paper: found from the scale that this width would give.
-    const gap = (GAP * wide) / PAPER.width;
-    const tried = rowsOf(pieces, wide, gap);
-    const scale = Math.max(tried.width / PAPER.width, tried.height / PAPER.height);
-    if (best === null || scale < best.scale) best = { ...tried, scale };
-  }
-  return best as NonNullable<typeof best>;
-}
-
-function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
+function pieceShapes(l: LaidPiece, scale: number, context: DrawingContext): Shape[] {
   const { piece, x, y, w, h } = l;
   const p = (n: Parameters<typeof printLength>[0]) => printLength(n, context.units);
   const [pw, ph] = [w / scale, h / scale];
@@ -81,7 +30,9 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
       if (n === 0 && (at - x) / scale < 5) lengthIn = (at - x) / scale + 4;
     }
   }
-  const column = piece.inColumn || piece.centred;
+  const motif = showsMotif(piece);
+  const column = piece.inColumn || motif;
+  const motifY = y + h - piece.middleAboveFoot.toMm();
   const edges = pw >= 12.5 && ph >= 12;
   // A strip too low for a word has it under its foot, in the gap to the next row.
   const low = ph < 6.5;
@@ -96,7 +47,7 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
         stroke(line(cx, y + h - out, cx, y + h + out), "centre"),
       );
   }
-  if (piece.centred && edges) shapes.push({ shape: "sign", sign: "lozenge", x: cx, y: cy });
+  if (motif && edges) shapes.push({ shape: "sign", sign: "lozenge", x: cx, y: motifY });
   const many = piece.count > 1 ? ` × ${piece.count}` : "";
   const oneLine = `${piece.letter}${many}${many === "" ? "" : ","} ${printSize(piece.cut, context.units)}`;
   if (edges) {
@@ -140,15 +91,15 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
         y: y + h - (piece.sideways ? 3.5 : 10) * scale,
         turnDeg: piece.sideways ? 0 : -90,
       });
-  } else if (pw >= textWidthMm(oneLine) * (piece.centred ? 2 : 1) + 3) {
-    if (piece.centred) shapes.push({ shape: "sign", sign: "lozenge", x: cx, y: cy });
+  } else if (pw >= textWidthMm(oneLine) * (motif ? 2 : 1) + 3) {
+    if (motif) shapes.push({ shape: "sign", sign: "lozenge", x: cx, y: motifY });
     shapes.push({
       shape: "words",
       x: cx,
       y: low ? y + h : cy,
       text: oneLine,
-      anchor: piece.centred ? "end" : "middle",
-      dxPaper: piece.centred ? -3 : 0,
+      anchor: motif ? "end" : "middle",
+      dxPaper: motif ? -3 : 0,
       dyPaper: low ? 3.6 : 1.2,
     });
   } else if (!column && pw >= 5 && ph >= textWidthMm(oneLine) + 3) {
@@ -182,7 +133,7 @@ function pieceShapes(l: Laid, scale: number, context: DrawingContext): Shape[] {
  */
 export function flatPieces(made: CoverMade, context: DrawingContext): Drawing[] {
   if (made.pieces.length === 0) return [];
-  const { laid, width, height, scale } = layOut(made.pieces);
+  const { laid, width, height, scale } = layOutPieces(made.pieces);
   return [
     {
       widthMm: width,

@@ -1,12 +1,7 @@
 import { Length } from "../../units/length.ts";
 import { wholeRepeats } from "../common/join/centredMotif.ts";
 import { handbookRows } from "../common/join/handbookRows.ts";
-import type { ClothFacts, ItemCut } from "../itemKind.ts";
-
-export interface ClothLength {
-  readonly cloth: string;
-  readonly length: Length;
-}
+import type { ClothFacts, HandbookLength, ItemCut } from "../itemKind.ts";
 
 /**
  * The handbook's length of each cloth: pieces in rows across it, matched ones up to whole repeats, the welt's square on top; or,
@@ -15,8 +10,8 @@ export interface ClothLength {
 export function coverHandbook(
   cuts: readonly ItemCut[],
   cloth: (id: string) => ClothFacts | null,
-  estimate: { readonly cover: ClothLength | null; readonly welt: ClothLength | null },
-): ClothLength[] {
+  estimate: { readonly cover: HandbookLength | null; readonly welt: HandbookLength | null },
+): HandbookLength[] {
   const sums = new Map<string, Length>();
   const add = (id: string, length: Length) =>
     sums.set(id, (sums.get(id) ?? Length.zero).plus(length));
@@ -32,7 +27,12 @@ export function coverHandbook(
     const welts = cuts.filter((c) => c.cloth === id && c.surface === "welt").map((c) => c.height);
     add(id, Length.sum([rows, ...welts]));
   }
-  return [...sums].map(([id, length]) => ({ cloth: id, length }));
+  const welt = estimate.welt?.cloth === estimate.cover?.cloth ? null : estimate.welt;
+  return [...sums].map(([id, length]) => ({
+    cloth: id,
+    length,
+    ...(welt?.estimate && welt.cloth === id ? { estimate: welt.estimate } : {}),
+  }));
 }
 
 /** A piece that is too wide and may turn lies sideways; a matched one takes whole repeats. */

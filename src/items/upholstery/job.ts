@@ -3,6 +3,12 @@ import type { Length } from "../../units/length.ts";
 import type { JoinWay } from "../common/join/joinedPart.ts";
 import type { PieceName } from "./pieceTable.ts";
 
+/** What of a piece's cut length lies below and above what is seen of it. */
+export interface PieceEnds {
+  readonly foot: Length;
+  readonly head: Length;
+}
+
 /** One piece to be covered, as it is written or as it follows from the overall size. */
 export interface PieceEntry {
   readonly piece: PieceName;
@@ -17,6 +23,8 @@ export interface PieceEntry {
   readonly added?: {
     readonly width: Length;
     readonly length: Length;
+    /** Of the length, what lies below and above what is seen, where the two differ: a seam at the head, the pull at the foot. */
+    readonly ends?: PieceEnds;
     readonly words: string;
   };
   /** Where it is written: its line, its size, and what it may say. */

@@ -7,7 +7,7 @@ import { type Notes, newNotes } from "../common/notes.ts";
 import { percentWords } from "../common/shrinkage.ts";
 import { buttonCovers } from "../common/welt/buttonCovers.ts";
 import { cordNeed } from "../common/welt/welt.ts";
-import type { ItemContext, ItemCut, Made } from "../itemKind.ts";
+import type { HandbookLength, ItemContext, ItemCut, Made } from "../itemKind.ts";
 import { joinedWorking, joinQuestions } from "./coverJoins.ts";
 import { type CoverPiece, coverCuts, coverPiece } from "./coverPiece.ts";
 import { type CoverWelt, coverWelt, weltCut, weltWorking } from "./coverWelt.ts";
@@ -68,7 +68,7 @@ export function makeCover(job: CoverJob, ask: RangeAsk | null, context: ItemCont
     working: notes.working,
     handbook: coverHandbook(cuts, (id) => context.cloth(id), {
       cover: byType && { cloth: job.cloth, length: byType.high.times(job.count) },
-      welt: byType && job.welt ? { cloth: job.welt, length: WELT_CLOTH.times(job.count) } : null,
+      welt: byType && job.welt ? weltEstimate(job, job.welt, context) : null,
     }),
     makingCounts: { item: new Fraction(job.count) },
     questions: notes.questions,
@@ -85,6 +85,16 @@ export function makeCover(job: CoverJob, ask: RangeAsk | null, context: ItemCont
 
 const WELT_NOT_MEASURED = "The welt's length is not measured: its cloth is an estimate.";
 
+/** The usual cloth for the welt of a thing whose pieces are not measured. */
+function weltEstimate(job: CoverJob, cloth: string, { units }: ItemContext): HandbookLength {
+  const each = printCloth(WELT_CLOTH, units);
+  return {
+    cloth,
+    length: WELT_CLOTH.times(job.count),
+    estimate: `An estimate: ${each} for the welt of one ${job.thing}. Measure the welt before ordering.`,
+  };
+}
+
 /** Every piece as it is cut, with its line of working and what is wrong with it. */
 function measuredPieces(job: CoverJob, context: ItemContext, notes: Notes): CoverPiece[] {
   return job.entries.map((entry, at) => {
@@ -98,7 +108,9 @@ function measuredPieces(job: CoverJob, context: ItemContext, notes: Notes): Cove
 function askOfWelt(welt: CoverWelt, job: CoverJob, context: ItemContext, notes: Notes): void {
   if (welt.measured) return;
   const taken = printCloth(welt.each, context.units);
-  notes.questions.push(`The welt's length is not measured: ${taken} is taken for a ${job.thing}.`);
+  notes.questions.push(
+    `The welt's length is not measured: ${taken} is taken for one ${job.thing}.`,
+  );
 }
 
 /** A loose cover is taken off to be washed: what its cloth then loses is bought before, or the cover does not go on again. */

@@ -10,17 +10,23 @@ export interface PieceRule {
   readonly sewn?: true;
   /** Nobody sees it in a room: under a cushion, or against the wall. */
   readonly hidden?: true;
-  /** Edges that tuck in under a loose cover: how many across its width, and along its length (common practice, no source). */
-  readonly tucks?: readonly [across: number, along: number];
+  /** Edges that tuck in under a loose cover (common practice, no source). */
+  readonly tucks?: Tucks;
+}
+
+/** How many edges tuck in across a piece's width, and at which of its ends it tucks in too. */
+export interface Tucks {
+  readonly across: number;
+  readonly end: "head" | "foot";
 }
 
 /** Every piece that an upholstered thing may list; names as in upholsterers' cut lists (textbook chapter, 1961, and common practice). */
 export const PIECE_RULES = {
-  seat: { column: true, tucks: [2, 1] },
+  seat: { column: true, tucks: { across: 2, end: "head" } },
   "seat-front": { column: true },
-  "inside-back": { column: true, tucks: [0, 1] },
+  "inside-back": { column: true, tucks: { across: 0, end: "foot" } },
   "outside-back": { column: true, hidden: true },
-  "inside-arm": { pair: true, tucks: [0, 1] },
+  "inside-arm": { pair: true, tucks: { across: 0, end: "foot" } },
   "outside-arm": { pair: true },
   "arm-front": { pair: true },
   "arm-cap": { pair: true },
@@ -56,7 +62,8 @@ export const isPaired = (piece: PieceName): boolean => rule(piece).pair === true
 export const roundOf = (piece: PieceName): string | null => rule(piece).round ?? null;
 export const isSewn = (piece: PieceName): boolean => rule(piece).sewn === true;
 export const isHidden = (piece: PieceName): boolean => rule(piece).hidden === true;
-export const tucksOf = (piece: PieceName): readonly [number, number] => rule(piece).tucks ?? [0, 0];
+/** Null for a piece that does not tuck in. */
+export const tucksOf = (piece: PieceName): Tucks | null => rule(piece).tucks ?? null;
 
 /** `inside-back` as it is said: inside back. */
 export const pieceWords = (piece: PieceName): string => piece.replaceAll("-", " ");

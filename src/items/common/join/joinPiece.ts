@@ -76,19 +76,35 @@ export function hasMotifInMiddle(parts: readonly JoinedPart[]): boolean {
   return parts.some((part) => part.motifFromLeft !== undefined);
 }
 
-/** Said of a joined piece that was to have its motif in the middle, where a gap stands in the middle of the width; null where none does. */
+/**
+ * What a piece that was to have a motif in its middle has there: the motif; where a whole width without one in its middle stands there,
+ * the gap between two; where a whole width and one strip are joined, what falls there.
+ */
+export function shownInMiddle(
+  facts: ClothFacts | null,
+  parts: readonly JoinedPart[] | null,
+): "motif" | "gap" | "as-it-falls" {
+  if (!facts?.repeat?.across || !parts || hasMotifInMiddle(parts)) return "motif";
+  if (parts.length % 2 === 0) return "as-it-falls";
+  return middleOfWidth(facts).motif ? "motif" : "gap";
+}
+
+/** Asked of a joined piece that was to have its motif in the middle and has none there; null where it has. */
 export function gapQuestion(
   facts: ClothFacts | null,
   words: string,
   parts: readonly JoinedPart[],
 ): string | null {
-  if (!facts || middleOfWidth(facts).motif || hasMotifInMiddle(parts)) return null;
+  const shown = shownInMiddle(facts, parts);
+  if (!facts || shown === "motif") return null;
+  if (shown === "as-it-falls")
+    return `Of ${facts.name} the ${words} is a whole width and one strip, and no motif stands in its middle: is that so wished, or are strips at both sides (join: both-sides) better?`;
   return `On ${facts.name} no motif stands in the middle of the width, so the joined ${words} has the gap between two there: is that so wished?`;
 }
 
 /**
  * The cuts of a joined piece: the whole width selvedge to selvedge, strips cut against the selvedge that joins, all in register, so
- * that the pattern runs on across the joins. `centred` puts a motif's middle at half the height; else the parts are level with each
+ * that the pattern runs on across the joins. `centred` puts a motif's middle at half the height, or at `aboveFoot`; else the parts are level with each
  * other. Cloth without a match lies as it will.
  */
 export function joinedCuts(
@@ -97,6 +113,7 @@ export function joinedCuts(
   facts: ClothFacts | null,
   centred: boolean,
   series: string,
+  aboveFoot: Length = cut.height.dividedBy(2),
 ): ItemCut[] {
   const matched = facts?.repeat != null && facts.repeat.match !== "free";
   const shifts = facts ? selvedgeMatch(facts).shifts : false;
@@ -109,7 +126,7 @@ export function joinedCuts(
       : centred
         ? {
             how: "motif-at",
-            aboveFoot: cut.height.dividedBy(2),
+            aboveFoot,
             joined: middleAt ? 0 : joined,
           }
         : { how: "level", series, joined: middleAt ? 0 : joined };

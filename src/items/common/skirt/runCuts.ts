@@ -6,6 +6,7 @@ import { sidewaysAcross } from "../join/sideways.ts";
 import type { Notes } from "../notes.ts";
 import type { SkirtLay } from "./skirtLay.ts";
 import type { RunCut, SkirtAsk, SkirtRun } from "./skirtRun.ts";
+import { flatLength, stripLengths } from "./stripLengths.ts";
 
 /** Flat cloth of one run: its length times the fullness, its corner pleats and its ends. */
 function flatOf(
@@ -16,8 +17,7 @@ function flatOf(
   notes: Notes,
 ): Length {
   const p = (l: Length) => printLength(l, context.units);
-  const pleats = ask.style === "tailored" ? ask.cornerPleat.times(run.corners) : Length.zero;
-  const flat = run.length.times(fullness).plus(pleats).plus(ask.ends);
+  const { flat, pleats } = flatLength(ask, fullness, run);
   if (run.sides.length > 1)
     notes.working.push({
       what: `Run, ${run.name}`,
@@ -49,7 +49,7 @@ function nameOf(ask: SkirtAsk, { words }: SkirtLay, run: SkirtRun): string {
   return ask.runs.length > 1 ? `${words.piece}, ${run.name}` : words.piece;
 }
 
-/** Cloth run sideways: equal strips, as many as lie side by side, joined to the flat length. */
+/** Cloth run sideways: strips joined to the flat length. */
 export function inStrips(
   ask: SkirtAsk,
   lay: SkirtLay,
@@ -61,29 +61,40 @@ export function inStrips(
   const p = (l: Length) => printLength(l, units);
   const flat = flatOf(ask, lay, run, context, notes);
   const twice = ask.join.times(2);
-  const n = Math.max(1, lay.across);
-  const lost = twice.times(n - 1);
-  // Up to the grain of a workroom's ruler, so that strips add up to no less than is needed.
-  const each = flat.plus(lost).dividedBy(n).upTo(finestStep(units));
+  const strips = stripLengths(ask, lay.across, run, flat, finestStep(units));
+  const n = strips.length;
+  const first = strips[0] as Length;
+  const alike = strips.every((each) => each.equals(first));
   notes.working.push({
     what: `Strips, ${run.name}`,
-    sum: `(${p(flat)} + ${n - 1} × ${p(twice)} for joins) ÷ ${n}, cut along the cloth`,
-    result: `${n} of ${printSize([lay.cut, each], units)}`,
+    sum: alike
+      ? `(${p(flat)} + ${n - 1} × ${p(twice)} for joins) ÷ ${n}, cut along the cloth`
+      : `one for each side, half a corner pleat and ${p(ask.join)} turning where two are joined, cut along the cloth`,
+    result: alike
+      ? `${n} of ${printSize([lay.cut, first], units)}`
+      : strips.map((each) => printSize([lay.cut, each], units)).join(", "),
     rounded: upToFinestStep(units),
   });
-  const strips: ItemCut = {
+  const piece = `${nameOf(ask, lay, run)}, strip`;
+  const strip = (height: Length, more: string, count: number): ItemCut => ({
     surface: "face",
     cloth: lay.cloth.id,
     because: `${lay.because}; cloth run sideways`,
-    piece: `${nameOf(ask, lay, run)}, strip`,
+    piece: `${piece}${more}`,
     width: lay.cut,
-    height: each,
-    count: n * ask.count,
+    height,
+    count: count * ask.count,
     mayTurn: false,
     across: sidewaysAcross(lay.cloth, lay.cut),
     along: { how: "free" },
+  });
+  const joined = Length.sum(strips).minus(twice.times(n - 1));
+  return {
+    run: { run, flat, widths: n, joined, strips },
+    cuts: alike
+      ? [strip(first, "", n)]
+      : strips.map((each, at) => strip(each, ` ${at + 1} of ${n}`, 1)),
   };
-  return { run: { run, flat, widths: n, joined: each.times(n).minus(lost) }, cuts: [strips] };
 }
 
 /** Whole widths joined to at least the flat length, the pattern level all round; one width, where it is enough, is cut as wide as it is flat. */
@@ -99,14 +110,14 @@ export function inWidths(
   const flat = flatOf(ask, lay, run, context, notes);
   const twice = ask.join.times(2);
   const n = Math.max(1, Number(flat.minus(twice).over(usable.minus(twice)).ceil().valueOf()));
-  const joined = usable.times(n).minus(twice.times(n - 1));
+  const one = n === 1 && !flat.isMoreThan(usable);
+  const joined = one ? flat : usable.times(n).minus(twice.times(n - 1));
   notes.working.push({
     what: `Widths, ${run.name}`,
     sum: `(${p(flat)} − ${p(twice)}) ÷ (${p(usable)} − ${p(twice)}), each join taking ${p(twice)}`,
-    result: `${n}, ${p(joined)} joined`,
+    result: one ? "1" : `${n}, ${p(joined)} joined`,
     rounded: "up to whole widths",
   });
-  const one = n === 1 && !flat.isMoreThan(usable);
   const even = lay.shifts ? Math.floor(n / 2) : 0;
   const name = nameOf(ask, lay, run);
   const widths = (count: number, places: "odd" | "even"): ItemCut => ({
@@ -128,5 +139,5 @@ export function inWidths(
       : { how: "free" },
   });
   const cuts = [widths(n - even, "odd"), ...(even > 0 ? [widths(even, "even")] : [])];
-  return { run: { run, flat, widths: n, joined }, cuts };
+  return { run: { run, flat, widths: n, joined, strips: null }, cuts };
 }

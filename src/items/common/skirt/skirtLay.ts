@@ -1,5 +1,5 @@
 import Fraction from "fraction.js";
-import type { Length } from "../../../units/length.ts";
+import { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
 import type { ClothFacts, ItemContext } from "../../itemKind.ts";
 import { clothFault } from "../clothFault.ts";
@@ -7,6 +7,7 @@ import { centredAcross } from "../join/centredMotif.ts";
 import { selvedgeMatch } from "../join/selvedgeMatch.ts";
 import type { Notes } from "../notes.ts";
 import type { SkirtAsk } from "./skirtRun.ts";
+import { flatLength, sideBySide, stripLengths } from "./stripLengths.ts";
 
 /** How a skirt lies on its cloth. */
 export interface SkirtLay {
@@ -32,12 +33,25 @@ const FOR_NO_JOINS = new Fraction(5, 4);
 
 /**
  * True where the cloth runs sideways without being told to: it may turn, has no pattern, and what is left over beside the strips, of
- * which only whole ones lie across it, is worth the joins that are saved.
+ * which only whole ones lie across it, is worth the joins that are saved. Of a tailored skirt, whose strips are as long as its sides,
+ * rows of strips are held against its widths.
  */
-function sidewaysPays(cloth: ClothFacts, usable: Length, cut: Length): boolean {
+function sidewaysPays(ask: SkirtAsk, cloth: ClothFacts, usable: Length, cut: Length): boolean {
   if (!cloth.mayTurn || cloth.repeat !== null || cut.isMoreThan(usable)) return false;
   const strips = usable.over(cut);
-  return strips.div(strips.floor()).compare(FOR_NO_JOINS) <= 0;
+  if (ask.style !== "tailored") return strips.div(strips.floor()).compare(FOR_NO_JOINS) <= 0;
+  const across = Number(strips.floor().valueOf());
+  const flats = ask.runs.map((run) => flatLength(ask, new Fraction(1), run).flat);
+  const lengths = ask.runs.flatMap((run, at) =>
+    stripLengths(ask, across, run, flats[at] as Length, Length.mm(1)),
+  );
+  const twice = ask.join.times(2);
+  const widths = flats.map((flat) =>
+    Math.max(1, Number(flat.minus(twice).over(usable.minus(twice)).ceil().valueOf())),
+  );
+  const inWidths = cut.times(widths.reduce((n, w) => n + w, 0) * ask.count);
+  const all = Array.from({ length: ask.count }, () => lengths).flat();
+  return !sideBySide(all, across).isMoreThan(inWidths.times(FOR_NO_JOINS));
 }
 
 /** Sideways where it is said, or, where nothing is, on a cloth where that pays. */
@@ -52,7 +66,7 @@ export function layOf(
   const cut = ask.drop.plus(ask.hem).plus(ask.top);
   const usable = wideEnough(ask, cloth, context, notes);
   if (!usable) return null;
-  const sideways = ask.railroad ?? sidewaysPays(cloth, usable, cut);
+  const sideways = ask.railroad ?? sidewaysPays(ask, cloth, usable, cut);
   if (sideways && cut.isMoreThan(usable)) {
     clothFault(ask.keyPath, cloth, context, notes, {
       code: "skirt-deeper-than-cloth",

@@ -9,11 +9,12 @@ import type { Notes } from "../notes.ts";
 import { inStrips, inWidths } from "./runCuts.ts";
 import { layOf, type SkirtLay } from "./skirtLay.ts";
 import type { Skirt, SkirtAsk } from "./skirtRun.ts";
+import { sideBySide } from "./stripLengths.ts";
 
 /**
  * A gathered, pleated or tailored skirt. Flat = run x fullness + corner pleats + ends; widths the least number whose joined width
  * (widths x usable width - 2 x turning for each join) reaches it; cut = drop + hem + top turning, level all round. Run sideways it
- * is cut in as many equal strips as lie side by side. Null, with a diagnostic, where it cannot be cut.
+ * is cut in strips along the cloth (`inStrips`). Null, with a diagnostic, where it cannot be cut.
  */
 export function skirtOf(asked: SkirtAsk, context: ItemContext, notes: Notes): Skirt | null {
   const cloth = context.cloth(asked.cloth);
@@ -71,7 +72,10 @@ function handbookOf(
   const p = (l: Length) => printLength(l, context.units);
   const { across, cut, repeatUp, sideways } = lay;
   const handbook = sideways
-    ? Length.sum(cuts.map((c) => c.height.times(Math.ceil(c.count / Math.max(1, across)))))
+    ? sideBySide(
+        cuts.flatMap((c) => Array.from({ length: c.count }, () => c.height)),
+        across,
+      )
     : handbookCut(cut, widths, repeatUp, lay.shifts).total;
   notes.working.push({
     what: "By the handbook",

@@ -48,6 +48,8 @@ export interface RunCut {
   /** Widths of cloth, or strips where it is sideways. */
   readonly widths: number;
   readonly joined: Length;
+  /** Of cloth run sideways, the lengths of its strips from the left; null where it is made of widths. */
+  readonly strips: readonly Length[] | null;
 }
 
 export interface Skirt {

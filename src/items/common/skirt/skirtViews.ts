@@ -2,9 +2,9 @@ import { line, polyline, rect } from "../../../drawing/paths.ts";
 import type { Dimension, Drawing, Shape } from "../../../drawing/shape.ts";
 import type { Length } from "../../../units/length.ts";
 import { printLength } from "../../../units/printLength.ts";
-import type { DrawingContext, SheetGroup } from "../../itemDrawing.ts";
+import type { DrawingContext } from "../../itemDrawing.ts";
 import { stroke } from "../clothFace.ts";
-import { sidewaysWords } from "../join/sideways.ts";
+import { flatRun } from "./flatRun.ts";
 import { skirtFront } from "./skirtFront.ts";
 import type { Skirt } from "./skirtRun.ts";
 
@@ -72,6 +72,16 @@ function brokenEnd(width: number, height: number): string {
   );
 }
 
+const sumOf = (parts: readonly number[]): number => parts.reduce((n, x) => n + x, 0);
+
+/** Widths or strips of a run from the left, in millimetres; of a width that is split, a half at each end. */
+function partsOf(skirt: Skirt, run: Skirt["runs"][number]): number[] {
+  if (run.strips) return run.strips.map((each) => each.toMm());
+  const each = skirt.usableWidth.toMm();
+  if (!flatRun(skirt, run)?.split) return Array.from({ length: run.widths }, () => each);
+  return [each / 2, ...Array.from({ length: run.widths - 1 }, () => each), each / 2];
+}
+
 /** The first run flat, drawn short where it is long: widths with their joins, hem and top turning. */
 export function stripView(
   skirt: Skirt,
@@ -84,12 +94,12 @@ export function stripView(
 ): Drawing {
   const first = skirt.runs[0] as Skirt["runs"][number];
   const cut = skirt.cut.toMm();
-  const each = skirt.sideways ? first.joined.toMm() / first.widths : skirt.usableWidth.toMm();
-  const n = Math.max(1, Math.min(first.widths, Math.floor(MOST_FLAT_MM / each)));
-  const width = n * each;
+  const parts = partsOf(skirt, first);
+  const n = parts.filter((_, at) => sumOf(parts.slice(0, at + 1)) <= MOST_FLAT_MM).length || 1;
+  const width = sumOf(parts.slice(0, n));
   const top = skirt.top.toMm();
   const hem = skirt.hem.toMm();
-  const broken = first.widths > n;
+  const broken = parts.length > n;
   const shapes: Shape[] = [
     broken
       ? { shape: "path", d: brokenEnd(width, cut), fill: { tone: "white" }, pen: "outline" }
@@ -97,24 +107,27 @@ export function stripView(
     stroke(line(0, top, width, top), "hidden"),
     stroke(line(0, cut - hem, width, cut - hem), "hidden"),
   ];
-  for (let at = 1; at < n; at += 1) shapes.push(stroke(line(at * each, 0, at * each, cut), "seam"));
+  for (let at = 1; at < n; at += 1) {
+    const x = sumOf(parts.slice(0, at));
+    shapes.push(stroke(line(x, 0, x, cut), "seam"));
+  }
   shapes.push({
     shape: "sign",
     sign: "arrow",
-    x: each * 0.2,
+    x: (parts[0] as number) * 0.2,
     y: cut * 0.6,
     turnDeg: skirt.sideways ? 0 : -90,
   });
   if (!broken)
     shapes.push({
       shape: "words",
-      x: n > 1 ? each * 1.5 : width / 2,
+      x: n > 1 ? (parts[0] as number) + (parts[1] as number) / 2 : width / 2,
       y: cut * 0.5,
       anchor: "middle",
       text: first.run.name,
     });
   // In its title: between joins there is no room for so many words.
-  const parts = broken ? `: ${n} of ${first.widths} ${skirt.sideways ? "strips" : "widths"}` : "";
+  const shown = broken ? `: ${n} of ${first.widths} ${skirt.sideways ? "strips" : "widths"}` : "";
   const dimensions: Dimension[] = [
     {
       axis: "horizontal",
@@ -122,7 +135,7 @@ export function stripView(
       to: width,
       side: "bottom",
       level: 1,
-      text: `${p(first.flat)} flat needed, ${p(first.joined)} joined`,
+      text: `${p(first.flat)} flat needed, ${p(flatRun(skirt, first)?.joined ?? first.joined)} joined`,
     },
     { axis: "vertical", from: 0, to: cut, side: "left", level: 1, text: `${p(skirt.cut)} cut` },
     {
@@ -147,54 +160,7 @@ export function stripView(
     heightMm: cut,
     shapes,
     dimensions,
-    title: `Flat, joined${parts}`,
+    title: `${parts.length > 1 ? "Flat, joined" : "Flat"}${shown}`,
     description: `${words.piece} flat: ${first.widths} ${skirt.sideways ? "strips" : "widths"} cut ${p(skirt.cut)} deep, ${p(first.joined)} joined.`,
   };
-}
-
-/** The groups of a skirt on its maker's sheet. */
-export function skirtGroups(skirt: Skirt, context: DrawingContext): SheetGroup[] {
-  const p = (l: Length) => printLength(l, context.units);
-  const cuts = skirt.cuts.map((c) => `${c.count} × ${c.piece}, ${p(c.width)} × ${p(c.height)}.`);
-  const made = {
-    gathered: `Gathered, ${skirt.fullness.toString()} times; seams hidden in the gathers.`,
-    "box-pleat": `Box pleats, ${skirt.fullness.toString()} times; every join at the back of a pleat.`,
-    tailored:
-      "Tailored: flat, a pleat at each corner; joins hidden in the pleats where they reach.",
-  }[skirt.style];
-  return [
-    {
-      heading: "Cut",
-      lines: [
-        ...cuts,
-        ...(skirt.sideways ? ["Cloth run sideways: the run lies along the bolt."] : []),
-        `Of ${p(skirt.cut)}: ${p(skirt.drop)} drop, ${p(skirt.hem)} hem, ${p(skirt.top)} top.`,
-        `Joins and turnings are included.`,
-      ],
-    },
-    { heading: "Make", lines: [made, ...runLines(skirt, p)] },
-    {
-      heading: "Match",
-      lines:
-        skirt.cloth.repeat && !skirt.sideways && skirt.cloth.repeat.match !== "free"
-          ? ["Pattern level all round, matched at every join."]
-          : skirt.cloth.repeat && skirt.sideways
-            ? [sidewaysWords(skirt.cloth, skirt.cut)]
-            : [],
-    },
-  ].filter((group) => group.lines.length > 0);
-}
-
-function runLines(skirt: Skirt, p: (l: Length) => string): string[] {
-  return skirt.runs.map((r) => {
-    const over = r.joined.minus(r.flat);
-    const name = skirt.runs.length > 1 ? `${r.run.name}: ` : "";
-    const rest =
-      over.compare(over.minus(over)) <= 0
-        ? ""
-        : skirt.style === "tailored"
-          ? `; trim ${p(over)} off after joining`
-          : `; the ${p(over)} over goes into the fullness`;
-    return `${name}${p(r.run.length)} finished from ${p(r.flat)} flat, joined ${p(r.joined)}${rest}.`;
-  });
 }

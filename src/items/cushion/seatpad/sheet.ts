@@ -54,7 +54,16 @@ export function seatPadSheet(
   const more: SheetGroup[] = [
     { heading: "Held by", lines: held(made, context) },
     ...(made.buttons > 0
-      ? [{ heading: "Tufting", lines: [`${made.buttons} buttons, through to as many below.`] }]
+      ? [
+          {
+            heading: "Tufting",
+            lines: [
+              made.buttons === 1
+                ? "1 button, through to one below."
+                : `${made.buttons} buttons, through to as many below.`,
+            ],
+          },
+        ]
       : []),
   ];
   return {

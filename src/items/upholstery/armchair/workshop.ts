@@ -3,7 +3,7 @@ import type { Dimension, Drawing, Shape } from "../../../drawing/shape.ts";
 import { printLength } from "../../../units/printLength.ts";
 import { leg, stroke } from "../../common/clothFace.ts";
 import type { DrawingContext } from "../../itemDrawing.ts";
-import type { CoverPiece } from "../coverPiece.ts";
+import { type CoverPiece, showsMotif } from "../coverPiece.ts";
 import { flatPieces } from "../flatPieces.ts";
 import { type PieceName, pieceWords } from "../pieceTable.ts";
 import type { SeatFields, SeatMade } from "../seatMade.ts";
@@ -96,7 +96,7 @@ function marks(pieces: readonly CoverPiece[], spots: Partial<Record<PieceName, S
           end: "dot",
         },
       ];
-    const lozenge = piece.centred && spot.motif === true;
+    const lozenge = showsMotif(piece) && spot.motif === true;
     return [
       {
         shape: "words",
@@ -146,7 +146,7 @@ export function armchairWorkshop(
   ];
   const padX = inner - c.arm * 0.08;
   const padTop = Math.min(42, c.height * 0.045);
-  const column = made.pieces.some((x) => x.inColumn || x.centred);
+  const column = made.pieces.some((x) => x.inColumn || showsMotif(x));
 
   const closedFront = (): Shape[] => [
     ...legs(R - wide / 2 + 4),

@@ -3,6 +3,7 @@ import type { Drawing, Shape } from "../../../drawing/shape.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
 import { face, PADDED, stroke } from "../../common/clothFace.ts";
 import type { DrawingContext, ItemDrawing } from "../../itemDrawing.ts";
+import { showsMotif } from "../coverPiece.ts";
 import { flatPieces } from "../flatPieces.ts";
 import { buttonPlaces } from "./buttonPlaces.ts";
 import { headboardFitting } from "./fitting.ts";
@@ -153,7 +154,7 @@ function workshop(
       },
     ];
   });
-  const column = main && (main.centred || main.inColumn);
+  const column = main && (showsMotif(main) || main.inColumn);
   return [
     {
       widthMm: s.width,
@@ -164,7 +165,9 @@ function workshop(
         ...seams,
         ...(column ? [stroke(line(mid, -14, mid, s.height + 14), "centre")] : []),
         ...places.buttons.map(([x, y]) => stroke(circle(x, y, 9), "dimension")),
-        ...(main?.centred ? [{ shape: "sign", sign: "lozenge", x: mid, y: middle } as const] : []),
+        ...(main && showsMotif(main)
+          ? [{ shape: "sign", sign: "lozenge", x: mid, y: middle } as const]
+          : []),
         ...letters,
       ],
       dimensions: [

@@ -61,6 +61,7 @@ export function headboardEntries(fields: HeadboardFields, context: ItemContext):
       added: {
         width: taken(inner[0]).plus(seam.times(2)),
         length: taken(inner[1]).plus(seam).plus(wrap),
+        ends: { foot: wrap, head: seam },
         words: `${deepWords}2 × ${p(seam)} seams across, ${p(seam)} seam + ${wrapWords} along`,
       },
       ...at,

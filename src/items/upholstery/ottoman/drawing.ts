@@ -11,6 +11,7 @@ import {
   stroke,
 } from "../../common/clothFace.ts";
 import type { DrawingContext, ItemDrawing } from "../../itemDrawing.ts";
+import { showsMotif } from "../coverPiece.ts";
 import { flatPieces } from "../flatPieces.ts";
 import type { OttomanMade } from "./pieces.ts";
 import type { OttomanFields } from "./schema.ts";
@@ -125,7 +126,7 @@ function workshop(fields: OttomanFields, made: OttomanMade, context: DrawingCont
   const piece = (name: string) => made.pieces.find((x) => x.piece === name);
   const top = piece("top");
   const front = piece("front") ?? piece("side");
-  const column = top && (top.inColumn || top.centred);
+  const column = top && (top.inColumn || showsMotif(top));
   const letter = (x: number, y: number, text: string | undefined): Shape[] =>
     text
       ? [{ shape: "words", x, y, text, anchor: "middle", weight: "bold", dxPaper: 5, dyPaper: 1.2 }]
@@ -133,7 +134,9 @@ function workshop(fields: OttomanFields, made: OttomanMade, context: DrawingCont
   const above: Shape[] = [
     { shape: "path", d: topOutline(made), fill: { tone: "paper" }, pen: "outline" },
     ...(column ? [stroke(line(mid, -14, mid, s.depth + 14), "centre")] : []),
-    ...(top?.centred ? [{ shape: "sign", sign: "lozenge", x: mid, y: s.depth / 2 } as const] : []),
+    ...(top && showsMotif(top)
+      ? [{ shape: "sign", sign: "lozenge", x: mid, y: s.depth / 2 } as const]
+      : []),
     ...letter(mid, s.depth / 2, top?.letter),
     { shape: "words", x: s.width * 0.25, y: s.depth, anchor: "middle", text: "front", dyPaper: -2 },
   ];

@@ -35,6 +35,7 @@ export function ottomanEntries(fields: OttomanFields, context: ItemContext): Pie
   const side = {
     width: two,
     length: seam.plus(foot),
+    ends: { foot, head: seam },
     words: `2 × ${p(seam)} seams across, ${p(seam)} seam + ${p(foot)} pull along`,
   };
   const centred = fields.centred ?? (hasMotif(context.cloth(fields.cloth)) && !fields.railroad);
