@@ -8,6 +8,7 @@ import { sheetPages } from "./sheets/sheet.ts";
 import { accountPage } from "./studio/account.ts";
 import { findingsPage } from "./studio/findingsPage.ts";
 import { clientIndex, studioIndex } from "./studio/indexPages.ts";
+import { orderLetters } from "./studio/orderLetter.ts";
 import { ordersPage } from "./studio/orders.ts";
 import { pocketPage } from "./studio/pocket.ts";
 import { receivingPage } from "./studio/receiving.ts";
@@ -23,6 +24,7 @@ export function pagesOfProject(data: ProjectData, warnings: readonly Diagnostic[
     ...sheetPages(data),
     ...fittingPages(data),
     ordersPage(data),
+    ...orderLetters(data),
     schedulePage(data),
     receivingPage(data),
     samplesPage(data),

@@ -16,6 +16,9 @@ export const sheetPath = (maker: string, project: string, room: string): string 
 export const fittingPath = (maker: string, project: string, room: string): string =>
   `${makerTree(maker, project)}/${room}/fitting.html`;
 export const ordersPath = (project: string): string => `${studioTree(project)}/orders.html`;
+/** The letter that orders from one supplier; in a folder, so that no other document can have its name. */
+export const orderLetterPath = (project: string, supplier: string): string =>
+  `${studioTree(project)}/orders/${supplier}.html`;
 export const findingsPath = (project: string): string => `${studioTree(project)}/findings.html`;
 export const schedulePath = (project: string): string => `${studioTree(project)}/schedule.html`;
 export const receivingPath = (project: string): string => `${studioTree(project)}/receiving.html`;

@@ -23,7 +23,7 @@ export interface Needs {
 }
 
 /** What is bought of a card for all makers and rooms, the client's own cloth left out. */
-function needOf(card: string, needs: Needs, records: Records): Length {
+export function needOf(card: string, needs: Needs, records: Records): Length {
   const roll = records.cloths.get(card)?.fields.roll?.length ?? null;
   const once = needs.together.find((each) => each.cloth === card);
   const alone = needs.cloths.filter((c) => c.cloth === card && !c.clientsOwn);

@@ -45,7 +45,7 @@ export function readySteps(input: ScheduleInput, fitting: string, book: LeadBook
     const open = openDaysOf(studio, { supplier });
     const common = {
       cloth: null,
-      bought: { supplier, what },
+      bought: { supplier, what, neededOn: there.on },
       makers: [],
       items: [{ room: piece.room, item: piece.item }],
       inPart: false,

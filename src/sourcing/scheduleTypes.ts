@@ -24,8 +24,12 @@ export interface Step extends Reckoned {
   readonly kind: StepKind;
   /** The card; null of an approval, of a maker's work and of what is bought ready. */
   readonly cloth: string | null;
-  /** The piece that is bought ready, with its supplier's key; null of all else. */
-  readonly bought: { readonly supplier: string; readonly what: string } | null;
+  /** The piece that is bought ready, its supplier's key, and the day on which it must be there; null of all else. */
+  readonly bought: {
+    readonly supplier: string;
+    readonly what: string;
+    readonly neededOn: string;
+  } | null;
   /** Keys of the makers whose work waits for it. */
   readonly makers: readonly string[];
   readonly items: readonly ItemOf[];

@@ -1,7 +1,9 @@
 import type { TaxedLine } from "../../money/lines.ts";
 import { pieceOf } from "../../money/unpricedGoods.ts";
 import type { RoomMaterial } from "../../quantities/quantityTypes.ts";
+import type { Length } from "../../units/length.ts";
 import { printMoney } from "../../units/money.ts";
+import { printMeasured, type UnitSystem } from "../../units/printLength.ts";
 import type { ProjectData } from "../projectData.ts";
 import { dateInWords } from "../words/dates.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
@@ -18,6 +20,7 @@ interface Piece {
 /** The fields of an item that say what is bought ready for it. */
 interface Fields extends Piece {
   readonly object?: string;
+  readonly pole?: Length;
   readonly hardware?: readonly (Piece & { readonly what: string; readonly supplier?: string })[];
 }
 
@@ -42,6 +45,16 @@ export function isAmongPieces(data: ProjectData, need: RoomMaterial): boolean {
   return placeOf(data, need) >= 0;
 }
 
+/** What hangs from a window's whole length, as people call it. */
+const RAIL = /\b(?:pole|rod|track|rail)s?\b/iu;
+
+/** A pole or track whose name says no length has its item's, where that was written. */
+function withLength(label: string, pole: Length | undefined, units: UnitSystem): string {
+  return pole && RAIL.test(label) && !/\d/u.test(label)
+    ? `${label}, ${printMeasured(pole, units)}`
+    : label;
+}
+
 /** What a piece is called, with what the item says of it: a name that says no more than the thing itself is said once. */
 function pieceWords(label: string, need: RoomMaterial | undefined, language: Language): string {
   if (!need) return label;
@@ -52,7 +65,7 @@ function pieceWords(label: string, need: RoomMaterial | undefined, language: Lan
 
 /** Hardware and objects that are bought ready: one row for each, with its supplier and what the studio pays. */
 export function orderPieces(data: ProjectData) {
-  const { suppliers } = data.studio.fields;
+  const { suppliers, units } = data.studio.fields;
   const language = data.studio.fields.language as Language;
   const name = (key: string | undefined): string =>
     key ? (suppliers?.[key]?.name ?? key) : "no supplier named";
@@ -64,8 +77,10 @@ export function orderPieces(data: ProjectData) {
     item: line.item as string,
     what: marked(what),
     count: String(of?.count ?? 1),
+    supplierKey: supplier ?? "",
     supplier: name(supplier),
     state: stateWords(of, language),
+    price: line.open ? null : line.trade,
     sum: line.open ? "price to come" : printMoney(line.trade, language),
   });
   const lines = data.money.lines.filter((l) => l.what === "hardware" || l.what === "object");
@@ -86,7 +101,8 @@ export function orderPieces(data: ProjectData) {
       const need = data.quantities.materials
         .filter(({ room, item }) => room === line.room && item === line.item)
         .findLast((each) => placeOf(data, each) === place);
-      const what = pieceWords(line.label, need, language);
+      const label = withLength(line.label, fields.pole, units);
+      const what = pieceWords(label, need, language);
       return row(line, { what, of: piece, supplier: piece?.supplier });
     });
 }

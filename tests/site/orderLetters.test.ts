@@ -1,0 +1,145 @@
+import { expect, test } from "vitest";
+import { computedFolder, saidOf } from "./smallFolder.ts";
+
+// The letters that order from suppliers, from files. Sums by hand; the scenario is made up. What a letter must say is common practice, no
+// source.
+
+interface Letter {
+  readonly supplier: { readonly name: string; readonly account: string };
+  readonly early: string;
+  readonly lines: readonly {
+    readonly reference: string;
+    readonly name: { readonly html: string };
+    readonly amount: { readonly html: string };
+    readonly price: string;
+    readonly sum: string;
+    readonly note: string;
+  }[];
+  readonly goods: string;
+  readonly wishes: readonly string[];
+  readonly deliver: string;
+}
+
+interface Told {
+  readonly project?: string;
+  readonly items?: string;
+}
+
+const CURTAINS = `  - curtains: Bay
+    cloth: linen
+    pole: 96"
+    drop: 90"
+    heading: pencil-pleat
+    maker: bench
+    hardware: [{ what: iron pole, supplier: forge, trade: 60, client: 4321, count: 2 }]
+`;
+
+async function letters({ project = "", items = CURTAINS }: Told = {}) {
+  const computed = await computedFolder({
+    "studio.md": `studio: Alder Lane Rooms
+address: 1 Alder Lane
+language: en-US
+units: inches
+currency: USD
+paper: tabloid
+markup: { cloth: 2, hardware: 1.5, objects: 1.5 }
+schedule: { ready: 2 working days }
+makers:
+  bench: { name: Bench, makes: [curtains, cushion], lead: 4 weeks, rates: { curtains: 50 per width, cushion: 30 per item } }
+suppliers:
+  mill: { name: The mill, account: M-1, lead: 3 weeks }
+  forge: { name: The forge, lead: 2 weeks }`,
+    "cloths/linen.md": `cloth: Linen\nreference: L 7\nwidth: 54"\nkind: plain\ncolours: [{ colour: "#8a7a66" }]\nsupplier: mill\nprice: { trade: 40, client: 99.99, per: yard }`,
+    "cloths/felt.md": `cloth: Felt\nwidth: 54"\nkind: plain\ncolours: [{ colour: "#445566" }]\nsupplier: mill\nprice: { trade: 10, per: yard }`,
+    "projects/quay/project.md": `project: Quay\nclient: { name: Zwtnobody, address: Zwtstreet }\nstatus: proposed\ndated: 2026-11-20\nfitting: 2027-03-08\n${project}`,
+    "projects/quay/den.md": `room: Den\ncloths: [linen]\nitems:\n${items}`,
+  });
+  expect(saidOf(computed)).toEqual([]);
+  const pages = computed.pages.filter((p) => p.path.startsWith("studio/quay/orders/"));
+  const of = (key: string) =>
+    pages.find((p) => p.path.endsWith(`/${key}.html`))?.model as unknown as Letter | undefined;
+  return { pages, of, text: JSON.stringify(pages) };
+}
+
+/** `14 <span class="frac">3/4</span> yd` as 14.75. */
+function yardsIn(html: string | undefined): number {
+  const [, whole = "0", over = "0", under = "1"] =
+    /^(\d+)?\s*(?:(\d+)\/(\d+))? yd$/.exec(plain(html?.replace(/<[^>]+>/g, "")) ?? "") ?? [];
+  return Number(whole) + Number(over) / Number(under);
+}
+
+const plain = (text: string | undefined) => text?.replace(/[\u00a0\u202f]/g, " ");
+
+test("each supplier has a letter with what is bought there, at the trade price, by when and where to", async () => {
+  const { pages, of } = await letters();
+  expect(pages.map((p) => [p.path, p.reader, p.pdf])).toEqual([
+    ["studio/quay/orders/forge.html", "studio", true],
+    ["studio/quay/orders/mill.html", "studio", true],
+  ]);
+  const mill = of("mill");
+  expect(mill?.supplier).toMatchObject({ name: "The mill", account: "M-1" });
+  const [line] = mill?.lines ?? [];
+  expect(line).toMatchObject({ reference: "L 7", price: "$40.00 a yard", note: "" });
+  expect(line?.name.html).toBe("Linen");
+  const yards = yardsIn(line?.amount.html);
+  expect(line?.sum).toBe(`$${(40 * yards).toFixed(2)}`);
+  expect(mill?.goods).toBe(line?.sum);
+  // Four weeks before Thursday, 4 March is 4 February.
+  expect(mill?.wishes.join(" ")).toContain("It must be there by Thursday, February 4, 2027.");
+  expect(mill?.wishes.join(" ")).toContain("one dye lot");
+  expect(mill?.deliver).toBe("1 Alder Lane");
+  const forge = of("forge");
+  expect(forge?.lines.map((l) => [plain(l.name.html), l.amount.html, l.sum])).toEqual([
+    ["iron pole, 96″", "2", "$120.00"],
+  ]);
+  expect(forge?.wishes.join(" ")).toContain("Thursday, March 4, 2027");
+  expect(forge?.wishes.join(" ")).not.toContain("lot");
+});
+
+test("a supplier reads of no client, of no client's price, and of no other supplier", async () => {
+  const { text, of } = await letters();
+  expect(text).not.toMatch(/Zwt|99\.99|4,?321|bench/i);
+  expect(JSON.stringify(of("mill"))).not.toContain("forge");
+  expect(JSON.stringify(of("forge"))).not.toMatch(/mill|M-1|Linen/i);
+});
+
+test("what was ordered is in no letter; of what was too little the rest is, with what was ordered before", async () => {
+  const all = await letters({
+    project: "orders: [{ cloth: linen, length: 40 yd, on: 2026-11-02 }]",
+    items: CURTAINS.replace("count: 2", "count: 2, ordered: 2026-11-02"),
+  });
+  expect(all.pages).toEqual([]);
+  const need = yardsIn((await letters()).of("mill")?.lines[0]?.amount.html);
+  const { of } = await letters({
+    project: `orders: [{ cloth: linen, length: ${need - 2} yd, on: 2026-11-02, number: 0417 }]`,
+  });
+  const [line] = of("mill")?.lines ?? [];
+  expect(plain(line?.amount.html)).toBe("2 yd");
+  expect(line?.sum).toBe("$80.00");
+  expect(plain(line?.note)?.replace(/^Ordered: [^y]+/, "Ordered: ")).toBe(
+    `Ordered: yd on November 2, 2026, number 0417. This is more of it: please send it from the same lot.`,
+  );
+});
+
+test("what the client has still to choose, and the client's own cloth, is ordered in no letter", async () => {
+  const open = await letters({
+    items: CURTAINS.replace(
+      "    cloth: linen\n",
+      "    options:\n      - { option: In linen, cloth: linen }\n      - { option: In felt, cloth: felt }\n",
+    ),
+  });
+  expect(open.pages).toEqual([]);
+  const own = await letters({
+    items: CURTAINS.replace("maker: bench", "maker: bench\n    owner: client"),
+  });
+  expect(own.of("mill")).toBeUndefined();
+  expect(own.of("forge")).toBeDefined();
+});
+
+test("before the client has approved, the page says not to send it", async () => {
+  expect((await letters()).of("mill")?.early).toContain("not approved");
+  const approved =
+    "approvals: [{ revision: A, by: Zwtnobody, on: 2026-11-18, total: 10 }]\nrevision: A";
+  const { of } = await letters({ project: approved });
+  expect(of("mill")?.early).toBe("");
+});
