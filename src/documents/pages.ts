@@ -8,7 +8,8 @@ import { sheetPages } from "./sheets/sheet.ts";
 import { accountPage } from "./studio/account.ts";
 import { findingsPage } from "./studio/findingsPage.ts";
 import { clientIndex, studioIndex } from "./studio/indexPages.ts";
-import { orderLetters } from "./studio/orderLetter.ts";
+import { orderLetters } from "./studio/letters/orderLetter.ts";
+import { sampleLetters } from "./studio/letters/sampleLetter.ts";
 import { ordersPage } from "./studio/orders.ts";
 import { pocketPage } from "./studio/pocket.ts";
 import { receivingPage } from "./studio/receiving.ts";
@@ -28,6 +29,7 @@ export function pagesOfProject(data: ProjectData, warnings: readonly Diagnostic[
     schedulePage(data),
     receivingPage(data),
     samplesPage(data),
+    ...sampleLetters(data),
     pocketPage(data),
     accountPage(data),
     findingsPage(data, warnings),

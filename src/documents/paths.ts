@@ -19,6 +19,9 @@ export const ordersPath = (project: string): string => `${studioTree(project)}/o
 /** The letter that orders from one supplier; in a folder, so that no other document can have its name. */
 export const orderLetterPath = (project: string, supplier: string): string =>
   `${studioTree(project)}/orders/${supplier}.html`;
+/** The letter that asks one supplier for samples. */
+export const sampleLetterPath = (project: string, supplier: string): string =>
+  `${studioTree(project)}/samples/${supplier}.html`;
 export const findingsPath = (project: string): string => `${studioTree(project)}/findings.html`;
 export const schedulePath = (project: string): string => `${studioTree(project)}/schedule.html`;
 export const receivingPath = (project: string): string => `${studioTree(project)}/receiving.html`;

@@ -7,7 +7,7 @@ import { wayTo } from "../ways.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
 import { marked } from "../words/marks.ts";
 import type { Language } from "../words/phrases.ts";
-import { lettersOf } from "./lettersOf.ts";
+import { ordersBySupplier } from "./letters/orderLines.ts";
 import { isAmongPieces, orderPieces } from "./orderPieces.ts";
 import { orderRows, placeOf, waitOf } from "./orderRows.ts";
 import { studioPage } from "./studioPage.ts";
@@ -31,7 +31,7 @@ export function ordersPage(data: ProjectData): Page {
   return studioPage(data, "orders", {
     to: ["findings", "schedule", "receiving", "samples", "account"],
     model: {
-      letters: lettersOf(data).map(({ key, supplier }) => ({
+      letters: ordersBySupplier(data).map(({ key, supplier }) => ({
         href: wayTo(path, orderLetterPath(project.id, key)),
         text: supplier.name,
       })),

@@ -5,10 +5,12 @@ import { capital } from "../../units/capital.ts";
 import { printMoney, sumMoney } from "../../units/money.ts";
 import { spelled } from "../../units/spelling.ts";
 import type { Page } from "../page.ts";
-import { studioTree } from "../paths.ts";
+import { sampleLetterPath, samplesPath, studioTree } from "../paths.ts";
 import { pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
+import { wayTo } from "../ways.ts";
 import { countsAlike, listed } from "../words/phrases.ts";
+import { samplesBySupplier } from "./letters/sampleLetter.ts";
 import { feeOf, type SampleRow, sampleRow, trayCards } from "./sampleRows.ts";
 import { studioPage } from "./studioPage.ts";
 
@@ -34,6 +36,10 @@ export function samplesPage(data: ProjectData): Page {
   return studioPage(data, "samples", {
     to: ["orders", "schedule", "receiving"],
     model: {
+      letters: samplesBySupplier(data).map(({ key, supplier }) => ({
+        href: wayTo(samplesPath(project.id), sampleLetterPath(project.id, key)),
+        text: supplier.name,
+      })),
       lead: leadWords(rows),
       approval: approvalWords(data),
       groups: GROUPS.map(({ state, name }) => ({

@@ -143,3 +143,27 @@ test("before the client has approved, the page says not to send it", async () =>
   const { of } = await letters({ project: approved });
   expect(of("mill")?.early).toBe("");
 });
+
+test("samples that are still to be asked for stand in a letter of their own, with their fees; those under way do not", async () => {
+  const ask = async (sample: string) => {
+    const computed = await computedFolder({
+      "studio.md": `studio: Alder Lane Rooms\naddress: 1 Alder Lane\nlanguage: en-GB\nunits: centimetres\ncurrency: GBP\npaper: a3\nsuppliers: { mill: { name: The mill }, loom: { name: The loom } }`,
+      "cloths/linen.md": `cloth: Linen\nreference: L 7\nwidth: 140 cm\nkind: plain\ncolours: [{ colour: "#8a7a66" }]\nsupplier: mill\nprice: { trade: 40, client: 99.99, per: metre }\n${sample}`,
+      "projects/quay/project.md":
+        "project: Quay\nclient: { name: Zwtnobody }\nstatus: proposed\ndated: 2026-11-20",
+      "projects/quay/den.md": `room: Den\ncloths: [linen]\nitems:\n  - cushion: Seat\n    cloth: linen\n    size: 50 cm x 50 cm`,
+    });
+    expect(saidOf(computed)).toEqual([]);
+    const pages = computed.pages.filter((p) => p.path.startsWith("studio/quay/samples/"));
+    return { pages, letter: pages[0]?.model as unknown as Letter | undefined };
+  };
+  const { pages, letter } = await ask("sample: { fee: 3.50, credited: yes }");
+  expect(pages.map((p) => p.path)).toEqual(["studio/quay/samples/mill.html"]);
+  expect(letter?.lines.map((l) => [l.reference, l.name.html, l.price, l.sum])).toEqual([
+    ["L 7", "Linen", "with the order", "£3.50"],
+  ]);
+  expect(letter?.wishes.join(" ")).toContain("20\u00a0cm square at least");
+  expect(letter?.deliver).toBe("1 Alder Lane");
+  expect(JSON.stringify(pages)).not.toMatch(/Zwt|99\.99|40\.00|loom/);
+  expect((await ask("sample: { ordered: 2026-11-10 }")).pages).toEqual([]);
+});

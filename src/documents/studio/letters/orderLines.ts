@@ -1,20 +1,20 @@
-import { type ClothPrice, clothPrice, unitsBought } from "../../money/clothPrice.ts";
-import { lengthIn } from "../../quantities/buy.ts";
-import { needOf, orderedOf } from "../../quantities/ordered.ts";
-import { rollsIn } from "../../quantities/text/rollsIn.ts";
-import { isTrim } from "../../quantities/trimBuys.ts";
-import { clothWaitsFor } from "../../quantities/unchosen.ts";
-import { isOfCard } from "../../sourcing/needs.ts";
-import { Length } from "../../units/length.ts";
-import { type Money, printMoney, timesMoney } from "../../units/money.ts";
-import type { ProjectData } from "../projectData.ts";
-import { type Markup, marked } from "../words/marks.ts";
-import { ordersWords } from "./orderedWords.ts";
-import { orderPieces } from "./orderPieces.ts";
-import { waitOf } from "./orderRows.ts";
+import { type ClothPrice, clothPrice, unitsBought } from "../../../money/clothPrice.ts";
+import { lengthIn } from "../../../quantities/buy.ts";
+import { needOf, orderedOf } from "../../../quantities/ordered.ts";
+import { rollsIn } from "../../../quantities/text/rollsIn.ts";
+import { isTrim } from "../../../quantities/trimBuys.ts";
+import { clothWaitsFor } from "../../../quantities/unchosen.ts";
+import { isOfCard } from "../../../sourcing/needs.ts";
+import { Length } from "../../../units/length.ts";
+import { type Money, printMoney, timesMoney } from "../../../units/money.ts";
+import type { ProjectData } from "../../projectData.ts";
+import { type Markup, marked } from "../../words/marks.ts";
+import { ordersWords } from "../orderedWords.ts";
+import { orderPieces } from "../orderPieces.ts";
+import { waitOf } from "../orderRows.ts";
 
-/** One line of a letter to a supplier. */
-export interface LetterLine {
+/** One line of an order. */
+export interface OrderLine {
   /** The card; null of what is bought ready. */
   readonly cloth: string | null;
   readonly reference: string;
@@ -29,18 +29,18 @@ export interface LetterLine {
 }
 
 /** What can be ordered now of one supplier. */
-export interface SupplierLetter {
+export interface SupplierOrder {
   /** The supplier's key in studio.md. */
   readonly key: string;
   readonly supplier: NonNullable<ProjectData["studio"]["fields"]["suppliers"]>[string];
-  readonly lines: readonly LetterLine[];
+  readonly lines: readonly OrderLine[];
 }
 
 /**
  * What is still to be ordered and can be, by supplier in the order of their names: not what was ordered already, what the client has still to
  * choose, what is the client's own, and cloth of which nobody knows the repeat.
  */
-export function lettersOf(data: ProjectData): SupplierLetter[] {
+export function ordersBySupplier(data: ProjectData): SupplierOrder[] {
   const { suppliers } = data.studio.fields;
   const cloths = cardsBought(data).flatMap((id) => clothLine(data, id) ?? []);
   const pieces = orderPieces(data)
@@ -75,7 +75,7 @@ function cardsBought({ quantities }: ProjectData): string[] {
   ];
 }
 
-function clothLine(data: ProjectData, id: string): { supplier: string; line: LetterLine } | null {
+function clothLine(data: ProjectData, id: string): { supplier: string; line: OrderLine } | null {
   const { project, quantities, records, studio } = data;
   const { units, language, currency } = studio.fields;
   const card = records.cloths.get(id);
@@ -88,7 +88,7 @@ function clothLine(data: ProjectData, id: string): { supplier: string; line: Let
   const bolt = found ? undefined : data.money.bolts.find((b) => b.taken && b.cloth === id);
   const price = clothPrice(card, studio, currency, []);
   const each = (sum: Money, per: string): string => `${printMoney(sum, language)} a ${per}`;
-  const line: LetterLine = {
+  const line: OrderLine = {
     cloth: id,
     reference: card.fields.reference ?? "",
     name: marked(card.fields.cloth),
