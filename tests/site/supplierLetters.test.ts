@@ -21,6 +21,7 @@ interface Letter {
 }
 
 interface Told {
+  readonly status?: string;
   readonly project?: string;
   readonly items?: string;
 }
@@ -34,7 +35,7 @@ const CURTAINS = `  - curtains: Bay
     hardware: [{ what: iron pole, supplier: forge, trade: 60, client: 4321, count: 2 }]
 `;
 
-async function letters({ project = "", items = CURTAINS }: Told = {}) {
+async function letters({ project = "", items = CURTAINS, status = "proposed" }: Told = {}) {
   const computed = await computedFolder({
     "studio.md": `studio: Alder Lane Rooms
 address: 1 Alder Lane
@@ -51,7 +52,7 @@ suppliers:
   forge: { name: The forge, lead: 2 weeks }`,
     "cloths/linen.md": `cloth: Linen\nreference: L 7\nwidth: 54"\nkind: plain\ncolours: [{ colour: "#8a7a66" }]\nsupplier: mill\nprice: { trade: 40, client: 99.99, per: yard }`,
     "cloths/felt.md": `cloth: Felt\nwidth: 54"\nkind: plain\ncolours: [{ colour: "#445566" }]\nsupplier: mill\nprice: { trade: 10, per: yard }`,
-    "projects/quay/project.md": `project: Quay\nclient: { name: Zwtnobody, address: Zwtstreet }\nstatus: proposed\ndated: 2026-11-20\nfitting: 2027-03-08\n${project}`,
+    "projects/quay/project.md": `project: Quay\nclient: { name: Zwtnobody, address: Zwtstreet }\nstatus: ${status}\ndated: 2026-11-20\nfitting: 2027-03-08\n${project}`,
     "projects/quay/den.md": `room: Den\ncloths: [linen]\nitems:\n${items}`,
   });
   expect(saidOf(computed)).toEqual([]);
@@ -134,6 +135,11 @@ test("what the client has still to choose, and the client's own cloth, is ordere
   });
   expect(own.of("mill")).toBeUndefined();
   expect(own.of("forge")).toBeDefined();
+});
+
+test("once it is being made nothing is ordered any more", async () => {
+  const { pages } = await letters({ status: "making" });
+  expect(pages).toEqual([]);
 });
 
 test("before the client has approved, the page says not to send it", async () => {

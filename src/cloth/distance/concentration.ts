@@ -17,7 +17,8 @@ const GRAIN = 3;
 /**
  * How far a cloth's colours are gathered in little of its area, box by box, the least first. A dot on an open ground is seen as well as one
  * among many: over all the cloth its root mean square is less, by the root of how little it covers, and its mean fourth power is less by
- * as much as its mean square. Read from the separated colours, since a fold or a thread that stands out is no pattern.
+ * as much as its mean square. Read from the separated colours, since a fold or a thread that stands out is no pattern. No box has less than
+ * a greater one, so that what is left of a cloth only falls as one walks away.
  */
 export function concentrationOf(
   { centres, labels }: Separation,
@@ -32,7 +33,10 @@ export function concentrationOf(
     found.push({ boxMm, times: timesOf(blocks.values) });
     blocks = halved(blocks);
   }
-  return found;
+  return found.map(({ boxMm }, at) => ({
+    boxMm,
+    times: Math.max(...found.slice(at).map((one) => one.times)),
+  }));
 }
 
 /** How much stronger the pattern stands at a box of some millimetres, between two that are known by their ratio. */

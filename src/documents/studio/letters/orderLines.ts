@@ -4,6 +4,7 @@ import { needOf, orderedOf } from "../../../quantities/ordered.ts";
 import { rollsIn } from "../../../quantities/text/rollsIn.ts";
 import { isTrim } from "../../../quantities/trimBuys.ts";
 import { clothWaitsFor } from "../../../quantities/unchosen.ts";
+import { hasReached } from "../../../records/hasReached.ts";
 import { isOfCard } from "../../../sourcing/needs.ts";
 import { Length } from "../../../units/length.ts";
 import { type Money, printMoney, timesMoney } from "../../../units/money.ts";
@@ -38,9 +39,10 @@ export interface SupplierOrder {
 
 /**
  * What is still to be ordered and can be, by supplier in the order of their names: not what was ordered already, what the client has still to
- * choose, what is the client's own, and cloth of which nobody knows the repeat.
+ * choose, what is the client's own, and cloth of which nobody knows the repeat. Nothing once it is being made.
  */
 export function ordersBySupplier(data: ProjectData): SupplierOrder[] {
+  if (hasReached(data.project, "making")) return [];
   const { suppliers } = data.studio.fields;
   const cloths = cardsBought(data).flatMap((id) => clothLine(data, id) ?? []);
   const pieces = orderPieces(data)

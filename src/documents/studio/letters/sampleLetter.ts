@@ -1,3 +1,4 @@
+import { hasReached } from "../../../records/hasReached.ts";
 import { isSampled } from "../../../sourcing/leadTimes.ts";
 import { sampleStateIn } from "../../../sourcing/samples.ts";
 import { printMoney } from "../../../units/money.ts";
@@ -18,8 +19,9 @@ export interface SampleAsk {
   readonly cards: ReturnType<typeof trayCards>;
 }
 
-/** The suppliers whom the studio has still to ask for samples, by their names. */
+/** The suppliers whom the studio has still to ask for samples, by their names; none once it is being made. */
 export function samplesBySupplier(data: ProjectData): SampleAsk[] {
+  if (hasReached(data.project, "making")) return [];
   const wanted = trayCards(data).filter(
     (card) => isSampled(card) && sampleStateIn(data.project, card) === "to-ask-for",
   );
