@@ -14,6 +14,11 @@ export function bareRate(
 ): Diagnostic[] {
   const others = Object.keys(priced.makingCounts).filter((unit) => unit !== "item");
   if (!rate.bare || others.length === 0) return [];
+  // An area is written in either unit, by studios of both.
+  const [first = ""] = others;
+  const meant = first.startsWith("square-")
+    ? others.filter((u) => u.startsWith("square-"))
+    : [first];
   const said = diagnostic(
     place,
     "rate-without-unit",
@@ -22,7 +27,7 @@ export function bareRate(
       severity: "warning",
       actual: rate.decimal,
       expected: ["item", ...others].map((unit) => `per ${unit}`).join(", "),
-      hint: `Write ${rate.decimal} per ${others[0]}, or ${rate.decimal} per item if that is what it is.`,
+      hint: `Write ${rate.decimal} per ${meant.join(" or per ")}, or ${rate.decimal} per item if that is what it is.`,
     },
   );
   const isSaid = found.some(

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
+import type { ClothFacts } from "../../src/items/itemKind.ts";
 import { panelledWallAllowances } from "../../src/items/panelledwall/allowances.ts";
 import { layPanels } from "../../src/items/panelledwall/layout.ts";
 import { mouldingNeed } from "../../src/items/panelledwall/moulding.ts";
@@ -29,7 +30,11 @@ const WINDOW = {
   height: length('48"'),
 };
 
-function make(raw: Record<string, unknown>, openings: (typeof WINDOW)[] = []) {
+function make(
+  raw: Record<string, unknown>,
+  openings: (typeof WINDOW)[] = [],
+  cards: ClothFacts[] = [],
+) {
   const fields = fieldsOf(panelledWallSchema, {
     "panelled-wall": "North",
     at: { wall: "north", "from-left": '0"', height: '6"' },
@@ -41,7 +46,7 @@ function make(raw: Record<string, unknown>, openings: (typeof WINDOW)[] = []) {
     ...raw,
   });
   const context = contextFor(panelledWallAllowances, {
-    cloths: [PLAIN, PRINT, PAPER],
+    cloths: [PLAIN, PRINT, PAPER, ...cards],
     runs: [wallRun('144"', '108"', openings)],
   });
   return makePanelledWall(fields, context);
@@ -138,6 +143,16 @@ test("a wall of four: panels 26 × 80, moulding outside its mitres, cloth the fi
   expect(made.materials.find((m) => m.what === "gimp")?.amount.valueOf()).toBe(22.75);
   expect(made.cautions).toEqual(["lead-paint", "fire"]);
   expect(make({}).cautions).toEqual(["lead-paint"]);
+});
+
+test("a trim that has a card is bought by it, each panel's run with its ends; one in words is the maker's own", () => {
+  const braid = clothFacts({ id: "gimp", name: "Flax gimp", type: "trim" });
+  const need = (cards: ClothFacts[]) =>
+    make({ cloth: "slub", trim: "gimp" }, [], cards).materials.find((m) => /gimp/i.test(m.what));
+  // Round a field of 24 x 78, 204 in, and 2 in for its ends, four times: 22.9 yd, up to the quarter.
+  expect(need([braid])).toMatchObject({ what: "Flax gimp", cloth: "gimp", by: "studio" });
+  expect(need([braid])?.amount.valueOf()).toBe(23);
+  expect(need([])).toMatchObject({ what: "gimp", cloth: null, by: "maker" });
 });
 
 test("a motif stands in the middle of each panel, level from panel to panel; a wide panel is joined in register", () => {

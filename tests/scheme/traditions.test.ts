@@ -119,6 +119,15 @@ const BOTANICAL: MadeRoom = {
   contacts: [{ one: "bay", other: "bed", stated: true }],
 };
 
+test("a print on a wall and a bed is not said to be on windows", () => {
+  const seen = BOTANICAL.seen.filter((s) => s.kind !== "curtains");
+  const said = schemeOf({ ...BOTANICAL, seen, contacts: [] })
+    .findings.map((f) => f.message)
+    .join(" ");
+  expect(said).toContain("go all over the room: prints on so much of it read as one");
+  expect(said).not.toMatch(/windows and seats/);
+});
+
 test("all-over botanicals: one print and its sister on paper, curtains and seats", () => {
   expect(traditions(BOTANICAL)).toContain("one-print-all-over");
   expect(complaints(BOTANICAL)).toEqual([]);
@@ -127,7 +136,7 @@ test("all-over botanicals: one print and its sister on paper, curtains and seats
     .findings.map((f) => f.message)
     .join(" ");
   expect(said).toContain("in one colouring, go all over the room");
-  expect(said).not.toContain("in one print");
+  expect(said).not.toContain("one print on so much");
 });
 
 test("two large prints of different colourings do compete and touch", () => {

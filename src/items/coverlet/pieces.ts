@@ -1,6 +1,7 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { dropAndTo } from "../common/dropAndTo.ts";
 import { type FlatCover, flatCover, flatFigures } from "../common/flat/flatCover.ts";
 import { type BedSize, bedOf } from "../common/flat/lyingOn.ts";
 import { NOTHING_CUT, noted } from "../common/made.ts";
@@ -28,6 +29,7 @@ function dropOf(
   context: ItemContext,
   notes: Notes,
 ): Length | null {
+  if (fields.drop && fields.to) notes.diagnostics.push(dropAndTo(context));
   if (fields.drop) return fields.drop;
   if (fields.to === "floor") return bed.height.minus(context.length("clearance"));
   notes.diagnostics.push(

@@ -1,6 +1,7 @@
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
+import { dropAndTo } from "../common/dropAndTo.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
 import { onTrack, railPoint } from "./onTrack.ts";
@@ -129,15 +130,5 @@ function withoutEnd(
       actual: to,
       hint: `Write at: and the window's name, or ${to === "floor" ? "pole-height, or " : ""}the drop itself.`,
     },
-  );
-}
-
-/** Both are written, and only one counts. */
-function dropAndTo(context: ItemContext): Diagnostic {
-  return diagnostic(
-    context.place(["to"]),
-    "drop-and-to",
-    "Both drop and to are written; the drop counts.",
-    { severity: "warning", hint: "Take one of the two lines out." },
   );
 }

@@ -1,4 +1,6 @@
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
+import type { Length } from "../../units/length.ts";
+import { printLength } from "../../units/printLength.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { CushionFields } from "./schema.ts";
 
@@ -55,6 +57,22 @@ export function formFaults(fields: CushionFields, context: ItemContext): Diagnos
           actual: "envelope",
           expected: "zip or sewn",
           hint: "Write closure: zip or closure: sewn.",
+        },
+      ),
+    );
+  }
+  const [length, across] = fields.size;
+  if (form === "bolster" && length && across?.isMoreThan(length)) {
+    const p = (l: Length) => printLength(l, context.units);
+    found.push(
+      diagnostic(
+        context.place(["size"]),
+        "bolster-thicker-than-long",
+        `This bolster is ${p(length)} long and ${p(across)} thick: its size is length x diameter.`,
+        {
+          severity: "warning",
+          actual: p(across),
+          hint: `Write size: ${p(across)} x ${p(length)}, unless it is so short.`,
         },
       ),
     );

@@ -31,7 +31,7 @@ export function lampshadeElevation(
     ),
     dimensions: [],
     title: fields.lampshade,
-    description: `A ${plan.form} lampshade of ${plan.cloth.name}, ${printSize([plan.foot, plan.height], context.units)}.`,
+    description: `${plan.form === "empire" ? "An" : "A"} ${plan.form} lampshade of ${plan.cloth.name}, ${printSize([plan.foot, plan.height], context.units)}.`,
   };
 }
 

@@ -89,7 +89,7 @@ export function slantAgrees(
     diagnostic(
       context.place(["slant"]),
       "slant-disagrees",
-      `A ${form} ${printSize([foot, height], units)} with a top of ${p(top)} slants ${p(slant)}, not ${printMeasured(fields.slant, units)}.`,
+      `${form === "empire" ? "An" : "A"} ${form} ${printSize([foot, height], units)} with a top of ${p(top)} slants ${p(slant)}, not ${printMeasured(fields.slant, units)}.`,
       {
         actual: fields.slant.typed,
         expected: p(slant),

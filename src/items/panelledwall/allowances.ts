@@ -1,9 +1,11 @@
 import type { AllowanceTable } from "../../fields/allowance.ts";
+import { trimAllowances } from "../common/trim.ts";
 
 const PRACTICE = "common practice, no source";
 
 /** How panels are set out, and what is added to their cloth and moulding. */
 export const panelledWallAllowances = {
+  ...trimAllowances,
   margin: {
     is: "length",
     description: "plain wall between panels and round them",

@@ -6,6 +6,7 @@ import type { JoinedPart } from "../common/join/joinedPart.ts";
 import { shownInMiddle } from "../common/join/joinPiece.ts";
 import { noMotifToCentre } from "../common/join/motifFaults.ts";
 import type { Notes } from "../common/notes.ts";
+import { trimNeed } from "../common/trim.ts";
 import type { ClothFacts, ItemContext, ItemCut, MaterialNeed } from "../itemKind.ts";
 import type { Panel } from "./layout.ts";
 import { paperInPanels } from "./panelFaults.ts";
@@ -115,7 +116,19 @@ function panelOfRow(
     materials: [
       boughtLength(rows === 2 ? `battens for the ${name}s` : "battens", round, units),
       boughtAs(wadding, `${fields.panels} × ${wadding}`, fields.panels),
-      ...(fields.trim ? [boughtLength(fields.trim, round, units)] : []),
+      ...edgeTrim(fields, field, round, context),
     ],
   };
+}
+
+/** What covers the edges of a row's cloth: by the length that its card is bought in, or, said in words, what its maker brings. */
+function edgeTrim(
+  { trim, panels }: PanelledWallFields,
+  [width, height]: readonly [Length, Length],
+  round: Length,
+  context: ItemContext,
+): MaterialNeed[] {
+  if (!trim) return [];
+  if (context.cloth(trim)) return [trimNeed(trim, width.plus(height).times(2), panels, context)];
+  return [boughtLength(trim, round, context.units)];
 }

@@ -42,7 +42,8 @@ export const panelledWallSchema = z.strictObject({
   trim: textField()
     .optional()
     .meta({
-      description: "what covers the edge of the cloth, bought by the length",
+      description:
+        "what covers the edge of the cloth, bought by the length: a trim's card, or in words what its maker brings",
       examples: ["gimp", "double welt"],
     }),
 });

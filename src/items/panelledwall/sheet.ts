@@ -85,7 +85,7 @@ export function panelledWallSheet(
             lines: [
               "Battens round each field, wadding within, cloth stapled to the battens.",
               fields.trim
-                ? `Edge covered with ${fields.trim}.`
+                ? `Edge covered with ${context.cloth(fields.trim)?.name ?? fields.trim}.`
                 : `The ${us ? "molding" : "moulding"} covers the staples.`,
             ],
           },

@@ -1,3 +1,4 @@
+import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { type FlatCover, flatCover, flatFigures } from "../common/flat/flatCover.ts";
@@ -22,12 +23,27 @@ export interface RunnerMade extends Made {
   readonly plan: RunnerPlan | null;
 }
 
+/** A runner that lies on nothing whose size is known. */
+function neitherBedNorTable(context: ItemContext): Diagnostic {
+  return diagnostic(
+    context.place([]),
+    "runner-lies-nowhere",
+    "It is not said what this runner lies on: neither the size of a bed nor of a table is known.",
+    {
+      expected: "bed, table, or at",
+      hint: `Write table: and its size, for example 72" x 36" x 29" or 183 cm x 91 cm x 74 cm; or bed: and the made-up bed's; or at: { on: … } and the card that it lies on.`,
+    },
+  );
+}
+
 /** A runner: span and a drop at each end, by its depth, and a turning on each edge. */
 export function makeRunner(fields: RunnerFields, context: ItemContext): RunnerMade {
   const notes = newNotes();
   const p = (l: Length) => printLength(l, context.units);
   const onTable = fields.table !== undefined || (!fields.bed && context.host?.shape === "table");
-  const bed = onTable ? null : bedOf(fields, context, notes);
+  const nowhere = !onTable && !fields.bed && !context.host;
+  if (nowhere) notes.diagnostics.push(neitherBedNorTable(context));
+  const bed = onTable || nowhere ? null : bedOf(fields, context, notes);
   const table = onTable ? tableOf({ table: fields.table }, context, notes) : null;
   const shared = noted(notes, ["fire", onTable ? "long-cloths" : "sleeping-infants"]);
   const span = bed?.width ?? table?.width;

@@ -2,6 +2,7 @@ import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { boughtPieces } from "../common/boughtLength.ts";
+import { dropAndTo } from "../common/dropAndTo.ts";
 import { type FlatCover, flatCover, flatFigures } from "../common/flat/flatCover.ts";
 import { type TableSize, tableOf } from "../common/flat/lyingOn.ts";
 import { ovalGirth } from "../common/flat/oval.ts";
@@ -28,6 +29,7 @@ function dropOf(
   notes: Notes,
 ): Length | null {
   const p = (l: Length) => printLength(l, context.units);
+  if (fields.drop && fields.to) notes.diagnostics.push(dropAndTo(context));
   if (fields.to === "floor" && !fields.drop) return table.height.minus(context.length("clearance"));
   if (!fields.drop) {
     notes.diagnostics.push(

@@ -1,7 +1,7 @@
 import type Fraction from "fraction.js";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Length } from "../../units/length.ts";
-import { printLength, type UnitSystem } from "../../units/printLength.ts";
+import { printLength } from "../../units/printLength.ts";
 import { type Board, boardAtWindow } from "../common/board/boardAtWindow.ts";
 import type { BoardLayer } from "../common/board/boardLayers.ts";
 import { type LowerEdge, lowerEdge } from "../common/board/lowerEdge.ts";
@@ -9,14 +9,14 @@ import { clothWidth, narrowerThanJoins } from "../common/join/clothWidth.ts";
 import { planStrips, type Strips } from "../common/join/joinStrips.ts";
 import { matchedTurning } from "../common/join/matchedTurning.ts";
 import type { HandbookCut } from "../common/join/selvedgeMatch.ts";
-import { stripSum, wholesWords } from "../common/join/sideStrips.ts";
 import { widthsByHandbook } from "../common/join/widthsByHandbook.ts";
 import type { Notes } from "../common/notes.ts";
-import type { ClothFacts, ItemContext, WorkingLine } from "../itemKind.ts";
+import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import { flatCloth, fullnessOf } from "./flatCloth.ts";
 import { type ValanceHeading, valanceHeading } from "./heading.ts";
 import { valanceLayers } from "./layers.ts";
 import type { ValanceFields } from "./schema.ts";
+import { valanceLess, widthsWorking } from "./widths.ts";
 
 /** Every size that the drawing and the sheet of a valance need. */
 export interface ValancePlan {
@@ -82,6 +82,8 @@ export function planValance(
   askOfEdge(fields, edge, notes);
   const strips = planStrips(face.cutWidth, usableWidth, join);
   notes.working.push(...widthsWorking(strips, face.cutWidth, usableWidth, join, units));
+  const less = valanceLess(fields, board, cloth, { ...face, fullness, usableWidth, join }, strips);
+  if (less) notes.questions.push(less);
   const cuts = strips.widths * count;
   const ask = { plain: face.cutHeight, called: "Cut length", cuts, joined: strips.joins > 0 };
   const { handbook, shifts, repeatUp } = widthsByHandbook(ask, cloth, units, notes);
@@ -145,25 +147,6 @@ function shorterThanHeading(
     ),
   );
   return true;
-}
-
-/** The working of whole widths and the strips at the ends; nothing where one width is enough. */
-function widthsWorking(
-  strips: Strips,
-  cutWidth: Length,
-  usableWidth: Length,
-  join: Length,
-  units: UnitSystem,
-): WorkingLine[] {
-  if (!strips.strip) return [];
-  return [
-    {
-      what: "Widths",
-      sum: `${wholesWords(strips, usableWidth, units)} in the middle; ${stripSum(strips, cutWidth, usableWidth, join, units)} at each end`,
-      result: `${strips.widths} widths of cloth; 2 end strips of ${printLength(strips.strip, units)}`,
-      rounded: "up to whole widths of cloth",
-    },
-  ];
 }
 
 /** What is still to be asked of a cloth with a pattern or a pile. */

@@ -25,6 +25,17 @@ const FORMS: Readonly<Record<string, string>> = {
   "box-cushion": "Write cushion and its title, and below it a thickness: that makes it a box.",
   "bench-cushion": "Write seat-pad and its title, and below it a thickness.",
   portiere: "A portière is a curtain at a door: write curtains and its title, and at: the door.",
+  loveseat: "A loveseat is a sofa: write sofa and its title, and below it type: loveseat.",
+  "two-seater": "A two-seater is a sofa: write sofa and its title, and below it type: loveseat.",
+  "wing-chair":
+    "A wing chair is an armchair: write armchair and its title, and below it type: wing.",
+  "club-chair":
+    "A club chair is an armchair: write armchair and its title, and below it type: club.",
+  carver: "A carver is a dining chair: write dining-chair and its title, and below it arms: yes.",
+  slipcover:
+    "A slipcover is made of what it covers: write armchair or sofa and its title, and below it cover: loose.",
+  "loose-cover":
+    "A loose cover is made of what it covers: write armchair or sofa and its title, and below it cover: loose.",
   bed: "A bed is a card in objects: write object and the card's name; its headboard, coverlet and bed-skirt are items of their own.",
 };
 

@@ -11,8 +11,8 @@ function words(tradition: Tradition, names: string, say: FindingInput["say"]): s
       return say`${names}: a print in one ink with its stripe, an old pair.`;
     case "one-print-all-over":
       return tradition.cloths.length === 1
-        ? say`${names} goes all over the room: paper, windows and seats in one print read as one.`
-        : say`${names}, in one colouring, go all over the room: paper, windows and seats read as one.`;
+        ? say`${names} goes all over the room: one print on so much of it reads as one.`
+        : say`${names}, in one colouring, go all over the room: prints on so much of it read as one.`;
     case "room-of-textures":
       return say`${names}: a room of textures, where the weave does what pattern does elsewhere.`;
   }

@@ -19,6 +19,7 @@ import { handbookCut, selvedgeMatch } from "../join/selvedgeMatch.ts";
 import { sidewaysAsItFalls } from "../join/sideways.ts";
 import { motifPlaceWords } from "../motifPlaceWords.ts";
 import type { Notes } from "../notes.ts";
+import { nearlyWideEnough } from "./nearlyWideEnough.ts";
 
 /** A flat piece of cloth that may be wider than its cloth: a bed cover, a tablecloth, their linings. Sizes as cut, top up. */
 export interface FlatAsk {
@@ -200,6 +201,8 @@ function joinedPanel(ask: FlatAsk, lay: Lay, context: ItemContext, notes: Notes)
     });
     return null;
   }
+  const narrow = nearlyWideEnough(ask.piece, across, { name: cloth.name, usable }, context.units);
+  if (narrow) notes.questions.push(narrow);
   const gap = wants ? gapQuestion(cloth, ask.piece, parts) : null;
   if (gap) notes.questions.push(gap);
   const match = selvedgeMatch(cloth);

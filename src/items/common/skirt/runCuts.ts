@@ -2,6 +2,7 @@ import { Length } from "../../../units/length.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
 import type { ItemContext, ItemCut } from "../../itemKind.ts";
 import { finestStep, upToFinestStep } from "../finestStep.ts";
+import { oneWidthLess } from "../join/oneWidthLess.ts";
 import { sidewaysAcross } from "../join/sideways.ts";
 import type { Notes } from "../notes.ts";
 import type { SkirtLay } from "./skirtLay.ts";
@@ -118,6 +119,19 @@ export function inWidths(
     result: one ? "1" : `${n}, ${p(joined)} joined`,
     rounded: "up to whole widths",
   });
+  const less =
+    ask.style === "tailored"
+      ? null
+      : oneWidthLess({
+          piece: ask.runs.length > 1 ? `${lay.words.piece}, ${run.name},` : lay.words.piece,
+          cloth: cloth.name,
+          widths: n,
+          joined: usable.times(n - 1).minus(twice.times(Math.max(0, n - 2))),
+          flat,
+          run: run.length,
+          fullness: lay.fullness,
+        });
+  if (less) notes.questions.push(less);
   const even = lay.shifts ? Math.floor(n / 2) : 0;
   const name = nameOf(ask, lay, run);
   const widths = (count: number, places: "odd" | "even"): ItemCut => ({

@@ -7,9 +7,25 @@ import type { HeadboardFields } from "./schema.ts";
 /** What its border, its arch and its buttons need and do not have; where one is told, no pieces follow from its size. */
 export function headboardFaults(fields: HeadboardFields, context: ItemContext): Diagnostic[] {
   return [
+    ...sizeFaults(fields, context),
     ...borderFaults(fields, context),
     ...archFaults(fields, context),
     ...buttonFaults(fields, context),
+  ];
+}
+
+/** A board deeper than it is high: its last two measures have changed places. */
+function sizeFaults(fields: HeadboardFields, context: ItemContext): Diagnostic[] {
+  const p = (l: Length) => printLength(l, context.units);
+  const [width, depth, height] = fields.size as [Length, Length, Length];
+  if (!depth.isMoreThan(height)) return [];
+  return [
+    diagnostic(
+      context.place(["size"]),
+      "headboard-deeper-than-high",
+      `This headboard is ${p(depth)} deep and only ${p(height)} high: size is width x depth x height.`,
+      { actual: p(depth), hint: `Write size: ${[width, height, depth].map(p).join(" x ")}.` },
+    ),
   ];
 }
 
