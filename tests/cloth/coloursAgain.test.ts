@@ -59,3 +59,33 @@ test("each colour is looked for one repeat on, in both directions, a flaw and a 
   // One spot on the whole picture is a flaw.
   expect(again((x, y) => (Math.hypot(x - 100, y - 100) < 5 ? 2 : isDot(x, y) ? 1 : 0))).toBe(true);
 });
+
+/** Diamonds 46 by 64 mm in half-drop, the hearts of which take turns in two colours, row by row, or have one alone. */
+const diamonds =
+  (hearts: readonly [string, string]): Design =>
+  (right, down) => {
+    const [x, y] = [right + 0.03 * down, down - 0.03 * right];
+    const inside = (u: number, v: number) => Math.abs(u) / 23 + Math.abs(v) / 32;
+    const mod = (a: number, n: number) => ((a % n) + n) % n;
+    for (const [row, [dx, dy]] of [
+      [0, 0],
+      [23, 32],
+    ].entries()) {
+      const from = inside(mod(x - (dx as number), 46) - 23, mod(y - (dy as number), 64) - 32);
+      if (from < 0.3) return hearts[row as 0 | 1];
+      if (from < 0.8) return "#243a55";
+    }
+    return "#dfe7ea";
+  };
+
+test("hearts that take turns are seen where their cell is a third of the picture", () => {
+  const shot = { widthMm: 106, heightMm: 80, widthPx: 640, noise: 3 };
+  const place = { file: "card.md", line: 1, column: 1, keyPath: null };
+  const repeat = (hearts: readonly [string, string]) =>
+    measureCloth(photograph(diamonds(hearts), shot), 106, { place }).value?.pattern.repeat;
+  const [a, b] = repeat(["#d9b75c", "#d9b75c"])?.lattice ?? [];
+  if (!a || !b) throw new Error("no repeat");
+  expect(Math.abs(Math.abs(a[0] * b[1] - a[1] * b[0]) / (23 * 64) - 1)).toBeLessThan(0.01);
+  expect(repeat(["#d9b75c", "#d9b75c"])?.sure).toBe(true);
+  expect(repeat(["#d9b75c", "#a3503f"])?.sure).toBe(false);
+});
