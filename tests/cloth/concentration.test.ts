@@ -35,7 +35,7 @@ test.each([
   const [near] = times(spots(side, every));
   expect(near?.boxMm).toBe(2);
   const off = (near?.times ?? 0) / Math.sqrt((1 - 3 * spread) / spread / 3) - 1;
-  // A greater box that cuts the spots otherwise may have some hundredths more, and none has less than a greater one.
+  // A greater box that cuts the spots otherwise has some hundredths more or less, and none has more than a lesser one.
   expect(off).toBeGreaterThan(-0.03);
   expect(off).toBeLessThan(0.06);
 });
@@ -53,6 +53,12 @@ test("it only falls from box to box, so that what is left of a cloth falls as on
 
 test("what covers half of the cloth stands as its mean square says, and so does grain", () => {
   for (const { times: one } of times((x) => (x % 40 < 20 ? SPOT : GROUND))) expect(one).toBe(1);
+  // In great boxes nothing is left of a fine check, and a stain is all that there is: it is none of the pattern.
+  const stained: Design = (x, y) =>
+    Math.hypot(x - 150, y - 100) < 10 || (x + 0.11 * y) % 5 < 2.5 === (y + 50 - 0.11 * x) % 5 < 2.5
+      ? SPOT
+      : GROUND;
+  for (const { times: one } of times(stained)) expect(one).toBeLessThan(1.1);
   // Each pixel of half a millimetre is of either colour, by chance.
   const grain: Design = (x, y) =>
     seeded(7919 * Math.floor(2 * x) + Math.floor(2 * y))() < 0.5 ? SPOT : GROUND;

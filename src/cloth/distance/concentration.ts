@@ -17,8 +17,8 @@ const GRAIN = 3;
 /**
  * How far a cloth's colours are gathered in little of its area, box by box, the least first. A dot on an open ground is seen as well as one
  * among many: over all the cloth its root mean square is less, by the root of how little it covers, and its mean fourth power is less by
- * as much as its mean square. Read from the separated colours, since a fold or a thread that stands out is no pattern. No box has less than
- * a greater one, so that what is left of a cloth only falls as one walks away.
+ * as much as its mean square. Read from the separated colours, since a fold or a thread that stands out is no pattern. No box has more than
+ * a lesser one, so that what is left of a cloth only falls as one walks away: in boxes in which a fine check is gone a stain is all there is.
  */
 export function concentrationOf(
   { centres, labels }: Separation,
@@ -35,7 +35,7 @@ export function concentrationOf(
   }
   return found.map(({ boxMm }, at) => ({
     boxMm,
-    times: Math.max(...found.slice(at).map((one) => one.times)),
+    times: Math.min(...found.slice(0, at + 1).map((one) => one.times)),
   }));
 }
 
