@@ -94,7 +94,7 @@ export function sheetItem(
   return {
     item,
     heading: headingOf(data, item, language),
-    estimate: item.made.estimate ?? "",
+    estimate: say(item.made.estimate ?? ""),
     words: {
       sheet: spokenSheet(entry?.sheet(fields, made, context) ?? SILENT, say),
       since: sinceSent(data, room, item.record.id),
