@@ -23,6 +23,12 @@ const TWO_COLUMNS = clothFacts({
     fromSelvedge: length('13 1/4"'),
   },
 });
+const STRIPE = clothFacts({
+  id: "stripe",
+  name: "Stripe",
+  usableWidth: length('54"'),
+  repeat: { up: length('1"'), across: length('3"'), match: "free", fromSelvedge: null },
+});
 const ONE_COLUMN = clothFacts({
   id: "one",
   name: "One",
@@ -37,7 +43,7 @@ const ONE_COLUMN = clothFacts({
 
 function made(kind: ItemKind<never, never>, raw: Record<string, unknown>) {
   const fields = fieldsOf(kind.schema, raw) as never;
-  const context = contextFor(kind.allowances, { cloths: [TWO_COLUMNS, ONE_COLUMN] });
+  const context = contextFor(kind.allowances, { cloths: [TWO_COLUMNS, ONE_COLUMN, STRIPE] });
   const item = kind.make(fields, context) as unknown as Made;
   const drawn = ITEM_DRAWINGS.find((d) => d.kind === kind.kind);
   if (!drawn) throw new Error(`no drawing of ${kind.kind}`);
@@ -153,4 +159,35 @@ test("a whole width and one strip that cannot have a motif in their middle are a
   const motif = board.lines.some((l) => l.startsWith("Motif in the middle"));
   const asked = board.item.questions.some((q) => q.includes("no motif stands in its middle"));
   expect([motif, asked]).toEqual([false, true]);
+});
+
+test.each([
+  ["the face", cushionKind, { cushion: "Square", size: '20" x 20"' }],
+  ["the face", cushionKind, { cushion: "Roll", form: "bolster", size: '30" x 8"' }],
+  ["the face", seatPadKind, { "seat-pad": "Pad", size: '17" x 16"' }],
+  ["A", headboardKind, { headboard: "End", size: '39" x 3" x 30"' }],
+])(
+  "a stripe has no top: the sheet says which one stands in the middle of %s (case %#)",
+  (where, kind, raw) => {
+    const item = made(kind as never, { cloth: "stripe", ...raw });
+    // Half of its repeat of 3 in, where the card does not say.
+    expect(item.lines).toContain(
+      `Stripe in the middle of ${where}: the one whose middle lies 1 1/2″ from the left selvedge, or its like.`,
+    );
+    expect(item.lines.join(" ")).not.toMatch(/motif in the middle/i);
+  },
+);
+
+test("on the drawing of a pad the gap in its middle is named, not called as it falls", () => {
+  const pad = made(seatPadKind as never, {
+    "seat-pad": "Bench",
+    cloth: "two",
+    size: '71" x 18"',
+    join: "both-sides",
+  });
+  const words = pad.views.flatMap((v) =>
+    v.shapes.flatMap((s) => (s.shape === "words" ? [s.text] : [])),
+  );
+  expect(words).toContain("gap in the middle");
+  expect(words).not.toContain("as it falls");
 });

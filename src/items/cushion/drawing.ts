@@ -4,6 +4,7 @@ import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { face, stroke } from "../common/clothFace.ts";
 import { hasMotif } from "../common/join/centredMotif.ts";
+import { centredNote } from "../common/motifNoun.ts";
 import type { DrawingContext, ItemDrawing } from "../itemDrawing.ts";
 import { bolsterFlat, boxingFlat } from "./flatParts.ts";
 import { bolsterFront, boxFront } from "./fronts.ts";
@@ -154,7 +155,7 @@ function workshop(fields: CushionFields, made: CushionMade, context: DrawingCont
         y: ch / 2 - h * 0.04,
         dxPaper: 3.5,
         dyPaper: -9,
-        text: context.language === "en-US" ? "motif\ncentered" : "motif\ncentred",
+        text: centredNote(context.cloth(fields.cloth), context.language),
         end: "arrow",
       });
   } else {
@@ -163,11 +164,14 @@ function workshop(fields: CushionFields, made: CushionMade, context: DrawingCont
       x: cw / 2,
       y: ch / 2,
       anchor: "middle",
-      text: hasMotif(context.cloth(fields.cloth))
-        ? "as it falls"
-        : made.boxing
-          ? "plate, two alike"
-          : "face",
+      text:
+        made.shows.face === "gap"
+          ? "gap in the middle"
+          : hasMotif(context.cloth(fields.cloth))
+            ? "as it falls"
+            : made.boxing
+              ? "plate, two alike"
+              : "face",
     });
   }
   shapes.push({

@@ -2,6 +2,7 @@ import { capital } from "../../units/capital.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../common/clothLines.ts";
 import { hasMotif } from "../common/join/centredMotif.ts";
+import { whichStripe } from "../common/motifNoun.ts";
 import { blankUnit } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { CushionMade } from "./pieces.ts";
@@ -73,6 +74,7 @@ export function cushionSheet(
   const p = (l: Parameters<typeof printLength>[0]) => printLength(l, units);
   const us = language === "en-US";
   const back = fields.back ?? fields.cloth;
+  const stripe = whichStripe(context.cloth(fields.cloth), units);
   const patterned = (id: string) => hasMotif(context.cloth(id));
   const groups: SheetGroup[] = [
     {
@@ -83,6 +85,14 @@ export function cushionSheet(
       heading: made.bolster ? "Ends" : made.form === "box" ? "Bottom" : "Back",
       lines: back === fields.cloth ? ["The same cloth."] : clothLines(back, context),
     },
+    ...(made.boxing && fields.boxing && fields.boxing !== fields.cloth
+      ? [
+          {
+            heading: "Boxing",
+            lines: fields.boxing === back ? ["As the bottom."] : clothLines(fields.boxing, context),
+          },
+        ]
+      : []),
     {
       heading: "Cut",
       lines: [
@@ -96,7 +106,9 @@ export function cushionSheet(
       heading: us ? "Placing" : "Placing of the pattern",
       lines: [
         made.faceCentred
-          ? "Largest motif in the middle of the face, its top up."
+          ? stripe
+            ? `Stripe in the middle of the face: ${stripe}.`
+            : "Largest motif in the middle of the face, its top up."
           : made.shows.face === "gap"
             ? "The gap between two motifs in the middle of the face, their tops up."
             : patterned(fields.cloth)
@@ -149,13 +161,20 @@ export function cushionSheet(
       ...(made.shows.face === "as-it-falls"
         ? []
         : [{ text: "Repeat measured", blank: blankUnit(units) }]),
-      ...(made.faceCentred ? [{ text: "Motif in the middle, its top up", blank: null }] : []),
+      ...(made.faceCentred
+        ? [
+            {
+              text: stripe ? "Stripe in the middle" : "Motif in the middle, its top up",
+              blank: null,
+            },
+          ]
+        : []),
       { text: `Finished size ${printSize(made.finished, units)}`, blank: null },
       { text: "Seams and closing sound", blank: null },
     ],
     signs: [
       "Dashed: edge as cut, seam turning outside the finished line.",
-      ...(made.faceCentred ? ["Lozenge: middle of the motif."] : []),
+      ...(made.faceCentred ? [`Lozenge: middle of the ${stripe ? "stripe" : "motif"}.`] : []),
       "Arrow: up the cloth.",
     ],
   };

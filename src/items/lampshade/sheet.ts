@@ -1,6 +1,7 @@
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../common/clothLines.ts";
+import { whichStripe } from "../common/motifNoun.ts";
 import { blankUnit, filledGroups, linesOf } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import type { LampshadePlan } from "./lampshadePlan.ts";
@@ -21,6 +22,7 @@ export function lampshadeSheet(
   const blank = blankUnit(context.units);
   if (plan.pleated) return softSheet(fields, plan, plan.pleated, context);
   const { net, panels, count } = plan;
+  const stripe = whichStripe(plan.cloth, context.units);
   const groups: SheetGroup[] = [
     { heading: "Cloth", lines: clothLines(plan.cloth.id, context) },
     {
@@ -52,7 +54,9 @@ export function lampshadeSheet(
       heading: "Placing",
       lines: linesOf([
         plan.motifCentred
-          ? "Motif half-way up, opposite the seam; its top up."
+          ? stripe
+            ? `Stripe in the middle, opposite the seam: ${stripe}.`
+            : "Motif half-way up, opposite the seam; its top up."
           : plan.cloth.repeat && "As the pattern falls, its top up.",
         net &&
           plan.cloth.repeat &&
@@ -80,7 +84,7 @@ export function lampshadeSheet(
       "Dashed: edge of the ring; outside it the cloth is turned over.",
       "Long line with two dots: seam, the lap beside it.",
       "Long and short: middle of the front. Arrow: up the cloth.",
-      plan.motifCentred && "Lozenge: middle of the motif.",
+      plan.motifCentred && `Lozenge: middle of the ${stripe ? "stripe" : "motif"}.`,
     ]),
   };
 }

@@ -1,6 +1,7 @@
 import { printCloth, printLength, printSize } from "../../units/printLength.ts";
 import { clothLines } from "../common/clothLines.ts";
 import { hasMotifInMiddle } from "../common/join/joinPiece.ts";
+import { whichStripe } from "../common/motifNoun.ts";
 import { blankUnit } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
 import type { CoverPiece } from "./coverPiece.ts";
@@ -28,7 +29,11 @@ export interface SheetAsk {
 const letters = (pieces: readonly CoverPiece[]): string => pieces.map((p) => p.letter).join(", ");
 
 /** Which pieces have their motif in the middle, and how high above the cut foot it stands where that is not half of what is cut. */
-function motifLines(centred: readonly CoverPiece[], units: DrawingContext["units"]): string[] {
+function motifLines(pieces: readonly CoverPiece[], context: DrawingContext): string[] {
+  const { units } = context;
+  const stripe = (p: CoverPiece) => whichStripe(context.cloth(p.cloth), units);
+  const striped = pieces.find(stripe);
+  const centred = pieces.filter((p) => !stripe(p));
   const even = centred.filter((p) => p.middleAboveFoot.times(2).equals(p.cut[1]));
   const places = centred
     .filter((p) => !even.includes(p))
@@ -37,6 +42,9 @@ function motifLines(centred: readonly CoverPiece[], units: DrawingContext["units
       return `of ${p.letter}, ${high}${at === 0 ? " above its cut foot" : ""}`;
     });
   return [
+    ...(striped
+      ? [`Stripe in the middle of ${letters(pieces.filter(stripe))}: ${stripe(striped)}.`]
+      : []),
     ...(even.length > 0 ? [`Motif in the middle of ${letters(even)}.`] : []),
     ...(places.length > 0 ? [`Motif in the middle of what is seen ${places.join("; ")}.`] : []),
   ];
@@ -110,7 +118,7 @@ export function coverSheet(made: CoverMade, ask: SheetAsk, context: DrawingConte
     {
       heading: us ? "Placing" : "Placing of the pattern",
       lines: [
-        ...motifLines(centred, units),
+        ...motifLines(centred, context),
         ...(shown("gap").length > 0
           ? [`The gap between two motifs in the middle of ${letters(shown("gap"))}.`]
           : []),

@@ -3,6 +3,7 @@ import type { Drawing, Shape } from "../../../drawing/shape.ts";
 import { printLength } from "../../../units/printLength.ts";
 import { face, PADDED, stroke } from "../../common/clothFace.ts";
 import { hasMotif } from "../../common/join/centredMotif.ts";
+import { centredNote } from "../../common/motifNoun.ts";
 import type { DrawingContext, ItemDrawing } from "../../itemDrawing.ts";
 import { boxingFlat } from "../flatParts.ts";
 import { boxFront } from "../fronts.ts";
@@ -126,7 +127,7 @@ function workshop(fields: SeatPadFields, made: SeatPadMade, context: DrawingCont
                   y: cd / 2 - 10,
                   dxPaper: 6,
                   dyPaper: -8,
-                  text: context.language === "en-US" ? "motif\ncentered" : "motif\ncentred",
+                  text: centredNote(context.cloth(fields.cloth), context.language),
                   end: "arrow",
                 } as const,
               ]),
@@ -137,11 +138,14 @@ function workshop(fields: SeatPadFields, made: SeatPadMade, context: DrawingCont
             x: cw / 2,
             y: cd / 2,
             anchor: "middle",
-            text: hasMotif(context.cloth(fields.cloth))
-              ? "as it falls"
-              : made.boxing
-                ? "top and bottom"
-                : "face",
+            text:
+              made.shows.face === "gap"
+                ? "gap in the middle"
+                : hasMotif(context.cloth(fields.cloth))
+                  ? "as it falls"
+                  : made.boxing
+                    ? "top and bottom"
+                    : "face",
           } as const,
         ]),
     { shape: "words", x: s + w * 0.28, y: s + d, anchor: "middle", text: "front", dyPaper: -2 },
