@@ -64,7 +64,7 @@ const ITEMS = `
     size: 90 cm x 50 cm x 45 cm
   - headboard: Bed
     cloth: leaf
-    size: 150 cm x 70 cm x 6 cm
+    size: 150 cm x 6 cm x 70 cm
   - coverlet: Bed
     cloth: slub
     bed: 150 cm x 200 cm x 60 cm
