@@ -162,6 +162,17 @@ export const FAULTS: readonly {
     ],
   },
   {
+    name: "a slip in a word for walls is told once",
+    files: changed(
+      ROOM,
+      "  - cushion: Window seat",
+      `  - { paint: All, on: wals, colour: "#efe3c8" }\n  - cushion: Window seat`,
+    ),
+    says: [
+      "projects/quay/dining-room.md:21:23 error word-unknown: “wals” is not one of the words that can stand here. -> Did you mean walls?",
+    ],
+  },
+  {
     name: "a sample that arrives before it was ordered and is approved before it came",
     files: changed(
       "cloths/slub-linen.md",
