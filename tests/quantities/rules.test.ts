@@ -237,3 +237,24 @@ test("the text can be followed with a pencil: the sum of its lines is what is bo
   expect(buy * 100 - sum).toBeLessThan(10);
   expect(text).toContain("NOT FOR CUTTING");
 });
+
+test("a usual value that nothing was made by is not told as used", () => {
+  const used = (items: string) => {
+    const q = quantitiesOf({
+      studio: STUDIO_CM,
+      cloths: { moss: "cloth: Moss\nwidth: 137 cm\nkind: plain" },
+      rooms: { a: `room: A\nitems:\n${items}` },
+    });
+    return q.items.flatMap((item) => item.defaultsUsed.map(({ what }) => what.split(":")[0]));
+  };
+  const skirt = (style: string) =>
+    used(
+      `  - bed-skirt: Bed\n    cloth: moss\n    bed: 150 cm x 200 cm x 60 cm\n    drop: 35 cm\n    style: ${style}`,
+    );
+  expect(skirt("gathered")).toContain("fullness");
+  expect(skirt("tailored")).not.toContain("fullness");
+  const headboard = (more: string) =>
+    used(`  - headboard: Bed\n    cloth: moss\n    size: 150 cm x 6 cm x 70 cm\n${more}`);
+  expect(headboard("    border: 8 cm")).toContain("seam");
+  expect(headboard("")).not.toContain("seam");
+});

@@ -1,3 +1,4 @@
+import Fraction from "fraction.js";
 import { Length } from "../../../units/length.ts";
 import type { ItemContext } from "../../itemKind.ts";
 import type { Notes } from "../notes.ts";
@@ -35,8 +36,11 @@ export function styledSkirt(
       cloth: fields.cloth,
       runs: place.runs,
       style,
-      fullness: context.ratio(style === "box-pleat" ? "pleat-fullness" : "fullness"),
-      // Only what is used is asked for, since a default that was used is listed.
+      // Only what is used is asked for, since a default that was used is listed: what is tailored is flat.
+      fullness:
+        style === "tailored"
+          ? new Fraction(1)
+          : context.ratio(style === "box-pleat" ? "pleat-fullness" : "fullness"),
       cornerPleat: style === "tailored" ? context.length("corner-pleat") : Length.zero,
       ends: place.ends,
       endsWord: place.endsWord,

@@ -28,7 +28,6 @@ export function headboardEntries(fields: HeadboardFields, context: ItemContext):
   const p = (l: Length) => printLength(l, units);
   const [width, depth, height] = fields.size as [Length, Length, Length];
   const wrap = wrapOf(fields, context);
-  const seam = context.length("seam");
   const wrapWords = `${p(depth)} edge + ${p(wrap.minus(depth))} tack-off`;
   const centred = fields.centred ?? (hasMotif(context.cloth(fields.cloth)) && !fields.railroad);
   const deep = fields.buttoning === "deep" && fields.buttons !== undefined;
@@ -51,6 +50,8 @@ export function headboardEntries(fields: HeadboardFields, context: ItemContext):
         ...at,
       },
     ];
+  // Only what is used is asked for, since a default that was used is listed.
+  const seam = context.length("seam");
   const inner = [width.minus(border.times(2)), height.minus(border)] as const;
   const cloth = fields["border-cloth"] ? { cloth: fields["border-cloth"] } : {};
   return [
