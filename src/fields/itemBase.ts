@@ -11,6 +11,9 @@ import {
   yesNoField,
 } from "./plainFields.ts";
 
+/** A thing that is bought ready with an item, as the item's file names it. */
+export type HardwareFields = NonNullable<z.output<typeof itemBase.hardware>>[number];
+
 /** What every kind of item may say, beside its own fields. */
 export const itemBase = {
   at: placementField().optional().meta({ description: "where it is" }),

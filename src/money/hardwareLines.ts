@@ -1,5 +1,5 @@
 import { type Diagnostic, diagnostic, type Place } from "../diagnostics/diagnostic.ts";
-import type { Amount } from "../fields/amountField.ts";
+import type { HardwareFields } from "../fields/itemBase.ts";
 import type { ItemRecord, StudioRecord } from "../records/records.ts";
 import { money, timesMoney } from "../units/money.ts";
 import { markupOf } from "./clothPrice.ts";
@@ -10,13 +10,7 @@ import { toMoney } from "./toMoney.ts";
 /** The fields of an item that its hardware is priced from (see fields/itemBase.ts). */
 interface Fields {
   readonly count?: number;
-  readonly hardware?: readonly {
-    readonly what: string;
-    readonly supplier?: string;
-    readonly trade?: Amount;
-    readonly client?: Amount;
-    readonly count?: number;
-  }[];
+  readonly hardware?: readonly HardwareFields[];
 }
 
 /** A warning where an item is made more than once and its pole, without a count of its own, is priced once. */

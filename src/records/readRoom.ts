@@ -50,7 +50,7 @@ export function readRoom(
   });
   const leaves = [...own, ...inItems];
   const references = checkReferences(card, leaves, here);
-  const found = toldOnce([
+  const found = [
     ...read.diagnostics,
     ...ofItems,
     ...ofNames,
@@ -62,7 +62,7 @@ export function readRoom(
     ...checkMeasuredDays(card),
     ...checkBoughtDays(card),
     ...checkSums(card, leaves, currency),
-  ]);
+  ];
   // What no item uses, and what stands nowhere, is only known once every item could be read.
   const diagnostics = hasErrors(found)
     ? found.filter((d) => d.code !== "object-not-placed")
@@ -81,11 +81,4 @@ export function readRoom(
         }
       : null;
   return { record, uses: references.uses, diagnostics };
-}
-
-/** A slip in a word that is taken for the name of a wall is told as that word alone, not as a wall that is not there besides. */
-function toldOnce(found: readonly Diagnostic[]): Diagnostic[] {
-  const at = ({ line, column }: Diagnostic): string => `${line}:${column}`;
-  const words = new Set(found.filter((d) => d.code === "word-unknown").map(at));
-  return found.filter((d) => d.code !== "wall-unknown" || !words.has(at(d)));
 }

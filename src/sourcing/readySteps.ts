@@ -1,3 +1,4 @@
+import type { HardwareFields } from "../fields/itemBase.ts";
 import { isFitted } from "../records/hasReached.ts";
 import { openDaysOf } from "./closings.ts";
 import type { LeadBook } from "./leadBook.ts";
@@ -22,7 +23,7 @@ interface Days {
 /** Fields of an item that name what is bought ready for it. */
 interface Buys extends Days {
   readonly object?: string;
-  readonly hardware?: readonly (Days & { readonly what: string; readonly supplier?: string })[];
+  readonly hardware?: readonly HardwareFields[];
 }
 
 /**

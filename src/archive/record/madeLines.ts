@@ -1,21 +1,13 @@
 import type { ItemData, ProjectData, RoomData } from "../../documents/projectData.ts";
 import { dateInWords } from "../../documents/words/dates.ts";
 import { inVocabulary, keyWords } from "../../documents/words/inVocabulary.ts";
+import type { HardwareFields } from "../../fields/itemBase.ts";
 import { madeAs } from "../../revisions/madeAs.ts";
 import { partNames } from "../../revisions/partNames.ts";
 import { partsAs } from "../../revisions/partsAs.ts";
 
 /** Keys of a paint that its own line of the record has. */
 const IN_COLOUR = new Set(["colour", "name", "finish"]);
-
-/** What an item's file says of a thing that is bought ready with it. */
-interface Ready {
-  readonly what: string;
-  readonly count?: number;
-  readonly supplier?: string;
-  readonly ordered?: string;
-  readonly arrived?: string;
-}
 
 /**
  * How an item was made, as its room's file has it, each line with its label: its measures and words, its place, its pieces and what was
@@ -43,12 +35,12 @@ export function madeLines(item: ItemData, room: RoomData, data: ProjectData): [s
     ["Made", [...words, ...edge].join("; ")],
     ["Place", inVocabulary(parts.at ?? parts.on ?? "", language)],
     ["Pieces", pieces.join("; ")],
-    ["Bought ready", readyWords(record.fields as { readonly hardware?: Ready[] }, data)],
+    ["Bought ready", readyWords(record.fields as { readonly hardware?: HardwareFields[] }, data)],
   ];
 }
 
 function readyWords(
-  { hardware }: { readonly hardware?: readonly Ready[] },
+  { hardware }: { readonly hardware?: readonly HardwareFields[] },
   { studio }: ProjectData,
 ): string {
   const { language, suppliers } = studio.fields;

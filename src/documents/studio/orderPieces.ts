@@ -1,3 +1,4 @@
+import type { HardwareFields } from "../../fields/itemBase.ts";
 import type { TaxedLine } from "../../money/lines.ts";
 import { pieceOf } from "../../money/unpricedGoods.ts";
 import type { RoomMaterial } from "../../quantities/quantityTypes.ts";
@@ -11,17 +12,13 @@ import { marked } from "../words/marks.ts";
 import type { Language } from "../words/phrases.ts";
 
 /** How many there are of a piece that is bought ready, and what has become of it. */
-interface Piece {
-  readonly count?: number;
-  readonly ordered?: string;
-  readonly arrived?: string;
-}
+type Piece = Pick<HardwareFields, "count" | "ordered" | "arrived">;
 
 /** The fields of an item that say what is bought ready for it. */
 interface Fields extends Piece {
   readonly object?: string;
   readonly pole?: Length;
-  readonly hardware?: readonly (Piece & { readonly what: string; readonly supplier?: string })[];
+  readonly hardware?: readonly HardwareFields[];
 }
 
 /** `Here since 3 December 2026`, `Ordered on 20 November 2026`, or nothing. */

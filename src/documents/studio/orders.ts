@@ -3,10 +3,10 @@ import { capital } from "../../units/capital.ts";
 import type { Page } from "../page.ts";
 import { orderLetterPath, ordersPath } from "../paths.ts";
 import type { ProjectData } from "../projectData.ts";
-import { wayTo } from "../ways.ts";
 import { inVocabulary } from "../words/inVocabulary.ts";
 import { marked } from "../words/marks.ts";
 import type { Language } from "../words/phrases.ts";
+import { letterWays } from "./letters/bySupplier.ts";
 import { ordersBySupplier } from "./letters/orderLines.ts";
 import { isAmongPieces, orderPieces } from "./orderPieces.ts";
 import { orderRows, placeOf, waitOf } from "./orderRows.ts";
@@ -27,14 +27,12 @@ export function ordersPage(data: ProjectData): Page {
   const others = data.quantities.materials.filter(
     (m) => m.by === "studio" && !isOfCard(m) && !isAmongPieces(data, m),
   );
-  const path = ordersPath(project.id);
   return studioPage(data, "orders", {
     to: ["findings", "schedule", "receiving", "samples", "account"],
     model: {
-      letters: ordersBySupplier(data).map(({ key, supplier }) => ({
-        href: wayTo(path, orderLetterPath(project.id, key)),
-        text: supplier.name,
-      })),
+      letters: letterWays(ordersPath(project.id), ordersBySupplier(data), (key) =>
+        orderLetterPath(project.id, key),
+      ),
       groups: suppliers.map((key) => {
         const card = studio.fields.suppliers?.[key];
         return {

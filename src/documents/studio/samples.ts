@@ -8,8 +8,8 @@ import type { Page } from "../page.ts";
 import { sampleLetterPath, samplesPath, studioTree } from "../paths.ts";
 import { pictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
-import { wayTo } from "../ways.ts";
 import { countsAlike, listed } from "../words/phrases.ts";
+import { letterWays } from "./letters/bySupplier.ts";
 import { samplesBySupplier } from "./letters/sampleLetter.ts";
 import { feeOf, type SampleRow, sampleRow, trayCards } from "./sampleRows.ts";
 import { studioPage } from "./studioPage.ts";
@@ -36,10 +36,9 @@ export function samplesPage(data: ProjectData): Page {
   return studioPage(data, "samples", {
     to: ["orders", "schedule", "receiving"],
     model: {
-      letters: samplesBySupplier(data).map(({ key, supplier }) => ({
-        href: wayTo(samplesPath(project.id), sampleLetterPath(project.id, key)),
-        text: supplier.name,
-      })),
+      letters: letterWays(samplesPath(project.id), samplesBySupplier(data), (key) =>
+        sampleLetterPath(project.id, key),
+      ),
       lead: leadWords(rows),
       approval: approvalWords(data),
       groups: GROUPS.map(({ state, name }) => ({

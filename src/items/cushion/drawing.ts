@@ -3,9 +3,9 @@ import type { Dimension, Drawing, PathData, Shape } from "../../drawing/shape.ts
 import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { face, stroke } from "../common/clothFace.ts";
-import { hasMotif } from "../common/join/centredMotif.ts";
 import { centredNote } from "../common/motifNoun.ts";
 import type { DrawingContext, ItemDrawing } from "../itemDrawing.ts";
+import { faceWords } from "./faceWords.ts";
 import { bolsterFlat, boxingFlat } from "./flatParts.ts";
 import { bolsterFront, boxFront } from "./fronts.ts";
 import type { CushionMade } from "./pieces.ts";
@@ -164,14 +164,11 @@ function workshop(fields: CushionFields, made: CushionMade, context: DrawingCont
       x: cw / 2,
       y: ch / 2,
       anchor: "middle",
-      text:
-        made.shows.face === "gap"
-          ? "gap in the middle"
-          : hasMotif(context.cloth(fields.cloth))
-            ? "as it falls"
-            : made.boxing
-              ? "plate, two alike"
-              : "face",
+      text: faceWords(
+        made.shows.face,
+        context.cloth(fields.cloth),
+        made.boxing ? "plate, two alike" : "face",
+      ),
     });
   }
   shapes.push({

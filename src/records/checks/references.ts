@@ -2,6 +2,7 @@ import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
 import { slug } from "../../fields/slug.ts";
 import { nearest } from "../../fields/suggest.ts";
 import { sameWord } from "../../fields/vocabulary.ts";
+import { wordMeant } from "../../fields/wallsField.ts";
 import { type Card, complain } from "../reading/card.ts";
 import type { Leaf } from "../reading/collectLeaves.ts";
 import { calledKey, type Known, type RoomNames, type Use } from "./known.ts";
@@ -279,8 +280,10 @@ function look(card: Card, leaf: Leaf, known: Known): Outcome {
   if (!room) return {};
   if (ref === "a window") return ofWindow(card, leaf, room, known, name);
   if (ref === "an item") return ofItem(card, leaf, room, known, name);
-  // `walls` and the like stand where one wall's name may stand too.
-  const isWord = sameWord(name.toLowerCase(), leaf.notes.words ?? []) !== undefined;
+  // `walls` and the like stand where one wall's name may stand too; a slip in such a word is told as one.
+  const words = leaf.notes.words ?? [];
+  const isWord =
+    sameWord(name.toLowerCase(), words) !== undefined || wordMeant(name, words) !== undefined;
   if (ref === "a wall" && room.walls && !isWord && !room.walls.includes(name))
     return unknown(
       card,

@@ -5,7 +5,8 @@ import type { Page } from "../../page.ts";
 import { orderLetterPath } from "../../paths.ts";
 import type { ProjectData } from "../../projectData.ts";
 import { longDay } from "../../words/dates.ts";
-import { ordersBySupplier, type SupplierOrder } from "./orderLines.ts";
+import type { Asked } from "./bySupplier.ts";
+import { type OrderLine, ordersBySupplier } from "./orderLines.ts";
 import { supplierLetter } from "./supplierLetter.ts";
 
 /** A letter for each supplier of whom something can be ordered now: what, how much, at which price, by when and where to. */
@@ -13,7 +14,7 @@ export function orderLetters(data: ProjectData): Page[] {
   return ordersBySupplier(data).map((order) => orderLetter(data, order));
 }
 
-function orderLetter(data: ProjectData, order: SupplierOrder): Page {
+function orderLetter(data: ProjectData, order: Asked<OrderLine>): Page {
   const { project, studio } = data;
   const { language, currency, address } = studio.fields;
   const sums = order.lines.map((line) => line.sum);
@@ -40,7 +41,7 @@ function orderLetter(data: ProjectData, order: SupplierOrder): Page {
 }
 
 /** What a supplier is asked beside the goods: one lot, a cutting, an answer, and the day. */
-function wishesOf(data: ProjectData, { key, lines }: SupplierOrder): string[] {
+function wishesOf(data: ProjectData, { key, lines }: Asked<OrderLine>): string[] {
   const cloths = lines.filter((line) => line.cloth !== null);
   const day = neededOn(data, key, new Set(cloths.map((line) => line.cloth)));
   return [

@@ -13,6 +13,7 @@ import { type Markup, marked } from "../../words/marks.ts";
 import { ordersWords } from "../orderedWords.ts";
 import { orderPieces } from "../orderPieces.ts";
 import { waitOf } from "../orderRows.ts";
+import { type Asked, bySupplier } from "./bySupplier.ts";
 
 /** One line of an order. */
 export interface OrderLine {
@@ -29,21 +30,12 @@ export interface OrderLine {
   readonly isByRoll: boolean;
 }
 
-/** What can be ordered now of one supplier. */
-export interface SupplierOrder {
-  /** The supplier's key in studio.md. */
-  readonly key: string;
-  readonly supplier: NonNullable<ProjectData["studio"]["fields"]["suppliers"]>[string];
-  readonly lines: readonly OrderLine[];
-}
-
 /**
  * What is still to be ordered and can be, by supplier in the order of their names: not what was ordered already, what the client has still to
  * choose, what is the client's own, and cloth of which nobody knows the repeat. Nothing once it is being made.
  */
-export function ordersBySupplier(data: ProjectData): SupplierOrder[] {
+export function ordersBySupplier(data: ProjectData): Asked<OrderLine>[] {
   if (hasReached(data.project, "making")) return [];
-  const { suppliers } = data.studio.fields;
   const cloths = cardsBought(data).flatMap((id) => clothLine(data, id) ?? []);
   const pieces = orderPieces(data)
     .filter((piece) => piece.state === "" && waitOf(data, piece) === "")
@@ -54,15 +46,7 @@ export function ordersBySupplier(data: ProjectData): SupplierOrder[] {
         ...{ price: "", sum: piece.price, note: "", isByRoll: false },
       },
     }));
-  const all = [...cloths, ...pieces];
-  return Object.entries(suppliers ?? {})
-    .map(([key, supplier]) => ({
-      key,
-      supplier,
-      lines: all.filter((each) => each.supplier === key).map(({ line }) => line),
-    }))
-    .filter(({ lines }) => lines.length > 0)
-    .sort((a, b) => a.supplier.name.localeCompare(b.supplier.name));
+  return bySupplier<OrderLine>(data, [...cloths, ...pieces]);
 }
 
 /** The cards of which something is bought, each once: cloths, then papers, then trims. */

@@ -1,4 +1,5 @@
 import { hasReached } from "../../../records/hasReached.ts";
+import type { ClothRecord } from "../../../records/records.ts";
 import { isSampled } from "../../../sourcing/leadTimes.ts";
 import { sampleStateIn } from "../../../sourcing/samples.ts";
 import { printMoney } from "../../../units/money.ts";
@@ -7,45 +8,32 @@ import { sampleLetterPath } from "../../paths.ts";
 import type { ProjectData } from "../../projectData.ts";
 import { marked } from "../../words/marks.ts";
 import { feeOf, trayCards } from "../sampleRows.ts";
+import { type Asked, bySupplier } from "./bySupplier.ts";
 import { supplierLetter } from "./supplierLetter.ts";
 
-type Suppliers = NonNullable<ProjectData["studio"]["fields"]["suppliers"]>;
-
-/** What is still to be asked for of one supplier. */
-export interface SampleAsk {
-  /** The supplier's key in studio.md. */
-  readonly key: string;
-  readonly supplier: Suppliers[string];
-  readonly cards: ReturnType<typeof trayCards>;
-}
-
-/** The suppliers whom the studio has still to ask for samples, by their names; none once it is being made. */
-export function samplesBySupplier(data: ProjectData): SampleAsk[] {
+/** The suppliers whom the studio has still to ask for samples, with their cards; none once it is being made. */
+export function samplesBySupplier(data: ProjectData): Asked<ClothRecord>[] {
   if (hasReached(data.project, "making")) return [];
   const wanted = trayCards(data).filter(
     (card) => isSampled(card) && sampleStateIn(data.project, card) === "to-ask-for",
   );
-  return Object.entries(data.studio.fields.suppliers ?? {})
-    .map(([key, supplier]) => ({
-      key,
-      supplier,
-      cards: wanted.filter((card) => card.fields.supplier === key),
-    }))
-    .filter(({ cards }) => cards.length > 0)
-    .sort((a, b) => a.supplier.name.localeCompare(b.supplier.name));
+  return bySupplier(
+    data,
+    wanted.map((card) => ({ supplier: card.fields.supplier, line: card })),
+  );
 }
 
 /** A letter for each of them: which samples, for what fee, and what the studio wants to know of each. */
 export function sampleLetters(data: ProjectData): Page[] {
   const { language, address, units } = data.studio.fields;
   const least = units === "inches" ? "8″" : "20\u00a0cm";
-  return samplesBySupplier(data).map(({ key, supplier, cards }) =>
+  return samplesBySupplier(data).map(({ key, supplier, lines }) =>
     supplierLetter(data, {
       path: sampleLetterPath(data.project.id, key),
       title: "Samples",
       supplier,
       early: "Once it is sent write ordered: and the day under sample on each card.",
-      rows: cards.map((card) => {
+      rows: lines.map((card) => {
         const fee = feeOf(data, card);
         const credited = card.fields.sample?.credited ? "with the order" : "";
         return {

@@ -2,9 +2,9 @@ import { circle, line, rect } from "../../../drawing/paths.ts";
 import type { Drawing, Shape } from "../../../drawing/shape.ts";
 import { printLength } from "../../../units/printLength.ts";
 import { face, PADDED, stroke } from "../../common/clothFace.ts";
-import { hasMotif } from "../../common/join/centredMotif.ts";
 import { centredNote } from "../../common/motifNoun.ts";
 import type { DrawingContext, ItemDrawing } from "../../itemDrawing.ts";
+import { faceWords } from "../faceWords.ts";
 import { boxingFlat } from "../flatParts.ts";
 import { boxFront } from "../fronts.ts";
 import type { SeatPadMade } from "./pieces.ts";
@@ -138,14 +138,11 @@ function workshop(fields: SeatPadFields, made: SeatPadMade, context: DrawingCont
             x: cw / 2,
             y: cd / 2,
             anchor: "middle",
-            text:
-              made.shows.face === "gap"
-                ? "gap in the middle"
-                : hasMotif(context.cloth(fields.cloth))
-                  ? "as it falls"
-                  : made.boxing
-                    ? "top and bottom"
-                    : "face",
+            text: faceWords(
+              made.shows.face,
+              context.cloth(fields.cloth),
+              made.boxing ? "top and bottom" : "face",
+            ),
           } as const,
         ]),
     { shape: "words", x: s + w * 0.28, y: s + d, anchor: "middle", text: "front", dyPaper: -2 },
