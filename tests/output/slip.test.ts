@@ -111,3 +111,33 @@ test.each(PAPERS)(
     await page.close();
   },
 );
+
+/** Runs in the page as it is printed: words of the order list that break within themselves. */
+const BROKEN = `(() => {
+  const broken = [];
+  const walk = document.createTreeWalker(document.querySelector("main"), NodeFilter.SHOW_TEXT);
+  for (let node = walk.nextNode(); node; node = walk.nextNode()) {
+    if (!node.parentElement.closest(".order-table td")) continue;
+    for (const { 0: word, index } of node.data.matchAll(/\\S+/g)) {
+      const range = document.createRange();
+      range.setStart(node, index);
+      range.setEnd(node, index + word.length);
+      if (new Set([...range.getClientRects()].map((r) => Math.round(r.top))).size > 1) broken.push(word);
+    }
+  }
+  return broken;
+})()`;
+
+test.each(PAPERS)("on %s no word of the order list breaks within its column", async (paper) => {
+  const page = await session.browser.newPage();
+  await page.emulateMediaType("print");
+  await page.setViewport({ width: Math.floor((TEXT_MM[paper] * 96) / 25.4), height: 1000 });
+  for (const project of PROJECTS) {
+    await page.goto(
+      `file://${join((built.get(paper) as Built).out, `studio/${project}/orders.html`)}`,
+    );
+    await page.evaluate("document.fonts.ready.then(() => true)");
+    expect(await page.evaluate(BROKEN), project).toEqual([]);
+  }
+  await page.close();
+});

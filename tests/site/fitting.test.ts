@@ -147,8 +147,8 @@ test("what goes up otherwise than in the last revision that was sent is said fir
     "projects/quay/sent/A.json": JSON.stringify(sent),
   });
   const groups = walls[0]?.entries[0]?.groups ?? [];
-  expect(groups[0]?.heading).toBe("Changed");
-  expect(linesOf(walls[0]?.entries[0], "Changed")).toEqual([
+  expect(groups[0]?.heading).toBe("Not as it was");
+  expect(linesOf(walls[0]?.entries[0], "Not as it was")).toEqual([
     "Changed since revision A: pole height 225 cm, before 215 cm.",
   ]);
 });

@@ -70,7 +70,7 @@ function entry(data: ProjectData, room: RoomData, one: NumberedItem, of: number,
     heading: headingOf(data, one.item, language),
     about: about.join(" "),
     groups: [
-      ...(since === "" ? [] : [{ heading: "Changed", lines: [marked(since)] }]),
+      ...(since === "" ? [] : [{ heading: "Not as it was", lines: [marked(since)] }]),
       ...one.line.groups.map(({ heading, lines }) => ({
         heading: capital(say(heading)),
         lines: lines.map((l) => marked(say(l))),

@@ -116,15 +116,18 @@ function pageRoom(words: ItemWords, pageMm: number, wordsSlackMm = 0): PageRoom 
   };
 }
 
-/** An item on a page, or on so much of one: drawings at the left, words in a column beside them. */
+/** An item on a page, or on so much of one: drawings at the left, words in a column beside them. Its first row is as tall as views usually are, or up to `tallestMm`. */
 export function onOnePage(
   words: ItemWords,
   views: readonly Drawing[],
   pageMm: number,
   wordsSlackMm = 0,
+  tallestMm: number | null = null,
 ): ItemLayout {
   const { drawingsMm, checksAcross, wordsBelow, takes } = pageRoom(words, pageMm, wordsSlackMm);
-  const rows = rowsOf(views, { widthMm: DRAWINGS_WIDTH, heightMm: drawingsMm });
+  const space = { widthMm: DRAWINGS_WIDTH, heightMm: drawingsMm };
+  const usual = rowsOf(views, space);
+  const rows = tallestMm === null ? usual : refitted(usual, { ...space, tallestMm });
   const heightMm = takes(rowsHeight(rows));
   return {
     words,
@@ -221,7 +224,8 @@ function onTwoPages(words: ItemWords, views: readonly Drawing[], pageMm: number)
 
 /**
  * An item on a page of its own. Its materials stand below the drawings, or, where the drawings gain by it, below the words. Where that
- * leaves drawings too small to work from, the last of them stand over the whole width below; where that does not do, it takes two pages.
+ * leaves drawings too small to work from, the last of them stand over the whole width below; where that does not do, it takes two pages, if
+ * they are larger there than on one that the first row may fill.
  */
 export function pageLayout(
   words: ItemWords,
@@ -239,6 +243,8 @@ export function pageLayout(
   );
   const legible = wide.find((each) => smallestOf(each) <= LEAST_LEGIBLE);
   if (legible) return legible;
+  const tall = onOnePage(words, views, pageMm, WORDS_SLACK, TALLEST_FIRST);
+  const best = smallestOf(tall) < smallestOf(one) ? tall : one;
   const two = onTwoPages(words, views, pageMm);
-  return smallestOf(two) < smallestOf(one) ? two : one;
+  return smallestOf(two) < smallestOf(best) ? two : best;
 }
