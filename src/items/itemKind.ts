@@ -126,6 +126,8 @@ export interface ItemContext {
     readonly width: Length;
     readonly perimeter: Length;
   } | null;
+  /** Whether another item papers the ceiling, which then is not painted. */
+  readonly isCeilingPapered: boolean;
   /**
    * The wall runs that `on` names, in the room's order, with what is papered taken out for paint; `woodwork` names every wall
    * whole, papered or not, since the skirting runs on. An empty list where `on` names a wall that is not there; null where the

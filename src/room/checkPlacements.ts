@@ -164,7 +164,7 @@ function saysTouches(item: ItemRecord, other: ItemRecord, room: RoomRecord): boo
   );
 }
 
-/** Two papers, or two paints, on the same stretch of wall. */
+/** Two papers, or two paints, on the same stretch of wall, or on the ceiling. */
 function coveredTwice(placed: PlacedRoom): Diagnostic[] {
   const { covers, room } = placed;
   return covers.flatMap((cover, n) => {
@@ -176,6 +176,7 @@ function coveredTwice(placed: PlacedRoom): Diagnostic[] {
 }
 
 function meets(a: Cover, b: Cover): boolean {
+  if (a.onCeiling && b.onCeiling) return true;
   return a.faces.some((one) =>
     b.faces.some(
       (two) => faceKey(one) === faceKey(two) && gapOf(faceRect(one), faceRect(two)) < -SLACK_MM,

@@ -17,12 +17,13 @@ type On =
       readonly breast?: "face" | "face-and-sides";
     };
 
-/** An item that covers walls, paper or paint, and the face rectangles that it covers before anything is taken out. */
+/** An item that covers walls or the ceiling, paper or paint, and the face rectangles that it covers before anything is taken out. */
 export interface Cover {
   readonly item: string;
   /** Paper lies over paint: what has a cloth is hung, what has a colour is painted. */
   readonly what: "paper" | "paint";
   readonly faces: readonly FaceRect[];
+  readonly onCeiling: boolean;
 }
 
 /**
@@ -50,7 +51,7 @@ export function facesOn(on: unknown, walls: readonly Wall[], height: Length): Fa
   return faces.flatMap((face) => clipFace(face, from, to) ?? []);
 }
 
-/** True for an item that covers walls: it has `on` and a cloth or a colour. */
+/** True for an item that covers walls or the ceiling: it has `on` and a cloth or a colour. */
 export function isCover(item: ItemRecord): boolean {
   const fields = commonFields(item);
   return fields.on !== undefined && (fields.cloth !== undefined || fields.colour !== undefined);
@@ -69,6 +70,7 @@ export function coversOf(
       item: item.id,
       what: fields.cloth === undefined ? "paint" : "paper",
       faces: own ? facesOn(fields.on, walls, height ? Length.min(own, height) : own) : [],
+      onCeiling: fields.on === "ceiling",
     };
   });
 }

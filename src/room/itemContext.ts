@@ -59,6 +59,9 @@ export function itemContext(input: ContextInput): RecordingContext {
     window: plan.placements.get(item.id)?.window ?? null,
     roomHeight: plan.height,
     floor: plan.floor,
+    isCeilingPapered: plan.covers.some(
+      (cover) => cover.onCeiling && cover.what === "paper" && cover.item !== item.id,
+    ),
     runs: (on) => runsFor(plan, item, on),
     length: (name) => {
       const { value } = look(name);

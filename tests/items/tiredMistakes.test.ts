@@ -3,6 +3,8 @@ import { cushionKind } from "../../src/items/cushion/kind.ts";
 import type { ItemKind, Made } from "../../src/items/itemKind.ts";
 import { ITEM_KINDS } from "../../src/items/kinds.ts";
 import { lampshadeKind } from "../../src/items/lampshade/kind.ts";
+import { tiebackKind } from "../../src/items/tieback/kind.ts";
+import { armchairKind } from "../../src/items/upholstery/armchair/kind.ts";
 import { headboardKind } from "../../src/items/upholstery/headboard/kind.ts";
 import { kindHint } from "../../src/records/reading/kindCalled.ts";
 import { cloth, coverlet, runner, tablecloth } from "./bedTableMade.ts";
@@ -33,6 +35,39 @@ test("a headboard whose depth and height have changed places is stopped at its s
     ],
   ]);
   expect(told(headboardKind as never, { ...board, size: '62" x 3" x 30"' })).toEqual([]);
+});
+
+test("a strip of skirt or boxing that is higher than wide is asked about at its size", () => {
+  const chair = (piece: string, size: string) =>
+    told(armchairKind as never, {
+      armchair: "Club",
+      size: '31" x 34" x 36"',
+      pieces: [{ piece, size }],
+    }).filter(([, code]) => code === "strip-higher-than-wide");
+  expect(chair("skirt", '7" x 24"')).toEqual([
+    [
+      "warning",
+      "strip-higher-than-wide",
+      "pieces.0.size",
+      "The skirt is written 7″ wide and 24″ high: a strip that runs along the thing is wider than high.",
+    ],
+  ]);
+  expect(chair("boxing", '4" x 48"')).toHaveLength(1);
+  expect(chair("skirt", '24" x 7"')).toEqual([]);
+  expect(chair("inside-back", '20" x 28"')).toEqual([]);
+});
+
+test("a shaped tie-back deeper at its ends than in its middle is asked about", () => {
+  const tie = { tieback: "Left", length: '26"' };
+  expect(told(tiebackKind as never, { ...tie, depth: '3"', "end-depth": '5"' })).toEqual([
+    [
+      "warning",
+      "tieback-deep-at-ends",
+      "end-depth",
+      "The tie-back is 5″ deep at its ends and only 3″ in its middle.",
+    ],
+  ]);
+  expect(told(tiebackKind as never, { ...tie, depth: '5"', "end-depth": '3"' })).toEqual([]);
 });
 
 test("a bolster thicker than it is long is asked about at its size", () => {

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { runsFor } from "../../src/room/roomPlan.ts";
-import { roomOf } from "./roomOf.ts";
+import { codesOf, roomOf } from "./roomOf.ts";
 
 const PAPER = { cloths: { fern: `cloth: Fern\nroll: { width: 53 cm, length: 10.05 m }` } };
 const WALLS = `
@@ -96,4 +96,24 @@ test("a part beyond its wall, and a breast that is not there, are errors at the 
     code: "breast-unknown",
     keyPath: "items[1].on.breast",
   });
+});
+
+test("a papered ceiling is left out of the paint, and two papers on one ceiling are told", () => {
+  const ceiling = `${WALLS}  - paint: Ceiling\n    on: ceiling\n    colour: "#ffffff"\n`;
+  const stars = "  - wallpaper: Stars\n    on: ceiling\n    cloth: fern\n";
+  const painted = (text: string) => {
+    const room = roomOf(text, PAPER);
+    const made = room.items[1]?.made;
+    return { room, area: room.items[1]?.seen[0]?.areaMm2, asked: made?.questions.join(" ") ?? "" };
+  };
+  const bare = painted(ceiling);
+  expect(bare.area).toBe(20e6);
+  expect(bare.asked).not.toContain("papered");
+  const covered = painted(ceiling + stars);
+  expect(covered.area ?? 0).toBe(0);
+  expect(covered.asked).toContain("The ceiling is papered: nothing is left to paint.");
+  expect(codesOf(covered.room)).not.toContain("same-place");
+  expect(codesOf(painted(ceiling + stars + stars.replace("Stars", "Moons")).room)).toContain(
+    "same-place",
+  );
 });

@@ -50,6 +50,10 @@ export function toPaint(fields: PaintFields, context: ItemContext, notes: Notes)
 
 function ceilingArea(context: ItemContext, notes: Notes): Area | null {
   const { floor, units } = context;
+  if (context.isCeilingPapered) {
+    notes.questions.push("The ceiling is papered: nothing is left to paint.");
+    return new Fraction(0);
+  }
   if (!floor) {
     noRoom("The room has neither floor nor walls, so its ceiling has no size.", context, notes);
     return null;

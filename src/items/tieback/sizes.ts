@@ -38,7 +38,28 @@ export function tiebackSizes(
   if (!shaped) saysNothing(fields, context, notes);
   const lowerRise = sag.plus(depth).minus(endDepth);
   const sizes: TiebackSizes = { shape, length, depth, endDepth, sag, lowerRise };
-  return shaped && impossible(sizes, fields, context, notes) ? null : sizes;
+  if (shaped && impossible(sizes, fields, context, notes)) return null;
+  if (shaped) deepAtEnds(sizes, context, notes);
+  return sizes;
+}
+
+/** Its ends are deeper than its middle: the two have changed places. A shaped tie-back narrows to its rings (common practice, no source). */
+function deepAtEnds({ depth, endDepth }: TiebackSizes, context: ItemContext, notes: Notes): void {
+  if (!endDepth.isMoreThan(depth)) return;
+  const p = (l: Length) => printLength(l, context.units);
+  notes.diagnostics.push(
+    diagnostic(
+      context.place(["end-depth"]),
+      "tieback-deep-at-ends",
+      `The tie-back is ${p(endDepth)} deep at its ends and only ${p(depth)} in its middle.`,
+      {
+        severity: "warning",
+        actual: p(endDepth),
+        expected: `${p(depth)} or less`,
+        hint: "A shaped tie-back narrows towards its rings: look whether depth and end-depth have changed places.",
+      },
+    ),
+  );
 }
 
 /** It hangs at a window, and nobody says which curtains it holds. */

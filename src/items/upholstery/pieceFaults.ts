@@ -6,7 +6,7 @@ import { motifPlaceWords } from "../common/motifPlaceWords.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import type { CoverPiece } from "./coverPiece.ts";
 import type { CoverJob, PieceEntry } from "./job.ts";
-import { pieceWords } from "./pieceTable.ts";
+import { isStrip, pieceWords } from "./pieceTable.ts";
 
 /** A piece on its cloth, as it is written and as it is cut. */
 interface OnCloth {
@@ -29,7 +29,7 @@ export function pieceFaults(
   const facts = context.cloth(piece.cloth);
   if (facts === null) return [];
   const on: OnCloth = { entry, piece, facts, added, context };
-  const found = [...notCentred(on, job.railroad), ...notTurned(on)];
+  const found = [...notCentred(on, job.railroad), ...notTurned(on), ...stripOnEnd(on)];
   const usable = facts.usableWidth;
   if (!usable) return found;
   return [
@@ -76,6 +76,26 @@ function notTurned({ entry, piece, context }: OnCloth): Diagnostic[] {
         actual: "yes",
         expected: "no",
         hint: "Take may-turn out, or write centred: no.",
+      },
+    ),
+  ];
+}
+
+/** A skirt or boxing higher than it is wide: its two measures have changed places, and its pattern would lie on its side. */
+function stripOnEnd({ entry, piece, context }: OnCloth): Diagnostic[] {
+  const [wide, high] = piece.finished;
+  if (!isStrip(piece.piece) || !high.isMoreThan(wide)) return [];
+  const p = (l: Length) => printLength(l, context.units);
+  return [
+    diagnostic(
+      context.place([...entry.keyPath, entry.sizeKey]),
+      "strip-higher-than-wide",
+      `The ${pieceWords(piece.piece)} is written ${p(wide)} wide and ${p(high)} high: a strip that runs along the thing is wider than high.`,
+      {
+        severity: "warning",
+        actual: `${p(wide)} x ${p(high)}`,
+        expected: `${p(high)} x ${p(wide)}`,
+        hint: "Write its width first, along the thing, then its height.",
       },
     ),
   ];

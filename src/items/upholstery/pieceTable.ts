@@ -10,6 +10,8 @@ export interface PieceRule {
   readonly sewn?: true;
   /** Nobody sees it in a room: under a cushion, or against the wall. */
   readonly hidden?: true;
+  /** A strip that runs along the thing: always wider than it is high. */
+  readonly strip?: true;
   /** Edges that tuck in under a loose cover (common practice, no source). */
   readonly tucks?: Tucks;
 }
@@ -33,20 +35,20 @@ export const PIECE_RULES = {
   "front-border": { column: true },
   "cushion-top": { column: true, sewn: true },
   "cushion-bottom": { column: true, sewn: true, hidden: true },
-  boxing: { column: true, sewn: true },
+  boxing: { column: true, sewn: true, strip: true },
   "back-cushion-front": { column: true, sewn: true },
   "back-cushion-back": { sewn: true, hidden: true },
-  "back-boxing": { sewn: true },
+  "back-boxing": { sewn: true, strip: true },
   "wing-inside": { pair: true },
   "wing-outside": { pair: true },
-  skirt: { round: "skirt" },
+  skirt: { round: "skirt", strip: true },
   top: { column: true },
   front: { column: true, round: "sides" },
   back: { hidden: true, round: "sides" },
   side: { pair: true, round: "sides" },
-  "boxing-front": { column: true, sewn: true },
-  "boxing-side": { pair: true, sewn: true },
-  "boxing-back": { sewn: true, hidden: true },
+  "boxing-front": { column: true, sewn: true, strip: true },
+  "boxing-side": { pair: true, sewn: true, strip: true },
+  "boxing-back": { sewn: true, hidden: true, strip: true },
   face: { column: true },
   panel: { column: true, sewn: true },
   "border-top": {},
@@ -61,6 +63,7 @@ export const isPaired = (piece: PieceName): boolean => rule(piece).pair === true
 /** The name shared by pieces that go round one thing and meet at its corners; null for all others. */
 export const roundOf = (piece: PieceName): string | null => rule(piece).round ?? null;
 export const isSewn = (piece: PieceName): boolean => rule(piece).sewn === true;
+export const isStrip = (piece: PieceName): boolean => rule(piece).strip === true;
 export const isHidden = (piece: PieceName): boolean => rule(piece).hidden === true;
 /** Null for a piece that does not tuck in. */
 export const tucksOf = (piece: PieceName): Tucks | null => rule(piece).tucks ?? null;
