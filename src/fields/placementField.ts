@@ -4,6 +4,10 @@ import { refField, wordField } from "./plainFields.ts";
 
 export const COMPASS = ["north", "east", "south", "west"] as const;
 
+/** The sides of a bed at which something hangs; left and right as one looks at it from its foot. */
+export const BED_SIDES = ["head", "foot", "left", "right"] as const;
+export type BedSide = (typeof BED_SIDES)[number];
+
 /**
  * Where an item is: a window by its name; on a wall, from its left end as seen from inside, its foot at `height`; on the floor,
  * from the west and the north wall to the item's middle; or on another item or object.
@@ -36,6 +40,10 @@ export function placementField() {
       on: refField("an item").meta({
         description:
           "the item or object that it lies on; where there are several, its pieces are dealt out over them",
+      }),
+      side: wordField(BED_SIDES).optional().meta({
+        description:
+          "of curtains, a valance or a pelmet that hang on a bed: at which of its sides, left and right as one looks at it from its foot",
       }),
     }),
   ]);

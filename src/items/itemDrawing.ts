@@ -9,8 +9,15 @@ export interface DrawingContext {
   readonly language: "en-US" | "en-GB";
   readonly cloth: (id: string) => ClothFacts | null;
   readonly object: (id: string) => ObjectFacts | null;
-  /** How other items of the room change its look: a lamp whose shade is an item of its own, curtains that tie-backs hold. */
-  readonly look?: { readonly bare?: boolean; readonly heldAboveFloorMm?: number };
+  /**
+   * How other items of the room change its look: a lamp whose shade is an item of its own, curtains that tie-backs hold, or that hang
+   * drawn together behind a bed.
+   */
+  readonly look?: {
+    readonly bare?: boolean;
+    readonly heldAboveFloorMm?: number;
+    readonly drawnTogether?: boolean;
+  };
 }
 
 /** One heading of the words column of a specification sheet, with its short lines. */

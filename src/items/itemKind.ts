@@ -3,6 +3,7 @@ import type { z } from "zod";
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
 import type { AllowanceTable } from "../fields/allowance.ts";
 import type { PaintPrice } from "../fields/paintPriceField.ts";
+import type { BedSide } from "../fields/placementField.ts";
 import type { Length } from "../units/length.ts";
 import type { UnitSystem } from "../units/printLength.ts";
 
@@ -119,6 +120,8 @@ export interface ItemContext {
   readonly host: ObjectFacts | null;
   /** The window that it hangs at, or null. */
   readonly window: WindowFacts | null;
+  /** The piece that it hangs on instead, as hangings do on a bed; null where it hangs on a wall. */
+  readonly hangsOn: HangsOn | null;
   readonly roomHeight: Length | null;
   /** The floor's length and width, or null without floor or walls. */
   readonly floor: {
@@ -139,6 +142,14 @@ export interface ItemContext {
   readonly ratio: (allowance: string) => Fraction;
   readonly count: (allowance: string) => number;
   readonly place: (keyPath: readonly (string | number)[]) => Place;
+}
+
+/** A piece that carries hangings on its posts or its tester. */
+export interface HangsOn {
+  /** Its title. */
+  readonly title: string;
+  /** The side at which they hang; null where that is not said. */
+  readonly side: BedSide | null;
 }
 
 /** How a piece must lie across the cloth. */

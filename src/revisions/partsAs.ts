@@ -54,7 +54,7 @@ function isMap(value: unknown): value is Readonly<Record<string, unknown>> {
 function placeText(at: Placement, units: UnitSystem, names: PartNames): string {
   const p = (length: Length): string => printMeasured(length, units);
   if (typeof at === "string") return `at ${at}`;
-  if ("on" in at) return `on ${names.thing(at.on)}`;
+  if ("on" in at) return `on ${names.thing(at.on)}${at.side ? `, ${at.side}` : ""}`;
   if ("floor" in at) {
     const [west, north] = at.floor as [Length, Length];
     const facing = at.facing ? [`facing ${at.facing}`] : [];

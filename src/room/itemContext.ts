@@ -4,6 +4,7 @@ import type { ItemRecord, StudioRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import { type AllowanceSources, lookUpAllowance, type UsedAllowance } from "./allowances.ts";
 import { commonFields } from "./commonFields.ts";
+import { hangsOn } from "./hangsOn.ts";
 import { type RoomPlan, runsFor } from "./roomPlan.ts";
 
 export interface ContextInput {
@@ -57,6 +58,7 @@ export function itemContext(input: ContextInput): RecordingContext {
         }
       : null,
     window: plan.placements.get(item.id)?.window ?? null,
+    hangsOn: hangsOn(item, plan, (id) => input.object(id)?.name ?? null),
     roomHeight: plan.height,
     floor: plan.floor,
     isCeilingPapered: plan.covers.some(

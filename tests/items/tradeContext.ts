@@ -93,6 +93,7 @@ export function contextFor(table: AllowanceTable, ask: ContextAsk = {}): ItemCon
     window: null,
     roomHeight: null,
     floor: ask.floor ?? null,
+    hangsOn: null,
     isCeilingPapered: false,
     runs: () => (ask.runs === undefined ? null : ask.runs),
     length: (name) => length(text(name)),

@@ -3,6 +3,7 @@ import type { LampshadeMade } from "../../items/lampshade/pieces.ts";
 import type { ItemData, RoomData } from "../projectData.ts";
 import { cushionsOn, LIES_ON_SEAT, seatHeight } from "./cushionsOn.ts";
 import { itemsOn, lookOf, tiebacksRound } from "./hangOn.ts";
+import { hungRound } from "./hungRound.ts";
 import { elevationOf, factsOf, named } from "./itemView.ts";
 import type { StandingItem } from "./standingItem.ts";
 
@@ -140,7 +141,7 @@ function topOf(host: StandingItem): number {
   return facts?.shape === "table" || facts?.shape === "chest" ? host.height : seatHeight(host);
 }
 
-/** What a host carries and wears: cushions and pads on its seat, covers and skirts over it, lamps on its top with their shades, tie-backs. */
+/** What a host carries and wears: cushions and pads on its seat, covers and skirts over it, lamps on its top with their shades, tie-backs, the hangings of a bed. */
 export function carriedBy(
   room: RoomData,
   host: StandingItem,
@@ -153,10 +154,12 @@ export function carriedBy(
       (i.kind.kind === "cushion" || LIES_ON_SEAT.has(i.kind.kind)),
   );
   const standing = standingOn(room, host, context);
+  const hung = hungRound(room, host, context, wallHeight);
   return [
     ...(soft.length > 0 ? cushionsOn(host, soft, context, wallHeight) : []),
     ...lyingOver(room, host, context, wallHeight),
     ...standing,
-    ...[host, ...standing].flatMap((lamp) => hangingOn(room, lamp, context, wallHeight)),
+    ...hung,
+    ...[host, ...standing, ...hung].flatMap((lamp) => hangingOn(room, lamp, context, wallHeight)),
   ];
 }

@@ -7,6 +7,7 @@ import type { RoomData } from "../projectData.ts";
 import { roomOfCopy } from "./copyOf.ts";
 import { filledParts } from "./filledParts.ts";
 import { standingPlaces } from "./freePieces.ts";
+import { hungInPlan } from "./hungInPlan.ts";
 import { lyingInPlan, planOf, standingInPlan } from "./lyingInPlan.ts";
 import type { Box, PlanPiece } from "./planNames.ts";
 
@@ -231,7 +232,8 @@ export function floorPlanShapes(room: RoomData, context: DrawingContext): FloorP
       turnDeg: turn,
       children: [{ shape: "group", x: -width / 2, y: -depth / 2, children }],
     });
-    shapes.push(placed([...drawing.shapes, ...lyingInPlan(own, item, size, context)]));
+    const lying = lyingInPlan(own, item, size, context);
+    shapes.push(placed([...drawing.shapes, ...lying, ...hungInPlan(own, item, size, context)]));
     for (const each of standingInPlan(own, item, size, context)) {
       const stands = placed([each]);
       shapes.push(stands);

@@ -6,6 +6,7 @@ import { carriedBy, LYING } from "./carried.ts";
 import { roomOfCopy } from "./copyOf.ts";
 import { type PieceBefore, piecesBefore, type SeenBox, standingPlaces } from "./freePieces.ts";
 import { lookOf } from "./hangOn.ts";
+import { HUNG_ROUND } from "./hungRound.ts";
 import { elevationOf, factsOf, named, viewOf } from "./itemView.ts";
 import type { StandingItem } from "./standingItem.ts";
 
@@ -215,7 +216,9 @@ export function freeRow(
     );
   const isClothed = (id: string): boolean =>
     room.items.some(
-      (i) => room.plan.placements.get(i.record.id)?.on === id && LYING.includes(i.kind.kind),
+      (i) =>
+        room.plan.placements.get(i.record.id)?.on === id &&
+        (LYING.includes(i.kind.kind) || HUNG_ROUND.includes(i.kind.kind)),
     );
   const free = room.items.flatMap((item) => {
     const placed = room.plan.placements.get(item.record.id);

@@ -2,6 +2,8 @@ import { capital } from "../../units/capital.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, printMeasured, printSize, type UnitSystem } from "../../units/printLength.ts";
 import type { FittingContext, FittingMark, SheetCheck } from "../itemDrawing.ts";
+import type { HangsOn } from "../itemKind.ts";
+import { FRAME_CHECKS } from "./hangsOnWords.ts";
 import { blankUnit, hardwareLines, linesOf } from "./sheetWords.ts";
 
 type Hardware = Parameters<typeof hardwareLines>[0];
@@ -101,10 +103,15 @@ export function hemLine(hem: Length, { window, units }: FittingContext): string 
   return `Its hem ${p(hem)} above the floor, ${by} ${sill.isNegative() ? "below" : "above"} the sill.`;
 }
 
-/** What is looked at of all that is fixed to a wall; the height is written in. */
-export function fixingChecks(what: string, context: FittingContext): SheetCheck[] {
+/** What is looked at of all that is fixed to a wall, or to a piece that carries it; the height is written in. */
+export function fixingChecks(
+  what: string,
+  context: FittingContext,
+  hangsOn: HangsOn | null = null,
+): SheetCheck[] {
+  const first = hangsOn ? FRAME_CHECKS : ["Wall looked at, fixings chosen and rated by the fitter"];
   return [
-    { text: "Wall looked at, fixings chosen and rated by the fitter", blank: null },
+    ...first.map((text) => ({ text, blank: null })),
     { text: "Fixed and level", blank: null },
     { text: `${capital(what)} above the floor; measured`, blank: blankUnit(context.units) },
   ];

@@ -73,7 +73,7 @@ export function atDoor(
 /**
  * Coverage = pole + 2 returns + overlap; flat = coverage × fullness + side hems, or with `returns-in-fullness` 0 the returns added
  * flat. Eyelets, tabs and slots run on the pole itself, s-folds on
- * a track, and curtains inside a recess between its walls: neither returns unless it is written.
+ * a track, curtains inside a recess between its walls, and round a bed there is none: they return only where it is written.
  */
 export function coverageOf(
   fields: CurtainsFields,
@@ -88,7 +88,7 @@ export function coverageOf(
   const flush = ["eyelet", "tab", "slot", "s-fold"].includes(fields.heading);
   const returnEach =
     fields.return ??
-    (flush || fields.mount === "inside" || door === "rising"
+    (flush || fields.mount === "inside" || door === "rising" || context.hangsOn
       ? Length.zero
       : context.length("return"));
   const overlap =

@@ -3,10 +3,14 @@ import type { Drawing } from "../../drawing/shape.ts";
 import type { ItemDrawing } from "../itemDrawing.ts";
 import { curtainsElevation } from "./elevation.ts";
 import { curtainsFitting } from "./fitting.ts";
+import { curtainsFromEnd } from "./fromEnd.ts";
 import type { CurtainsMade } from "./pieces.ts";
 import type { CurtainsFields } from "./schema.ts";
 import { curtainsSheet } from "./sheet.ts";
 import { curtainsWorkshop } from "./workshop.ts";
+
+/** From above, so much room before the line of the pole, where the waves have their middle. */
+export const BEFORE_POLE_MM = 45;
 
 /** From above: a small wave at each stack, the wall at the box's upper edge. */
 function planView(fields: CurtainsFields, made: CurtainsMade): Drawing | null {
@@ -21,7 +25,7 @@ function planView(fields: CurtainsFields, made: CurtainsMade): Drawing | null {
       : [plan.coverage.hangs === "left" ? 0 : pole - stack];
   return {
     widthMm: pole,
-    heightMm: back + 45,
+    heightMm: back + BEFORE_POLE_MM,
     shapes: lefts.map((left) => {
       const waves = Math.max(2, Math.round(stack / 60));
       const steps = waves * 10;
@@ -41,6 +45,7 @@ function planView(fields: CurtainsFields, made: CurtainsMade): Drawing | null {
 export const curtainsDrawing: ItemDrawing<CurtainsFields, CurtainsMade> = {
   kind: "curtains",
   elevation: curtainsElevation,
+  side: curtainsFromEnd,
   plan: planView,
   workshop: curtainsWorkshop,
   sheet: curtainsSheet,

@@ -68,7 +68,7 @@ export function curtainsFrame(plan: CurtainsPlan, above = 0): CurtainsFrame {
   };
 }
 
-/** Curtains drawn back at their stack, in folds, as they are seen by day; the box's foot is the hem. */
+/** Curtains drawn back at their stack, in folds, as they are seen by day, or drawn together; the box's foot is the hem. */
 export function curtainsElevation(
   fields: CurtainsFields,
   made: CurtainsMade,
@@ -78,10 +78,10 @@ export function curtainsElevation(
   if (plan === null) return null;
   const frame = curtainsFrame(plan);
   const inside = onTrack(fields);
-  const stack = Math.min(
-    plan.stackEach.toMm(),
-    (frame.right - frame.left) / plan.coverage.curtains,
-  );
+  const together = context.look?.drawnTogether === true;
+  const whole = (frame.right - frame.left) / plan.coverage.curtains;
+  const stack = together ? whole : Math.min(plan.stackEach.toMm(), whole);
+  const fullness = together ? plan.fullnessReached.valueOf() : SEEN_FULLNESS;
   const lefts =
     plan.coverage.hangs === "pair"
       ? [frame.left, frame.right - stack]
@@ -92,7 +92,8 @@ export function curtainsElevation(
   const shapes: Shape[] = [...hardware];
   const held = context.look?.heldAboveFloorMm;
   const waistY = held === undefined ? null : frame.hemY + plan.hung.hemHeight.toMm() - held;
-  for (const left of lefts) shapes.push(...drawnBack(plan, frame, left, stack, inside, waistY));
+  const place = { frame, width: stack, fullness, inside, waistY };
+  for (const left of lefts) shapes.push(...curtain(plan, left, place));
   const drop = printLength(plan.hung.drop, context.units);
   const word = plan.coverage.curtains === 2 ? "A pair of curtains" : "One curtain";
   return {
@@ -101,18 +102,21 @@ export function curtainsElevation(
     shapes,
     dimensions: [],
     title: fields.curtains,
-    description: `${word} of ${plan.cloth.name}, drawn back, ${drop} long.`,
+    description: `${word} of ${plan.cloth.name}, drawn ${together ? "together" : "back"}, ${drop} long.`,
   };
 }
 
-function drawnBack(
-  plan: CurtainsPlan,
-  frame: CurtainsFrame,
-  left: number,
-  width: number,
-  inside: boolean,
-  waistY: number | null,
-): Shape[] {
+/** How the curtains of one elevation are drawn: millimetres; `waistY` is where a tie-back holds them. */
+interface CurtainPlace {
+  readonly frame: CurtainsFrame;
+  readonly width: number;
+  readonly fullness: number;
+  readonly inside: boolean;
+  readonly waistY: number | null;
+}
+
+function curtain(plan: CurtainsPlan, left: number, place: CurtainPlace): Shape[] {
+  const { frame, width, inside, waistY } = place;
   const { heading } = plan;
   const depth = heading.depth.toMm();
   const wanted =
@@ -126,7 +130,7 @@ function drawnBack(
             ? heading.tabs
             : Math.round(width / 90);
   const folds = Math.max(2, Math.min(Math.ceil(wanted), Math.floor(width / LEAST_PITCH)));
-  const flatWidth = width * SEEN_FULLNESS;
+  const flatWidth = width * place.fullness;
   const { repeat } = plan.cloth;
   const up = repeat?.up.toMm() ?? 0;
   const lowest = plan.lowestMotif?.toMm() ?? up / 2;

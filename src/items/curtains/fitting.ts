@@ -12,6 +12,7 @@ import {
   openingLines,
   overOpening,
 } from "../common/fittingWords.ts";
+import { hangsOnWords } from "../common/hangsOnWords.ts";
 import { blankUnit, filledGroups, linesOf, weightUnit } from "../common/sheetWords.ts";
 import type { FittingContext, FittingLine, SheetCheck } from "../itemDrawing.ts";
 import { onTrack } from "./onTrack.ts";
@@ -40,7 +41,8 @@ export function curtainsFitting(
   const p = (length: Length) => printLength(length, units);
   const rail = railOf(fields);
   const { pole, poleHeight } = plan.hung;
-  const across = acrossOf(pole, context);
+  const { hangsOn } = plan;
+  const across = hangsOn ? null : acrossOf(pole, context);
   const length = fields.pole ? printMeasured(fields.pole, units) : p(pole);
   const ends = rail === "pole" ? " between its finials" : "";
   const height = poleHeight
@@ -58,6 +60,7 @@ export function curtainsFitting(
             : mountLine(fields.mount === "inside", context),
         ]),
       },
+      { heading: "Piece", lines: hangsOn ? [`On ${hangsOnWords(hangsOn)}.`] : [] },
       {
         heading: capital(rail),
         lines: linesOf([
@@ -65,8 +68,8 @@ export function curtainsFitting(
           ...acrossLines(across, context),
           height,
           plan.coverage.returnEach.isZero()
-            ? "No return to the wall."
-            : `Returns ${p(plan.coverage.returnEach)} to the wall at each end.`,
+            ? !hangsOn && "No return to the wall."
+            : `Returns ${p(plan.coverage.returnEach)}${hangsOn ? "" : " to the wall"} at each end.`,
         ]),
       },
       { heading: "What hangs", lines: hangingLines(fields, plan, context) },
@@ -74,7 +77,7 @@ export function curtainsFitting(
         heading: "Comes with it",
         lines: comesLines(
           fields.hardware,
-          `No ${rail} is on the order: what is there is used, or ask who brings it.`,
+          `No ${rail} is on the order: ${hangsOn ? "the bed's own" : "what is there"} is used, or ask who brings it.`,
         ),
       },
     ]),
@@ -86,9 +89,9 @@ export function curtainsFitting(
         : !fields["pole-height"] &&
           `The height of the ${rail} is not said: ${p(poleHeight)} is assumed.`,
       across?.left.isNegative() && `The ${rail} is longer than the wall lets it be there.`,
-      across === null && `Where on the wall is the ${rail}?`,
+      across === null && !hangsOn && `Where on the wall is the ${rail}?`,
     ]),
-    mark: markOf("pole", poleHeight, across),
+    mark: hangsOn ? null : markOf("pole", poleHeight, across),
   };
 }
 
@@ -111,7 +114,7 @@ function hangingLines(
     hemLine(hung.hemHeight, context),
     "hooks" in plan.heading && `${plan.heading.hooks * many} hooks in all.`,
     plan.heading.heading === "s-fold" && `${plan.heading.carriers * many} carriers in all.`,
-    stackLine(fields, plan, context),
+    plan.hangsOn?.side === "head" ? "Drawn together." : stackLine(fields, plan, context),
   ]);
 }
 
@@ -138,7 +141,7 @@ function checksOf(rail: string, plan: CurtainsPlan, context: FittingContext): Sh
       ? "Clear of the floor, all along"
       : "Hem above the floor, all along";
   return [
-    ...fixingChecks(rail === "track" ? "track" : `${rail}'s middle`, context),
+    ...fixingChecks(rail === "track" ? "track" : `${rail}'s middle`, context, plan.hangsOn),
     { text: "Weighed before fixings are chosen", blank: weightUnit(context.units) },
     { text: `${hem}; measured`, blank },
     { text: "Draws freely, hangs square, folds dressed; clear of heaters", blank: null },

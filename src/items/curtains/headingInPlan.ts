@@ -49,7 +49,7 @@ export function headingInPlan(plan: CurtainsPlan, context: DrawingContext): Draw
     x: 0,
     y: back + FOLD_DEPTH + 10,
     dyPaper: 4,
-    text: "wall at the top",
+    text: `${plan.hangsOn ? "bed" : "wall"} at the top`,
     anchor: "start",
   });
   const dimensions: Dimension[] = [];
@@ -83,7 +83,7 @@ export function headingInPlan(plan: CurtainsPlan, context: DrawingContext): Draw
     title: "Heading from above",
     description: returnEach.isZero()
       ? "The heading has no return."
-      : `The heading returns ${p(returnEach)} to the wall at each side.`,
+      : `The heading returns ${p(returnEach)} at each side.`,
   };
 }
 

@@ -6,7 +6,7 @@ import { clothWidth } from "../common/join/clothWidth.ts";
 import { matchedTurning } from "../common/join/matchedTurning.ts";
 import type { HandbookCut } from "../common/join/selvedgeMatch.ts";
 import type { Notes } from "../common/notes.ts";
-import type { ClothFacts, ItemContext } from "../itemKind.ts";
+import type { ClothFacts, HangsOn, ItemContext } from "../itemKind.ts";
 import { type Coverage, coverageOf } from "./coverage.ts";
 import { curtainWidths, type FaceCloth } from "./curtainWidths.ts";
 import { type PlainCut, plainCut } from "./cutLength.ts";
@@ -23,6 +23,7 @@ import { areTabsAlike, tabRows } from "./tabs.ts";
 /** Every size that the drawing and the sheet of curtains need. */
 export interface CurtainsPlan {
   readonly hung: Hung;
+  readonly hangsOn: HangsOn | null;
   readonly coverage: Coverage;
   readonly cloth: ClothFacts;
   readonly usableWidth: Length;
@@ -89,7 +90,8 @@ export function planCurtains(
 
   const lowestMotif = fields["lowest-motif"] ?? null;
   askOfPattern(cloth, repeatUp, lowestMotif, context, notes);
-  if (fields.blackout && coverage.returnEach.isZero())
+  askOfSide(context, notes);
+  if (fields.blackout && coverage.returnEach.isZero() && !context.hangsOn)
     notes.questions.push(
       "These curtains do not return to the wall: light passes at both sides of the blackout. Is that wanted?",
     );
@@ -111,6 +113,7 @@ export function planCurtains(
   );
   return {
     hung,
+    hangsOn: context.hangsOn,
     coverage,
     cloth,
     usableWidth,
@@ -132,6 +135,14 @@ export function planCurtains(
     layers,
     count,
   };
+}
+
+/** Curtains round a bed hang at one of its sides, which decides how they are seen and where they stack. */
+function askOfSide({ hangsOn }: ItemContext, notes: Notes): void {
+  if (hangsOn && hangsOn.side === null)
+    notes.questions.push(
+      `At which side of ${hangsOn.title} do these curtains hang? Write side: head, foot, left or right beside on.`,
+    );
 }
 
 /** Says that a number of pleats is written for a heading that has none to count. */

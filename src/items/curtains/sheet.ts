@@ -1,6 +1,7 @@
 import { capital } from "../../units/capital.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
+import { hangsOnWords } from "../common/hangsOnWords.ts";
 import { repeatWords } from "../common/repeatWords.ts";
 import { blankUnit, filledGroups, hardwareLines, linesOf } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
@@ -44,7 +45,7 @@ export function curtainsSheet(
     },
     { text: "Hem weights sewn into closed pockets", blank: null },
     { text: "Cord or chain, if any: child-safety device fitted", blank: null },
-    { text: "Length checked at the window", blank: null },
+    { text: `Length checked at the ${plan.hangsOn ? "bed" : "window"}`, blank: null },
   ];
   const seams = plan.widthsEach.compare(1) > 0;
   const signs = linesOf([
@@ -90,6 +91,7 @@ function finishedLines(
           : null;
   return linesOf([
     `${what}.`,
+    plan.hangsOn && `On ${hangsOnWords(plan.hangsOn)}.`,
     `Drop ${drop}, from the heading's top to the hem${ends ? `, to the ${ends === "below the sill" ? "wall below the sill" : ends}` : ""}.`,
     `Each ${p(plan.panel.finished)} wide closed${coverage.returnEach.isZero() ? "" : `: return ${p(coverage.returnEach)}`}${coverage.overlap.isZero() ? "" : `, overlap ${p(coverage.curtains === 2 ? coverage.overlap.dividedBy(2) : coverage.overlap)}`}.`,
     `Fullness ${plan.fullnessReached.round(2).toString()}, ${coverage.fullness.toString()} wanted.`,
@@ -141,7 +143,7 @@ function headingLines(plan: CurtainsPlan, p: (length: Length) => string): string
   }
   return [
     `Eyelets, buckram ${depth}: ${heading.eyelets} a curtain, ${p(heading.spacing)} between centres, ${p(heading.edge)} from each edge.`,
-    "Both edges turn to the wall.",
+    `Both edges turn to the ${plan.hangsOn ? "bed" : "wall"}.`,
   ];
 }
 

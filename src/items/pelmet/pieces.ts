@@ -115,7 +115,8 @@ function materialsOf(fields: PelmetFields, plan: PelmetPlan, context: ItemContex
     needs.push(
       boughtLength(`pelmet buckram, ${p(edge.deepest)} deep`, board.span.times(count), units),
     );
-    if (!board.returnEach.isZero())
+    // A bed brings its own tester.
+    if (!board.returnEach.isZero() && !board.hangsOn)
       needs.push(
         boughtEach(
           "pelmet board",

@@ -1,7 +1,9 @@
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured, printSize } from "../../units/printLength.ts";
+import { boardEnds } from "../common/board/boardEnds.ts";
 import { depthAt } from "../common/board/lowerEdge.ts";
 import { clothLines } from "../common/clothLines.ts";
+import { hangsOnWords } from "../common/hangsOnWords.ts";
 import { sidewaysWords } from "../common/join/sideways.ts";
 import { blankUnit, filledGroups, hardwareLines, linesOf } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
@@ -27,12 +29,13 @@ export function pelmetSheet(
     {
       heading: "Finished",
       lines: linesOf([
-        `${plan.count === 1 ? `One ${word}` : `${plan.count} ${word}s`}, front ${fields.board ? printMeasured(fields.board, context.units) : p(board.length)}${board.returnEach.isZero() ? ", between the walls" : `, returns ${p(board.returnEach)}`}.`,
+        `${plan.count === 1 ? `One ${word}` : `${plan.count} ${word}s`}, front ${fields.board ? printMeasured(fields.board, context.units) : p(board.length)}${boardEnds(board, p)}.`,
         edge.line === "straight"
           ? `${p(edge.shortest)} deep, lower edge straight.`
           : edge.line === "arched"
             ? `${p(edge.shortest)} deep in the middle, ${p(edge.deepest)} at the ends and on the returns.`
             : `${p(edge.shortest)} deep between ${edge.arcs} scallops, ${p(edge.deepest)} at their lowest; returns ${p(edge.shortest)}.`,
+        board.hangsOn && `On ${hangsOnWords(board.hangsOn)}.`,
         board.topHeight && `Upper edge ${p(board.topHeight)} above the floor.`,
       ]),
     },
@@ -143,12 +146,14 @@ function cutLines(
 function stiffLines(plan: PelmetPlan, p: (length: Length) => string): string[] {
   const { board, edge } = plan;
   const boardText = board.returnEach.isZero()
-    ? "no top: it stands between the walls"
+    ? `no top: it ${board.hangsOn ? "hangs on the bed" : "stands between the walls"}`
     : `top ${p(board.length)} × ${p(board.returnEach)}`;
   return plan.stiffening === "buckram"
     ? [
         `Pelmet buckram, ${p(board.span)} × ${p(edge.deepest)}, creased at the corners, never joined on the front where its length allows.`,
-        `On a board, ${boardText}, with hook-and-loop tape.`,
+        board.hangsOn
+          ? "On the bed's tester, with hook-and-loop tape."
+          : `On a board, ${boardText}, with hook-and-loop tape.`,
       ]
     : [`Thin board: front ${p(board.length)} × ${p(edge.deepest)}, ${boardText}.`];
 }

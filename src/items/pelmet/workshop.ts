@@ -149,7 +149,7 @@ function fromAbove(plan: PelmetPlan, p: (length: Length) => string): Drawing {
       x: 0,
       y: deep + 60,
       dyPaper: 2,
-      text: "board from above, wall at the top",
+      text: `board from above, ${plan.board.hangsOn ? "the bed's head" : "wall"} at the top`,
       anchor: "start",
     },
   ];

@@ -22,7 +22,7 @@ export function fromAbove(plan: ValancePlan, p: (length: Length) => string): Dra
       x: 0,
       y: deep + out + 50,
       dyPaper: 2,
-      text: "wall at the top",
+      text: board.hangsOn ? "the bed's head at the top" : "wall at the top",
       anchor: "start",
     },
   ];
@@ -59,7 +59,7 @@ export function fromAbove(plan: ValancePlan, p: (length: Length) => string): Dra
           ]
         : [],
     title: "Heading from above",
-    description: `${heading.heading.replace("-", " ")}; the board stands ${p(board.returnEach)} out from the wall.`,
+    description: `${heading.heading.replace("-", " ")}; ${board.hangsOn ? `it goes ${p(board.returnEach)} along each side` : `the board stands ${p(board.returnEach)} out from the wall`}.`,
   };
 }
 

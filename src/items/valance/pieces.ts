@@ -1,6 +1,7 @@
 import Fraction from "fraction.js";
 import { Length } from "../../units/length.ts";
 import { printLength, printSize, type UnitSystem } from "../../units/printLength.ts";
+import type { Board } from "../common/board/boardAtWindow.ts";
 import { layerCuts, layersByHandbook } from "../common/board/boardLayers.ts";
 import { heightFigures, hookTapeNeed, lowerTrimNeeds } from "../common/board/boardNeeds.ts";
 import { boughtEach, boughtLength } from "../common/boughtLength.ts";
@@ -98,16 +99,17 @@ function materialsOf(
   }
   needs.push(
     hookTapeNeed(board, count, units),
-    boughtEach(
-      board.returnEach.isZero() ? "batten" : "board",
-      board.returnEach.isZero()
-        ? ` of ${printLength(board.length, units)}`
-        : ` of ${printSize([board.length, board.returnEach], units)}`,
-      count,
-    ),
+    // A bed brings its own tester.
+    ...(board.hangsOn ? [] : [boardOf(board, count, units)]),
   );
   needs.push(...lowerTrimNeeds(fields.trim, lowerRun(plan, units), count, context));
   return needs;
+}
+
+function boardOf({ length, returnEach }: Board, count: number, units: UnitSystem): MaterialNeed {
+  return returnEach.isZero()
+    ? boughtEach("batten", ` of ${printLength(length, units)}`, count)
+    : boughtEach("board", ` of ${printSize([length, returnEach], units)}`, count);
 }
 
 /** Along the flat lower edge from end to end, curves followed, up to what can be marked. */

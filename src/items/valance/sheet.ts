@@ -1,6 +1,8 @@
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured, printSize } from "../../units/printLength.ts";
+import { boardEnds } from "../common/board/boardEnds.ts";
 import { clothLines } from "../common/clothLines.ts";
+import { hangsOnWords } from "../common/hangsOnWords.ts";
 import { blankUnit, filledGroups, hardwareLines, linesOf } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet, SheetGroup } from "../itemDrawing.ts";
 import { lowerRun, type ValanceMade } from "./pieces.ts";
@@ -24,7 +26,8 @@ export function valanceSheet(
     {
       heading: "Finished",
       lines: linesOf([
-        `${plan.count === 1 ? "One valance" : `${plan.count} valances`}, front ${fields.board ? printMeasured(fields.board, context.units) : p(board.length)}${board.returnEach.isZero() ? ", between the walls" : `, returns ${p(board.returnEach)}`}, ${plan.edge.arcs > 0 ? `${p(plan.edge.shortest)} deep where it is shortest, ${p(plan.edge.deepest)} where it is deepest` : `${p(board.depth)} deep`}.`,
+        `${plan.count === 1 ? "One valance" : `${plan.count} valances`}, front ${fields.board ? printMeasured(fields.board, context.units) : p(board.length)}${boardEnds(board, p)}, ${plan.edge.arcs > 0 ? `${p(plan.edge.shortest)} deep where it is shortest, ${p(plan.edge.deepest)} where it is deepest` : `${p(board.depth)} deep`}.`,
+        board.hangsOn && `On ${hangsOnWords(board.hangsOn)}.`,
         board.topHeight && `Upper edge ${p(board.topHeight)} above the floor.`,
         `Fullness ${plan.fullness.toString()}.`,
       ]),
@@ -74,7 +77,7 @@ export function valanceSheet(
     {
       heading: "Hardware",
       lines: [
-        `On a board ${board.returnEach.isZero() ? p(board.length) : printSize([board.length, board.returnEach], context.units)}, hook-and-loop tape round its front and ends.`,
+        `On ${board.hangsOn ? "the bed's tester" : "a board"} ${board.returnEach.isZero() ? p(board.length) : printSize([board.length, board.returnEach], context.units)}, hook-and-loop tape round its front and ends.`,
         ...hardwareLines(fields.hardware),
       ],
     },
@@ -85,7 +88,7 @@ export function valanceSheet(
     checks: [
       { text: "Cloth checked for flaws; length received", blank },
       ...(matched ? [{ text: "Repeat measured", blank }] : []),
-      { text: "Board measured, front and both returns", blank },
+      { text: `${board.hangsOn ? "Tester" : "Board"} measured, front and both returns`, blank },
       { text: "Lower edge level, pleats even to both corners", blank: null },
     ],
     signs: linesOf([

@@ -2,7 +2,7 @@ import Fraction from "fraction.js";
 import { diagnostic } from "../../../diagnostics/diagnostic.ts";
 import { Length } from "../../../units/length.ts";
 import { printLength, printMeasured } from "../../../units/printLength.ts";
-import type { ItemContext } from "../../itemKind.ts";
+import type { HangsOn, ItemContext } from "../../itemKind.ts";
 import { finestStep } from "../finestStep.ts";
 import type { Notes } from "../notes.ts";
 import type { BoardFields } from "./boardFields.ts";
@@ -10,6 +10,7 @@ import type { BoardFields } from "./boardFields.ts";
 /** A board over a window and the depth of what hangs from it. */
 export interface Board {
   readonly inside: boolean;
+  readonly hangsOn: HangsOn | null;
   /** Its front, end to end. */
   readonly length: Length;
   readonly returnEach: Length;
@@ -38,8 +39,10 @@ export function boardAtWindow(
   const length = boardLength(what, fields, context, notes);
   const depth = boardDepth(what, fields, context, notes);
   if (length === null || depth === null) return null;
-  const returnEach = fields.return ?? (inside ? Length.zero : context.length("return"));
-  if (!fields.return && !inside) {
+  const { hangsOn } = context;
+  const flush = inside || hangsOn !== null;
+  const returnEach = fields.return ?? (flush ? Length.zero : context.length("return"));
+  if (!fields.return && !flush) {
     notes.questions.push(
       `How far does what hangs under the ${what} stand out from the wall? A return of ${p(returnEach)} is assumed; it must clear it.`,
     );
@@ -48,7 +51,7 @@ export function boardAtWindow(
   notes.working.push({
     what: "Span, round the board and both ends",
     sum: returnEach.isZero()
-      ? `${printMeasured(length, units)} board between the walls`
+      ? `${printMeasured(length, units)} board${hangsOn ? "" : " between the walls"}`
       : `${printMeasured(length, units)} board + 2 × ${p(returnEach)} returns`,
     result: p(span),
     rounded: null,
@@ -73,7 +76,7 @@ export function boardAtWindow(
       );
     }
   }
-  return { inside, length, returnEach, span, depth, topHeight };
+  return { inside, hangsOn, length, returnEach, span, depth, topHeight };
 }
 
 function boardLength(

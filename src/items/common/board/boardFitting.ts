@@ -11,6 +11,7 @@ import {
   openingLines,
   overOpening,
 } from "../fittingWords.ts";
+import { hangsOnWords } from "../hangsOnWords.ts";
 import { filledGroups, linesOf, weightUnit } from "../sheetWords.ts";
 import type { Board } from "./boardAtWindow.ts";
 import type { BoardFields } from "./boardFields.ts";
@@ -33,7 +34,8 @@ export function boardFitting(
   context: FittingContext,
 ): FittingLine {
   const p = (length: Length) => printLength(length, context.units);
-  const across = acrossOf(board.length, context);
+  const { hangsOn } = board;
+  const across = hangsOn ? null : acrossOf(board.length, context);
   const length = fields.board ? printMeasured(fields.board, context.units) : p(board.length);
   const foot = board.topHeight?.minus(edge.deepest) ?? null;
   return {
@@ -42,6 +44,7 @@ export function boardFitting(
         heading: "Opening",
         lines: linesOf([...openingLines(context), mountLine(board.inside, context)]),
       },
+      { heading: "Piece", lines: hangsOn ? [`On ${hangsOnWords(hangsOn)}.`] : [] },
       {
         heading: "Board",
         lines: linesOf([
@@ -49,9 +52,11 @@ export function boardFitting(
           ...acrossLines(across, context),
           board.topHeight &&
             `Its top ${p(board.topHeight)} above the floor${overOpening(board.topHeight, context)}.`,
-          board.returnEach.isZero()
-            ? "Between the walls, no returns."
-            : `Stands out ${p(board.returnEach)} from the wall: it must clear all that hangs under it.`,
+          hangsOn
+            ? !board.returnEach.isZero() && `Goes ${p(board.returnEach)} along each side.`
+            : board.returnEach.isZero()
+              ? "Between the walls, no returns."
+              : `Stands out ${p(board.returnEach)} from the wall: it must clear all that hangs under it.`,
         ]),
       },
       {
@@ -63,11 +68,16 @@ export function boardFitting(
       },
       {
         heading: "Comes with it",
-        lines: comesLines(hardware, "No board or brackets are on the order: ask who brings them."),
+        lines: comesLines(
+          hardware,
+          hangsOn
+            ? "Nothing is on the order: it is fixed to the bed's tester."
+            : "No board or brackets are on the order: ask who brings them.",
+        ),
       },
     ]),
     checks: [
-      ...fixingChecks("board's top", context),
+      ...fixingChecks("board's top", context, hangsOn),
       {
         text: "Weighed before fixings are chosen",
         blank: weightUnit(context.units),
@@ -82,9 +92,10 @@ export function boardFitting(
           `The height of the board's top is not said: ${p(board.topHeight)} is assumed.`,
       !fields.return &&
         !board.inside &&
+        !hangsOn &&
         `Its return is not said: ${p(board.returnEach)} is assumed.`,
-      across === null && "Where on the wall is the board?",
+      across === null && !hangsOn && "Where on the wall is the board?",
     ]),
-    mark: markOf("board", board.topHeight, across),
+    mark: hangsOn ? null : markOf("board", board.topHeight, across),
   };
 }

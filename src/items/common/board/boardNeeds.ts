@@ -8,7 +8,7 @@ import type { Board } from "./boardAtWindow.ts";
 /** Hook-and-loop tape along the front and both ends of every board. */
 export function hookTapeNeed(board: Board, count: number, units: UnitSystem): MaterialNeed {
   return boughtLength(
-    "hook-and-loop tape, loop sewn on, hook stapled to the board",
+    `hook-and-loop tape, loop sewn on, hook stapled to the ${board.hangsOn ? "tester" : "board"}`,
     board.span.times(count),
     units,
   );
