@@ -72,7 +72,10 @@ export function ratioField() {
     .meta({ examples: ["2.25"] });
 }
 
-/** A share from 0 to 100 per cent, with or without the sign, exact; the value is the share of one. */
+/**
+ * A share from 0 to 100 per cent, with or without the sign, exact; the value is the share of one. A number below one stands for a part of
+ * one as often as for a part of one per cent, so that it wants its sign.
+ */
 export function percentField() {
   return z
     .string()
@@ -81,7 +84,17 @@ export function percentField() {
         .trim()
         .replace(/\s*%$/, "")
         .replace(/^(\d+),(\d+)$/, "$1.$2");
-      if (/^\d+(\.\d+)?$/.test(clean) && Number(clean) <= 100) return new Fraction(clean).div(100);
+      const value = /^\d+(\.\d+)?$/.test(clean) ? Number(clean) : Number.NaN;
+      if (value > 0 && value < 1 && clean === text.trim().replace(",", ".")) {
+        const hundredfold = new Fraction(clean).mul(100).toString();
+        return refuse(context, text, {
+          code: "percent-or-part",
+          message: `“${text.trim()}” can be read in two ways: as ${hundredfold} %, or as ${clean} %.`,
+          expected: "a share with its sign",
+          hint: `Write ${hundredfold} % or ${clean} %.`,
+        });
+      }
+      if (value <= 100) return new Fraction(clean).div(100);
       return refuse(context, text, {
         code: "percent-unreadable",
         message: `“${text}” is not a share from 0 to 100 %.`,

@@ -1,18 +1,25 @@
 import type Fraction from "fraction.js";
 import { z } from "zod";
 import type { AllowanceDefinition } from "../fields/allowance.ts";
+import { fullnessField } from "../fields/factorFields.ts";
 import { lengthField } from "../fields/lengthField.ts";
 import { countField, lossField, ratioField } from "../fields/plainFields.ts";
 import type { Length } from "../units/length.ts";
 import type { ItemTable } from "./itemTable.ts";
 import type { AllowanceValues } from "./schema/studioFields.ts";
 
-function field(definition: AllowanceDefinition): z.ZodType<Length | Fraction | number> {
+/** `fullness-eyelet`, `hobble-fullness`: how much flat cloth is taken; it is asked about where no cloth is taken so. */
+const isFullness = (name: string) => /^fullness|fullness$/.test(name);
+
+function field(
+  name: string,
+  definition: AllowanceDefinition,
+): z.ZodType<Length | Fraction | number> {
   switch (definition.is) {
     case "length":
       return lengthField();
     case "ratio":
-      return ratioField();
+      return isFullness(name) ? fullnessField() : ratioField();
     case "count":
       return countField(0);
     case "percent":
@@ -36,7 +43,7 @@ export function allowancesSchema(items: ItemTable): z.ZodType<AllowanceValues> {
       ([name, definition]) =>
         [
           name,
-          field(definition)
+          field(name, definition)
             .optional()
             .meta({ description: describe(definition), examples: [definition.usual.inches] }),
         ] as const,

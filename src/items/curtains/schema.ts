@@ -1,9 +1,9 @@
 import { z } from "zod";
+import { fullnessField } from "../../fields/factorFields.ts";
 import { itemBase } from "../../fields/itemBase.ts";
 import { lengthField, positiveLengthField } from "../../fields/lengthField.ts";
 import {
   countField,
-  ratioField,
   refField,
   textField,
   wordField,
@@ -56,7 +56,7 @@ export const curtainsSchema = z.strictObject({
     "rod-pocket": "slot",
     wave: "s-fold",
   }).meta({ description: "how the top is made" }),
-  fullness: ratioField().optional().meta({
+  fullness: fullnessField().optional().meta({
     description:
       "flat width over the width to be covered; the usual one of its heading where nothing is said",
   }),

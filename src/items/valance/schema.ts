@@ -1,7 +1,8 @@
 import { z } from "zod";
+import { fullnessField } from "../../fields/factorFields.ts";
 import { itemBase } from "../../fields/itemBase.ts";
 import { lengthField } from "../../fields/lengthField.ts";
-import { ratioField, refField, textField, wordField } from "../../fields/plainFields.ts";
+import { refField, textField, wordField } from "../../fields/plainFields.ts";
 import { boardFields, lowerTrimField } from "../common/board/boardFields.ts";
 import { lowerEdgeFields } from "../common/board/lowerEdgeFields.ts";
 
@@ -24,7 +25,7 @@ export const valanceSchema = z.strictObject({
     box: "box-pleat",
     "box-pleats": "box-pleat",
   }).meta({ description: "how its top is made" }),
-  fullness: ratioField()
+  fullness: fullnessField()
     .optional()
     .meta({ description: "flat cloth for each length of board; else the heading's usual one" }),
   lining: refField("a lining")

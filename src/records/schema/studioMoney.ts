@@ -1,5 +1,6 @@
 import { z } from "zod";
-import { percentField, ratioField, textField, yesNoField } from "../../fields/plainFields.ts";
+import { markupFactorField } from "../../fields/factorFields.ts";
+import { percentField, textField, yesNoField } from "../../fields/plainFields.ts";
 
 /** Tax on what is sold and on what is done, in per cent. */
 export function taxField() {
@@ -25,34 +26,34 @@ export function taxField() {
 export function markupField() {
   return z
     .strictObject({
-      cloth: ratioField()
+      cloth: markupFactorField()
         .optional()
         .meta({ description: "on cloth", examples: ["1.9"] }),
-      wallcovering: ratioField()
+      wallcovering: markupFactorField()
         .optional()
         .meta({ description: "on wallcoverings", examples: ["1.4"] }),
-      lining: ratioField()
+      lining: markupFactorField()
         .optional()
         .meta({ description: "on linings and interlinings", examples: ["1.4"] }),
-      trim: ratioField()
+      trim: markupFactorField()
         .optional()
         .meta({ description: "on trims", examples: ["1.4"] }),
-      hardware: ratioField()
+      hardware: markupFactorField()
         .optional()
         .meta({ description: "on poles, tracks and other hardware", examples: ["1.4"] }),
-      making: ratioField()
+      making: markupFactorField()
         .optional()
         .meta({ description: "on makers' charges", examples: ["1.4"] }),
-      fitting: ratioField()
+      fitting: markupFactorField()
         .optional()
         .meta({ description: "on fitters' charges", examples: ["1.4"] }),
-      paint: ratioField()
+      paint: markupFactorField()
         .optional()
         .meta({ description: "on paint", examples: ["1.4"] }),
-      freight: ratioField()
+      freight: markupFactorField()
         .optional()
         .meta({ description: "on freight", examples: ["1.4"] }),
-      objects: ratioField()
+      objects: markupFactorField()
         .optional()
         .meta({ description: "on objects that are bought", examples: ["1.4"] }),
     })
