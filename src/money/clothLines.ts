@@ -52,7 +52,7 @@ function linesOf(
       diagnostic(
         cloth.place(["price", "per"]),
         "price-for-another-unit",
-        `${cloth.fields.cloth} is priced by the ${price.per}, but ${byLength ? "a length" : "a number"} of it is bought.`,
+        `${cloth.fields.cloth} is priced ${price.per === "each" ? "each" : `by the ${price.per}`}, but ${byLength ? "a length" : "a number"} of it is bought.`,
         {
           severity: "warning",
           actual: `per: ${price.per}`,

@@ -1,6 +1,7 @@
 import type { z } from "zod";
 import { type Diagnostic, diagnostic, hasErrors } from "../diagnostics/diagnostic.ts";
 import { slug } from "../fields/slug.ts";
+import { checkCardSizes } from "./checks/cardSizes.ts";
 import { checkSampleDays } from "./checks/dates.ts";
 import type { Known } from "./checks/known.ts";
 import { checkReferences } from "./checks/references.ts";
@@ -40,6 +41,7 @@ export function readLibrary<S extends z.ZodType>(
             ...checkReferences(card, leaves, known).diagnostics,
             ...checkSums(card, leaves, currency),
             ...checkSampleDays(card),
+            ...checkCardSizes(card),
           ]
         : []),
     ];

@@ -43,6 +43,7 @@ test("a fullness that lost its point is asked about, and so is one that does not
   );
   expect(told(fullnessField(), "250")).not.toContain("Did you mean");
   expect(told(fullnessField(), "0.5")).toContain("does not reach across");
+  expect(told(fullnessField(), "0.9")).toContain("does not reach across");
   expect(told(fullnessField(), "1")).toBe("1");
   expect(told(fullnessField(), "3.5")).toBe("3.5");
 });

@@ -207,6 +207,30 @@ export const FAULTS: readonly {
     ],
   },
   {
+    name: "a fitting, and an end of the prices, before the proposal is dated",
+    files: changed(
+      "projects/quay/project.md",
+      "status: proposed",
+      "status: proposed\ndated: 2026-11-20\nfitting: 2026-03-08\nprices-hold: 2026-01-15",
+    ),
+    says: [
+      "projects/quay/project.md:6:1 warning days-out-of-order: The fitting is on 2026-03-08, before these documents are dated, on 2026-11-20. -> Look which of the two days is wrong; often it is the year.",
+      "projects/quay/project.md:7:1 warning days-out-of-order: These prices end on 2026-01-15, before these documents are dated, on 2026-11-20. -> Look which of the two days is wrong; often it is the year.",
+    ],
+  },
+  {
+    name: "a cloth and a repeat whose unit is wrong",
+    files: changed(
+      "cloths/slub-linen.md",
+      "width: 137 cm",
+      "width: 1370 cm\nrepeat: { up: 640 cm }",
+    ),
+    says: [
+      "cloths/slub-linen.md:3:1 warning size-unlikely: This cloth is 1370 cm wide; cloth is 30 to 350 cm (12 to 138 in) wide, mostly about 140 cm (54 in). -> Look at its unit and its point.",
+      "cloths/slub-linen.md:4:11 warning size-unlikely: This pattern is 640 cm high to where it repeats; few repeats are over 1 m (40 in). -> Look at its unit and its point.",
+    ],
+  },
+  {
     name: "cloth that came before it was ordered, and a fitting before both",
     files: changed(
       "projects/quay/project.md",

@@ -2,6 +2,7 @@ import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
 import { finestStep } from "../common/finestStep.ts";
+import { largerThanRoom } from "../common/likelySizes.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext, WindowFacts } from "../itemKind.ts";
 import type { BlindFields } from "./schema.ts";
@@ -34,6 +35,10 @@ export function measureBlind(
   }
   const width = inside ? insideWidth(fields, context, notes) : outsideWidth(fields, context, notes);
   const drop = inside ? insideDrop(fields, context, notes) : outsideDrop(fields, context, notes);
+  const { drop: upright, width: along } = fields;
+  notes.diagnostics.push(
+    ...largerThanRoom({ upright: { drop: upright }, along: { width: along } }, context),
+  );
   if (width === null || drop === null) return null;
   const recess = window?.recess;
   const needs = context.length("headrail");

@@ -1,6 +1,7 @@
 import type Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { turningsTooDeep } from "../common/likelySizes.ts";
 import type { Notes } from "../common/notes.ts";
 import { forShrinkage } from "../common/shrinkage.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
@@ -30,6 +31,11 @@ export function plainCut(
   const heading =
     fields["heading-turn"] ??
     (fields.heading === "slot" ? slotSizes(context).turn : context.length("heading"));
+  const turnings = {
+    hem: { turned: hem, isItems: fields.hem !== undefined },
+    "heading-turn": { turned: heading, isItems: fields["heading-turn"] !== undefined },
+  };
+  notes.diagnostics.push(...turningsTooDeep(turnings, drop, context));
   // Run sideways, the length of the cloth lies across the curtain: its card then says nothing of the drop.
   const ofCard = fields.railroad === true ? undefined : cloth.shrinkage;
   const { length, lengthening, because, rounded } = forShrinkage(

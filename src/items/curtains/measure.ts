@@ -2,6 +2,7 @@ import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
 import { finestStep } from "../common/finestStep.ts";
+import { largerThanRoom } from "../common/likelySizes.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
 import { finishedDrop } from "./drop.ts";
@@ -36,6 +37,9 @@ export function measureCurtains(
   const headBelowPole = headUnderPole(fields, context);
   const headHeight = height?.minus(headBelowPole) ?? null;
   const drop = finishedDrop(fields, { height, headBelow: headBelowPole }, context, notes);
+  notes.diagnostics.push(
+    ...largerThanRoom({ upright: { drop: fields.drop }, along: { pole: fields.pole } }, context),
+  );
   if (pole === null || drop === null) return null;
   let hemHeight = headHeight?.minus(drop) ?? context.length("floor-clearance");
   if (hemHeight.isNegative()) {

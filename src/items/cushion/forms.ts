@@ -1,5 +1,5 @@
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
-import type { Length } from "../../units/length.ts";
+import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { CushionFields } from "./schema.ts";
@@ -73,6 +73,22 @@ export function formFaults(fields: CushionFields, context: ItemContext): Diagnos
           severity: "warning",
           actual: p(across),
           hint: `Write size: ${p(across)} x ${p(length)}, unless it is so short.`,
+        },
+      ),
+    );
+  }
+  const { thickness } = fields;
+  if (form === "box" && length && across && thickness?.isMoreThan(Length.max(length, across))) {
+    const p = (l: Length) => printLength(l, context.units);
+    found.push(
+      diagnostic(
+        context.place(["thickness"]),
+        "cushion-thicker-than-wide",
+        `This cushion is ${p(length)} wide, ${p(across)} deep and ${p(thickness)} thick.`,
+        {
+          severity: "warning",
+          actual: p(thickness),
+          hint: "size is its width x depth, thickness the height of its boxing: look at its unit and its point.",
         },
       ),
     );

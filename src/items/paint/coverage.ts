@@ -4,7 +4,7 @@ import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { PaintFields } from "./schema.ts";
 import { unreadableInStudio } from "./studioPaint.ts";
-import { parseCoverage, SQUARE_FOOT } from "./volume.ts";
+import { isUnlikelyCoverage, parseCoverage, SQUARE_FOOT } from "./volume.ts";
 
 /** How far a litre goes in one coat, and whose figure it is, in words. */
 export interface Coverage {
@@ -29,7 +29,8 @@ export function coverageOf(fields: PaintFields, context: ItemContext, notes: Not
     return { m2PerLitre: fields.coverage.m2PerLitre.mul(less), from: `the tin's own${on}` };
   const studio = context.paint?.coverage ?? null;
   const read = studio === null ? null : parseCoverage(studio);
-  if (read) return { m2PerLitre: read.m2PerLitre.mul(less), from: `the studio's${on}` };
+  if (read && !isUnlikelyCoverage(read))
+    return { m2PerLitre: read.m2PerLitre.mul(less), from: `the studio's${on}` };
   if (studio !== null)
     notes.diagnostics.push(
       unreadableInStudio("coverage", studio, "12 m2/l or 400 sq ft/gal", context),

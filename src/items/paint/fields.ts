@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { refuse } from "../../fields/fault.ts";
-import { parseCoverage, parseTin, type Tin } from "./volume.ts";
+import { isUnlikelyCoverage, parseCoverage, parseTin, type Tin } from "./volume.ts";
 
 /** A tin's coverage as its label has it: square metres a litre, exact, with the words that were typed. */
 export function coverageField() {
@@ -8,6 +8,13 @@ export function coverageField() {
     .string()
     .transform((text, context) => {
       const read = parseCoverage(text);
+      if (read && isUnlikelyCoverage(read))
+        return refuse(context, text, {
+          code: "coverage-unlikely",
+          message: `No paint covers ${text.trim()} in one coat.`,
+          expected: "6 to 15 m2/l, or 250 to 600 sq ft/gal",
+          hint: "Look at both units: a tin says for example 12 m2/l or 400 sq ft/gal.",
+        });
       return read
         ? { ...read, text: text.trim() }
         : refuse(context, text, {

@@ -76,3 +76,11 @@ export function parseCoverage(text: string): { readonly m2PerLitre: Fraction } |
   if (square === null || !held || value.compare(0) <= 0) return null;
   return { m2PerLitre: value.mul(square).div(held[1]) };
 }
+
+/**
+ * True where no paint goes so far, or so little way: labels and handbooks have 6 to 15 m2/l (250 to 600 sq ft a US gallon; TM 43-0139,
+ * Table 3-2, and common practice). Then feet stand for metres, or a litre for a gallon.
+ */
+export function isUnlikelyCoverage({ m2PerLitre }: { readonly m2PerLitre: Fraction }): boolean {
+  return m2PerLitre.compare(2) < 0 || m2PerLitre.compare(25) > 0;
+}

@@ -1,5 +1,4 @@
 import type Fraction from "fraction.js";
-import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import type { Board } from "../common/board/boardAtWindow.ts";
@@ -7,31 +6,6 @@ import { type LowerEdge, onFlatCloth } from "../common/board/lowerEdge.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
 import type { ValanceFields } from "./schema.ts";
-
-/** Flat cloth for each length of board. Null, with a diagnostic, where it would not reach round the board. */
-export function fullnessOf(
-  fields: ValanceFields,
-  context: ItemContext,
-  notes: Notes,
-): Fraction | null {
-  const fullness = fields.fullness ?? context.ratio(`fullness-${fields.heading}`);
-  if (fullness.compare(1) < 0) {
-    notes.diagnostics.push(
-      diagnostic(
-        context.place(["fullness"]),
-        "fullness-under-one",
-        `At a fullness of ${fullness.toString()} this valance is narrower than its board.`,
-        {
-          actual: fullness.toString(),
-          expected: "1 or more",
-          hint: "2 to 2.5 is usual, 3 for box pleats.",
-        },
-      ),
-    );
-    return null;
-  }
-  return fullness;
-}
 
 /** The flat cloth of a valance, before it is gathered or pleated. */
 export interface FlatCloth {

@@ -12,7 +12,7 @@ import type { HandbookCut } from "../common/join/selvedgeMatch.ts";
 import { widthsByHandbook } from "../common/join/widthsByHandbook.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
-import { flatCloth, fullnessOf } from "./flatCloth.ts";
+import { flatCloth } from "./flatCloth.ts";
 import { type ValanceHeading, valanceHeading } from "./heading.ts";
 import { valanceLayers } from "./layers.ts";
 import type { ValanceFields } from "./schema.ts";
@@ -76,8 +76,7 @@ export function planValance(
     narrowerThanJoins(cloth, usableWidth, join, context, notes);
     return null;
   }
-  const fullness = fullnessOf(fields, context, notes);
-  if (fullness === null) return null;
+  const fullness = fields.fullness ?? context.ratio(`fullness-${fields.heading}`);
   const face = flatCloth(fields, board, edge, { ...turnings, fullness }, context, notes);
   askOfEdge(fields, edge, notes);
   const strips = planStrips(face.cutWidth, usableWidth, join);

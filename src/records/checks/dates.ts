@@ -122,7 +122,26 @@ export function checkProjectDays(card: Card): Diagnostic[] {
     .toSorted((a, b) => (a.day < b.day ? -1 : a.day > b.day ? 1 : 0))
     .at(-1);
   const fitted = { path: ["fitting"], head: "The fitting is" };
-  return fitting !== null && last && fitting < last.day
-    ? [...early, before(card, fitted, fitting, last.words, last.day)]
-    : early;
+  const tooEarly =
+    fitting !== null && last && fitting < last.day
+      ? [before(card, fitted, fitting, last.words, last.day)]
+      : [];
+  return [...early, ...(tooEarly.length > 0 ? tooEarly : pastWhenDated(card))];
+}
+
+/** Warnings where what is still to come, the fitting or the end of the prices, lies before the day that the documents bear. */
+function pastWhenDated(card: Card): Diagnostic[] {
+  const status = nodeAt(card.root, ["status"]);
+  const reached = status?.kind === "text" ? status.text.trim().toLowerCase() : "";
+  // What was fitted is dated anew for its last account, and what was approved is held to its prices.
+  if (["fitted", "archived"].includes(reached)) return [];
+  const dated: Step = {
+    path: ["dated"],
+    head: "The documents are dated",
+    within: "these documents are dated",
+  };
+  const fitting: Step = { path: ["fitting"], head: "The fitting is", within: "" };
+  const hold: Step = { path: ["prices-hold"], head: "These prices end", within: "" };
+  const isOpen = ["enquiry", "proposed"].includes(reached);
+  return [fitting, ...(isOpen ? [hold] : [])].flatMap((step) => inOrder(card, [dated, step]));
 }

@@ -4,6 +4,7 @@ import { Length } from "../../../units/length.ts";
 import { printLength, printMeasured } from "../../../units/printLength.ts";
 import type { HangsOn, ItemContext } from "../../itemKind.ts";
 import { finestStep } from "../finestStep.ts";
+import { deeperThanLong, largerThanRoom } from "../likelySizes.ts";
 import type { Notes } from "../notes.ts";
 import type { BoardFields } from "./boardFields.ts";
 
@@ -38,7 +39,17 @@ export function boardAtWindow(
   const inside = fields.mount === "inside";
   const length = boardLength(what, fields, context, notes);
   const depth = boardDepth(what, fields, context, notes);
+  notes.diagnostics.push(
+    ...largerThanRoom(
+      {
+        upright: { depth: fields.depth, "curtain-drop": fields["curtain-drop"] },
+        along: { board: fields.board },
+      },
+      context,
+    ),
+  );
   if (length === null || depth === null) return null;
+  notes.diagnostics.push(...deeperThanLong(what, length, fields.depth, context));
   const { hangsOn } = context;
   const flush = inside || hangsOn !== null;
   const returnEach = fields.return ?? (flush ? Length.zero : context.length("return"));
