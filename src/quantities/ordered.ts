@@ -2,6 +2,7 @@ import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ProjectRecord, Records } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import type { UnitSystem } from "../units/printLength.ts";
+import { creditedOf } from "./arrival/returned.ts";
 import { materialLength } from "./materialLength.ts";
 import type { ClothQuantity, RoomMaterial, SharedBuy, TrimBuy } from "./quantityTypes.ts";
 import { lengthOrRolls } from "./text/rollsIn.ts";
@@ -10,8 +11,10 @@ import { isTrim } from "./trimBuys.ts";
 /** What was ordered of one card, and what is still to be ordered of it. */
 export interface Ordered {
   readonly orders: NonNullable<ProjectRecord["fields"]["orders"]>;
-  /** Ordered less needed; below nothing where too little was ordered. */
+  /** Ordered less needed, without what went back and was credited; below nothing where too little was ordered. */
   readonly over: Length;
+  /** True where all that was ordered went back and was credited. */
+  readonly isAnew: boolean;
 }
 
 /** The needs of a project that an order can be held against. */
@@ -45,8 +48,9 @@ export function orderedOf(
 ): Ordered | null {
   const orders = (project.fields.orders ?? []).filter((order) => order.cloth === card);
   if (orders.length === 0) return null;
-  const ordered = Length.sum(orders.map((order) => order.length));
-  return { orders, over: ordered.minus(needOf(card, needs, records)) };
+  const ordered = Length.sum(orders.map((order) => order.length)).minus(creditedOf(card, project));
+  const isAnew = !ordered.isMoreThan(Length.zero);
+  return { orders, over: ordered.minus(needOf(card, needs, records)), isAnew };
 }
 
 /** A warning at the last order of each card of which less was ordered than is needed now. */
@@ -59,7 +63,7 @@ export function orderedTooLittle(
   const all = project.fields.orders ?? [];
   return [...new Set(all.map((order) => order.cloth))].flatMap((card): Diagnostic[] => {
     const found = orderedOf(card, project, needs, records);
-    if (!found?.over.isLessThan(Length.zero)) return [];
+    if (!found?.over.isLessThan(Length.zero) || found.isAnew) return [];
     const need = needOf(card, needs, records);
     const last = all.findLastIndex((order) => order.cloth === card);
     const record = records.cloths.get(card);

@@ -4,6 +4,7 @@ import type { ProjectRecord, Records } from "../records/records.ts";
 import { type AnyKind, type FurnishedRoom, furnishRoom } from "../room/furnishRoom.ts";
 import type { LookUps } from "../room/lookUps.ts";
 import { sameMeasures } from "./arrival/receiptsFor.ts";
+import { returnFaults } from "./arrival/returned.ts";
 import { boughtOf, staysAsItIs } from "./boughtOf.ts";
 import { type ClothGroup, clothGroups } from "./clothGroups.ts";
 import { clothQuantity } from "./clothQuantity.ts";
@@ -96,6 +97,7 @@ export function projectQuantities(
       ...boltInTwoLots(project, together, cloths),
       ...orderedTooLittle(project, { cloths, together, materials, trims }, records, units),
       ...receivedMore(project, records, units),
+      ...returnFaults(project),
     ]),
   };
 }

@@ -2,6 +2,7 @@ import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ProjectRecord, Records } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import type { UnitSystem } from "../units/printLength.ts";
+import { creditedOf, keptReceipts } from "./arrival/returned.ts";
 import { lengthOrRolls } from "./text/rollsIn.ts";
 
 /** So much more than was ordered is far more: pieces come cut a little long, a point in the wrong place makes ten times as much (from memory). */
@@ -16,27 +17,29 @@ export function receivedMore(
   { cloths }: Pick<Records, "cloths">,
   units: UnitSystem,
 ): Diagnostic[] {
-  const receipts = project.fields.receipts ?? [];
+  const receipts = keptReceipts(project);
   const orders = project.fields.orders ?? [];
+  const lastOf = (card: string): number =>
+    (project.fields.receipts ?? []).findLastIndex((r) => r.cloth === card && !r.returned);
   return [...new Set(receipts.map((receipt) => receipt.cloth))].flatMap((card): Diagnostic[] => {
     const sum = (all: readonly { readonly cloth: string; readonly length: Length }[]) =>
       Length.sum(all.filter((each) => each.cloth === card).map((each) => each.length));
-    const ordered = sum(orders);
+    const ordered = sum(orders).minus(creditedOf(card, project));
     const came = sum(receipts);
-    if (ordered.isZero() || !came.isMoreThan(ordered.times(FAR_MORE))) return [];
+    if (!ordered.isMoreThan(Length.zero) || !came.isMoreThan(ordered.times(FAR_MORE))) return [];
     const record = cloths.get(card);
     const name = record?.fields.cloth ?? card;
     const text = (length: Length) => lengthOrRolls(length, record, units, "down");
     return [
       diagnostic(
-        project.place(["receipts", receipts.findLastIndex((r) => r.cloth === card), "length"]),
+        project.place(["receipts", lastOf(card), "length"]),
         "received-more-than-ordered",
         `Of ${name} ${text(came)} came by these receipts; ${text(ordered)} was ordered.`,
         {
           severity: "warning",
           actual: text(came),
           expected: text(ordered),
-          hint: "Measure it again: cutting is planned on the length written here. Write the order that is missing, or take out the receipt of what went back.",
+          hint: "Measure it again: cutting is planned on the length written here. Write the order that is missing, or returned: at the receipt of what went back.",
         },
       ),
     ];

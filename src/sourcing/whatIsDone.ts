@@ -1,3 +1,4 @@
+import { returnedOf } from "../quantities/arrival/returned.ts";
 import { orderedOf } from "../quantities/ordered.ts";
 import { hasReached } from "../records/hasReached.ts";
 import type { ProjectRecord } from "../records/records.ts";
@@ -32,7 +33,7 @@ export function orderState(
   const isHere = mine.every((need) => arrivedOf(need, needs, project)?.isAll);
   if (isEnough || isHere || hasReached(project, "making"))
     return { done: { on: days.at(-1) ?? null }, inPart: false };
-  return { done: null, inPart: found !== null };
+  return { done: null, inPart: found !== null && !found.isAnew };
 }
 
 /** With its maker once all of it has come there, as far as the files say; then when, or when it is to come. */
@@ -56,10 +57,10 @@ function expectedOf(need: Need, input: ScheduleInput): string | null {
   const card = records.cloths.get(need.cloth);
   const found = card ? orderedOf(card.id, project, quantities, records) : null;
   const lead = card ? leadOfCloth(card, studio) : null;
-  const last = (found?.orders ?? [])
-    .map((o) => o.on)
-    .sort()
-    .at(-1);
+  // What went back to be replaced is ordered anew on that day.
+  const again = returnedOf(need.cloth, project).flatMap(({ returned }) => returned?.on ?? []);
+  const ordered = (found?.orders ?? []).map((o) => o.on);
+  const last = [...ordered, ...(ordered.length > 0 ? again : [])].sort().at(-1);
   if (last === undefined || !card || !lead || !("lead" in lead)) return null;
   const comes = after(last, lead.lead.span, openDaysOf(studio, card.fields));
   // Where its maker is closed nobody takes it in.

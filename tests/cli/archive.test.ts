@@ -77,6 +77,7 @@ test("the record answers in words and numbers: which cloth, which lot, how much,
     "Used for      Den: Seat, pillow (face, back)",
     "Ordered       2 yd on October 23, 2026, number 0417",
     "Received      lot 0123: 2 1/8 yd; 53 3/4″ wide; came on November 2, 2026; slub from 1 yd, 3″ long",
+    "Received      lot 0099: 2 yd; came on October 30, 2026; went back on October 31, 2026, to be replaced, another shade",
     "$10.00 a yard to the studio, $20.00 to the client",
     "Used for      nothing in the end: it was only looked at",
     "Client’s own  Stool (files/objects/stool.md)",
@@ -102,7 +103,18 @@ test("the record answers in words and numbers: which cloth, which lot, how much,
     reference: "LM 7",
     widthMm: 54 * 25.4,
     orders: [{ lengthMm: 2 * 914.4, on: "2026-10-23", number: "0417" }],
-    receipts: [{ lot: "0123", lengthMm: 2.125 * 914.4, flaws: [{ fromMm: 914.4, what: "slub" }] }],
+    receipts: [
+      {
+        lot: "0123",
+        lengthMm: 2.125 * 914.4,
+        flaws: [{ fromMm: 914.4, what: "slub" }],
+        returned: null,
+      },
+      {
+        lot: "0099",
+        returned: { on: "2026-10-31", for: "replacement", because: "another shade" },
+      },
+    ],
     price: { trade: 1000, client: 2000, per: "yard" },
   });
   const money = await run("money", "quay", "--json");

@@ -51,6 +51,7 @@ orders:
   - { cloth: linen, length: 2 yd, on: 2026-10-23, number: 0417 }
 receipts:
   - { cloth: linen, lot: 0123, length: 2 1/8 yd, width: 53 3/4", on: 2026-11-02, flaws: [{ from: 1 yd, length: 3", what: slub }] }
+  - { cloth: linen, lot: 0099, length: 2 yd, on: 2026-10-30, returned: { on: 2026-10-31, because: another shade } }
 `;
   const card = (name: string, more = ""): string =>
     `---\ncloth: ${name}\nwidth: 54"\nkind: plain\ncolours: [{ colour: "#8a7a66", name: oat }]\nsupplier: mill\nprice: { trade: 10, per: yard }\n${more}---\n`;

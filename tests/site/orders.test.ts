@@ -214,6 +214,8 @@ const TRIMMED = (project: string, more = "") => ({
 ${more}`,
 });
 
+const plainText = (text: string | undefined) => text?.replace(/[\u00a0\u202f]/g, " ");
+
 async function rowsOf(project: string, more = "") {
   const computed = await computedFolder(TRIMMED(project, more));
   const page = computed.pages.find((p) => (p.model as { kind: string }).kind === "orders");
@@ -282,6 +284,23 @@ test("what was ordered stands on the list, and too little of it is said where it
   ]);
   expect(short.warned[0]?.message).toMatch(/^Of Linen 12\syd was ordered; 14\.75\syd is needed/);
   expect(short.row("Linen")?.ordered).toMatch(/more is needed: ask for it from the same lot/);
+});
+
+test("what went back stands on the list: to be replaced nothing more is to be ordered, credited all of it is", async () => {
+  const with40 = (back: string) =>
+    rowsOf(
+      `orders: [{ cloth: linen, length: 40 yd, on: 2026-12-03 }]\nreceipts: [{ cloth: linen, lot: 0123, length: 40 yd, on: 2026-12-10, returned: { on: 2026-12-12${back} } }]`,
+    );
+  const again = await with40("");
+  expect(again.warned).toEqual([]);
+  expect(plainText(again.row("Linen")?.ordered)).toBe(
+    "Ordered: 40 yd on December 3, 2026. 40 yd of lot 0123 went back on December 12, 2026, to be replaced. Nothing more is to be ordered.",
+  );
+  const credited = await with40(", for: credit");
+  expect(credited.warned).toEqual([]);
+  expect(plainText(credited.row("Linen")?.ordered)).toMatch(
+    /went back on December 12, 2026, and is credited\. It is to be ordered anew\.$/,
+  );
 });
 
 test("the lot of a trim that came stands on the list, as a cloth's does", async () => {

@@ -139,6 +139,16 @@ test("what is late comes first, with how late, and is a warning at the fitting's
   expect((await schedule({ project: "fitting: 2027-01-11" })).warned).toEqual([]);
 });
 
+test("what went back to be replaced is expected by its time from the day it went back", async () => {
+  const ordered = `${FITTING}\norders: [{ cloth: linen, length: 40 m, on: 2026-11-04 }]`;
+  const state = async (project: string) =>
+    (await schedule({ project })).rows("To come").find((row) => /expected/.test(row.state))?.state;
+  // Three weeks from the order; three weeks from the return.
+  expect(await state(ordered)).toBe("expected Wed, 25 Nov 2026");
+  const back = "receipts: [{ cloth: linen, lot: A, length: 40 m, returned: { on: 2026-11-26 } }]";
+  expect(await state(`${ordered}\n${back}`)).toBe("expected Thu, 17 Dec 2026");
+});
+
 test("approval, sample, orders and receipts tell what is done, and too little is said", async () => {
   const done = await schedule({
     card: "sample: { ordered: 2026-10-01, approved: 2026-10-20 }",

@@ -104,6 +104,17 @@ test("a supplier reads of no client, of no client's price, and of no other suppl
   expect(JSON.stringify(of("forge"))).not.toMatch(/mill|M-1|Linen/i);
 });
 
+test("what went back and was credited is ordered again as if for the first time; what is to be replaced is not", async () => {
+  const back = (why: string) =>
+    letters({
+      project: `orders: [{ cloth: linen, length: 40 yd, on: 2026-11-02 }]\nreceipts: [{ cloth: linen, lot: 0123, length: 40 yd, returned: { on: 2026-11-09${why} } }]`,
+    });
+  const first = (await letters()).of("mill")?.lines[0];
+  expect((await back(", for: credit")).of("mill")?.lines[0]).toEqual(first);
+  const held = await back("");
+  expect(held.pages.map((page) => page.path)).not.toContain("studio/quay/orders/mill.html");
+});
+
 test("what was ordered is in no letter; of what was too little the rest is, with what was ordered before", async () => {
   const all = await letters({
     project: "orders: [{ cloth: linen, length: 40 yd, on: 2026-11-02 }]",

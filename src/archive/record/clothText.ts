@@ -158,6 +158,13 @@ function receiptWords(receipt: ClothEntry["receipts"][number], data: ProjectData
     ...(flaws ?? []).map(
       (flaw) => `${flaw.what ?? "a flaw"} from ${p(flaw.from)}, ${p(flaw.length)} long`,
     ),
+    receipt.returned
+      ? [
+          `went back on ${dateInWords(receipt.returned.on, language)}`,
+          receipt.returned.for === "credit" ? "credited" : "to be replaced",
+          ...(receipt.returned.because ? [plainSpaces(receipt.returned.because)] : []),
+        ].join(", ")
+      : "",
     released
       ? `released to cut by ${released.by} on ${dateInWords(released.on, language)}${released.plan ? `, plan ${released.plan}` : ""}`
       : "",

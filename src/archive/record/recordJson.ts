@@ -114,6 +114,13 @@ function clothJson(entry: ClothEntry): Json {
         lengthMm: mm(flaw.length),
         what: flaw.what ?? null,
       })),
+      returned: receipt.returned
+        ? {
+            on: receipt.returned.on,
+            for: receipt.returned.for ?? "replacement",
+            because: receipt.returned.because ?? null,
+          }
+        : null,
       released: receipt.released
         ? { ...receipt.released, plan: receipt.released.plan ?? null }
         : null,

@@ -1,5 +1,6 @@
 import type { ClothBolt } from "../../money/bolts.ts";
 import { type ClothPrice, clothPrice, unitsBought } from "../../money/clothPrice.ts";
+import { keptReceipts } from "../../quantities/arrival/returned.ts";
 import { lengthIn } from "../../quantities/buy.ts";
 import { orderedOf } from "../../quantities/ordered.ts";
 import type { ClothQuantity, TrimBuy } from "../../quantities/quantityTypes.ts";
@@ -189,7 +190,7 @@ function trimRow(data: ProjectData, t: TrimBuy): OwnRow {
 
 /** The lots of a card that came, for what is planned from no lot of its own: paper and trim. Empty where none came. */
 function lotsOf({ project }: ProjectData, card: string): string {
-  const own = (project.fields.receipts ?? []).filter((receipt) => receipt.cloth === card);
+  const own = keptReceipts(project).filter((receipt) => receipt.cloth === card);
   return listed([...new Set(own.map((receipt) => receipt.lot))]);
 }
 
@@ -230,6 +231,7 @@ function orderedWords(data: ProjectData, card: string): string {
   const { units } = data.studio.fields;
   const found = orderedOf(card, data.project, data.quantities, data.records);
   if (!found) return "";
+  if (found.isAnew) return `${ordersWords(data, card)}. It is to be ordered anew.`;
   const short = Length.zero.minus(found.over);
   const more = short.isMoreThan(Length.zero)
     ? `${lengthOrRolls(short, data.records.cloths.get(card), units)} more is needed: ask for it from the same lot.`

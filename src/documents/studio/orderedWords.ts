@@ -1,3 +1,4 @@
+import { type Receipt, returnedOf } from "../../quantities/arrival/returned.ts";
 import { lengthOrRolls } from "../../quantities/text/rollsIn.ts";
 import type { ProjectData } from "../projectData.ts";
 import { dateInWords } from "../words/dates.ts";
@@ -11,5 +12,15 @@ export function ordersWords(data: ProjectData, card: string): string {
     const number = order.number ? `, number ${order.number}` : "";
     return `${lengthOrRolls(order.length, data.records.cloths.get(card), units, "down")} on ${dateInWords(order.on, language)}${number}`;
   });
-  return each.length === 0 ? "" : `Ordered: ${listed(each)}`;
+  if (each.length === 0) return "";
+  const back = returnedOf(card, data.project).map((receipt) => backWords(receipt, data));
+  return [`Ordered: ${listed(each)}`, ...back].join(". ");
+}
+
+/** `6 m of lot 0123 went back on 12 January 2027, to be replaced` */
+function backWords({ cloth, length, lot, returned }: Receipt, data: ProjectData): string {
+  const { units, language } = data.studio.fields;
+  const amount = lengthOrRolls(length, data.records.cloths.get(cloth), units, "down");
+  const day = dateInWords(returned?.on ?? "", language);
+  return `${amount} of lot ${lot} went back on ${day}, ${returned?.for === "credit" ? "and is credited" : "to be replaced"}`;
 }

@@ -6,8 +6,7 @@ import { Length } from "../../units/length.ts";
 import { printLike } from "../../units/printLike.ts";
 import { mod, type PlannedCloth } from "../cutPieces.ts";
 import { grainsDown, grainsNearest, grainsUp } from "../grains.ts";
-
-type Receipt = NonNullable<ProjectRecord["fields"]["receipts"]>[number];
+import { keptReceipts, type Receipt } from "./returned.ts";
 
 /** What has arrived of one lot of a cloth for one maker. */
 export interface ArrivedLot {
@@ -20,7 +19,7 @@ export interface ArrivedLot {
 }
 
 /**
- * The lots of a cloth that arrived for a maker, the longest first. A receipt without a maker is the only maker's; of a cloth that several
+ * The lots of a cloth that arrived for a maker and did not go back, the longest first. A receipt without a maker is the only maker's; of a cloth that several
  * makers share it is nobody's. A lot that came with two repeats stands here twice, since no one plan is in register on both; a length
  * that was not measured goes with the first of its lot that was.
  */
@@ -32,10 +31,10 @@ export function arrivedLots(
 ): ArrivedLot[] {
   const lots = new Map<string, { receipt: Receipt; index: number }[]>();
   const repeats = new Map<string, Length>();
-  for (const { lot, repeat, cloth: own } of project.fields.receipts ?? [])
+  for (const { lot, repeat, cloth: own } of keptReceipts(project))
     if (own === cloth && repeat && !repeats.has(lot)) repeats.set(lot, repeat);
   (project.fields.receipts ?? []).forEach((receipt, index) => {
-    if (receipt.cloth !== cloth) return;
+    if (receipt.cloth !== cloth || receipt.returned) return;
     if (
       receipt.maker === undefined ? shared : receipt.maker !== maker && (shared || maker !== null)
     )

@@ -19,7 +19,9 @@ export function boltInTwoLots(
     const lots = [...new Set(own.flatMap((c) => c.lots.map(({ lot }) => lot)))];
     const [first, second] = lots;
     if (first === undefined || second === undefined) return [];
-    const at = receipts.findIndex((each) => each.cloth === shared.cloth && each.lot === second);
+    const at = receipts.findIndex(
+      (each) => each.cloth === shared.cloth && each.lot === second && !each.returned,
+    );
     return [
       diagnostic(
         project.place(["receipts", at, "lot"]),

@@ -25,7 +25,7 @@ export function roomsInTwoLots(
         return `${lot} (${[...new Set(mine)].map(title).join(", ")})`;
       });
       const index = (project.fields.receipts ?? []).findIndex(
-        (each) => each.cloth === cloth && each.lot === lots[1],
+        (each) => each.cloth === cloth && each.lot === lots[1] && !each.returned,
       );
       return [
         diagnostic(

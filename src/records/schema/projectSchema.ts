@@ -270,6 +270,23 @@ export const projectSchema = z.strictObject({
           )
           .optional()
           .meta({ description: "what must be cut around" }),
+        returned: z
+          .strictObject({
+            on: dateField().meta({ description: "when it went back" }),
+            for: wordField(["replacement", "credit"]).optional().meta({
+              description:
+                "whether the supplier sends it anew under the same order, so where nothing is said, or credits its price: then it no longer counts as ordered",
+            }),
+            because: textField()
+              .optional()
+              .meta({ description: "what was wrong with it", examples: ["another shade"] }),
+          })
+          .optional()
+          .meta({
+            description:
+              "that it went back to its supplier: nothing is planned on it, and what comes in its place is a receipt of its own",
+            examples: ["{ on: 2026-12-01, because: another shade than the sample }"],
+          }),
         released: z
           .strictObject({
             by: textField().meta({ description: "who looked at the plan and released it" }),

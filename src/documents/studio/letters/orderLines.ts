@@ -71,7 +71,8 @@ function clothLine(data: ProjectData, id: string): { supplier: string; line: Ord
   const found = orderedOf(id, project, quantities, records);
   const length = found ? Length.zero.minus(found.over) : needOf(id, quantities, records);
   if (!card || waits || !length.isMoreThan(Length.zero)) return null;
-  const bolt = found ? undefined : data.money.bolts.find((b) => b.taken && b.cloth === id);
+  const bolt =
+    found && !found.isAnew ? undefined : data.money.bolts.find((b) => b.taken && b.cloth === id);
   const price = clothPrice(card, studio, currency, []);
   const each = (sum: Money, per: string): string => `${printMoney(sum, language)} a ${per}`;
   const line: OrderLine = {
@@ -85,9 +86,10 @@ function clothLine(data: ProjectData, id: string): { supplier: string; line: Ord
     ),
     price: bolt ? each(bolt.unitPrice, bolt.unit) : price ? each(price.trade, price.per) : "",
     sum: bolt ? bolt.bolts : sumOf(price, length, card.fields.roll?.length ?? null),
-    note: found
-      ? `${ordersWords(data, id)}. This is more of it: please send it from the same lot.`
-      : "",
+    note:
+      found && !found.isAnew
+        ? `${ordersWords(data, id)}. This is more of it: please send it from the same lot.`
+        : "",
     isByRoll: card.fields.roll !== undefined,
   };
   return { supplier: card.fields.supplier ?? "", line };
