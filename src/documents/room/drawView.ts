@@ -36,6 +36,8 @@ export interface ViewLabel {
 /** A view as SVG, and the names that stand below it. */
 export interface DrawnView {
   readonly svg: string;
+  /** The lines from the things to their names, apart: without the names they say nothing. */
+  readonly leaders: string;
   /** How far below its floor its names reach, millimetres of paper. */
   readonly reachMm: number;
   readonly labels: readonly ViewLabel[];
@@ -117,14 +119,14 @@ export function drawnView(
     !placed.crowded && reachOf(placed) <= at.below + 0.01;
   const leaders = bestLeaders(labels, groupedCushions(labels, items, language), place, fits);
   return {
-    svg:
-      nested(
-        rendered.svg,
-        at.x - rendered.insetMm.left,
-        y - rendered.insetMm.top,
-        rendered.widthMm,
-        rendered.heightMm,
-      ) + leaders.svg,
+    svg: nested(
+      rendered.svg,
+      at.x - rendered.insetMm.left,
+      y - rendered.insetMm.top,
+      rendered.widthMm,
+      rendered.heightMm,
+    ),
+    leaders: leaders.svg,
     labels: leaders.labels,
     reachMm: reachOf(leaders),
     wall: sheetPart(at.x, y, at.x + widthMm / scale, at.foot),

@@ -131,7 +131,7 @@ function elevationPage(
     titlePlace: space.title,
     columnWidth: COLUMN_MM - COLUMN_AIR_MM - (over > spare ? over / 2 : 0),
     svg: {
-      html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" xmlns="http://www.w3.org/2000/svg"><g id="${prefix}-drawn">${drawn.map((d) => d.svg).join("")}</g><g class="on-paper">${ruler}</g></svg>`,
+      html: `<svg class="wall-picture" viewBox="0 0 ${sheet.width} ${sheet.height}" xmlns="http://www.w3.org/2000/svg"><g id="${prefix}-drawn">${drawn.map((d) => d.svg).join("")}</g>${drawn.map((d) => d.leaders).join("")}<g class="on-paper">${ruler}</g></svg>`,
     },
     labels: drawn.flatMap((d) => d.labels),
     glance: { id: `${prefix}-drawn`, view: viewOf(around(drawn.map((d) => d.wall))) },
