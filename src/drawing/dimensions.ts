@@ -152,11 +152,34 @@ function beside(
   );
   const taken = (a: number, b: number) =>
     chain.some((d) => Math.min(d.from, d.to) * scale < b && Math.max(d.from, d.to) * scale > a);
-  if (!taken(to + 0.1, to + room + wide))
-    return { along: to + room, off: at + 1.2, anchor: "start", turned: false };
+  const after = pastLines(to + room, wide, outerLines(dimension, all, scale, to));
+  if (!taken(to + 0.1, after + wide))
+    return { along: after, off: at + 1.2, anchor: "start", turned: false };
   if (!taken(from - room - wide, from - 0.1))
     return { along: from - room, off: at + 1.2, anchor: "end", turned: false };
   return { along: (from + to) / 2, off: at - 1, anchor: "middle", turned: false };
+}
+
+/** Where the lines of chains further out run past this one, beyond `end`, nearest first. */
+function outerLines(
+  dimension: PlacedDimension,
+  all: readonly PlacedDimension[],
+  scale: number,
+  end: number,
+): number[] {
+  return all
+    .filter((d) => d.side === dimension.side && d.offsetMm > dimension.offsetMm)
+    .flatMap((d) => [d.from * scale, d.to * scale])
+    .filter((at) => at > end + 0.1)
+    .toSorted((a, b) => a - b);
+}
+
+/** Where a text begins that none of these lines runs through. */
+function pastLines(start: number, wide: number, lines: readonly number[]): number {
+  return lines.reduce(
+    (from, at) => (at > from - 1 && at < from + wide + 1 ? at + 1.2 : from),
+    start,
+  );
 }
 
 function arrow(

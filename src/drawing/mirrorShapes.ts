@@ -27,8 +27,12 @@ export function mirrorShapes(shapes: readonly Shape[], width: number): Shape[] {
         };
       case "photograph":
         return { ...shape, x: width - shape.x - shape.width };
+      case "note": {
+        // Its text runs on to the right, and what lay there now lies to the left.
+        const { within: _, ...note } = shape;
+        return { ...note, x: width - shape.x };
+      }
       case "words":
-      case "note":
       case "sign":
         return { ...shape, x: width - shape.x };
       case "group": {

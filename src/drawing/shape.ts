@@ -101,6 +101,8 @@ export type Shape =
       readonly dyPaper: number;
       readonly text: string;
       readonly end: "arrow" | "dot" | "none";
+      /** The x of a line to the right of its text, which is left out on drawings so small that it would cross it: a sign says the same. */
+      readonly within?: number;
     }
   /** A sign of fixed size on paper: a motif's middle as a white lozenge, the way up the cloth as an arrow along the turn (0 points right). */
   | {

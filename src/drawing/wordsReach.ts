@@ -1,4 +1,5 @@
 import type { Inset } from "./dimensions.ts";
+import { noteStart } from "./noteStart.ts";
 import type { Shape } from "./shape.ts";
 import { EM_MM, LINE_MM, textWidthMm } from "./words.ts";
 
@@ -35,13 +36,11 @@ export function wordsReach(
           shape.text,
           shape.anchor,
         );
-      else if (shape.shape === "note")
-        write(
-          (shape.x + dx) * scale + shape.dxPaper,
-          (shape.y + dy) * scale + shape.dyPaper,
-          shape.text,
-          shape.dxPaper >= 0 ? "start" : "end",
-        );
+      else if (shape.shape === "note") {
+        const start = noteStart(shape, (mm) => mm / scale);
+        const anchor = shape.dxPaper >= 0 ? "start" : "end";
+        if (start) write((start.x + dx) * scale, (start.y + dy) * scale, shape.text, anchor);
+      }
     }
   };
   walk(shapes, 0, 0);

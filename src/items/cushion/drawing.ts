@@ -157,6 +157,7 @@ function workshop(fields: CushionFields, made: CushionMade, context: DrawingCont
         dyPaper: -9,
         text: centredNote(context.cloth(fields.cloth), context.language),
         end: "arrow",
+        within: s + w,
       });
   } else {
     shapes.push({
@@ -183,11 +184,11 @@ function workshop(fields: CushionFields, made: CushionMade, context: DrawingCont
     shapes.push(stroke(line(cw / 2 - z / 2, s + h, cw / 2 + z / 2, s + h), "cut"));
     shapes.push({
       shape: "note",
-      // At the right, clear of the arrow on a small drawing too.
-      x: cw / 2 + w * 0.12,
+      // At its right end, and its words before it: clear of the edges, and of the arrow, on a small drawing too.
+      x: cw / 2 + z * 0.42,
       y: s + h - 4,
-      dxPaper: 3,
-      dyPaper: -8,
+      dxPaper: -3,
+      dyPaper: -5,
       text: `zip ${p(made.zip)}`,
       end: "arrow",
     });

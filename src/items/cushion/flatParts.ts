@@ -96,10 +96,11 @@ export function bolsterFlat(
     body.push(stroke(line((w - z) / 2, h - s, (w + z) / 2, h - s), "cut"));
     body.push({
       shape: "note",
-      x: w * 0.4,
+      // As on a cushion's face: its words end before the zip does.
+      x: w / 2 + z * 0.42,
       y: h - s - 4,
-      dxPaper: -4,
-      dyPaper: -8,
+      dxPaper: -3,
+      dyPaper: -5,
       text: `zip ${p(made.zip)}`,
       end: "arrow",
     });

@@ -64,14 +64,16 @@ export function tiebackWorkshop(
   if (plan.lowerRadiusMm !== null)
     notes.push({
       shape: "note",
-      x: wide * 0.62,
-      y: end + (high - end) * 0.942,
+      x: wide * 0.56,
+      y: end + (high - end) * 0.985,
       // Below the curve, and ending before the lines of the width at its right end.
       dxPaper: 1.5,
       dyPaper: 6.5,
       text: `radius ${mm(plan.lowerRadiusMm)}`,
       end: "arrow",
     });
+  // Its words stand below the curve; the lines of the width begin under them.
+  const below = plan.lowerRadiusMm === null ? 0 : wide * 0.09;
   const dimensions: Dimension[] = [
     {
       axis: "horizontal",
@@ -128,7 +130,7 @@ export function tiebackWorkshop(
   return [
     {
       widthMm: wide + 2 * seam,
-      heightMm: high + 2 * seam,
+      heightMm: high + 2 * seam + below,
       shapes: [{ shape: "group", x: seam, y: seam, children: [...children, ...notes] }],
       dimensions,
       title: `${fields.tieback}, laid flat`,
