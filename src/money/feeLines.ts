@@ -14,13 +14,16 @@ const FEES = [
   ["fitting", "Fitting"],
 ] as const;
 
-type Share = { readonly share: Fraction; readonly of?: "all" | "cloth" | "goods" | "making" };
+/** What a share is of: all that is bought and made, or a part of it. */
+export type ShareOf = "all" | "cloth" | "goods" | "making";
+type Share = { readonly share: Fraction; readonly of?: ShareOf };
 type Hours = { readonly hours: Fraction; readonly rate?: Amount };
 type Fee = Amount | Hours | Share;
 
 const CLOTH: readonly LineKind[] = ["cloth", "wallcovering", "lining", "trim"];
 
-function counts(line: PriceLine, of: Share["of"]): boolean {
+/** Whether a line is of that of which a share is taken; all that is bought and made where nothing is said. */
+export function counts(line: PriceLine, of: ShareOf | undefined): boolean {
   if (line.item === null) return false;
   if (of === "cloth") return CLOTH.includes(line.what);
   if (of === "goods") return line.taxKind === "goods";

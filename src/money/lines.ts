@@ -14,6 +14,7 @@ export type LineKind =
   | "freight"
   | "sample"
   | "fee"
+  | "discount"
   | "reserve"
   | "reserve-used";
 

@@ -111,7 +111,7 @@ function lineWords(line: TaxedLine): string {
   const { what, label } = line;
   const said = label.toLowerCase();
   if (said === what) return what;
-  return said.startsWith(`${what} `) || what === "fee" || isReserve(line)
+  return said.startsWith(`${what} `) || what === "fee" || what === "discount" || isReserve(line)
     ? label
     : `${what}: ${label}`;
 }
@@ -139,6 +139,12 @@ function totalsText(all: ProjectMoney, room: string | null, print: (m: Money) =>
   return out;
 }
 
+/** What belongs to no phase. */
+function wholeWords({ lines }: ProjectMoney): string {
+  const less = lines.some((l) => l.what === "discount") ? ", discounts" : "";
+  return `Fees${less}, samples and reserve`;
+}
+
 /** Phases and instalments, which are the whole project's. */
 function wholeProjectText(all: ProjectMoney, print: (m: Money) => string): string[] {
   // Parts of nothing would read as if nothing were to be paid.
@@ -146,7 +152,7 @@ function wholeProjectText(all: ProjectMoney, print: (m: Money) => string): strin
   const soFar = (is: boolean): string => (is && all.lines.some((l) => l.open) ? " so far" : "");
   const phases = all.phases.map(
     (p) =>
-      `${p.phase === null ? "Fees, samples and reserve" : `Phase ${p.phase}${p.commitment ? ` (${UNDO[p.commitment]})` : ""}`}: ${print(p.total)}.`,
+      `${p.phase === null ? wholeWords(all) : `Phase ${p.phase}${p.commitment ? ` (${UNDO[p.commitment]})` : ""}`}: ${print(p.total)}.`,
   );
   return [
     ...phases,

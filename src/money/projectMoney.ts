@@ -4,6 +4,7 @@ import type { ProjectRecord, StudioRecord } from "../records/records.ts";
 import { type Money, subtractMoney, sumMoney } from "../units/money.ts";
 import { boltsOf, type ClothBolt } from "./bolts.ts";
 import { clothLines } from "./clothLines.ts";
+import { discountLines } from "./discountLines.ts";
 import { feeLines } from "./feeLines.ts";
 import { withFreight } from "./freight.ts";
 import { type Instalment, instalments } from "./instalments.ts";
@@ -156,7 +157,11 @@ function taxedLines(input: MoneyInput, rates: TaxRates, found: Diagnostic[]): Ta
     studio,
     currency,
   );
-  const priced = [...bought, ...feeLines(project, studio, bought, currency, found)];
+  const priced = [
+    ...bought,
+    ...feeLines(project, studio, bought, currency, found),
+    ...discountLines({ project, lines: bought, rates, currency, found }),
+  ];
   const taxes = taxOnLines(priced, rates, currency);
   const waiting = unchosenItems(project);
   return priced.map((line, at) => ({

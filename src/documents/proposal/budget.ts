@@ -10,7 +10,6 @@ import {
   money,
   printMoney,
   subtractMoney,
-  sumMoney,
 } from "../../units/money.ts";
 import { spelled } from "../../units/spelling.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
@@ -21,7 +20,8 @@ import { starred, TO_COME } from "../words/stars.ts";
 import { roomsPhrase, stairHead, stepName, stepSentence } from "./budgetWords.ts";
 import { type BudgetRow, itemRows, soFar } from "./itemRows.ts";
 import { openNote } from "./openNote.ts";
-import { type Stair, type StairPart, stairSvg, stairWords } from "./stair.ts";
+import { type StairPart, stairSvg, stairWords } from "./stair.ts";
+import { stairOf } from "./stairOf.ts";
 import { mergeParts, stairPart } from "./stairParts.ts";
 
 export interface BudgetGroup {
@@ -63,6 +63,8 @@ export interface Budget {
     readonly budget: string;
     readonly words: string;
   }[];
+  /** What the rooms' sums leave out. */
+  readonly inNoRoom: string;
   readonly footnote: string;
 }
 
@@ -82,11 +84,12 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
   const unit = 10n ** BigInt(minorDigits(m.currency));
   const cents = clientLines.some((l) => l.client.minor % unit !== 0n || l.tax.minor % unit !== 0n);
   const symbol = currencySign(m.currency, language);
+  // What comes off has the minus of typesetting, as figures have on every page.
   const print = (sum: Money): string =>
-    printMoney(sum, language, !cents).replace(symbol, "").trim();
+    printMoney(sum, language, !cents).replace(symbol, "").replace("-", "−").trim();
   const whole = (sum: Money): string => printMoney(sum, language, true);
   // Sums that stand side by side have cents, all or none.
-  const alike = (sum: Money): string => printMoney(sum, language, !cents);
+  const alike = (sum: Money): string => printMoney(sum, language, !cents).replace("-", "−");
   const phases = [
     ...new Set(clientLines.filter((l) => l.item !== null).map((l) => l.phase ?? 1)),
   ].sort((a, b) => a - b);
@@ -127,53 +130,17 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     },
   );
   const fees = clientLines.filter((l) => l.item === null && !isReserve(l));
-  const feeParts = mergeParts(
-    fees.map((l) => stairPart(data, l, book)),
-    m.currency,
-  );
-  const stair: Stair = {
-    steps: [
-      ...groups.map((g) => ({
-        name: g.name,
-        sum: soFar(
-          g.lines,
-          alike(
-            sumMoney(
-              g.parts.map((p) => p.sum),
-              m.currency,
-            ),
-          ),
-        ),
-        parts: g.parts,
-      })),
-      ...(feeParts.length > 0
-        ? [
-            {
-              name: "Fees and fitting",
-              sum: soFar(
-                fees,
-                alike(
-                  sumMoney(
-                    feeParts.map((p) => p.sum),
-                    m.currency,
-                  ),
-                ),
-              ),
-              parts: feeParts,
-            },
-          ]
-        : []),
-    ],
+  const stair = stairOf(data, groups, {
+    fees,
     reserve: reserve
       ? {
           sum: reserve,
           words: `${isFinal ? "used of the reserve" : "kept in reserve"}, ${starred(alike(reserve), isReserveShare)}`,
         }
       : null,
-    limit: m.totals.budget
-      ? { sum: m.totals.budget, words: `your limit, ${whole(m.totals.budget)}` }
-      : null,
-  };
+    book,
+    print: { alike, whole },
+  });
   const remaining = m.totals.remaining;
   const taxWords =
     m.taxIncluded || m.totals.tax.minor > 0n ? ", tax and making included" : ", making included";
@@ -244,6 +211,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
         words: words === "" ? "" : soFar(own, words),
       };
     }),
+    inNoRoom: `Fees, fitting${fees.some((l) => l.what === "discount") ? ", what comes off" : ""} and the reserve belong to the whole project and stand in no room.`,
     footnote: data.project.fields["prices-hold"]
       ? `Cloth lengths include matching the pattern. Each line holds its cloth, making and tax.`
       : "Each line holds its cloth, making and tax.",

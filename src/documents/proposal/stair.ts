@@ -20,6 +20,8 @@ export interface StairStep {
   readonly name: string;
   readonly sum: string;
   readonly parts: readonly StairPart[];
+  /** True of what comes off: its bar goes back from where the last one ended. */
+  readonly isBack?: true;
 }
 
 export interface Stair {
@@ -63,21 +65,28 @@ export function clearOf(
 
 /**
  * The stair: one axis, the text's width, that ends at the client's limit (or at the total, where it is more). Each phase's bar begins
- * where the last one ended and is filled with the cloths that it buys. Lengths are money, exactly in proportion.
+ * where the last one ended and is filled with the cloths that it buys; what comes off goes back from there. Lengths are money, exactly in proportion.
  */
 export function stairSvg(stair: Stair, prefix: string): Markup {
   const value = (sum: Money): number => majorUnits(sum).valueOf();
-  const sums = stair.steps.map((s) => s.parts.reduce((a, p) => a + value(p.sum), 0));
-  const total = sums.reduce((a, b) => a + b, 0) + (stair.reserve ? value(stair.reserve.sum) : 0);
+  const sumOf = (s: StairStep) => s.parts.reduce((a, p) => a + value(p.sum), 0);
+  const on = stair.steps.reduce((a, s) => a + (s.isBack ? 0 : sumOf(s)), 0);
+  const off = stair.steps.reduce((a, s) => a + (s.isBack ? sumOf(s) : 0), 0);
+  const total = on - off + (stair.reserve ? value(stair.reserve.sum) : 0);
   const limit = stair.limit ? value(stair.limit.sum) : null;
-  const axis = Math.max(total, limit ?? 0, 1);
+  const axis = Math.max(on, total, limit ?? 0, 1);
   const mm = (n: number): number => (n / axis) * WIDTH;
-  const height = TOP + stair.steps.length * PITCH - (PITCH - BAR) + 8;
+  // What is kept stands beside the last bar; below it where that one goes back.
+  const last = stair.steps.length - 1;
+  const rows = stair.steps.length + (stair.steps[last]?.isBack && stair.reserve ? 1 : 0);
+  const lastY = TOP + (rows - 1) * PITCH;
+  const height = lastY + BAR + 8;
   let x = 0;
   let out = "";
   let labels = "";
   for (const [at, step] of stair.steps.entries()) {
     const y = TOP + at * PITCH;
+    if (step.isBack) x -= mm(sumOf(step));
     const from = x;
     for (const [n, part] of step.parts.entries()) {
       const w = mm(value(part.sum));
@@ -94,8 +103,10 @@ export function stairSvg(stair: Stair, prefix: string): Markup {
         out += `<path d="M${r(x)} ${r(y)}v${BAR}" stroke="#fff" stroke-width=".5"/>`;
     }
     out += `<rect x="${r(from)}" y="${r(y)}" width="${r(x - from)}" height="${BAR}" fill="none" stroke="#23282e" stroke-width=".18"/>`;
-    if (at < stair.steps.length - 1)
+    if (at < rows - 1 && !step.isBack)
       out += `<path d="M${r(x)} ${r(y + BAR)}v${PITCH - BAR}" stroke="#23282e" stroke-width=".25"/>`;
+    if (step.isBack && at < rows - 1)
+      out += `<path d="M${r(from)} ${r(y + BAR)}v${PITCH - BAR}" stroke="#23282e" stroke-width=".25"/>`;
     const right = x < WIDTH * 0.66;
     const tx = right ? x + 2.4 : from - 2.4;
     const anchor = right ? "start" : "end";
@@ -103,8 +114,8 @@ export function stairSvg(stair: Stair, prefix: string): Markup {
     const wide = Math.max(textWidthMm(step.name, 4.8) * 0.9, textWidthMm(step.sum, 3.7)) + 1.6;
     labels += `<rect class="behind-words" x="${r(right ? tx - 0.8 : tx - wide + 0.8)}" y="${r(y)}" width="${r(wide)}" height="${BAR + 0.8}" fill="#fff"/>`;
     labels += `<text x="${r(tx)}" y="${r(y + 4)}" text-anchor="${anchor}" font-size="4.8" style="font-family:var(--display);font-style:italic">${escapeHtml(step.name)}</text><text class="drawn" x="${r(tx)}" y="${r(y + 8.4)}" text-anchor="${anchor}" font-size="3.7">${escapeHtml(step.sum)}</text>`;
+    if (step.isBack) x = from;
   }
-  const lastY = TOP + (stair.steps.length - 1) * PITCH;
   if (stair.reserve) {
     const w = mm(value(stair.reserve.sum));
     out += `<rect x="${r(x)}" y="${r(lastY)}" width="${r(w)}" height="${BAR}" fill="none" stroke="#23282e" stroke-width=".25" stroke-dasharray="1.2 .8"/>`;

@@ -28,6 +28,7 @@ const KIND_WORDS: Readonly<Record<AccountKind, string>> = {
   goods: "Goods",
   making: "Making",
   fees: "Fees and fitting",
+  discounts: "Discounts",
   samples: "Samples",
   reserve: "Kept in reserve",
 };
@@ -125,9 +126,11 @@ function rowMaker(data: ProjectData) {
   const { bare } = pens(data);
   return (what: string, lines: readonly TaxedLine[]): MadeRow => {
     const net = (kinds: readonly AccountKind[], taxed: TaxedLine["taxKind"]): string => {
-      // What was used of the reserve stands as what it was.
+      // What was used of the reserve, and what comes off, stands as what it is taxed as.
       const own = lines.filter(
-        (l) => kinds.includes(accountKind(l.what)) || (isReserve(l) && l.taxKind === taxed),
+        (l) =>
+          kinds.includes(accountKind(l.what)) ||
+          ((isReserve(l) || l.what === "discount") && l.taxKind === taxed),
       );
       const split = taxSplit(own, taxIncluded, currency);
       return split.net.minor === 0n ? "" : bare(split.net);

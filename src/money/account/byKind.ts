@@ -5,12 +5,20 @@ import { payable } from "../payable.ts";
 import type { TaxRates } from "../tax.ts";
 
 /** What a line is for, as an account has it. */
-export type AccountKind = "goods" | "making" | "fees" | "samples" | "reserve";
+export type AccountKind = "goods" | "making" | "fees" | "discounts" | "samples" | "reserve";
 
-const KINDS: readonly AccountKind[] = ["goods", "making", "fees", "samples", "reserve"];
+const KINDS: readonly AccountKind[] = [
+  "goods",
+  "making",
+  "fees",
+  "discounts",
+  "samples",
+  "reserve",
+];
 const OF_LINE: Partial<Readonly<Record<LineKind, AccountKind>>> = {
   making: "making",
   fee: "fees",
+  discount: "discounts",
   sample: "samples",
   reserve: "reserve",
   "reserve-used": "reserve",

@@ -38,6 +38,30 @@ const shareOfSold = z.strictObject({
 /** A fee: a sum, hours at a rate, or a share of what is sold. */
 const feeField = z.union([amountField(), z.strictObject({ hours, rate: hourly }), shareOfSold]);
 
+/** What comes off the client's prices: a share of what is sold, or a sum. */
+const discountField = z.strictObject({
+  what: textField().meta({
+    description: "what the client reads",
+    examples: ["Less 5 % for a second house"],
+  }),
+  share: percentField()
+    .optional()
+    .meta({
+      description: "a share of the client's prices, before tax; write this or amount",
+      examples: ["5 %"],
+    }),
+  amount: amountField()
+    .optional()
+    .meta({
+      description: "a sum, as other client prices are written",
+      examples: ["120.00"],
+    }),
+  of: wordField(["all", "cloth", "goods", "making"]).optional().meta({
+    description:
+      "off what; off all that is bought and made, fees and reserve left out, where nothing is said. Linings, wallcoverings and trims count as cloth",
+  }),
+});
+
 /** The fee for fitting: where only the hours are said, the fitter's own rate is taken, with its markup. */
 const fittingFeeField = z.union([
   amountField(),
@@ -86,6 +110,14 @@ export const projectSchema = z.strictObject({
     })
     .optional()
     .meta({ description: "the studio's own fees: each a sum, hours at a rate, or a share" }),
+  discounts: z
+    .array(discountField)
+    .optional()
+    .meta({
+      description:
+        "what comes off the client's prices; on the proposal a line each below the fees, in the total before the reserve",
+      examples: ["[{ what: For a second house, share: 5 %, of: goods }]"],
+    }),
   "by-the-bolt": listField(refField("a cloth")).optional().meta({
     description: "cloths that are bought as whole bolts for this project, at the bolt's price",
   }),
