@@ -201,6 +201,8 @@ export interface MaterialNeed {
   readonly text: string;
   /** Who supplies it in the ordinary way. */
   readonly by: "studio" | "maker";
+  /** How its length was come by, where cloth money hangs on it. */
+  readonly working?: WorkingLine;
 }
 
 /** One line of working that can be followed with a pencil. */

@@ -1,4 +1,5 @@
-import { printLength } from "../../units/printLength.ts";
+import type { Length } from "../../units/length.ts";
+import { printLength, type UnitSystem } from "../../units/printLength.ts";
 import { boughtLength, boughtPieces } from "../common/boughtLength.ts";
 import { trimNeed } from "../common/trim.ts";
 import type { ItemContext, MaterialNeed } from "../itemKind.ts";
@@ -57,14 +58,24 @@ export function curtainsMaterials(
   needs.push(boughtPieces("covered hem weights", (widthsEach.ceil().valueOf() + 1) * curtains));
   const trim = fields.edge?.trim;
   if (trim) {
-    const where = fields.edge?.where ?? "leading";
-    const each =
-      where === "leading"
-        ? hung.drop
-        : where === "hem"
-          ? panel.flat
-          : hung.drop.times(2).plus(panel.flat);
-    needs.push(trimNeed(trim, each, curtains, context));
+    const { run, how } = trimmedEdge(fields, plan, units);
+    needs.push(trimNeed(trim, run, curtains, context, how));
   }
   return needs;
+}
+
+/** The edge of one curtain that is trimmed, and in words how it is come by: all round is both sides and the hem. */
+function trimmedEdge(
+  { edge }: CurtainsFields,
+  { hung, panel }: CurtainsPlan,
+  units: UnitSystem,
+): { run: Length; how: string } {
+  const p = (length: Length) => printLength(length, units);
+  const where = edge?.where ?? "leading";
+  if (where === "leading") return { run: hung.drop, how: `${p(hung.drop)} leading edge` };
+  if (where === "hem") return { run: panel.flat, how: `${p(panel.flat)} hem` };
+  return {
+    run: hung.drop.times(2).plus(panel.flat),
+    how: `2 × ${p(hung.drop)} sides + ${p(panel.flat)} hem`,
+  };
 }

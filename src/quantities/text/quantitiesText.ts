@@ -16,6 +16,7 @@ import { clothWaitsFor, isUnchosen } from "../unchosen.ts";
 import { beginWords } from "./beginWords.ts";
 import { clothText } from "./clothText.ts";
 import { type Called, itemsCalled } from "./itemsCalled.ts";
+import { itemWorking } from "./itemWorking.ts";
 import { lotOfLength, lotWords } from "./lotWords.ts";
 import { allowanceOrigins, originWords, WRITTEN } from "./origins.ts";
 import { savingWords } from "./savingWords.ts";
@@ -188,7 +189,7 @@ function itemLines(each: ItemQuantity, called: Called): string[] {
   const { made } = each;
   return [
     `ITEM ${called(each.room, each.item)} (${each.room}/${each.item})${made.estimate ? "  ESTIMATE" : ""}`,
-    ...working(made.working),
+    ...working(itemWorking(made)),
     ...allowanceOrigins(each.allowances).map((origin) => `  ${originWords(origin)}`),
     ...made.questions.map((question) => `  To ask: ${question}`),
   ];

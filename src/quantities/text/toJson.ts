@@ -10,6 +10,7 @@ import type {
 } from "../quantityTypes.ts";
 import { sharedBuyOf } from "../together/sharedBuyOf.ts";
 import { clothWaitsFor, isUnchosen } from "../unchosen.ts";
+import { itemWorking } from "./itemWorking.ts";
 import { togetherWords } from "./togetherWords.ts";
 
 /** A plain value for `JSON.stringify`: lengths in millimetres under keys that end in Mm. */
@@ -63,7 +64,7 @@ export function quantitiesJson(quantities: ProjectQuantities): Json {
       figures: { ...each.made.figures },
       estimate: each.made.estimate,
       questions: [...each.made.questions],
-      working: each.made.working.map((line) => ({ ...line })),
+      working: itemWorking(each.made).map((line) => ({ ...line })),
       defaultsUsed: each.defaultsUsed.map(defaultJson),
     })),
   };

@@ -248,8 +248,9 @@ function edgeNeeds(
   if (welt) notes.working.push(...weltWorking(welt, count, context, null));
   const needs = welt ? [cordNeed(welt.total, units)] : [];
   if (!trim) return needs;
-  const length = ask.edge.plus(context.length("welt-lap")).times(count);
-  return [...needs, boughtTrim(trim, length, context)];
+  const of = `${printLength(ask.edge, units)} of edge`;
+  const along = { run: ask.edge, ends: context.length("welt-lap"), runs: count, of };
+  return [...needs, boughtTrim(trim, along, context)];
 }
 
 function handbookLines(handbook: Made["handbook"], context: ItemContext): WorkingLine[] {
