@@ -106,6 +106,7 @@ function paint(item: ItemRecord, priced: PricedItem, ctx: Ctx): PriceLine[] {
   const place = own ? item.place(["price"]) : studio.place(["paint", "price"]);
   const prices = (own ?? studio.fields.paint?.price ?? []).map((p) => ({
     per: p.per,
+    ...(p.litres ? { litres: p.litres } : {}),
     sum: toMoney(p, currency, place, found),
   }));
   const trade = paintSum(priced.paint, prices, currency);

@@ -38,6 +38,24 @@ test("by the tin: as many prices as tins, whatever they hold", () => {
   expect(sum([tin(2, 10, "litre"), tin(1, 2.5, "litre")], ["tin", 4500])).toBe(13_500n);
 });
 
+// Paint in litres is priced by the size of its tin, a larger one cheaper for what it holds (common practice, no source).
+test("tins of each size at their own price, and the cheapest that hold enough", () => {
+  const litres = PAINTED.replace("height: 8'", "height: 240 cm")
+    .replace("floor: 10' x 10'", "floor: 300 cm x 300 cm")
+    .replace("400 sq ft/gal", "12 m2/l")
+    .replace("[1 gal, 1 qt]", "[1 l, 2.5 l, 5 l]");
+  // 12 m by 2.4 m, two coats at 12 m2 a litre: 4.8 l. 5 l at 91 cost less than 2 × 2.5 l at 52, or five tins of 1 l at 24.10.
+  const tins = "[24.10 per 1 l, 52 per 2.5 l, 91 per 5 l tin]";
+  expect(lineOf(priced(house(tins, litres)), "paint")?.trade.minor).toBe(9100n);
+  const dear = "[24.10 per l, 52,00 per 2500 ml, 120 per 5 litres]".replace("52,00", "52");
+  expect(lineOf(priced(house(dear, litres)), "paint")?.trade.minor).toBe(10_400n);
+  // A size without a price of its own is charged by what the first priced size holds.
+  expect(
+    lineOf(priced(house("50 per 2.5 l", litres.replace("1 l, 2.5 l, 5 l", "5 l"))), "paint")?.trade
+      .minor,
+  ).toBe(10_000n);
+});
+
 test("no price, no sum", () => {
   expect(sum([tin(1, 1, "quart")])).toBeUndefined();
 });
@@ -85,6 +103,7 @@ test.each([
   ["58", "paint-price-for-what", /58 is the price of what/],
   ["58 per item", "paint-price-for-what", /“per item”/],
   ["[58 per gallon, 22]", "paint-price-for-what", /22 is the price of what/],
+  ["58 per 0 l", "paint-price-for-what", /“per 0 l”/],
   ["dear", "paint-price-unreadable", /“dear”/],
 ])("a price of paint that says too little: %s", (price, code, words) => {
   const { diagnostics } = recordsOf(house(price));

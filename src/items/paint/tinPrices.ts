@@ -7,11 +7,16 @@ import type { PaintFields } from "./schema.ts";
 import { type TinCount, tinsFor } from "./tins.ts";
 import type { Tin } from "./volume.ts";
 
-/** What a tin costs: by the price in its own unit, else by the tin where that is the first price given; null where neither is. */
+/**
+ * What a tin costs: by the price of its own size, else in its own unit, else by the tin where that is the first price given; null where
+ * none of these is.
+ */
 function priceOf(tin: Tin, prices: readonly PaintPrice[]): Fraction | null {
+  const sized = prices.find((p) => p.litres?.equals(tin.litres));
+  if (sized) return new Fraction(sized.decimal);
   const own = prices.find((p) => p.per === tin.unit);
   if (own) return tin.amount.mul(own.decimal);
-  const [first] = prices;
+  const [first] = prices.filter((p) => p.litres === undefined);
   return first?.per === "tin" ? new Fraction(first.decimal) : null;
 }
 

@@ -22,7 +22,8 @@ export function paintField() {
       price: paintPriceField()
         .optional()
         .meta({
-          description: "what the studio pays; a list where sizes are priced apart",
+          description:
+            "what the studio pays, by the gallon, quart, litre or tin, or by a tin of one size (`52 per 2.5 l`); a list where sizes are priced apart",
           examples: ["58 per gallon", "[58 per gallon, 22 per quart]"],
         }),
     })
