@@ -26,10 +26,12 @@ const NOBODY = [
 
 /**
  * A name that somebody gave, as it stands within a sentence: with a small letter at its head (`dining room`), but as it was typed where it has
- * capitals of its own (`Oak Room`, `TV corner`) or begins with somebody's name (`Anna’s room`).
+ * capitals of its own (`Oak Room`, `TV corner`), begins with somebody's name (`Anna’s room`), or is a letter or a number of a plan (`B`, `C1`,
+ * `W2 left`).
  */
 export function within(name: string): string {
   const owner = /^(\p{L}+)['’]s\b/u.exec(name)?.[1];
   const isSomebodys = owner !== undefined && !NOBODY.includes(owner.toLowerCase());
-  return isSomebodys || /\p{Lu}/u.test(name.slice(1)) ? name : small(name);
+  const isOfPlan = /^\p{L}(?:$|[^\p{L}\s]*\d)/u.test(name);
+  return isOfPlan || isSomebodys || /\p{Lu}/u.test(name.slice(1)) ? name : small(name);
 }

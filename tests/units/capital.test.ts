@@ -13,6 +13,11 @@ test.each([
   ["TV corner", "TV corner"],
   ["Room of Ida", "Room of Ida"],
   ["éclair", "éclair"],
+  ["B", "B"],
+  ["C1", "C1"],
+  ["W-2 left", "W-2 left"],
+  ["Bay 2", "bay 2"],
+  ["A 2 m runner", "a 2 m runner"],
   ["", ""],
 ])("%s stands as %s", (name, told) => {
   expect(within(name)).toBe(told);
