@@ -19,6 +19,7 @@ import { shortDate } from "../words/dates.ts";
 import { type Markup, marked } from "../words/marks.ts";
 import { listed } from "../words/phrases.ts";
 import { dividedWords, makerName } from "./dividedCloth.ts";
+import { eachMakerOnce } from "./eachMakerOnce.ts";
 import { ordersWords } from "./orderedWords.ts";
 
 /** A row of the order list: what is needed of one card, for one maker or item. */
@@ -171,10 +172,10 @@ function trimRow(data: ProjectData, t: TrimBuy): OwnRow {
   const card = ofCard(data, t.cloth, { length: t.buy.length });
   const bolt = data.money.bolts.find((b) => b.taken && b.cloth === t.cloth);
   const said = t.uses.length > 1 || !t.buy.length.equals(t.need);
-  const goesTo = t.uses.map((use) => {
-    const words = [makerName(data, makerOf(data, use)), placeOf(data, use.room, use.item)];
-    const who = words.filter((w) => w !== "").join(", ");
-    return said ? `${who}: ${printCloth(use.length, units)}` : who;
+  const uses = t.uses.map((use) => ({ ...use, maker: makerName(data, makerOf(data, use)) }));
+  const goesTo = eachMakerOnce(uses).map(({ maker, room, item, length }) => {
+    const who = [maker, placeOf(data, room, item)].filter((w) => w !== "").join(", ");
+    return said ? `${who}: ${printCloth(length, units)}` : who;
   });
   return {
     ...card,
