@@ -70,11 +70,28 @@ export function clothPrice(
       ),
     );
   }
+  found.push(...boltDearer(cloth, trade, currency));
   return {
     trade,
     client,
     per: price.per ?? (cloth.fields.roll ? "roll" : "yard"),
   };
+}
+
+/** A bolt's price that is no better than the cut one: the whole bolt's, written where that of one metre or yard stands. */
+function boltDearer(cloth: ClothRecord, trade: Money, currency: string): Diagnostic[] {
+  const { price, cloth: name } = cloth.fields;
+  if (!price?.bolt || !price.trade) return [];
+  const place = cloth.place(["price", "bolt", "trade"]);
+  const bolt = toMoney(price.bolt.trade, currency, place, []);
+  if (compareMoney(bolt, trade) <= 0) return [];
+  return [
+    diagnostic(place, "bolt-dearer", `By the bolt a ${price.per} of ${name} costs more than cut.`, {
+      severity: "warning",
+      actual: price.bolt.trade.decimal,
+      hint: `What stands here is for one ${price.per}, not for the whole bolt.`,
+    }),
+  ];
 }
 
 /**

@@ -16,6 +16,7 @@ import type { SentRevision } from "../revisions/sentRevision.ts";
 import type { FurnishedRoom } from "../room/furnishRoom.ts";
 import { schemeInputOf } from "../scheme/fromRoom.ts";
 import { roomScheme } from "../scheme/roomScheme.ts";
+import { datedAhead } from "../sourcing/datedAhead.ts";
 import { lateSteps } from "../sourcing/lateSteps.ts";
 import { orderedUnapproved } from "../sourcing/orderedUnapproved.ts";
 import { scheduleOf } from "../sourcing/schedule.ts";
@@ -157,6 +158,7 @@ export function projectData(
       ...data.rooms.flatMap((room) => checkFixedPlaces(data, room)),
       ...checkLetters(data),
       ...orderedUnapproved(project, records),
+      ...datedAhead(project, today),
       ...lateSteps(scheduleOf(data), data),
     ],
   };

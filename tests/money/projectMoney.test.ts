@@ -37,6 +37,25 @@ test("a client price on the card stands before the markup; below trade it is war
   ).toEqual([["client-below-trade", "warning"]]);
 });
 
+test("the price of a whole bolt, written where that of one yard stands, is asked about", () => {
+  const bolt = (trade: string) =>
+    priced(
+      small({
+        cloths: {
+          plain: PLAIN.replace(
+            "trade: 10,",
+            `trade: 10, bolt: { length: 30 yd, trade: ${trade} },`,
+          ),
+        },
+      }),
+    ).diagnostics.map((d) => [d.code, d.severity, d.hint]);
+  expect(bolt("240")).toEqual([
+    ["bolt-dearer", "warning", "What stands here is for one yard, not for the whole bolt."],
+  ]);
+  expect(bolt("8")).toEqual([]);
+  expect(bolt("10")).toEqual([]);
+});
+
 test("what has no price yet stands open and is said; the rest goes on", () => {
   const money = priced(small({ cloths: { plain: PLAIN.replace(/\nprice.*/, "") } }));
   expect(lineOf(money, "cloth")).toMatchObject({ open: true, client: { minor: 0n } });

@@ -1,0 +1,37 @@
+import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import type { ProjectRecord } from "../records/records.ts";
+import { dayNumber } from "./calendar.ts";
+
+/** What each list tells that happened, and what is thought while its day is wrong. */
+const TOLD = {
+  orders: {
+    what: "This order",
+    taken: "it is taken as ordered all the same, and asked for no more",
+  },
+  receipts: { what: "This receipt", taken: "it is taken as here all the same" },
+} as const;
+
+/**
+ * Warnings where an order or a receipt is dated ahead of the day of the build, most often by its year: what is to be ordered would never
+ * be. One day is let pass, since the day of the build is that of universal time.
+ */
+export function datedAhead({ fields, place }: ProjectRecord, today: string): Diagnostic[] {
+  return (["orders", "receipts"] as const).flatMap((list) =>
+    (fields[list] ?? []).flatMap(({ on }, at) =>
+      on && dayNumber(on) - dayNumber(today) > 1
+        ? [
+            diagnostic(
+              place([list, at, "on"]),
+              `${list === "orders" ? "order" : "receipt"}-ahead`,
+              `${TOLD[list].what} is dated ${on}, and today is ${today}: ${TOLD[list].taken}.`,
+              {
+                severity: "warning",
+                actual: on,
+                hint: "Look at its year; what is still to be done does not stand here yet.",
+              },
+            ),
+          ]
+        : [],
+    ),
+  );
+}
