@@ -11,6 +11,8 @@ export const VOCABULARY: readonly (readonly string[])[] = [
   ["cushions", "pillows", "throw-pillows", "scatter-cushions"],
   ["blind", "shade", "roman-blind", "roman-shade"],
   ["blinds", "shades", "roman-blinds", "roman-shades"],
+  ["roller-blind", "roller-shade"],
+  ["roller-blinds", "roller-shades"],
   ["pelmet", "cornice", "cornice-board"],
   ["valance", "soft-pelmet"],
   ["tieback", "tie-back", "tie-band"],

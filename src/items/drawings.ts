@@ -10,6 +10,7 @@ import { objectDrawing } from "./object/drawing.ts";
 import { paintDrawing } from "./paint/drawing.ts";
 import { panelledWallDrawing } from "./panelledwall/drawing.ts";
 import { pelmetDrawing } from "./pelmet/drawing.ts";
+import { rollerBlindDrawing } from "./rollerblind/drawing.ts";
 import { runnerDrawing } from "./runner/drawing.ts";
 import { tableclothDrawing } from "./tablecloth/drawing.ts";
 import { tableSkirtDrawing } from "./tableskirt/drawing.ts";
@@ -28,6 +29,7 @@ import { wallpaperDrawing } from "./wallpaper/drawing.ts";
 export const ITEM_DRAWINGS: readonly ItemDrawing[] = [
   curtainsDrawing as ItemDrawing,
   blindDrawing as ItemDrawing,
+  rollerBlindDrawing as ItemDrawing,
   tiebackDrawing as ItemDrawing,
   lampshadeDrawing as ItemDrawing,
   pelmetDrawing as ItemDrawing,

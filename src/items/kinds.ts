@@ -10,6 +10,7 @@ import { objectKind } from "./object/kind.ts";
 import { paintKind } from "./paint/kind.ts";
 import { panelledWallKind } from "./panelledwall/kind.ts";
 import { pelmetKind } from "./pelmet/kind.ts";
+import { rollerBlindKind } from "./rollerblind/kind.ts";
 import { runnerKind } from "./runner/kind.ts";
 import { tableclothKind } from "./tablecloth/kind.ts";
 import { tableSkirtKind } from "./tableskirt/kind.ts";
@@ -28,6 +29,7 @@ import { wallpaperKind } from "./wallpaper/kind.ts";
 export const ITEM_KINDS: readonly ItemKind[] = [
   curtainsKind as ItemKind,
   blindKind as ItemKind,
+  rollerBlindKind as ItemKind,
   tiebackKind as ItemKind,
   lampshadeKind as ItemKind,
   pelmetKind as ItemKind,

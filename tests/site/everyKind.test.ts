@@ -17,6 +17,10 @@ const ITEMS = `
     at: small
     cloth: slub
     mount: inside
+  - roller-blind: Small roller
+    at: small
+    cloth: slub
+    mount: inside
   - tieback: Bay ties
     at: bay
     cloth: slub

@@ -31,10 +31,12 @@ export function keyWords(text: string, language: Language): string {
   return inVocabulary(text.replace(/(?<=\p{L})-(?=\p{L})/gu, " "), language);
 }
 
+const BLINDS: ReadonlySet<string> = new Set(["blind", "roller-blind"]);
+
 /** What an item says, in the studio's vocabulary; a blind is a shade to an American, and only there: a lampshade is one everywhere. */
 export function inItemWords(text: string, kind: string, language: Language): string {
   const said = inVocabulary(text, language);
-  if (kind !== "blind" || language !== "en-US") return said;
+  if (!BLINDS.has(kind) || language !== "en-US") return said;
   return said.replace(
     /\b([Bb])lind(s?)\b/g,
     (_, b: string, many: string) => `${b === "B" ? "Shade" : "shade"}${many}`,

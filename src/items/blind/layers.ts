@@ -1,10 +1,10 @@
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import type { BlindSize } from "../common/blindSize.ts";
 import { clothWidth, narrowerThanJoins } from "../common/join/clothWidth.ts";
 import { planStrips, type Strips } from "../common/join/joinStrips.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
-import type { BlindSize } from "./measure.ts";
 import type { BlindFields } from "./schema.ts";
 import type { Sections } from "./sections.ts";
 

@@ -2,6 +2,7 @@ import type Fraction from "fraction.js";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { type BlindSize, measureBlind } from "../common/blindSize.ts";
 import { finestStep } from "../common/finestStep.ts";
 import { centredPlace } from "../common/join/centredMotif.ts";
 import { clothWidth, narrowerThanJoins } from "../common/join/clothWidth.ts";
@@ -15,7 +16,6 @@ import { widthsByHandbook } from "../common/join/widthsByHandbook.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
 import { type BlindLayer, layersOf } from "./layers.ts";
-import { type BlindSize, measureBlind } from "./measure.ts";
 import type { BlindFields } from "./schema.ts";
 import { chooseSections, type Sections } from "./sections.ts";
 
@@ -55,7 +55,7 @@ export function planBlind(
   const { units } = context;
   const count = fields.count ?? 1;
   const cloth = context.cloth(fields.cloth);
-  const size = measureBlind(fields, context, notes);
+  const size = sizeOf(fields, context, notes);
   const unknown = "it cannot be said whether this blind needs a join";
   const usableWidth = clothWidth(cloth, "cloth", unknown, context, notes);
   if (cloth === null || usableWidth === null || size === null) return null;
@@ -106,6 +106,13 @@ export function planBlind(
     operation,
     count,
   };
+}
+
+function sizeOf(fields: BlindFields, context: ItemContext, notes: Notes): BlindSize | null {
+  const { blind, mount, width, drop } = fields;
+  const depth = context.length("headrail");
+  const what = `the headrail, with ${printLength(depth, context.units)} of blind gathered under it,`;
+  return measureBlind({ title: blind, mount, width, drop, needs: { depth, what } }, context, notes);
 }
 
 /** What is turned in at each edge, and at each piece of a join. */

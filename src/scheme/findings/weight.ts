@@ -35,6 +35,8 @@ function judged(
   }
   if (kind === "curtains" && grams > CURTAIN_MOST)
     return { level: "worth-a-look", words: say`heavy to gather and to hang`, usual: "150 to 350" };
+  if (kind === "roller-blind" && grams > CURTAIN_MOST)
+    return { level: "worth-a-look", words: say`heavy to roll`, usual: "150 to 350" };
   if (kind === "blind" && grams > CURTAIN_MOST)
     return {
       level: "worth-a-look",

@@ -1,11 +1,20 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
-import { finestStep } from "../common/finestStep.ts";
-import { largerThanRoom } from "../common/likelySizes.ts";
-import type { Notes } from "../common/notes.ts";
 import type { ItemContext, WindowFacts } from "../itemKind.ts";
-import type { BlindFields } from "./schema.ts";
+import { finestStep } from "./finestStep.ts";
+import { largerThanRoom } from "./likelySizes.ts";
+import type { Notes } from "./notes.ts";
+
+/** What a blind's file says of its size and place. */
+export interface SizedBlind {
+  readonly title: string;
+  readonly mount: "inside" | "outside" | undefined;
+  readonly width: Length | undefined;
+  readonly drop: Length | undefined;
+  /** What it needs of the recess's depth, and in words what needs it. */
+  readonly needs: { readonly depth: Length; readonly what: string };
+}
 
 /** A blind's finished size, and where it hangs. */
 export interface BlindSize {
@@ -20,7 +29,7 @@ export interface BlindSize {
 
 /** The finished width and drop from what is written or from the window; null, with a diagnostic, where neither says. */
 export function measureBlind(
-  fields: BlindFields,
+  fields: SizedBlind,
   context: ItemContext,
   notes: Notes,
 ): BlindSize | null {
@@ -41,10 +50,9 @@ export function measureBlind(
   );
   if (width === null || drop === null) return null;
   const recess = window?.recess;
-  const needs = context.length("headrail");
-  if (inside && recess?.isLessThan(needs)) {
+  if (inside && recess?.isLessThan(fields.needs.depth)) {
     notes.questions.push(
-      `The recess is ${printMeasured(recess, context.units)} deep: does the headrail, with ${printLength(needs, context.units)} of blind gathered under it, clear the frame?`,
+      `The recess is ${printMeasured(recess, context.units)} deep: does ${fields.needs.what} clear the frame?`,
     );
   }
   return {
@@ -62,7 +70,7 @@ function hem(window: WindowFacts, inside: boolean, drop: Length, context: ItemCo
   return Length.max(Length.zero, head.minus(drop));
 }
 
-function measuredText(fields: BlindFields, context: ItemContext, inside: boolean): string {
+function measuredText(fields: SizedBlind, context: ItemContext, inside: boolean): string {
   const { window, units } = context;
   if (!inside) return "Blind size, outside the recess.";
   if (!window) return "Blind size, inside the recess.";
@@ -72,7 +80,7 @@ function measuredText(fields: BlindFields, context: ItemContext, inside: boolean
     : `Recess size ${recess}, narrowest of three; the blind is made smaller as below.`;
 }
 
-function insideWidth(fields: BlindFields, context: ItemContext, notes: Notes): Length | null {
+function insideWidth(fields: SizedBlind, context: ItemContext, notes: Notes): Length | null {
   const { window, units } = context;
   const p = (length: Length) => printLength(length, units);
   const clearance = context.length("recess-clearance");
@@ -121,7 +129,7 @@ function insideWidth(fields: BlindFields, context: ItemContext, notes: Notes): L
   return positive(width, "width", context, notes);
 }
 
-function insideDrop(fields: BlindFields, context: ItemContext, notes: Notes): Length | null {
+function insideDrop(fields: SizedBlind, context: ItemContext, notes: Notes): Length | null {
   const { window, units } = context;
   const p = (length: Length) => printLength(length, units);
   if (!fields.drop && !window) return missing("drop", fields, context, notes);
@@ -154,7 +162,7 @@ function insideDrop(fields: BlindFields, context: ItemContext, notes: Notes): Le
   return positive(drop, "drop", context, notes);
 }
 
-function outsideWidth(fields: BlindFields, context: ItemContext, notes: Notes): Length | null {
+function outsideWidth(fields: SizedBlind, context: ItemContext, notes: Notes): Length | null {
   const { window, units } = context;
   const p = (length: Length) => printLength(length, units);
   if (fields.width) {
@@ -189,7 +197,7 @@ function outsideWidth(fields: BlindFields, context: ItemContext, notes: Notes): 
   return width;
 }
 
-function outsideDrop(fields: BlindFields, context: ItemContext, notes: Notes): Length | null {
+function outsideDrop(fields: SizedBlind, context: ItemContext, notes: Notes): Length | null {
   const { window, units } = context;
   const p = (length: Length) => printLength(length, units);
   if (fields.drop) return fields.drop;
@@ -211,7 +219,7 @@ function outsideDrop(fields: BlindFields, context: ItemContext, notes: Notes): L
 
 function missing(
   what: "width" | "drop",
-  fields: BlindFields,
+  fields: SizedBlind,
   context: ItemContext,
   notes: Notes,
 ): null {
@@ -221,7 +229,7 @@ function missing(
       `blind-without-${what}`,
       `Neither ${what} nor a window says how ${what === "width" ? "wide" : "long"} this blind is.`,
       {
-        actual: fields.blind,
+        actual: fields.title,
         expected: `${what}, or at with a window of this room`,
         hint: `Write for example ${what}: ${what === "width" ? `47 1/2" or 121 cm` : `60" or 152 cm`}, or at: and the window's name.`,
       },

@@ -1,0 +1,67 @@
+import type { AllowanceTable } from "../../fields/allowance.ts";
+
+const PRACTICE = "common practice, no source";
+
+/** What is added to a roller blind's cloth, and what its brackets take. */
+export const rollerBlindAllowances = {
+  "recess-clearance": {
+    is: "length",
+    description: "left free at each side of a roller blind inside the recess, brackets and all",
+    usual: { inches: `1/8"`, centimetres: "0.3 cm" },
+    source: PRACTICE,
+  },
+  "drop-clearance": {
+    is: "length",
+    description: "left free above the sill inside the recess",
+    usual: { inches: `1/8"`, centimetres: "0.3 cm" },
+    source: PRACTICE,
+  },
+  "beyond-opening": {
+    is: "length",
+    description: "past the opening at each side, outside the recess",
+    usual: { inches: `2"`, centimetres: "5 cm" },
+    source: PRACTICE,
+  },
+  "above-opening": {
+    is: "length",
+    description: "above the opening, outside the recess",
+    usual: { inches: `4"`, centimetres: "10 cm" },
+    source: PRACTICE,
+  },
+  "below-opening": {
+    is: "length",
+    description: "below the sill, outside the recess",
+    usual: { inches: `2"`, centimetres: "5 cm" },
+    source: PRACTICE,
+  },
+  brackets: {
+    is: "length",
+    description: "how much narrower its cloth is than the whole, both brackets together",
+    usual: { inches: `1 3/8"`, centimetres: "3.5 cm" },
+    source: PRACTICE,
+  },
+  "roll-depth": {
+    is: "length",
+    description: "what the roller with its cloth needs of the recess's depth",
+    usual: { inches: `3"`, centimetres: "8 cm" },
+    source: PRACTICE,
+  },
+  "side-trim": {
+    is: "length",
+    description: "at each side, trimmed off once the cloth is stiffened",
+    usual: { inches: `1"`, centimetres: "2.5 cm" },
+    source: PRACTICE,
+  },
+  "on-roller": {
+    is: "length",
+    description: "cloth that stays on the roller when the blind is let down, and is fixed to it",
+    usual: { inches: `10"`, centimetres: "25 cm" },
+    source: `10 to 12 in, ${PRACTICE}`,
+  },
+  bottom: {
+    is: "length",
+    description: "at the foot, for the pocket of its bar",
+    usual: { inches: `2 1/2"`, centimetres: "6 cm" },
+    source: PRACTICE,
+  },
+} as const satisfies AllowanceTable;
