@@ -6,10 +6,11 @@ import { centredPlace } from "../common/join/centredMotif.ts";
 import { clothWidth } from "../common/join/clothWidth.ts";
 import { motifWhereQuestion } from "../common/join/motifFaults.ts";
 import type { HandbookCut } from "../common/join/selvedgeMatch.ts";
-import { sidewaysAsItFalls, tooLongForSideways } from "../common/join/sideways.ts";
+import { sidewaysAsItFalls } from "../common/join/sideways.ts";
 import { widthsByHandbook } from "../common/join/widthsByHandbook.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
+import { isWideEnough } from "./fitsOnCloth.ts";
 import type { RollerBlindFields } from "./schema.ts";
 
 /** Every size that the drawing and the sheet of a roller blind need. */
@@ -125,44 +126,6 @@ function tooNarrow(width: Length, context: ItemContext) {
     `A roller blind ${p(width)} wide leaves hardly any cloth between its brackets.`,
     { actual: p(width), hint: "Look at the width, or at the allowance brackets." },
   );
-}
-
-interface OnCloth {
-  readonly cloth: ClothFacts;
-  readonly usableWidth: Length;
-  readonly railroaded: boolean;
-}
-
-/** A stiffened cloth is not joined: true where the cut lies on the cloth whole, else a diagnostic. */
-function isWideEnough(
-  { cutWidth, cutLength }: Cut,
-  { cloth, usableWidth, railroaded }: OnCloth,
-  context: ItemContext,
-  notes: Notes,
-): boolean {
-  const p = (length: Length) => printLength(length, context.units);
-  if (railroaded) {
-    if (!cutLength.isMoreThan(usableWidth)) return true;
-    const cut = { length: cutLength, words: "long, this blind does" };
-    notes.diagnostics.push(tooLongForSideways(cut, cloth, usableWidth, context));
-    return false;
-  }
-  if (!cutWidth.isMoreThan(usableWidth)) return true;
-  if (cloth.mayTurn && !cutLength.isMoreThan(usableWidth)) return true;
-  const sideways = cutLength.isMoreThan(usableWidth) ? "" : "railroad: yes, ";
-  notes.diagnostics.push(
-    diagnostic(
-      context.place(context.window ? [] : ["width"]),
-      "roller-blind-wider-than-cloth",
-      `Cut ${p(cutWidth)} wide this blind does not lie on ${cloth.name}, which is ${p(usableWidth)} wide, and a stiffened cloth is not joined.`,
-      {
-        actual: p(cutWidth),
-        expected: `${p(usableWidth)} or less`,
-        hint: `Write ${sideways}two blinds side by side, or a Roman blind, whose widths are joined.`,
-      },
-    ),
-  );
-  return false;
 }
 
 /** What the handbook makes of it: each cut up to whole repeats; sideways its width runs along the cloth, as it falls. */
