@@ -4,7 +4,6 @@ import { printLength } from "../../units/printLength.ts";
 import { tooLongForSideways } from "../common/join/sideways.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ClothFacts, ItemContext } from "../itemKind.ts";
-import type { RollerBlindPlan } from "./plan.ts";
 
 interface OnCloth {
   readonly cloth: ClothFacts;
@@ -14,7 +13,7 @@ interface OnCloth {
 
 /** A stiffened cloth is not joined: true where the cut lies on the cloth whole, else a diagnostic. */
 export function isWideEnough(
-  { cutWidth, cutLength }: Pick<RollerBlindPlan, "cutWidth" | "cutLength">,
+  { cutWidth, cutLength }: { readonly cutWidth: Length; readonly cutLength: Length },
   { cloth, usableWidth, railroaded }: OnCloth,
   context: ItemContext,
   notes: Notes,
