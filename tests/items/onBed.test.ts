@@ -154,6 +154,25 @@ test("seen from the foot the head's curtain hangs behind the bed, the sides' wit
   ]);
 });
 
+test("on a bare wall too curtains are drawn together, and are seen so wide; held by tie-backs they are not", () => {
+  const wall = curtains("Behind", "at: { wall: south }");
+  const ties = "  - tieback: Ties\n    at: { on: curtains-behind }\n    cloth: moss\n";
+  const drawn = (items: string) => {
+    const { room, item } = furnished(items);
+    const all = itemsByWall(room as never, 2540, context).walls.get("south") ?? [];
+    const shapes = all.find((i) => i.item.record.id === "curtains-behind")?.shapes;
+    const folds = JSON.stringify(shapes).match(/"shape":"folds"[^}]*?"width":[\d.]+/g) ?? [];
+    return {
+      widths: folds.map((text) => Math.round(Number(text.split(":").at(-1)) / 25.4)),
+      seen: item("curtains-behind").seen[0]?.areaMm2 as number,
+    };
+  };
+  // A track of 60 in with a pair: 30 each. Down from 84 in to 1/2 in over the floor.
+  expect(drawn(wall).widths).toEqual([30, 30]);
+  expect(drawn(wall).seen).toBeCloseTo(60 * 83.5 * 25.4 ** 2, 3);
+  expect(Math.max(...drawn(wall + ties).widths)).toBeLessThan(15);
+});
+
 /** The middles of what is drawn of an item's waves on the plan, in inches from the room's corner. */
 function waves(shapes: readonly Shape[], x = 0, y = 0, turn = 0): [number, number][] {
   const c = Math.cos((turn * Math.PI) / 180);

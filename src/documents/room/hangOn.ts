@@ -1,5 +1,7 @@
 import { curtainStacks } from "../../items/curtains/elevation.ts";
 import type { CurtainsMade } from "../../items/curtains/pieces.ts";
+import type { CurtainsFields } from "../../items/curtains/schema.ts";
+import { staysClosed } from "../../items/curtains/staysClosed.ts";
 import type { DrawingContext } from "../../items/itemDrawing.ts";
 import { tiebackRound } from "../../items/tieback/elevation.ts";
 import type { TiebackMade } from "../../items/tieback/pieces.ts";
@@ -28,7 +30,9 @@ export function heldAt(host: ItemData, tiebacks: readonly ItemData[]): number | 
 export function lookOf(room: RoomData, host: ItemData): DrawingContext["look"] {
   if (host.kind.kind === "curtains") {
     const held = heldAt(host, itemsOn(room, host, "tieback"));
-    return held === null ? undefined : { heldAboveFloorMm: held };
+    if (held !== null) return { heldAboveFloorMm: held };
+    const closed = staysClosed(host.record.fields as unknown as CurtainsFields);
+    return closed ? { drawnTogether: true } : undefined;
   }
   if (host.kind.kind === "object" && itemsOn(room, host, "lampshade").length > 0)
     return { bare: true };

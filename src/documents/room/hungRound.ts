@@ -20,11 +20,11 @@ export function sideOf(item: ItemData): BedSide | null {
   return typeof at === "object" ? (at.side ?? null) : null;
 }
 
-/** As it is seen from the bed's foot: drawn together behind the head, from its end at a side, else from the front. */
+/** As it is seen from the bed's foot: at a side from its end, else from the front. */
 function drawn(room: RoomData, item: ItemData, context: DrawingContext): Drawing | null {
   const side = sideOf(item);
   if (side === "left" || side === "right") return viewOf(item, "front-left", context);
-  const look = side === "head" ? { drawnTogether: true } : lookOf(room, item);
+  const look = lookOf(room, item);
   return elevationOf(item, look ? { ...context, look } : context);
 }
 

@@ -1,15 +1,16 @@
 import type { SeenSurface } from "../itemKind.ts";
 import type { CurtainsMade } from "./pieces.ts";
 import type { CurtainsFields } from "./schema.ts";
+import { staysClosed } from "./staysClosed.ts";
 
 /**
- * What is seen of curtains from the room: drawn back, the two stacks; closed, the whole width of the pole; both from heading to
+ * What is seen of curtains from the room: drawn back, the two stacks, as they are by day but where they stay closed; closed, the whole width of the pole; both from heading to
  * hem. The folds hide the rest.
  */
 export function curtainsSeen(
   fields: CurtainsFields,
   made: CurtainsMade,
-  hung: "open" | "closed" = "open",
+  hung: "open" | "closed" = staysClosed(fields) ? "closed" : "open",
 ): SeenSurface[] {
   const { plan } = made;
   if (plan === null) return [];
