@@ -1,13 +1,34 @@
-import type Fraction from "fraction.js";
+import Fraction from "fraction.js";
+import { z } from "zod";
 import { refuse } from "./fault.ts";
 import { ratioField } from "./plainFields.ts";
+
+/** A number that is not a share: one with a sign of per cent is refused with the number that would say it. */
+function factorField(meant: (share: Fraction) => Fraction, how: (typed: string) => string) {
+  return z
+    .string()
+    .transform((text, context): string => {
+      const share = /^(\d+(?:[.,]\d+)?)\s*%$/.exec(text.trim())?.[1]?.replace(",", ".");
+      if (share === undefined) return text;
+      return refuse(context, text, {
+        code: "factor-as-share",
+        message: `“${text.trim()}” is a share, and a number to multiply by is wanted here.`,
+        expected: "a number such as 2.25",
+        hint: `${how(share)} write ${meant(new Fraction(share).div(100)).toString()}.`,
+      });
+    })
+    .pipe(ratioField());
+}
 
 /**
  * What a trade price is multiplied by: one and more, and less than ten. A share of it stands there by mistake: 80 or 0.8 for eighty per
  * cent on top would sell at eighty times the price, or below it.
  */
 export function markupFactorField() {
-  return ratioField()
+  return factorField(
+    (share) => share.add(1),
+    (typed) => `For ${typed} % on top`,
+  )
     .transform((factor, context): Fraction => {
       if (factor.compare(1) >= 0 && factor.compare(10) < 0) return factor;
       const typed = factor.toString();
@@ -27,7 +48,10 @@ export function markupFactorField() {
 
 /** Flat cloth for each length of what it covers: from one, a flat panel, to five; sheers take three (common practice, no source). */
 export function fullnessField() {
-  return ratioField()
+  return factorField(
+    (share) => share,
+    () => "Without the sign",
+  )
     .transform((fullness, context): Fraction => {
       if (fullness.compare(1) >= 0 && fullness.compare(5) <= 0) return fullness;
       const typed = fullness.toString();

@@ -32,6 +32,9 @@ test("a markup that is written as a share is told how it is written", () => {
     "markup-unlikely: A markup of 80 sells for 80 times what was paid: trade prices are multiplied by it. -> For 80 % on top write 1.8.",
   );
   expect(told(markupFactorField(), "0.8")).toContain("-> For 80 % on top write 1.8.");
+  expect(told(markupFactorField(), "80 %")).toBe(
+    "factor-as-share: “80 %” is a share, and a number to multiply by is wanted here. -> For 80 % on top write 1.8.",
+  );
   expect(told(markupFactorField(), "1")).toBe("1");
   expect(told(markupFactorField(), "2,2")).toBe("2.2");
 });
@@ -41,6 +44,8 @@ test("a fullness that lost its point is asked about, and so is one that does not
   expect(told(fullnessField(), "25")).toBe(
     "fullness-unlikely: A fullness of 25 is 25 times as much cloth as what it covers. -> Did you mean 2.5?",
   );
+  expect(told(fullnessField(), "250 %")).toContain("-> Without the sign write 2.5.");
+  expect(told(fullnessField(), "plenty")).toContain("ratio-unreadable");
   expect(told(fullnessField(), "250")).not.toContain("Did you mean");
   expect(told(fullnessField(), "0.5")).toContain("does not reach across");
   expect(told(fullnessField(), "0.9")).toContain("does not reach across");
