@@ -3,6 +3,7 @@ import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothRecord, StudioRecord } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import { compareMoney, type Money, money, timesMoney } from "../units/money.ts";
+import { soldBelow } from "./soldBelow.ts";
 import { toMoney } from "./toMoney.ts";
 
 export interface ClothPrice {
@@ -57,19 +58,8 @@ export function clothPrice(
   const client = price.client
     ? toMoney(price.client, currency, cloth.place(["price", "client"]), found)
     : timesMoney(trade, markupOf(studio, markupNameOf(cloth)));
-  if (price.client && compareMoney(client, trade) < 0) {
-    found.push(
-      diagnostic(
-        cloth.place(["price", "client"]),
-        "client-below-trade",
-        `The client price of ${cloth.fields.cloth} is below its trade price.`,
-        {
-          severity: "warning",
-          hint: "If that is meant, leave it; else correct one of the two.",
-        },
-      ),
-    );
-  }
+  if (price.client)
+    found.push(...soldBelow(cloth.place(["price", "client"]), cloth.fields.cloth, client, trade));
   found.push(...boltDearer(cloth, trade, currency));
   return {
     trade,

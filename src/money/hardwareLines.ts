@@ -5,6 +5,7 @@ import { money, timesMoney } from "../units/money.ts";
 import { markupOf } from "./clothPrice.ts";
 import type { SentLine } from "./freight.ts";
 import type { PricedItem } from "./purchase.ts";
+import { soldBelow } from "./soldBelow.ts";
 import { toMoney } from "./toMoney.ts";
 
 /** The fields of an item that its hardware is priced from (see fields/itemBase.ts). */
@@ -49,6 +50,8 @@ export function hardwareLines(
     const client = piece.client
       ? timesMoney(toMoney(piece.client, currency, place, found), count)
       : timesMoney(trade, markupOf(studio, "hardware"));
+    if (piece.client)
+      found.push(...soldBelow(item.place(["hardware", at, "client"]), piece.what, client, trade));
     return {
       room: priced.room,
       item: priced.item,

@@ -13,6 +13,7 @@ import { makingWithoutRate } from "./makingWithoutRate.ts";
 import type { MoneyInput } from "./moneyInput.ts";
 import { paintSum } from "./paintSum.ts";
 import type { PricedItem } from "./purchase.ts";
+import { soldBelow } from "./soldBelow.ts";
 import { toMoney } from "./toMoney.ts";
 
 /** The fields of an item that money reads; every kind shares them (see fields/itemBase.ts). */
@@ -160,6 +161,8 @@ function object(item: ItemRecord, priced: PricedItem, ctx: Ctx): SentLine[] {
   const client = card.fields.price.client
     ? toMoney(card.fields.price.client, currency, card.place(["price", "client"]), found)
     : timesMoney(trade, markupOf(studio, "objects"));
+  if (card.fields.price.client)
+    found.push(...soldBelow(card.place(["price", "client"]), card.fields.object, client, trade));
   return [
     {
       room: priced.room,

@@ -53,8 +53,11 @@ export function orderedOf(
   return { orders, over: ordered.minus(needOf(card, needs, records)), isAnew };
 }
 
-/** A warning at the last order of each card of which less was ordered than is needed now. */
-export function orderedTooLittle(
+/** More than twice what is to be bought, and so much more, is a slip of the point, or was taken out of the rooms since. */
+const FAR_MORE = Length.cm(500);
+
+/** A warning at the last order of each card of which less was ordered than is needed now, or far more. */
+export function orderedAmiss(
   project: ProjectRecord,
   needs: Needs,
   records: Records,
@@ -63,8 +66,12 @@ export function orderedTooLittle(
   const all = project.fields.orders ?? [];
   return [...new Set(all.map((order) => order.cloth))].flatMap((card): Diagnostic[] => {
     const found = orderedOf(card, project, needs, records);
-    if (!found?.over.isLessThan(Length.zero) || found.isAnew) return [];
+    if (!found || found.isAnew) return [];
     const need = needOf(card, needs, records);
+    const isShort = found.over.isLessThan(Length.zero);
+    // What no room takes any more is told where the card is not used.
+    const isFar = !need.isZero() && found.over.isMoreThan(Length.max(need, FAR_MORE));
+    if (!isShort && !isFar) return [];
     const last = all.findLastIndex((order) => order.cloth === card);
     const record = records.cloths.get(card);
     const name = record?.fields.cloth ?? card;
@@ -73,13 +80,15 @@ export function orderedTooLittle(
     return [
       diagnostic(
         project.place(["orders", last, "length"]),
-        "ordered-too-little",
+        isShort ? "ordered-too-little" : "ordered-far-more",
         `Of ${name} ${ordered} was ordered; ${needed} is needed.`,
         {
           severity: "warning",
           actual: ordered,
           expected: needed,
-          hint: "Before anything is cut ask the supplier for the rest from the same lot, and write that order below; or make an item smaller.",
+          hint: isShort
+            ? "Before anything is cut ask the supplier for the rest from the same lot, and write that order below; or make an item smaller."
+            : "Look at its point and its unit; if so much was ordered, ask the supplier whether what is over can still be taken off.",
         },
       ),
     ];

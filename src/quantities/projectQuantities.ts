@@ -11,7 +11,7 @@ import { clothQuantity } from "./clothQuantity.ts";
 import { itemDefaults } from "./defaultsUsed.ts";
 import { boltInTwoLots } from "./lots/boltInTwoLots.ts";
 import { roomsInTwoLots } from "./lots/roomsInTwoLots.ts";
-import { orderedTooLittle } from "./ordered.ts";
+import { orderedAmiss } from "./ordered.ts";
 import type {
   ClothQuantity,
   ItemQuantity,
@@ -95,7 +95,7 @@ export function projectQuantities(
       ...trimCards(rooms, lookUps.cloth),
       ...roomsInTwoLots(project, rooms, cloths),
       ...boltInTwoLots(project, together, cloths),
-      ...orderedTooLittle(project, { cloths, together, materials, trims }, records, units),
+      ...orderedAmiss(project, { cloths, together, materials, trims }, records, units),
       ...receivedMore(project, records, units),
       ...returnFaults(project),
     ]),

@@ -15,6 +15,7 @@ export function unknownRepeats(
     const facts = cloth(id);
     const card = records.cloths.get(id);
     if (card && facts?.bandsUnknown) return [unknownBands(card, facts.name)];
+    if (card && facts && isUnsaid(card, facts)) return [unsaid(card, facts.name)];
     if (!card || !facts?.repeatUnknown) return [];
     return [
       diagnostic(
@@ -31,6 +32,29 @@ export function unknownRepeats(
       ),
     ];
   });
+}
+
+/**
+ * True of a cloth or a paper of which nobody has said whether it has a pattern, nor shown it: no kind, no repeat, no photograph. Linings
+ * and hides are plain where nothing is said.
+ */
+function isUnsaid({ fields }: ClothRecord, { type }: ClothFacts): boolean {
+  const { kind, repeat, photo, matched } = fields;
+  const isSeen = type === "cloth" || type === "wallcovering";
+  return isSeen && !kind && !repeat && !photo && matched === undefined;
+}
+
+function unsaid(card: ClothRecord, name: string): Diagnostic {
+  return diagnostic(
+    card.place(["cloth"]),
+    "pattern-unsaid",
+    `Nothing says whether ${name} is plain or patterned: it is reckoned as a plain.`,
+    {
+      severity: "warning",
+      expected: "kind: plain, or repeat: { up: …, across: …, match: … }",
+      hint: "Write kind: plain on its card, or the repeat as the supplier states it; of a patterned one too little would be ordered.",
+    },
+  );
 }
 
 function unknownBands(card: ClothRecord, name: string): Diagnostic {

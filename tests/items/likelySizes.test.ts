@@ -72,6 +72,15 @@ test("so are a blind, a pelmet and a valance; and a board and a depth that have 
   }
 });
 
+test("a return or an overlap that is longer than half the pole is asked about", () => {
+  const curtains = curtainsKind as never;
+  expect(told(curtains, { ...CURTAINS, overlap: "300 cm" })).toEqual([
+    "warning | long-beside-pole | overlap | overlap is 300 cm, and the pole 220 cm.",
+  ]);
+  expect(told(curtains, { ...CURTAINS, return: "120 cm" })[0]).toContain("| return |");
+  expect(told(curtains, { ...CURTAINS, return: "25 cm", overlap: "15 cm" })).toEqual([]);
+});
+
 test("a hem or a heading that takes more than half the drop is asked about where it is written", () => {
   const curtains = curtainsKind as never;
   expect(told(curtains, { ...CURTAINS, hem: "240 cm" })).toEqual([

@@ -37,6 +37,19 @@ test("a client price on the card stands before the markup; below trade it is war
   ).toEqual([["client-below-trade", "warning"]]);
 });
 
+test("so is a pole that is sold below its own trade price", () => {
+  const pole = (client: string) =>
+    priced(
+      small({
+        rooms: {
+          den: `${ROOM.trimEnd()}\n    hardware: [{ what: pole, trade: 85, client: ${client} }]`,
+        },
+      }),
+    ).diagnostics.map((d) => [d.code, d.severity, d.keyPath]);
+  expect(pole("50")).toEqual([["client-below-trade", "warning", "items[0].hardware[0].client"]]);
+  expect(pole("119")).toEqual([]);
+});
+
 test("the price of a whole bolt, written where that of one yard stands, is asked about", () => {
   const bolt = (trade: string) =>
     priced(

@@ -64,6 +64,9 @@ test("what was ordered is held against what is bought", () => {
     quantitiesOf(small(", minimum: 5 m", TWO, order(metres))).diagnostics.map((d) => d.code);
   expect(codes(3)).toContain("ordered-too-little");
   expect(codes(5)).not.toContain("ordered-too-little");
+  // A slip of the point: ten times as much. Up to twice as much may be meant.
+  expect(codes(50)).toContain("ordered-far-more");
+  expect(codes(5)).not.toContain("ordered-far-more");
 });
 
 test("far more that came than was ordered is told at its receipt, a piece that was cut long is not", () => {

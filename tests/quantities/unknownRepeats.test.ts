@@ -49,6 +49,16 @@ test("a print without a repeat is told at its card, and nothing of it is for cut
   expect(quantitiesText(found, "centimetres", "en-US")).toContain("repeat not known");
 });
 
+test("of a card that says nothing of its pattern and shows none it is asked whether it has one", () => {
+  const { found, cards } = of('colours: [{ colour: "#ccbbaa" }]');
+  expect(cards).toMatchObject([{ code: "pattern-unsaid", severity: "warning", line: 2 }]);
+  expect(cards[0]?.hint).toContain("kind: plain");
+  // It may be a plain: it is cut as one, once somebody has looked at it.
+  expect(found.cloths[0]?.plan.forCutting).toBe(true);
+  for (const said of ["kind: plain", "matched: no", "repeat: { up: 64 cm }", "type: lining"])
+    expect(of(said).cards.map((d) => d.code)).not.toContain("pattern-unsaid");
+});
+
 test.each([
   ["its repeat is stated", "kind: large-print\nrepeat: { up: 64 cm, across: 68.5 cm }"],
   ["nothing of it has to meet", "kind: irregular\nmatched: no"],

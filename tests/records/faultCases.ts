@@ -231,6 +231,24 @@ export const FAULTS: readonly {
     ],
   },
   {
+    name: "a first motif beyond the next one, and lengths in which no cloth is sold",
+    files: {
+      ...changed(
+        "cloths/slub-linen.md",
+        "kind: plain",
+        "repeat: { up: 64 cm, across: 68.5 cm, from-selvedge: 343 cm }\nprice: { trade: 38.00, per: yard, minimum: 300 yd, bolt: { length: 3 m, trade: 29.00 } }",
+      ),
+      "cloths/fern-paper.md":
+        "---\ncloth: Fern paper\nroll: { width: 53 cm, length: 100.5 m }\nmatched: no\n---\n",
+    },
+    says: [
+      "cloths/fern-paper.md:3:23 warning size-unlikely: This roll is 100.5 m long; most rolls are about 10 m (11 yd) long, and few over 50 m. -> Look at its unit and its point.",
+      "cloths/slub-linen.md:4:39 warning size-unlikely: The first motif stands 343 cm from the left selvedge, and the pattern comes again every 68.5 cm. -> Look at its unit and its point; it is measured to the middle of the motif nearest the left selvedge.",
+      "cloths/slub-linen.md:5:35 warning size-unlikely: The shortest length that is sold is 300 yd long; few suppliers ask for more than some metres or yards, and none for more than a bolt. -> Look at its unit and its point.",
+      "cloths/slub-linen.md:5:60 warning size-unlikely: This bolt is 3 m long; bolts are mostly 25 to 60 m long. -> Look at its unit and its point.",
+    ],
+  },
+  {
     name: "cloth that came before it was ordered, and a fitting before both",
     files: changed(
       "projects/quay/project.md",

@@ -96,3 +96,24 @@ export function deeperThanLong(
     ),
   ];
 }
+
+/** A warning for each of `parts`, by its key, that is more than half as long as the pole whose ends or middle it stands at. */
+export function longBesidePole(parts: Written, pole: Length, context: ItemContext): Diagnostic[] {
+  const { units, place } = context;
+  return Object.entries(parts).flatMap(([key, length]) =>
+    length?.times(2).isMoreThan(pole)
+      ? [
+          diagnostic(
+            place([key]),
+            "long-beside-pole",
+            `${key} is ${printMeasured(length, units)}, and the pole ${printLength(pole, units)}.`,
+            {
+              severity: "warning",
+              actual: printMeasured(length, units),
+              hint: "Look at its unit and its point: it is covered with cloth as the pole is.",
+            },
+          ),
+        ]
+      : [],
+  );
+}

@@ -2,7 +2,7 @@ import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
 import { finestStep } from "../common/finestStep.ts";
-import { largerThanRoom } from "../common/likelySizes.ts";
+import { largerThanRoom, longBesidePole } from "../common/likelySizes.ts";
 import type { Notes } from "../common/notes.ts";
 import type { ItemContext } from "../itemKind.ts";
 import { finishedDrop } from "./drop.ts";
@@ -41,6 +41,9 @@ export function measureCurtains(
     ...largerThanRoom({ upright: { drop: fields.drop }, along: { pole: fields.pole } }, context),
   );
   if (pole === null || drop === null) return null;
+  notes.diagnostics.push(
+    ...longBesidePole({ return: fields.return, overlap: fields.overlap }, pole, context),
+  );
   let hemHeight = headHeight?.minus(drop) ?? context.length("floor-clearance");
   if (hemHeight.isNegative()) {
     notes.questions.push(
