@@ -475,7 +475,18 @@ export const FAULTS: readonly {
       `{ match: half-drop }`,
     ),
     says: [
-      'cloths/fern-trellis.md:5:1 error repeat-without-length: This repeat has no length. -> Add up: for the repeat along the length, or across: alone for a stripe, for example across: 2 1/2".',
+      'cloths/fern-trellis.md:5:1 error repeat-without-length: This repeat has no length. -> Add up: and across:, as the supplier states them, for example up: 25 1/4", across: 13 1/2".',
+    ],
+  },
+  {
+    name: "a repeat of a free match, which has none",
+    files: changed(
+      "cloths/fern-trellis.md",
+      `{ up: 25 1/4", across: 13 1/2", match: half-drop }`,
+      `{ match: free }`,
+    ),
+    says: [
+      "cloths/fern-trellis.md:5:1 error repeat-without-length: This repeat has no length. -> Where nothing has to meet at a join write matched: no in place of this line; else add up: for the repeat along the length.",
     ],
   },
   {

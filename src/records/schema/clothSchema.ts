@@ -79,11 +79,17 @@ export const clothSchema = z.strictObject({
         .optional()
         .meta({ description: "from the left selvedge to the middle of the first motif" }),
     })
-    .superRefine(({ up, across }, context) => {
+    .superRefine(({ up, across, match }, context) => {
       if (up || across) return;
       const message = "This repeat has no length.";
-      const hint =
+      const add =
         'Add up: for the repeat along the length, or across: alone for a stripe, for example across: 2 1/2".';
+      const hint =
+        match === "free"
+          ? `Where nothing has to meet at a join write matched: no in place of this line; else add up: for the repeat along the length.`
+          : match === "half-drop"
+            ? 'Add up: and across:, as the supplier states them, for example up: 25 1/4", across: 13 1/2".'
+            : add;
       context.addIssue({
         code: "custom",
         message,
