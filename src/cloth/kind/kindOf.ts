@@ -74,7 +74,9 @@ export function kindOf(signs: KindSigns, limits: PrintLimits): JudgedKind {
   // A stripe with figures is called by its bands or by its figures; what is nearly a sum of bands both ways may be a check.
   const figured = crossing.sum > LIMITS.banded && crossing.balance < LIMITS.rows;
   const banded = crossing.sum > LIMITS.opaqueSum || signs.agreement < LIMITS.chance;
-  const sure = !figured && !banded && Math.abs(signs.forGeometric) > DOUBT;
+  // In one tone grain is as strong as the drawing: where the repeat is not sure either, how it is drawn is a guess.
+  const faint = signs.colours < 2 && !signs.repeatSure;
+  const sure = !faint && !figured && !banded && Math.abs(signs.forGeometric) > DOUBT;
   if (signs.forGeometric > 0) return { kind: "geometric", sure };
   if (signs.motifsPerCell >= LIMITS.scattered && alike(signs.freeMm))
     return { kind: "irregular", sure: false };
