@@ -23,6 +23,7 @@ import { openNote } from "./openNote.ts";
 import { type StairPart, stairSvg, stairWords } from "./stair.ts";
 import { stairOf } from "./stairOf.ts";
 import { mergeParts, stairPart } from "./stairParts.ts";
+import { whenDue } from "./whenDue.ts";
 
 export interface BudgetGroup {
   readonly phase: number;
@@ -67,12 +68,6 @@ export interface Budget {
   readonly inNoRoom: string;
   readonly footnote: string;
 }
-
-const DUE_WORDS: Readonly<Record<string, string>> = {
-  approval: "when you sign",
-  order: "when the cloth is ordered",
-  fitting: "when everything is fitted",
-};
 
 /** The budget as a client reads it: the answer first, one picture, then what makes it up. Only client prices stand in it. */
 export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): Budget {
@@ -191,7 +186,7 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
     open,
     instalments: m.instalments.map((i) => ({
       name: capital(i.name),
-      due: DUE_WORDS[i.due] ?? i.due,
+      due: whenDue(i.due, language),
       sum: unpriced ? TO_COME : starred(print(i.amount), isOpen && i.isShare),
     })),
     partsOpen: unpriced || m.instalments.some((i) => i.isShare) ? open : "",
