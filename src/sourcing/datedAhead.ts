@@ -9,20 +9,21 @@ const TOLD = {
     taken: "it is taken as ordered all the same, and asked for no more",
   },
   receipts: { what: "This receipt", taken: "it is taken as here all the same" },
+  approvals: { what: "This approval", taken: "it is taken as given all the same" },
 } as const;
 
 /**
- * Warnings where an order or a receipt is dated ahead of the day of the build, most often by its year: what is to be ordered would never
+ * Warnings where an order, a receipt or an approval is dated ahead of the day of the build, most often by its year: what is to be ordered would never
  * be. One day is let pass, since the day of the build is that of universal time.
  */
 export function datedAhead({ fields, place }: ProjectRecord, today: string): Diagnostic[] {
-  return (["orders", "receipts"] as const).flatMap((list) =>
+  return (["orders", "receipts", "approvals"] as const).flatMap((list) =>
     (fields[list] ?? []).flatMap(({ on }, at) =>
       on && dayNumber(on) - dayNumber(today) > 1
         ? [
             diagnostic(
               place([list, at, "on"]),
-              `${list === "orders" ? "order" : "receipt"}-ahead`,
+              `${list.slice(0, -1)}-ahead`,
               `${TOLD[list].what} is dated ${on}, and today is ${today}: ${TOLD[list].taken}.`,
               {
                 severity: "warning",

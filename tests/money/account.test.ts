@@ -162,6 +162,20 @@ test("the last approval by its day counts, however they are written", () => {
   expect([a.last?.revision, a.change?.minor, a.diagnostics]).toEqual(["B", 0n, []]);
 });
 
+test("a payment that stands twice is asked about, two of one day for two things are not", () => {
+  const twice = (second: string) =>
+    said(
+      account(
+        `${HEAD}\n${approval(", total: 61.50")}\npayments:\n  - { amount: 5, on: 2026-10-01, what: deposit }\n  - { amount: 5, on: 2026-10-01${second} }`,
+      ).diagnostics,
+    );
+  expect(twice(", what: Deposit")).toEqual([
+    "warning payment-twice projects/test/project.md:9 payments[1]",
+  ]);
+  expect(twice(", what: survey")).toEqual([]);
+  expect(twice("")).toEqual([]);
+});
+
 test("a payment of nothing and one that is dated ahead are said; the latter is not counted, but for the day of who lives east", () => {
   const a = account(
     `${HEAD}\n${approval(", total: 61.50")}\npayments:\n  - { amount: 5, on: 2026-10-01 }\n  - { amount: 0, on: 2026-11-05 }\n  - { amount: 7, on: 2026-12-02 }\n  - { amount: 9, on: 2027-11-30 }`,

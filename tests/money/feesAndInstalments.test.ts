@@ -19,12 +19,12 @@ test("fitting is passed on as it is paid; the studio's own fees cost it nothing"
 
 test("instalments of a project make up what the client pays, tax and all", () => {
   const money = project(
-    "instalments:\n  - { deposit: 33 %, due: approval }\n  - { interim: $ 20, due: making }\n  - { balance: rest, due: fitting }",
+    "instalments:\n  - { deposit: 33 %, due: approval }\n  - { interim: $ 20, due: order }\n  - { balance: rest, due: fitting }",
   );
   // 61.50 in all: 33 % is 20.295, to the nearest cent and half up 20.30; 20.00; the rest 21.20.
   expect(money.instalments.map((i) => [i.name, i.due, i.amount.minor])).toEqual([
     ["deposit", "approval", 2030n],
-    ["interim", "making", 2000n],
+    ["interim", "order", 2000n],
     ["balance", "fitting", 2120n],
   ]);
   expect(

@@ -479,6 +479,19 @@ export const FAULTS: readonly {
     ],
   },
   {
+    name: "parts that are due at no time",
+    files: changed(
+      "projects/quay/project.md",
+      "instalments: [{ deposit: 50%, due: approval }, { balance: rest, due: fitting }]",
+      "instalments:\n  - { deposit: 40%, due: aproval }\n  - { interim: 30%, due: 02/01/2027 }\n  - { interim: 10%, due: On delivery }\n  - { balance: rest, due: the fitting }",
+    ),
+    says: [
+      "projects/quay/project.md:6:26 error due-unknown: “aproval” is not when a part can be due. -> Did you mean approval?",
+      "projects/quay/project.md:7:26 error date-unreadable: “02/01/2027” can mean two different days. -> Write the year first: 2027-01-02, or 2027-02-01.",
+      "projects/quay/project.md:8:26 error due-unknown: “On delivery” is not when a part can be due. -> Write one of these: approval, order, fitting; or a date, as 2027-01-15.",
+    ],
+  },
+  {
     name: "a repeat of a free match, which has none",
     files: changed(
       "cloths/fern-trellis.md",

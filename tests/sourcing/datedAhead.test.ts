@@ -24,4 +24,7 @@ test("an order and a receipt that are dated ahead are told; tomorrow's is not", 
     "receipt-ahead receipts[0].on: This receipt is dated 2026-12-20, and today is 2026-11-27: it is taken as here all the same.",
   ]);
   expect(told("receipts: [{ cloth: plain, lot: 1, length: 1 yd }]")).toEqual([]);
+  expect(told("approvals: [{ revision: A, by: Ono Vale, on: 2027-11-02 }]")).toEqual([
+    "approval-ahead approvals[0].on: This approval is dated 2027-11-02, and today is 2026-11-27: it is taken as given all the same.",
+  ]);
 });

@@ -82,6 +82,14 @@ function againstApproval(project: ProjectRecord, account: Stands, language: stri
 }
 
 /** Payments that cannot be as they are written: of nothing, or on a day that has not come. */
+/** True of a payment that stands before in the list with the same sum, day and words. */
+function isWrittenTwice({ fields }: ProjectRecord, at: number): boolean {
+  const all = fields.payments ?? [];
+  const said = (n: number) =>
+    [all[n]?.amount.decimal, all[n]?.on, all[n]?.what?.toLowerCase() ?? ""].join("|");
+  return all.slice(0, at).some((_, n) => said(n) === said(at));
+}
+
 function ofPayments(project: ProjectRecord, today: string, currency: string): Diagnostic[] {
   return (project.fields.payments ?? []).flatMap(({ amount, on }, at): Diagnostic[] => {
     const sum = toMoney(amount, currency, project.place(["payments", at, "amount"]), []);
@@ -96,6 +104,19 @@ function ofPayments(project: ProjectRecord, today: string, currency: string): Di
               {
                 severity: "warning",
                 hint: "Write the sum that came in, or take the line out. What you gave back has a minus sign.",
+              },
+            ),
+          ]
+        : []),
+      ...(isWrittenTwice(project, at)
+        ? [
+            diagnostic(
+              project.place(["payments", at]),
+              "payment-twice",
+              `This payment of ${on} stands twice, with the same sum and the same words.`,
+              {
+                severity: "warning",
+                hint: "Take one of the lines out; where two such sums came in on one day, say at each what it was for.",
               },
             ),
           ]

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { amountField, signedAmountField } from "../../fields/amountField.ts";
 import { dateField } from "../../fields/dateField.ts";
+import { dueField } from "../../fields/dueField.ts";
 import { instalmentField } from "../../fields/instalmentField.ts";
 import { positiveLengthField } from "../../fields/lengthField.ts";
 import { listField, refField, textField, wordField } from "../../fields/plainFields.ts";
@@ -94,7 +95,7 @@ export const projectSchema = z.strictObject({
           balance: instalmentField()
             .optional()
             .meta({ description: "paid last: a share, a sum or rest", examples: ["rest"] }),
-          due: textField().meta({
+          due: dueField().meta({
             description: "approval, order, fitting, or a date",
             examples: ["approval"],
           }),
