@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { stairSvg } from "../../src/documents/proposal/stair.ts";
+import { textWidthMm } from "../../src/drawing/words.ts";
 import { money as sumOf } from "../../src/units/money.ts";
 import { PROJECT } from "../quantities/studioOf.ts";
 import { lineOf, PLAIN, priced, STUDIO, small } from "./pricedStudio.ts";
@@ -118,6 +119,44 @@ test("on the stair it is a bar that goes back from where the last one ended, and
     [127.5, 21.25],
   ]);
   expect((bars[2]?.[1] as number) - (bars[1]?.[1] as number)).toBe(12);
+});
+
+const NEARLY_ALL = (reserve: number | null, limit: number | null) => {
+  const part = (minor: number) => [
+    { label: "x", sum: sumOf(minor, "USD"), fill: { flat: "#abcabc" } } as const,
+  ];
+  return stairSvg(
+    {
+      steps: [
+        { name: "First", sum: "$1,400.00", parts: part(140_000) },
+        { name: "Comes off", sum: "−$1,300.00", parts: part(130_000), isBack: true },
+      ],
+      reserve: reserve === null ? null : { sum: sumOf(reserve, "USD"), words: "kept in reserve" },
+      limit: limit === null ? null : { sum: sumOf(limit, "USD"), words: "your limit" },
+    },
+    "n",
+  ).html;
+};
+
+test("where most of it comes off, no word of the stair begins before the picture: what comes off is named within its bar", () => {
+  const html = NEARLY_ALL(300, null);
+  const words = [
+    ...html.matchAll(
+      /<text[^>]* x="([\d.]+)"[^>]*text-anchor="end" font-size="([\d.]+)"[^>]*>([^<]+)/g,
+    ),
+  ].map(([, x, size, text]) => ({ text, from: Number(x) - textWidthMm(text ?? "", Number(size)) }));
+  expect(words.map(({ text }) => text)).toEqual(
+    expect.arrayContaining(["Comes off", "−$1,300.00", "kept in reserve"]),
+  );
+  for (const { text, from } of words) expect(from, text).toBeGreaterThanOrEqual(0);
+});
+
+test("what is over the limit stands a row below the bar that goes back, as what is kept does", () => {
+  const red = (html: string) =>
+    Number(html.match(/y="([\d.]+)"[^>]*stroke="#8c3426"/)?.[1] ?? Number.NaN);
+  // Two bars from 9 mm on, 12 mm apart: what is over begins at 9 + 2 x 12.
+  expect(red(NEARLY_ALL(null, 5000))).toBe(33);
+  expect(red(NEARLY_ALL(300, 5000))).toBe(33);
 });
 
 test("several that come off cannot take more than there is together", () => {

@@ -44,6 +44,9 @@ const PITCH = 12;
 const TOP = 9;
 /** Words stand so far off the limit's line. */
 const OFF_LINE = 1.5;
+/** Words stand so far from their bar, and their ground reaches so far past them. */
+const BESIDE = 2.4;
+const GROUND = 0.8;
 const r = (n: number): string => svgNumber(n, 2);
 
 /** Strokes at 45 degrees over a box, for making and fitting. */
@@ -63,6 +66,16 @@ export function clearOf(
   return before >= wide ? before : line + OFF_LINE + wide;
 }
 
+/** Where the words of a bar stand: past it where it ends early, else before it; within its end where they would begin before the stair. */
+export function wordsAt({ from, to, wide }: Record<"from" | "to" | "wide", number>): {
+  readonly tx: number;
+  readonly stand: "after" | "before" | "within";
+} {
+  if (to < WIDTH * 0.66) return { tx: to + BESIDE, stand: "after" };
+  const fits = from - BESIDE >= wide - GROUND;
+  return { tx: (fits ? from : to) - BESIDE, stand: fits ? "before" : "within" };
+}
+
 /**
  * The stair: one axis, the text's width, that ends at the client's limit (or at the total, where it is more). Each phase's bar begins
  * where the last one ended and is filled with the cloths that it buys; what comes off goes back from there. Lengths are money, exactly in proportion.
@@ -76,9 +89,10 @@ export function stairSvg(stair: Stair, prefix: string): Markup {
   const limit = stair.limit ? value(stair.limit.sum) : null;
   const axis = Math.max(on, total, limit ?? 0, 1);
   const mm = (n: number): number => (n / axis) * WIDTH;
-  // What is kept stands beside the last bar; below it where that one goes back.
-  const last = stair.steps.length - 1;
-  const rows = stair.steps.length + (stair.steps[last]?.isBack && stair.reserve ? 1 : 0);
+  // What is kept, and what is over the limit, stand beside the last bar; below it where that one goes back.
+  const isOver = limit !== null && limit < total;
+  const isBelow = stair.steps.at(-1)?.isBack && (stair.reserve !== null || isOver);
+  const rows = stair.steps.length + (isBelow ? 1 : 0);
   const lastY = TOP + (rows - 1) * PITCH;
   const height = lastY + BAR + 8;
   let x = 0;
@@ -107,28 +121,32 @@ export function stairSvg(stair: Stair, prefix: string): Markup {
       out += `<path d="M${r(x)} ${r(y + BAR)}v${PITCH - BAR}" stroke="#23282e" stroke-width=".25"/>`;
     if (step.isBack && at < rows - 1)
       out += `<path d="M${r(from)} ${r(y + BAR)}v${PITCH - BAR}" stroke="#23282e" stroke-width=".25"/>`;
-    const right = x < WIDTH * 0.66;
-    const tx = right ? x + 2.4 : from - 2.4;
-    const anchor = right ? "start" : "end";
     // A white ground under the words: the limit's line may run behind them. Stroked text would become a nameless font in the PDF.
     const wide = Math.max(textWidthMm(step.name, 4.8) * 0.9, textWidthMm(step.sum, 3.7)) + 1.6;
-    labels += `<rect class="behind-words" x="${r(right ? tx - 0.8 : tx - wide + 0.8)}" y="${r(y)}" width="${r(wide)}" height="${BAR + 0.8}" fill="#fff"/>`;
-    labels += `<text x="${r(tx)}" y="${r(y + 4)}" text-anchor="${anchor}" font-size="4.8" style="font-family:var(--display);font-style:italic">${escapeHtml(step.name)}</text><text class="drawn" x="${r(tx)}" y="${r(y + 8.4)}" text-anchor="${anchor}" font-size="3.7">${escapeHtml(step.sum)}</text>`;
+    const { tx, stand } = wordsAt({ from, to: x, wide });
+    const right = stand === "after";
+    const anchor = right ? "start" : "end";
+    // Within a bar its outline stays whole.
+    const [lift, ground] =
+      stand === "within" ? [0.9, { y: y + 0.4, height: BAR - 0.8 }] : [0, { y, height: BAR + 0.8 }];
+    labels += `<rect class="behind-words" x="${r(right ? tx - GROUND : tx - wide + GROUND)}" y="${r(ground.y)}" width="${r(wide)}" height="${r(ground.height)}" fill="#fff"/>`;
+    labels += `<text x="${r(tx)}" y="${r(y + 4 - lift)}" text-anchor="${anchor}" font-size="4.8" style="font-family:var(--display);font-style:italic">${escapeHtml(step.name)}</text><text class="drawn" x="${r(tx)}" y="${r(y + 8.4 - lift)}" text-anchor="${anchor}" font-size="3.7">${escapeHtml(step.sum)}</text>`;
     if (step.isBack) x = from;
   }
   if (stair.reserve) {
     const w = mm(value(stair.reserve.sum));
     out += `<rect x="${r(x)}" y="${r(lastY)}" width="${r(w)}" height="${BAR}" fill="none" stroke="#23282e" stroke-width=".25" stroke-dasharray="1.2 .8"/>`;
+    const wide = textWidthMm(stair.reserve.words, 3.5);
     const end = clearOf(limit === null ? null : mm(limit), {
-      end: Math.min(WIDTH - 2, x + w),
-      wide: textWidthMm(stair.reserve.words, 3.5),
+      end: Math.max(wide, Math.min(WIDTH - 2, x + w)),
+      wide,
     });
     out += `<text class="drawn" x="${r(end)}" y="${r(lastY + BAR + 4.4)}" text-anchor="end" font-size="3.5">${escapeHtml(stair.reserve.words)}</text>`;
     x += w;
   }
   if (stair.limit && limit !== null) {
     const at = mm(limit);
-    if (limit < total)
+    if (isOver)
       out += `<rect x="${r(at)}" y="${r(lastY)}" width="${r(mm(total) - at)}" height="${BAR}" fill="none" stroke="#8c3426" stroke-width=".7"/>`;
     out += `<path d="M${r(at)} ${TOP - 4}V${r(height - 2)}" stroke="#23282e" stroke-width=".5"/><text class="drawn" x="${r(at)}" y="${TOP - 5.4}" text-anchor="end" font-size="3.7">${escapeHtml(stair.limit.words)}</text>`;
   }
