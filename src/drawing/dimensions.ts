@@ -10,9 +10,11 @@ import {
 import { figure, line } from "./paths.ts";
 import { type DrawingStyle, inkOf, penWidth } from "./pens.ts";
 import type { Dimension } from "./shape.ts";
-import { builtText, EM_MM, textWidthMm } from "./words.ts";
+import { builtText, builtWidthMm, EM_MM, textWidthMm } from "./words.ts";
 
 const OVERSHOOT_MM = 1.5;
+/** Further past the end of its line than this a text is not read as belonging to it. */
+const FAR_MM = 5;
 /** Arrows of parts that share one text stand inside parts of this length, and nowhere in shorter ones. */
 const ARROWS_MM = 6;
 
@@ -25,6 +27,8 @@ export interface Inset {
 
 interface Mark {
   readonly svg: string;
+  /** Its figures, drawn over the lines of all. */
+  readonly figures: string;
   /** Paper rectangle of its text, in the drawing's paper coordinates. */
   readonly text: {
     readonly x1: number;
@@ -55,7 +59,8 @@ export function drawDimensions(
     inset.right = Math.max(inset.right, text.x2 - size.width);
     inset.bottom = Math.max(inset.bottom, text.y2 - size.height);
   }
-  return { svg: marks.map((mark) => mark.svg).join(""), inset };
+  const svg = [...marks.map((mark) => mark.svg), ...marks.map((mark) => mark.figures)].join("");
+  return { svg, inset };
 }
 
 function drawOne(
@@ -111,16 +116,21 @@ function drawOne(
   // Words over several parts stand on white, clear of the lines between them.
   const ground =
     only === "words"
-      ? `<rect x="${figure(x - wide / 2)}" y="${figure(y - EM_MM + 0.6)}" width="${figure(wide)}" height="${figure(EM_MM - 0.2)}" fill="#fff"/>`
-      : "";
+      ? whiteGround(x - wide / 2, y, wide)
+      : place.anchor === "start" && horizontal && narrow
+        ? whiteGround(x, y, builtWidthMm(said))
+        : "";
   const text = `${ground}<text x="${figure(x)}" y="${figure(y)}" font-size="${EM_MM}" text-anchor="${place.anchor}" fill="${ink}"${turn}>${builtText(said)}</text>`;
   return {
-    svg:
-      only === "words"
-        ? text
-        : `<path d="${lines.join("")}" fill="none" ${stroke}/>${heads}${said === "" ? "" : text}`,
+    svg: only === "words" ? "" : `<path d="${lines.join("")}" fill="none" ${stroke}/>${heads}`,
+    figures: said === "" ? "" : text,
     text: textBox(x, y, wide, place.anchor, place.turned),
   };
+}
+
+/** White under a line of figures that begins at `x`, so that no line is read with them. */
+function whiteGround(x: number, y: number, wide: number): string {
+  return `<rect x="${figure(x)}" y="${figure(y - EM_MM + 0.6)}" width="${figure(wide)}" height="${figure(EM_MM - 0.2)}" fill="#fff"/>`;
 }
 
 /**
@@ -152,7 +162,10 @@ function beside(
   );
   const taken = (a: number, b: number) =>
     chain.some((d) => Math.min(d.from, d.to) * scale < b && Math.max(d.from, d.to) * scale > a);
-  const after = pastLines(to + room, wide, outerLines(dimension, all, scale, to));
+  const own = builtWidthMm(textFor(dimension, to - from));
+  const clear = pastLines(to + room, own, outerLines(dimension, all, scale, to));
+  // Far from its line a figure is nobody's: nearer by a line that runs through its white.
+  const after = clear - to - room > FAR_MM ? to + room : clear;
   if (!taken(to + 0.1, after + wide))
     return { along: after, off: at + 1.2, anchor: "start", turned: false };
   if (!taken(from - room - wide, from - 0.1))

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { paperSize, renderDrawing } from "../../src/drawing/renderDrawing.ts";
 import type { Dimension, Drawing, Shape } from "../../src/drawing/shape.ts";
-import { textWidthMm } from "../../src/drawing/words.ts";
+import { builtWidthMm, textWidthMm } from "../../src/drawing/words.ts";
 
 // A figure that a line runs through is read as another: ISO 129-1 keeps dimension figures clear of lines (from memory).
 
@@ -65,4 +65,24 @@ test("a text beside its line begins past the lines of the wider measure", () => 
   expect(at("20 cm finished")).toBeGreaterThan(24);
   const alone = render([], measures.slice(0, 1), 1 / 10).svg;
   expect(Number(/<text x="([\d.]+)"[^>]*>20.cm.finished/.exec(alone)?.[1])).toBeCloseTo(23.1, 1);
+});
+
+test("a text that would have to go far past its line stays beside it, on white over the line", () => {
+  const measures: Dimension[] = [
+    { axis: "horizontal", from: 15, to: 115, side: "bottom", level: 1, text: "10 cm clear (1)" },
+    { axis: "horizontal", from: 0, to: 230, side: "bottom", level: 2, text: "23 cm" },
+  ];
+  const { svg } = render([], measures, 1 / 10);
+  const [, white, x] =
+    /<rect x="([\d.]+)"[^>]*fill="#fff"\/><text x="([\d.]+)"[^>]*>10.cm.clear/.exec(svg) ?? [];
+  // Its own arrows stand outside 11.5 mm; the wider measure's line, at 23 mm, would run through it.
+  expect(Number(x)).toBeCloseTo(11.5 + 6, 1);
+  expect(white).toBe(x);
+  // White lies over the lines of all, so it is drawn after them.
+  expect(svg.lastIndexOf("<path")).toBeLessThan(svg.indexOf('fill="#fff"/><text'));
+});
+
+test("a fraction that the type builds is two figures wide, and its words need no more room", () => {
+  expect(builtWidthMm("35 1/2″ (1)")).toBe(textWidthMm("3588″ (1)"));
+  expect(builtWidthMm("35 cm")).toBe(textWidthMm("35 cm"));
 });
