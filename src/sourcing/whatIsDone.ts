@@ -11,7 +11,9 @@ import type { ScheduleInput, Step } from "./scheduleTypes.ts";
 /** When the state that is now proposed was approved; null while it is not. */
 export function approvalOf(project: ProjectRecord): Step["done"] {
   const { approvals, revision } = project.fields;
-  const own = (approvals ?? []).filter((a) => revision === undefined || a.revision === revision);
+  // Written with another capital it is the same revision, as in the account.
+  const isOwn = (one: string) => one.toLowerCase() === revision?.toLowerCase();
+  const own = (approvals ?? []).filter((a) => revision === undefined || isOwn(a.revision));
   const last = own
     .map((a) => a.on)
     .sort()

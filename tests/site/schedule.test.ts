@@ -162,6 +162,10 @@ orders: [{ cloth: linen, length: 40 m, on: 2026-11-04 }]`,
     "Wed, 4 Nov 2026: Order from The mill",
   ]);
   expect(done.rows("To come")[0]).toMatchObject({ state: "expected Wed, 25 Nov 2026" });
+  const small = await schedule({
+    project: `${FITTING}\napprovals: [{ revision: b, by: Nobody, on: 2026-11-02 }]`,
+  });
+  expect(small.said("Done")).toEqual(["Mon, 2 Nov 2026: Client’s approval of revision B"]);
   const old = await schedule({
     project: `${FITTING}\napprovals: [{ revision: A, by: Nobody, on: 2026-10-01 }]`,
   });

@@ -81,7 +81,6 @@ function againstApproval(project: ProjectRecord, account: Stands, language: stri
   ];
 }
 
-/** Payments that cannot be as they are written: of nothing, or on a day that has not come. */
 /** True of a payment that stands before in the list with the same sum, day and words. */
 function isWrittenTwice({ fields }: ProjectRecord, at: number): boolean {
   const all = fields.payments ?? [];
@@ -90,6 +89,7 @@ function isWrittenTwice({ fields }: ProjectRecord, at: number): boolean {
   return all.slice(0, at).some((_, n) => said(n) === said(at));
 }
 
+/** Payments that cannot be as they are written: of nothing, twice, or on a day that has not come. */
 function ofPayments(project: ProjectRecord, today: string, currency: string): Diagnostic[] {
   return (project.fields.payments ?? []).flatMap(({ amount, on }, at): Diagnostic[] => {
     const sum = toMoney(amount, currency, project.place(["payments", at, "amount"]), []);
