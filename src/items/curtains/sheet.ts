@@ -11,7 +11,6 @@ import type { CurtainsPlan } from "./plan.ts";
 import type { CurtainsFields } from "./schema.ts";
 import { cutLines, liningLines, matchLines } from "./sheetCut.ts";
 
-/** Joins what is there with semicolons. */
 /** The words beside the drawing: what a workroom must know to cut and make without a call. No price, no client. */
 export function curtainsSheet(
   fields: CurtainsFields,
