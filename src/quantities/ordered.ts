@@ -2,7 +2,7 @@ import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ProjectRecord, Records } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import type { UnitSystem } from "../units/printLength.ts";
-import { creditedOf } from "./arrival/returned.ts";
+import { countsAsOrdered } from "./arrival/returned.ts";
 import { materialLength } from "./materialLength.ts";
 import type { ClothQuantity, RoomMaterial, SharedBuy, TrimBuy } from "./quantityTypes.ts";
 import { lengthOrRolls } from "./text/rollsIn.ts";
@@ -48,7 +48,7 @@ export function orderedOf(
 ): Ordered | null {
   const orders = (project.fields.orders ?? []).filter((order) => order.cloth === card);
   if (orders.length === 0) return null;
-  const ordered = Length.sum(orders.map((order) => order.length)).minus(creditedOf(card, project));
+  const ordered = countsAsOrdered(card, project);
   const isAnew = !ordered.isMoreThan(Length.zero);
   return { orders, over: ordered.minus(needOf(card, needs, records)), isAnew };
 }

@@ -2,7 +2,7 @@ import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ProjectRecord, Records } from "../records/records.ts";
 import { Length } from "../units/length.ts";
 import type { UnitSystem } from "../units/printLength.ts";
-import { creditedOf, keptReceipts } from "./arrival/returned.ts";
+import { countsAsOrdered, keptReceipts } from "./arrival/returned.ts";
 import { lengthOrRolls } from "./text/rollsIn.ts";
 
 /** So much more than was ordered is far more: pieces come cut a little long, a point in the wrong place makes ten times as much (from memory). */
@@ -18,14 +18,11 @@ export function receivedMore(
   units: UnitSystem,
 ): Diagnostic[] {
   const receipts = keptReceipts(project);
-  const orders = project.fields.orders ?? [];
   const lastOf = (card: string): number =>
     (project.fields.receipts ?? []).findLastIndex((r) => r.cloth === card && !r.returned);
   return [...new Set(receipts.map((receipt) => receipt.cloth))].flatMap((card): Diagnostic[] => {
-    const sum = (all: readonly { readonly cloth: string; readonly length: Length }[]) =>
-      Length.sum(all.filter((each) => each.cloth === card).map((each) => each.length));
-    const ordered = sum(orders).minus(creditedOf(card, project));
-    const came = sum(receipts);
+    const ordered = countsAsOrdered(card, project);
+    const came = Length.sum(receipts.filter((r) => r.cloth === card).map((r) => r.length));
     if (!ordered.isMoreThan(Length.zero) || !came.isMoreThan(ordered.times(FAR_MORE))) return [];
     const record = cloths.get(card);
     const name = record?.fields.cloth ?? card;

@@ -10,29 +10,41 @@ const TOLD = {
   },
   receipts: { what: "This receipt", taken: "it is taken as here all the same" },
   approvals: { what: "This approval", taken: "it is taken as given all the same" },
+  returned: { what: "This return", taken: "nothing is planned on it all the same" },
 } as const;
 
 /**
- * Warnings where an order, a receipt or an approval is dated ahead of the day of the build, most often by its year: what is to be ordered would never
+ * Warnings where an order, a receipt, a return or an approval is dated ahead of the day of the build, most often by its year: what is to be ordered would never
  * be. One day is let pass, since the day of the build is that of universal time.
  */
 export function datedAhead({ fields, place }: ProjectRecord, today: string): Diagnostic[] {
-  return (["orders", "receipts", "approvals"] as const).flatMap((list) =>
-    (fields[list] ?? []).flatMap(({ on }, at) =>
-      on && dayNumber(on) - dayNumber(today) > 1
-        ? [
-            diagnostic(
-              place([list, at, "on"]),
-              `${list.slice(0, -1)}-ahead`,
-              `${TOLD[list].what} is dated ${on}, and today is ${today}: ${TOLD[list].taken}.`,
-              {
-                severity: "warning",
-                actual: on,
-                hint: "Look at its year; what is still to be done does not stand here yet.",
-              },
-            ),
-          ]
-        : [],
+  const fault = (
+    day: string | undefined,
+    path: readonly (string | number)[],
+    told: { readonly code: string; readonly what: string; readonly taken: string },
+  ): Diagnostic[] =>
+    day && dayNumber(day) - dayNumber(today) > 1
+      ? [
+          diagnostic(
+            place(path),
+            `${told.code}-ahead`,
+            `${told.what} is dated ${day}, and today is ${today}: ${told.taken}.`,
+            {
+              severity: "warning",
+              actual: day,
+              hint: "Look at its year; what is still to be done does not stand here yet.",
+            },
+          ),
+        ]
+      : [];
+  return [
+    ...(["orders", "receipts", "approvals"] as const).flatMap((list) =>
+      (fields[list] ?? []).flatMap(({ on }, at) =>
+        fault(on, [list, at, "on"], { ...TOLD[list], code: list.slice(0, -1) }),
+      ),
     ),
-  );
+    ...(fields.receipts ?? []).flatMap(({ returned }, at) =>
+      fault(returned?.on, ["receipts", at, "returned", "on"], { ...TOLD.returned, code: "return" }),
+    ),
+  ];
 }

@@ -50,6 +50,12 @@ test("what went back to be credited no longer counts as ordered; what is to be r
   // All of it credited is a card of which nothing is ordered: the order list says so, no line of an order is at fault.
   expect(short(one, came(credit))).toBe(false);
   expect(short(`${one}, ${other}`, came(credit))).toBe(true);
+  // By the tape it was 4 cm short: the order was credited whole all the same.
+  expect(short(one, came(credit).replace("1.2 m", "1.16 m"))).toBe(false);
+  // Of two lengths the one that is kept counts, by what was ordered less what went back.
+  expect(short(`${one}, ${one}`, `${came(credit)}, ${came("").replace("1.2 m", "1.1 m")}`)).toBe(
+    false,
+  );
 });
 
 test("a length that went back and is released, or went back before it came, is told at its line", () => {

@@ -294,12 +294,12 @@ test("what went back stands on the list: to be replaced nothing more is to be or
   const again = await with40("");
   expect(again.warned).toEqual([]);
   expect(plainText(again.row("Linen")?.ordered)).toBe(
-    "Ordered: 40 yd on December 3, 2026. 40 yd of lot 0123 went back on December 12, 2026, to be replaced. Nothing more is to be ordered.",
+    "Ordered: 40 yd on December 3, 2026. 40 yd of lot 0123 went back on December 12, 2026, for a replacement. Nothing more is to be ordered.",
   );
   const credited = await with40(", for: credit");
   expect(credited.warned).toEqual([]);
   expect(plainText(credited.row("Linen")?.ordered)).toMatch(
-    /went back on December 12, 2026, and is credited\. It is to be ordered anew\.$/,
+    /went back on December 12, 2026, for credit\. It is to be ordered anew\.$/,
   );
 });
 

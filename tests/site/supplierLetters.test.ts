@@ -105,12 +105,15 @@ test("a supplier reads of no client, of no client's price, and of no other suppl
 });
 
 test("what went back and was credited is ordered again as if for the first time; what is to be replaced is not", async () => {
-  const back = (why: string) =>
+  const back = (why: string, length = "40 yd") =>
     letters({
-      project: `orders: [{ cloth: linen, length: 40 yd, on: 2026-11-02 }]\nreceipts: [{ cloth: linen, lot: 0123, length: 40 yd, returned: { on: 2026-11-09${why} } }]`,
+      project: `orders: [{ cloth: linen, length: 40 yd, on: 2026-11-02 }]\nreceipts: [{ cloth: linen, lot: 0123, length: ${length}, returned: { on: 2026-11-09${why} } }]`,
     });
   const first = (await letters()).of("mill")?.lines[0];
   expect((await back(", for: credit")).of("mill")?.lines[0]).toEqual(first);
+  // By the tape a bolt is a little longer or shorter than its order: as much is ordered again as is needed, no more and no less.
+  for (const tape of ["40 1/2 yd", "39 1/4 yd"])
+    expect((await back(", for: credit", tape)).of("mill")?.lines[0], tape).toEqual(first);
   const held = await back("");
   expect(held.pages.map((page) => page.path)).not.toContain("studio/quay/orders/mill.html");
 });

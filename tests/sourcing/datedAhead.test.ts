@@ -13,7 +13,7 @@ function told(lines: string): string[] {
 }
 
 // A slip in the year; days ahead are told by the calendar alone.
-test("an order and a receipt that are dated ahead are told; tomorrow's is not", () => {
+test("an order, a receipt and a return that are dated ahead are told; tomorrow's is not", () => {
   const order = (on: string) => `orders: [{ cloth: plain, length: 1 yd, on: ${on} }]`;
   expect(told(order("2026-11-27"))).toEqual([]);
   expect(told(order("2026-11-28"))).toEqual([]);
@@ -24,6 +24,12 @@ test("an order and a receipt that are dated ahead are told; tomorrow's is not", 
     "receipt-ahead receipts[0].on: This receipt is dated 2026-12-20, and today is 2026-11-27: it is taken as here all the same.",
   ]);
   expect(told("receipts: [{ cloth: plain, lot: 1, length: 1 yd }]")).toEqual([]);
+  const back = (on: string) =>
+    `receipts: [{ cloth: plain, lot: 1, length: 1 yd, on: 2026-11-20, returned: { on: ${on} } }]`;
+  expect(told(back("2026-11-28"))).toEqual([]);
+  expect(told(back("2027-11-25"))).toEqual([
+    "return-ahead receipts[0].returned.on: This return is dated 2027-11-25, and today is 2026-11-27: nothing is planned on it all the same.",
+  ]);
   expect(told("approvals: [{ revision: A, by: Ono Vale, on: 2027-11-02 }]")).toEqual([
     "approval-ahead approvals[0].on: This approval is dated 2027-11-02, and today is 2026-11-27: it is taken as given all the same.",
   ]);

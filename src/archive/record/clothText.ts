@@ -161,7 +161,7 @@ function receiptWords(receipt: ClothEntry["receipts"][number], data: ProjectData
     receipt.returned
       ? [
           `went back on ${dateInWords(receipt.returned.on, language)}`,
-          receipt.returned.for === "credit" ? "credited" : "to be replaced",
+          receipt.returned.for === "credit" ? "for credit" : "for a replacement",
           ...(receipt.returned.because ? [plainSpaces(receipt.returned.because)] : []),
         ].join(", ")
       : "",

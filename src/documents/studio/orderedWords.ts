@@ -17,10 +17,10 @@ export function ordersWords(data: ProjectData, card: string): string {
   return [`Ordered: ${listed(each)}`, ...back].join(". ");
 }
 
-/** `6 m of lot 0123 went back on 12 January 2027, to be replaced` */
+/** `6 m of lot 0123 went back on 12 January 2027, for a replacement` */
 function backWords({ cloth, length, lot, returned }: Receipt, data: ProjectData): string {
   const { units, language } = data.studio.fields;
   const amount = lengthOrRolls(length, data.records.cloths.get(cloth), units, "down");
   const day = dateInWords(returned?.on ?? "", language);
-  return `${amount} of lot ${lot} went back on ${day}, ${returned?.for === "credit" ? "and is credited" : "to be replaced"}`;
+  return `${amount} of lot ${lot} went back on ${day}, ${returned?.for === "credit" ? "for credit" : "for a replacement"}`;
 }

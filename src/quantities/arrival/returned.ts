@@ -15,10 +15,24 @@ export function returnedOf(card: string, { fields }: Pick<ProjectRecord, "fields
   return (fields.receipts ?? []).filter((each) => each.cloth === card && each.returned);
 }
 
-/** How much of a card went back and was credited: it was ordered once, and no longer counts as ordered. */
-export function creditedOf(card: string, project: Pick<ProjectRecord, "fields">): Length {
-  const credited = returnedOf(card, project).filter(({ returned }) => returned?.for === "credit");
-  return Length.sum(credited.map(({ length }) => length));
+/** What is left of an order by the tape alone: pieces come cut a little long or short (from memory). */
+const BY_THE_TAPE = "0.1";
+
+/**
+ * How much of a card counts as ordered: its orders, less what went back and was credited. Never below nothing; and nothing where none of
+ * it was kept and less than a tenth is left, since a receipt has its length by the tape, and the order was credited whole.
+ */
+export function countsAsOrdered(card: string, project: Pick<ProjectRecord, "fields">): Length {
+  const own = (all: readonly { readonly cloth: string; readonly length: Length }[]) =>
+    Length.sum(all.filter((each) => each.cloth === card).map((each) => each.length));
+  const ordered = own(project.fields.orders ?? []);
+  const credited = own(
+    returnedOf(card, project).filter(({ returned }) => returned?.for === "credit"),
+  );
+  if (credited.isZero()) return ordered;
+  const left = Length.max(Length.zero, ordered.minus(credited));
+  const isKept = keptReceipts(project).some(({ cloth }) => cloth === card);
+  return isKept || left.isMoreThan(ordered.times(BY_THE_TAPE)) ? left : Length.zero;
 }
 
 /** A warning where a cloth is released to cut that went back, or where it went back before it came. */
