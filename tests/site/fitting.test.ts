@@ -292,3 +292,37 @@ test("the fitter reads no price but the own rate, and no supplier", async () => 
   expect(said).toContain("£43");
   for (const secret of ["987", "£71", "Hidden Poles"]) expect(said).not.toContain(secret);
 });
+
+test("what hangs on a bed stands by itself after the walls, without a wall's drawing, and speaks of the bed's tester", async () => {
+  const bed = `${CURTAINS}
+  - object: oak-bed
+    at: { wall: south, from-left: 100 cm }
+  - curtains: Foot
+    at: { on: oak-bed, side: foot }
+    cloth: plain
+    hangs-from: track
+    pole: 150 cm
+    pole-height: 215 cm
+    to: floor
+    heading: pencil-pleat
+  - valance: Tester
+    at: { on: oak-bed }
+    cloth: plain
+    board: 154 cm
+    depth: 30 cm
+    return: 60 cm
+    heading: gathered`;
+  const { walls } = await sheetOf(bed, {
+    "objects/oak-bed.md": "object: Oak bed\nshape: bed\nsize: 150 cm x 200 cm x 110 cm",
+  });
+  expect(walls.map((w) => [w.heading, w.before, w.drawings.length, w.entries.length])).toEqual([
+    ["North wall", "", 1, 1],
+    ["On Oak bed", "", 0, 2],
+  ]);
+  const [first, second] = walls[1]?.entries ?? [];
+  expect([first?.of, second?.of]).toEqual(["2 of 3", "3 of 3"]);
+  expect(linesOf(first, "Piece")).toEqual(["On Oak bed, at its foot."]);
+  expect(linesOf(second, "Tester")).toEqual(["154 cm long.", "Goes 60 cm along each side."]);
+  expect(askedOf(second).join()).toMatch(/^How high above the floor is the tester&#39;s top\?$/);
+  expect(JSON.stringify(walls[1])).not.toMatch(/wall|[Bb]oard|window/);
+});

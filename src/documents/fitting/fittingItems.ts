@@ -1,6 +1,7 @@
 import { ITEM_DRAWINGS } from "../../items/drawings.ts";
 import type { FittingContext, FittingLine } from "../../items/itemDrawing.ts";
 import { itemName } from "../../items/itemName.ts";
+import { hangsOn } from "../../room/hangsOn.ts";
 import type { ItemPlacement } from "../../room/placements.ts";
 import type { ItemData, ProjectData, RoomData } from "../projectData.ts";
 import { lookUpsOf } from "../sheets/lookUps.ts";
@@ -13,6 +14,8 @@ export interface FittingItem {
   readonly item: ItemData;
   readonly line: FittingLine;
   readonly wall: string | null;
+  /** The bed that it hangs on instead of a wall. */
+  readonly piece: string | null;
   /** What hangs there, as the drawing of its wall shows it. */
   readonly box: FittingContext["box"];
 }
@@ -47,9 +50,10 @@ function contextOf(
   };
 }
 
-/** What one fitter puts up in a room: wall by wall as the room names them, on each from the left to the right and from the top down. */
+/** What one fitter puts up in a room: wall by wall as the room names them, on each from the left to the right and from the top down; then what hangs on a bed. */
 export function fittingItems(data: ProjectData, room: RoomData, fitter: string): FittingItem[] {
   const walls = (room.plan.walls ?? []).map(({ name }) => name);
+  const cardTitle = (id: string) => data.records.objects.get(id)?.fields.object ?? null;
   const found = room.items
     .filter((item) => fitterOf(data, item) === fitter)
     .map((item) => madeOnArrival(data, room, item))
@@ -59,16 +63,21 @@ export function fittingItems(data: ProjectData, room: RoomData, fitter: string):
       const context = contextOf(data, room, item, at);
       const line = drawn?.fitting?.(item.record.fields as never, item.made as never, context);
       if (!line) return [];
-      return [{ item, line, wall: at?.wall ?? at?.window?.wall ?? null, box: context.box }];
+      const piece = hangsOn(item.record, room.plan, cardTitle)?.title ?? null;
+      const wall = piece === null ? (at?.wall ?? at?.window?.wall ?? null) : null;
+      return [{ item, line, wall, piece, box: context.box }];
     });
-  const wallAt = ({ wall }: FittingItem) =>
-    wall !== null && walls.includes(wall) ? walls.indexOf(wall) : walls.length;
+  const wallAt = ({ wall, piece }: FittingItem) =>
+    wall !== null && walls.includes(wall)
+      ? walls.indexOf(wall)
+      : walls.length + (piece === null ? 1 : 0);
   const leftAt = ({ box }: FittingItem) => box?.left.plus(box.width.dividedBy(2)).toMm() ?? 0;
   const highAt = ({ line }: FittingItem) => line.mark?.height.toMm() ?? 0;
   // Middles, so that what hangs at one window stays together; equal but for rounding is equal.
   return found.sort(
     (a, b) =>
       wallAt(a) - wallAt(b) ||
+      (a.piece ?? "").localeCompare(b.piece ?? "") ||
       Math.round(leftAt(a) - leftAt(b)) ||
       Math.round(highAt(b) - highAt(a)),
   );

@@ -42,9 +42,13 @@ export function fittingPage(data: ProjectData, room: RoomData, fitter: string): 
   const roomName = capital(room.record.fields.room);
   const paper = studio.fields.paper === "a3" ? "a4" : "letter";
   const walls = room.plan.walls ?? [];
+  const pieces = [...new Set(items.flatMap((i) => i.piece ?? []))];
+  const isNowhere = (i: (typeof items)[number]) =>
+    i.piece === null && !walls.some(({ name }) => name === i.wall);
   const parts = [
-    ...walls.map((wall) => ({ wall, its: items.filter((i) => i.wall === wall.name) })),
-    { wall: null, its: items.filter((i) => !walls.some(({ name }) => name === i.wall)) },
+    ...walls.map((on) => ({ on, its: items.filter((i) => i.wall === on.name) })),
+    ...pieces.map((on) => ({ on, its: items.filter((i) => i.piece === on) })),
+    { on: null, its: items.filter(isNowhere) },
   ].filter(({ its }) => its.length > 0);
   const title = `${card.name}, fitting: ${project.fields.project}, ${within(roomName)}`;
   const model = {
@@ -63,8 +67,8 @@ export function fittingPage(data: ProjectData, room: RoomData, fitter: string): 
     measured: measuredWords(room, language),
     left: "All places count from a wall's left end as one faces it from inside; heights from the finished floor. Of what hangs, the drawing shows the closed or lowered state, dashed.",
     rate: makersRate(data, fitter, "fitting"),
-    walls: parts.map(({ wall, its }, at) =>
-      wallBlock(data, room, wall, its, { of: items.length, fitter, at }),
+    walls: parts.map(({ on, its }, at) =>
+      wallBlock(data, room, on, its, { of: items.length, fitter, at }),
     ),
     cautions: cautionsOf(
       items.map(({ item }) => ({ ...item, made: forFitter(item.made) })),

@@ -84,15 +84,17 @@ function entry(data: ProjectData, room: RoomData, one: NumberedItem, of: number,
   };
 }
 
-/** One wall of the fitter's sheet: its drawing, and what goes up on it; `wall` is null for what no wall is named of. */
+/** One wall of the fitter's sheet: its drawing, and what goes up on it; or a bed by its name; null for what no wall is named of. */
 export function wallBlock(
   data: ProjectData,
   room: RoomData,
-  wall: Wall | null,
+  on: Wall | string | null,
   items: readonly NumberedItem[],
   { of, fitter, at }: { readonly of: number; readonly fitter: string; readonly at: number },
 ) {
   const { units } = data.studio.fields;
+  const wall = typeof on === "string" ? null : on;
+  const piece = typeof on === "string" ? on : null;
   const drawing = wall && wallDrawing(wall, items, room.plan.height, units);
   const chains = new Set(
     drawing?.dimensions.filter(({ side }) => side === "bottom").map(({ level }) => level),
@@ -105,9 +107,9 @@ export function wallBlock(
   const scaleIn = (rows: readonly Row[]) => Math.max(0, ...rows.map(scaleOf));
   const beside = few || scaleIn(narrow) <= scaleIn(whole);
   return {
-    heading: wall ? `${capital(wall.name)} wall` : "No wall is named",
+    heading: wall ? `${capital(wall.name)} wall` : piece ? `On ${piece}` : "No wall is named",
     size: wall ? marked(`${printLength(wall.length, units)} long`) : null,
-    before: before(data, room, wall),
+    before: piece ? "" : before(data, room, wall),
     beside: beside && drawing !== null,
     drawings: workshopDrawings(beside ? narrow : whole, `wall${at}`),
     entries: items.map((one) => entry(data, room, one, of, fitter)),

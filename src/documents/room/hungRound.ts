@@ -67,6 +67,7 @@ export function hungRound(
           width: drawing.widthMm,
           height: drawing.heightMm,
           front: frontOf(host, kind, side),
+          isOnBed: true,
           shapes: [{ shape: "group", x, y, children: named(item, drawing) }],
         },
       ];

@@ -19,6 +19,8 @@ export interface StandingItem {
   readonly on?: ItemData;
   /** True of what stands free in the room before the wall. */
   readonly before?: true;
+  /** True of what hangs on the posts or the tester of a bed. */
+  readonly isOnBed?: true;
   /** True of what stands on a table or a chest. */
   readonly standsOn?: true;
 }

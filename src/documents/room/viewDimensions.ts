@@ -63,6 +63,7 @@ const HUNG_FROM: Readonly<
     { figure: "poleAboveFloorMm", words: "to the pole" },
   ],
   blind: [{ figure: "headAboveFloorMm", words: "to the head" }],
+  "roller-blind": [{ figure: "headAboveFloorMm", words: "to the head" }],
   valance: [{ figure: "headAboveFloorMm", words: "to the board" }],
   pelmet: [{ figure: "headAboveFloorMm", words: "to the board" }],
 };
@@ -75,10 +76,12 @@ function hungHeights(
   items: readonly StandingItem[],
 ): { readonly mm: number; readonly words: string }[] {
   const all = items
-    .flatMap(({ item }) => {
+    .flatMap(({ item, isOnBed }) => {
       const from = HUNG_FROM[item.kind.kind]?.find(({ figure }) => item.made.figures[figure]);
       const mm = from ? item.made.figures[from.figure] : undefined;
-      return from && mm ? [{ mm, words: from.words }] : [];
+      // What is a board over a window is the tester of a bed.
+      const words = isOnBed ? from?.words.replace("board", "tester") : from?.words;
+      return words && mm ? [{ mm, words }] : [];
     })
     .sort((a, b) => a.mm - b.mm);
   return all

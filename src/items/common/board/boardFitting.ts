@@ -1,3 +1,4 @@
+import { capital } from "../../../units/capital.ts";
 import type { Length } from "../../../units/length.ts";
 import { printLength, printMeasured } from "../../../units/printLength.ts";
 import type { FittingContext, FittingLine } from "../../itemDrawing.ts";
@@ -35,6 +36,7 @@ export function boardFitting(
 ): FittingLine {
   const p = (length: Length) => printLength(length, context.units);
   const { hangsOn } = board;
+  const rail = hangsOn ? "tester" : "board";
   const across = hangsOn ? null : acrossOf(board.length, context);
   const length = fields.board ? printMeasured(fields.board, context.units) : p(board.length);
   const foot = board.topHeight?.minus(edge.deepest) ?? null;
@@ -46,7 +48,7 @@ export function boardFitting(
       },
       { heading: "Piece", lines: hangsOn ? [`On ${hangsOnWords(hangsOn)}.`] : [] },
       {
-        heading: "Board",
+        heading: capital(rail),
         lines: linesOf([
           `${length} long.`,
           ...acrossLines(across, context),
@@ -77,7 +79,7 @@ export function boardFitting(
       },
     ]),
     checks: [
-      ...fixingChecks("board's top", context, hangsOn),
+      ...fixingChecks(`${rail}'s top`, context, hangsOn),
       {
         text: "Weighed before fixings are chosen",
         blank: weightUnit(context.units),
@@ -85,11 +87,11 @@ export function boardFitting(
       { text: "What hangs under it draws freely and clears it", blank: null },
     ],
     questions: linesOf([
-      !fields.board && `The board is not yet measured: ${p(board.length)} is assumed.`,
+      !fields.board && `The ${rail} is not yet measured: ${p(board.length)} is assumed.`,
       board.topHeight === null
-        ? "How high above the floor is the board's top?"
+        ? `How high above the floor is the ${rail}'s top?`
         : !fields["top-height"] &&
-          `The height of the board's top is not said: ${p(board.topHeight)} is assumed.`,
+          `The height of the ${rail}'s top is not said: ${p(board.topHeight)} is assumed.`,
       !fields.return &&
         !board.inside &&
         !hangsOn &&
