@@ -5,7 +5,7 @@ import { commonFields } from "./commonFields.ts";
 import type { ItemPlacement } from "./placements.ts";
 
 /** Kinds that hang, at a window, on a wall or on the posts of a bed. */
-const HANG: ReadonlySet<string> = new Set(["curtains", "valance", "pelmet"]);
+export const HANG: ReadonlySet<string> = new Set(["curtains", "valance", "pelmet"]);
 
 /** What is known of a room's items when it is asked what they hang on. */
 interface Placed {

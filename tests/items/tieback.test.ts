@@ -42,7 +42,7 @@ test("front and back are cut from the rectangle round the shape, seams included"
   expect(made.materials.map((m) => m.text.replaceAll("\u00a0", " "))).toEqual([
     "2 pieces of stiff buckram, 24″ × 8″",
     "4 tie-back rings",
-    "2 tie-back hooks for the wall",
+    "2 tie-back hooks",
   ]);
 });
 

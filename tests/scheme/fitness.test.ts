@@ -252,6 +252,13 @@ test("bedding and table linen ask for cloth that suits them; curtain cloth serve
 });
 
 // Common practice, no source: what covers a chair covers a cushion too, and a loose cover asks for less than a fixed one.
+test("a roller blind asks for a cloth that is sold for blinds, as a Roman one does", () => {
+  for (const kind of ["blind", "roller-blind"]) {
+    expect(codesFor("suits: [blinds]", kind), kind).not.toContain("not-suited");
+    expect(codesFor("suits: [upholstery]", kind), kind).toContain("not-suited");
+  }
+});
+
 test("what is sold for upholstery suits cushions; what is sold for loose covers suits a loose cover alone", () => {
   const unsuited = (suits: string, kind: string, isLoose = false) =>
     codesOf(

@@ -101,7 +101,7 @@ function withoutEnd(
   height: Length | null,
   context: ItemContext,
 ): Diagnostic | null {
-  const { window } = context;
+  const { window, hangsOn } = context;
   if (!to)
     return diagnostic(
       context.place([]),
@@ -124,11 +124,13 @@ function withoutEnd(
     context.place(["to"]),
     "drop-cannot-be-found",
     to === "floor"
-      ? "The drop to the floor cannot be found, since neither a window nor the pole's height is known."
-      : "The drop to the sill cannot be found, since these curtains hang at no window of this room.",
+      ? `The drop to the floor cannot be found, since ${hangsOn ? "the pole's height is not" : "neither a window nor the pole's height is"} known.`
+      : `The drop to the sill cannot be found, since these curtains hang ${hangsOn ? `on ${hangsOn.title}, which has none` : "at no window of this room"}.`,
     {
       actual: to,
-      hint: `Write at: and the window's name, or ${to === "floor" ? "pole-height, or " : ""}the drop itself.`,
+      hint: hangsOn
+        ? `Write ${to === "floor" ? "pole-height" : "to: floor"}, or the drop itself.`
+        : `Write at: and the window's name, or ${to === "floor" ? "pole-height, or " : ""}the drop itself.`,
     },
   );
 }

@@ -105,11 +105,18 @@ function poleLength(fields: CurtainsFields, context: ItemContext, notes: Notes):
       diagnostic(
         context.place([]),
         "curtains-without-pole",
-        "Neither a pole nor a window says how wide these curtains are.",
-        {
-          expected: "pole, or at with a window of this room",
-          hint: `Write for example pole: 96" or 244 cm, or at: and the window's name.`,
-        },
+        context.hangsOn
+          ? `Nothing says how long the pole or track is at ${context.hangsOn.title}.`
+          : "Neither a pole nor a window says how wide these curtains are.",
+        context.hangsOn
+          ? {
+              expected: "pole",
+              hint: `Write for example pole: 60" or 152 cm, as that side has it.`,
+            }
+          : {
+              expected: "pole, or at with a window of this room",
+              hint: `Write for example pole: 96" or 244 cm, or at: and the window's name.`,
+            },
       ),
     );
     return null;

@@ -81,7 +81,9 @@ export function matchLines(plan: CurtainsPlan, p: (length: Length) => string): s
   const { repeat, name } = plan.cloth;
   if (!repeat || repeat.match === "free") return [];
   return linesOf([
-    "Level across the curtains; both begin alike at the leading edge.",
+    plan.coverage.curtains * plan.count > 1
+      ? "Level across the curtains; both begin alike at the leading edge."
+      : "Level across all its widths.",
     plan.lowestMotif
       ? `Lowest motif ${p(plan.lowestMotif)} above the hem edge, ${p(plan.lowestMotif.plus(plan.cut.hem).times(plan.cut.lengthening))} above the cut.`
       : `Height of the lowest motif of ${name}: ask.`,

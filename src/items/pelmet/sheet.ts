@@ -1,6 +1,6 @@
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured, printSize } from "../../units/printLength.ts";
-import { boardEnds } from "../common/board/boardEnds.ts";
+import { boardEnds, measuredCheck } from "../common/board/boardEnds.ts";
 import { depthAt } from "../common/board/lowerEdge.ts";
 import { clothLines } from "../common/clothLines.ts";
 import { hangsOnWords } from "../common/hangsOnWords.ts";
@@ -22,6 +22,7 @@ export function pelmetSheet(
   const p = (length: Length) => printLength(length, context.units);
   const blank = blankUnit(context.units);
   const { board, edge, strips } = plan;
+  const hasNone = board.hangsOn !== null && board.returnEach.isZero();
   const us = context.language === "en-US";
   const word = us ? "cornice" : "pelmet";
   const groups: SheetGroup[] = [
@@ -84,8 +85,11 @@ export function pelmetSheet(
     checks: [
       { text: "Cloth checked for flaws; length received", blank },
       ...(plan.cloth.repeat ? [{ text: "Repeat measured", blank }] : []),
-      { text: "Board measured, front and both returns", blank },
-      { text: "What hangs beneath clears the front and the returns", blank: null },
+      { text: measuredCheck(board), blank },
+      {
+        text: `What hangs beneath clears the front${hasNone ? "" : " and the returns"}`,
+        blank: null,
+      },
       { text: "Front level, edge true to its template", blank: null },
     ],
     signs: linesOf([
@@ -145,9 +149,12 @@ function cutLines(
 
 function stiffLines(plan: PelmetPlan, p: (length: Length) => string): string[] {
   const { board, edge } = plan;
-  const boardText = board.returnEach.isZero()
-    ? `no top: it ${board.hangsOn ? "hangs on the bed" : "stands between the walls"}`
-    : `top ${p(board.length)} × ${p(board.returnEach)}`;
+  const ends = board.returnEach.isZero() ? "" : `ends ${p(board.returnEach)} long, `;
+  const boardText = board.hangsOn
+    ? `${ends}no top: it hangs on the bed`
+    : board.returnEach.isZero()
+      ? "no top: it stands between the walls"
+      : `top ${p(board.length)} × ${p(board.returnEach)}`;
   return plan.stiffening === "buckram"
     ? [
         `Pelmet buckram, ${p(board.span)} × ${p(edge.deepest)}, creased at the corners, never joined on the front where its length allows.`,

@@ -136,7 +136,7 @@ function materialsOf(
   const needs: MaterialNeed[] = [
     boughtEach("piece", ` of stiff buckram, ${size}`, plan.count),
     boughtEach("tie-back ring", "", 2 * plan.count),
-    boughtEach("tie-back hook", " for the wall", plan.count),
+    boughtEach("tie-back hook", "", plan.count),
   ];
   if (plan.welt) needs.push(cordNeed(plan.welt.total, units));
   if (fields.trim) needs.push(trimNeed(fields.trim, plan.lowerRun, plan.count, context));

@@ -74,7 +74,7 @@ export function tiebackSheet(
     {
       heading: "Rings",
       lines: [
-        "One at each end, sewn to the back so that half of it shows; the wall-side ring nearer the edge.",
+        "One at each end, sewn to the back so that half of it shows; the ring at the back nearer the edge.",
       ],
     },
     ...(fields.note ? [{ heading: "Note", lines: [fields.note] }] : []),

@@ -1,6 +1,6 @@
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured, printSize } from "../../units/printLength.ts";
-import { boardEnds } from "../common/board/boardEnds.ts";
+import { boardEnds, measuredCheck } from "../common/board/boardEnds.ts";
 import { clothLines } from "../common/clothLines.ts";
 import { hangsOnWords } from "../common/hangsOnWords.ts";
 import { blankUnit, filledGroups, hardwareLines, linesOf } from "../common/sheetWords.ts";
@@ -88,7 +88,7 @@ export function valanceSheet(
     checks: [
       { text: "Cloth checked for flaws; length received", blank },
       ...(matched ? [{ text: "Repeat measured", blank }] : []),
-      { text: `${board.hangsOn ? "Tester" : "Board"} measured, front and both returns`, blank },
+      { text: measuredCheck(board), blank },
       { text: "Lower edge level, pleats even to both corners", blank: null },
     ],
     signs: linesOf([

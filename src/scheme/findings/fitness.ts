@@ -15,6 +15,7 @@ const NEEDS: Readonly<Record<string, readonly [string, ...string[]]>> = {
   valance: ["curtains"],
   tieback: ["curtains"],
   blind: ["blinds"],
+  "roller-blind": ["blinds"],
   cushion: ["cushions", "upholstery"],
   ...Object.fromEntries([...UPHOLSTERED].map((kind): [string, [string]] => [kind, ["upholstery"]])),
   "seat-pad": ["cushions", "upholstery"],

@@ -134,11 +134,18 @@ function boardLength(
       diagnostic(
         context.place([]),
         `${what}-without-board`,
-        `Neither a board nor a window says how wide this ${what} is.`,
-        {
-          expected: "board, or at with a window of this room",
-          hint: `Write for example board: 96" or 244 cm, or at: and the window's name.`,
-        },
+        context.hangsOn
+          ? `Nothing says how long the front of this ${what} is at ${context.hangsOn.title}.`
+          : `Neither a board nor a window says how wide this ${what} is.`,
+        context.hangsOn
+          ? {
+              expected: "board",
+              hint: `Write for example board: 62" or 158 cm, as that side has it.`,
+            }
+          : {
+              expected: "board, or at with a window of this room",
+              hint: `Write for example board: 96" or 244 cm, or at: and the window's name.`,
+            },
       ),
     );
     return null;

@@ -9,3 +9,12 @@ export function boardEnds(
   if (!returnEach.isZero()) return `, returns ${p(returnEach)}`;
   return hangsOn ? "" : ", between the walls";
 }
+
+/** What is measured again before a board's front is cut; of a front alone on a bed there are no returns. */
+export function measuredCheck({
+  returnEach,
+  hangsOn,
+}: Pick<Board, "returnEach" | "hangsOn">): string {
+  if (!hangsOn) return "Board measured, front and both returns";
+  return returnEach.isZero() ? "Tester measured" : "Tester measured, front and both returns";
+}
