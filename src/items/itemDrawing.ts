@@ -1,7 +1,7 @@
 import type { Drawing } from "../drawing/shape.ts";
 import type { Length } from "../units/length.ts";
 import type { UnitSystem } from "../units/printLength.ts";
-import type { ClothFacts, Made, ObjectFacts, WindowFacts } from "./itemKind.ts";
+import type { ClothFacts, HangsOn, Made, ObjectFacts, WindowFacts } from "./itemKind.ts";
 
 /** What a drawing or a sheet may look at beside the item's own fields and what was made of them. */
 export interface DrawingContext {
@@ -57,6 +57,8 @@ export interface FittingContext extends DrawingContext {
   readonly box: OnWall | null;
   /** What it hangs on, in words, or null. */
   readonly on: string | null;
+  /** The piece that carries it, or what it holds back; null or left out at a window or on a wall. */
+  readonly hangsOn?: HangsOn | null;
   /** What was taken for granted of its place, each a full sentence. */
   readonly assumed: readonly string[];
 }

@@ -143,3 +143,23 @@ test("an American reads of a shade", () => {
     "Shades of one drop are cut alike.",
   );
 });
+
+test("of a striped cloth the sheet says which stripe stands in the middle; of several alike it speaks of their cloth", () => {
+  const TICKING = clothFacts({
+    id: "ticking",
+    name: "Ticking",
+    usableWidth: length(`54"`),
+    // A stripe along the cloth comes again across it alone.
+    repeat: { up: length(`0"`), across: length(`6"`), match: "free", fromSelvedge: length(`3"`) },
+  });
+  const read = (raw: Record<string, unknown>) => {
+    const { fields, context, made } = make(raw, { cloths: [PRINT, TICKING] });
+    const sheet = rollerBlindDrawing.sheet(fields, made, drawingContext(context));
+    return sheet.groups.flatMap((g) => g.lines).join(" ");
+  };
+  const striped = read({ cloth: "ticking", count: "2" });
+  expect(striped).toMatch(/Stripe in the middle of the width: the one whose middle lies 3″/);
+  expect(striped).not.toContain("Motif");
+  expect(striped).toContain("Their cloth");
+  expect(read({})).toContain("Motif in the middle of the width.");
+});

@@ -277,6 +277,24 @@ test("a headboard is fitted where it hangs on the wall, not where its bed carrie
   expect(pages.filter(({ path }) => path.includes("/hook/"))).toEqual([]);
 });
 
+test("what holds back a bed's curtains goes up on the bed too, and no wall is looked at for it", async () => {
+  const { walls } = await sheetOf(
+    `  - object: oak-bed\n    at: { floor: 200 cm x 175 cm, facing: south }\n  - curtains: Foot\n    at: { on: oak-bed, side: foot }\n    cloth: plain\n    pole: 140 cm\n    pole-height: 210 cm\n    to: floor\n    heading: pencil-pleat\n  - tieback: Ties\n    at: { on: curtains-foot }\n    cloth: plain\n    hook-height: 90 cm\n`,
+    { "objects/oak-bed.md": "object: Oak bed\nshape: bed\nsize: 150 cm x 200 cm x 110 cm" },
+  );
+  expect(walls.map(({ heading, entries }) => [heading, entries.length])).toEqual([
+    ["On Oak bed", 2],
+  ]);
+  const ties = walls[0]?.entries.find(({ heading }) => /tie-back/i.test(heading));
+  const words = [
+    ...(ties?.checks.map(({ text }) => text.html) ?? []),
+    ...linesOf(ties, "Caution"),
+  ].join(" ");
+  expect(words).toContain("Frame looked at");
+  expect(words).toContain("None on a cot or a small child");
+  expect(words).not.toMatch(/wall/i);
+});
+
 test("where no maker fits there is no fitter's sheet; one who sews and fits has both sheets", async () => {
   const none = await computedRoom(CURTAINS, STUDIO.replace(/ {2}hook: .*\n/, ""));
   expect(none.pages.filter(({ path }) => path.endsWith("fitting.html"))).toEqual([]);

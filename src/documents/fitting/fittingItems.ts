@@ -30,15 +30,19 @@ function placementOf(room: RoomData, item: ItemData): ItemPlacement | null {
   return own?.how === "on" && own.on ? (placements.get(own.on) ?? own) : own;
 }
 
+/** The item that another is on. */
+function hostOf(room: RoomData, item: ItemData): ItemData | null {
+  const on = room.plan.placements.get(item.record.id)?.on;
+  return room.items.find(({ record }) => record.id === on) ?? null;
+}
+
 function contextOf(
   data: ProjectData,
   room: RoomData,
   item: ItemData,
   at: ItemPlacement | null,
 ): FittingContext {
-  const host = room.items.find(
-    ({ record }) => record.id === room.plan.placements.get(item.record.id)?.on,
-  );
+  const host = hostOf(room, item);
   return {
     ...lookUpsOf(data),
     window: at?.window ?? null,
@@ -54,16 +58,20 @@ function contextOf(
 export function fittingItems(data: ProjectData, room: RoomData, fitter: string): FittingItem[] {
   const walls = (room.plan.walls ?? []).map(({ name }) => name);
   const cardTitle = (id: string) => data.records.objects.get(id)?.fields.object ?? null;
+  const carrier = ({ record }: ItemData) => hangsOn(record, room.plan, cardTitle);
   const found = room.items
     .filter((item) => fitterOf(data, item) === fitter)
     .map((item) => madeOnArrival(data, room, item))
     .flatMap((item): FittingItem[] => {
       const drawn = ITEM_DRAWINGS.find(({ kind }) => kind === item.kind.kind);
       const at = placementOf(room, item);
-      const context = contextOf(data, room, item, at);
+      const host = hostOf(room, item);
+      // A tie-back goes up where the curtain hangs that it holds.
+      const hung = carrier(item) ?? (host && carrier(host));
+      const context = { ...contextOf(data, room, item, at), hangsOn: hung };
       const line = drawn?.fitting?.(item.record.fields as never, item.made as never, context);
       if (!line) return [];
-      const piece = hangsOn(item.record, room.plan, cardTitle)?.title ?? null;
+      const piece = hung?.title ?? null;
       const wall = piece === null ? (at?.wall ?? at?.window?.wall ?? null) : null;
       return [{ item, line, wall, piece, box: context.box }];
     });

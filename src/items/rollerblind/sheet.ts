@@ -1,6 +1,7 @@
 import type { Length } from "../../units/length.ts";
-import { printLength, printSize } from "../../units/printLength.ts";
+import { printLength, printSize, type UnitSystem } from "../../units/printLength.ts";
 import { clothLines } from "../common/clothLines.ts";
+import { whichStripe } from "../common/motifNoun.ts";
 import { blankUnit, filledGroups, hardwareLines, linesOf } from "../common/sheetWords.ts";
 import type { DrawingContext, ItemSheet } from "../itemDrawing.ts";
 import type { RollerBlindMade } from "./pieces.ts";
@@ -25,7 +26,7 @@ export function rollerBlindSheet(
         heading: "Finished",
         lines: [
           `${count === 1 ? "One roller blind" : `${count} roller blinds`}, ${printSize([size.width, size.drop], context.units)}, brackets and all.`,
-          `Its cloth ${p(plan.clothWide)} wide.`,
+          `${count === 1 ? "Its" : "Their"} cloth ${p(plan.clothWide)} wide.`,
           size.measured,
         ],
       },
@@ -44,7 +45,7 @@ export function rollerBlindSheet(
           `Trim ${p(plan.sideTrim)} off each side to ${p(plan.clothWide)}, square to the roller.`,
         ],
       },
-      { heading: "Match", lines: matchLines(plan, p) },
+      { heading: "Match", lines: matchLines(plan, p, context.units) },
       {
         heading: "Operation",
         lines: linesOf([
@@ -73,12 +74,20 @@ export function rollerBlindSheet(
   };
 }
 
-function matchLines(plan: RollerBlindPlan, p: (length: Length) => string): string[] {
+function matchLines(
+  plan: RollerBlindPlan,
+  p: (length: Length) => string,
+  units: UnitSystem,
+): string[] {
   const { repeat } = plan.cloth;
+  const stripe = whichStripe(plan.cloth, units);
   if (!repeat) return [];
   if (plan.railroaded) return ["As the pattern falls."];
   return linesOf([
-    plan.motifCentred && "Motif in the middle of the width.",
+    plan.motifCentred &&
+      (stripe
+        ? `Stripe in the middle of the width: ${stripe}.`
+        : "Motif in the middle of the width."),
     plan.count > 1 && "All blinds show the same part of the pattern at the same height.",
     repeat.match !== "free" &&
       `Each cut comes up to whole repeats: ${p(plan.handbook.cutLength)} of cloth.`,

@@ -14,6 +14,7 @@ export function tiebackFitting(
   if (plan === null) return null;
   const height = fields["hook-height"] ?? null;
   const { count } = plan;
+  const hangsOn = context.hangsOn ?? null;
   const word = context.language === "en-US" ? "tieback" : "tie-back";
   return {
     groups: filledGroups([
@@ -31,11 +32,13 @@ export function tiebackFitting(
       },
       {
         heading: "Caution",
-        lines: ["It is a loop: both ends must unhook. Keep it away from cots and beds."],
+        lines: [
+          `It is a loop: both ends must unhook. ${hangsOn ? "None on a cot or a small child's bed." : "Keep it away from cots and beds."}`,
+        ],
       },
     ]),
     checks: [
-      ...fixingChecks(count === 1 ? "hook" : "hooks", context),
+      ...fixingChecks(count === 1 ? "hook" : "hooks", context, hangsOn),
       { text: "Both ends unhook", blank: null },
     ],
     questions: linesOf([height === null && "How high above the floor are the hooks?"]),
