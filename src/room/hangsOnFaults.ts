@@ -18,13 +18,15 @@ interface Placed {
   readonly objects: ReadonlyMap<string, ObjectRecord>;
 }
 
-/** What a host is, where it is no bed: `a seat by its card`, `no bed`; null where it may be one. */
+/** What a host is, where it is no bed: `Settle is a seat by its card`, `Bay is no bed`; null where it may be one. */
 function otherThanBed(on: string, { room, objects }: Placed): string | null {
   const host = room.items.find((each) => each.id === on);
   const card = host ? commonFields(host).object : on;
-  if (host && card === undefined) return OF_A_BED.has(host.kind) ? null : "no bed";
-  const shape = objects.get(card ?? on)?.fields.shape;
-  return shape === undefined || BED_SHAPES.has(shape) ? null : `a ${shape} by its card`;
+  if (host && card === undefined) return OF_A_BED.has(host.kind) ? null : `${host.title} is no bed`;
+  const { object, shape } = objects.get(card ?? on)?.fields ?? {};
+  return shape === undefined || BED_SHAPES.has(shape)
+    ? null
+    : `${object} is a ${shape} by its card`;
 }
 
 /**
@@ -44,7 +46,7 @@ export function hangsOnFaults(item: ItemRecord, placed: Placed): Diagnostic[] {
           diagnostic(
             item.place(["at", "on"]),
             "hangs-on-no-bed",
-            `“${at.on}” is ${other}; what hangs on it is taken to hang on a bed, with no window, no wall and no return.`,
+            `${other}; what hangs on it is taken to hang on a bed, with no window, no wall and no return.`,
             {
               severity: "warning",
               actual: at.on,
