@@ -124,6 +124,19 @@ test("a front alone on a bed has no returns to measure or to clear, and no top; 
   expect(pelmet('    return: 78"\n').sheet).toContain("ends 78″ long, no top: it hangs on the bed");
 });
 
+test("where curtains return to no wall their half widths join at the outer edge", () => {
+  const cut = (at: string) => {
+    const { record, made } = furnished(
+      curtains(at, 'pole: 48"; pole-height: 84"; to: floor; fullness: 2.5'),
+    ).item("curtains-a");
+    const sheet = curtainsDrawing.sheet(record.fields as never, made as never, context as never);
+    return sheet.groups.find((g) => g.heading === "Cut")?.lines.join(" ");
+  };
+  // A curtain's half of (48 + 3) x 2.5 and two side hems is 67 3/4 in, on the wall of (48 + 3 + 7) x 2.5 76 1/2: a width and a half of 54 in.
+  expect(cut(ON("four-poster"))).toContain("The half widths join at the outer edge");
+  expect(cut('at: { wall: south, from-left: 200" }')).toContain("join at the return side");
+});
+
 test("one curtain alone begins like no other", () => {
   const lines = (panels: string) => {
     const { record, made } = furnished(

@@ -170,7 +170,8 @@ test.each([
     const { fields, made, context } = make({ ...size, count: "2" });
     const plan = made.plan;
     if (!plan?.upperRadiusMm || !plan.lowerRadiusMm) throw new Error("no arcs");
-    const [group] = tiebackWorkshop(fields, made, context as never)[0]?.shapes ?? [];
+    const flat = tiebackWorkshop(fields, made, context as never)[0];
+    const [group] = flat?.shapes ?? [];
     const notes = group?.shape === "group" ? group.children.filter((c) => c.shape === "note") : [];
     expect(notes).toHaveLength(2);
     const wide = plan.length.toMm();
@@ -190,6 +191,9 @@ test.each([
             expect(base - 2.5).toBeGreaterThan((lower(x * scale) + plan.seam.toMm()) / scale + 0.3);
         }
         if (at === 1) expect(to).toBeLessThan(wide / scale);
+        // The lines of the width begin at the drawing's foot, which lies below the lower radius.
+        const foot = ((flat?.heightMm ?? 0) - plan.seam.toMm()) / scale;
+        if (at === 1) expect(base).toBeLessThan(foot);
       }
     }
   },

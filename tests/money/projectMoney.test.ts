@@ -37,6 +37,34 @@ test("a client price on the card stands before the markup; below trade it is war
   ).toEqual([["client-below-trade", "warning"]]);
 });
 
+test("so is an object that is sold below its trade price, at the line of its card", () => {
+  const chest = (client: string) =>
+    priced(
+      small({
+        objects: {
+          chest: `object: Chest\nsize: 40" x 20" x 30"\nprice: { trade: 200, client: ${client} }`,
+        },
+        rooms: { den: `${ROOM.trimEnd()}\n  - object: chest\n` },
+      }),
+    ).diagnostics.map((d) => [d.code, d.severity, d.file, d.keyPath]);
+  expect(chest("199.99")).toEqual([
+    ["client-below-trade", "warning", "objects/chest.md", "price.client"],
+  ]);
+  expect(chest("200")).toEqual([]);
+});
+
+test("a cloth that is priced each, and one by the roll, is told by its own word: a length of it is bought", () => {
+  const told = (per: string) =>
+    priced(small({ cloths: { plain: PLAIN.replace("per: yard", `per: ${per}`) } })).diagnostics.map(
+      (d) => [d.code, d.keyPath, d.message],
+    );
+  expect(told("each")).toEqual([
+    ["price-for-another-unit", "price.per", "Plain is priced each, but a length of it is bought."],
+  ]);
+  expect(told("roll")[0]?.[2]).toBe("Plain is priced by the roll, but a length of it is bought.");
+  expect(told("yard")).toEqual([]);
+});
+
 test("so is a pole that is sold below its own trade price", () => {
   const pole = (client: string) =>
     priced(

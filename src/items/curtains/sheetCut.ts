@@ -36,11 +36,13 @@ export function cutLines(plan: CurtainsPlan, p: (length: Length) => string): str
     ];
   }
   const inAll = plan.widthsInAll.mul(count);
+  // On a bed and between two walls there is no return.
+  const outer = coverage.returnEach.isZero() ? "outer edge" : "return side";
   const halves = widthsEach.mul(2).mod(2).compare(0) !== 0;
   return linesOf([
     `${wholeText(inAll)} at ${p(cut.length)}, ${widthsText(widthsEach)} a curtain.`,
-    !plan.trimmed.isZero() && `Trim ${p(plan.trimmed)} off each at the return side after joining.`,
-    halves && "The half widths join at the return side, the whole ones lead.",
+    !plan.trimmed.isZero() && `Trim ${p(plan.trimmed)} off each at the ${outer} after joining.`,
+    halves && `The half widths join at the ${outer}, the whole ones lead.`,
     cut.lengthening.compare(1) === 0
       ? `${p(cut.heading)} heading, ${p(cut.hem)} hem, nothing to trim.`
       : `${p(cut.heading)} heading, ${p(cut.hem)} hem.`,
