@@ -81,7 +81,8 @@ export function furnishRoom(
         maker,
         made,
         seen: kind.seen(fields, made as never),
-        zone: kind.zone(fields),
+        // What hangs on a bed is seen away from the windows, and fades as what stands in the room does.
+        zone: context.hangsOn ? "wall" : kind.zone(fields),
         allowances: used(),
       },
     ];

@@ -81,6 +81,22 @@ test("a pole is measured between its finials, as it is ordered", () => {
   expect(texts([drawn])).toEqual(["94.5", "331", "94.5", "520"]);
 });
 
+// The bed of 160 cm at 100 cm from the left; a pole of 152 cm with finials over it would make a chain of 163 cm.
+test("what hangs on a bed adds nothing to the chain: the bed is measured", () => {
+  const one = (kind: string, x: number, width: number, more = {}) =>
+    ({
+      item: { kind: { kind }, made: { figures: {} }, record: { fields: {} } },
+      ...{ x, y: 0, width, height: 2000, front: 80, shapes: [] },
+      ...more,
+    }) as unknown as StandingItem;
+  const texts = (items: readonly StandingItem[]) =>
+    dimensionsOf(wall, 2700, items, "centimetres", false).map((d) => d.text);
+  const bed = one("object", 1000, 1600);
+  const foot = one("curtains", 985, 1630, { isOnBed: true });
+  expect(texts([bed, foot])).toEqual(texts([bed]));
+  expect(texts([bed])).toEqual(["100", "160", "260", "520"]);
+});
+
 test("what hangs from a track is measured to the track, not to a pole that is not there", () => {
   const heights = (figures: Record<string, number>) =>
     dimensionsOf(

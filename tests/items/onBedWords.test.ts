@@ -148,3 +148,9 @@ test("one curtain alone begins like no other", () => {
   expect(lines("pair")).toContain("both begin alike at the leading edge");
   expect(lines("single")).not.toContain("both");
 });
+
+test("what hangs on a bed is at no window: neither its colour's height nor what is asked of its cloth in the light is a window's", () => {
+  const hung = 'pole: 60"; pole-height: 84"; to: floor';
+  expect(furnished(curtains(ON("four-poster"), hung)).item("curtains-a").zone).toBe("wall");
+  expect(furnished(curtains("at: bay", hung)).item("curtains-a").zone).toBe("window");
+});

@@ -107,7 +107,14 @@ export function dimensionsOf(
 ): Dimension[] {
   const length = wall.length.toMm();
   const main = items.filter(
-    (i) => !WORN.has(i.item.kind.kind) && !i.standsOn && !i.before && !isLoose(i) && i.width > 200,
+    (i) =>
+      !WORN.has(i.item.kind.kind) &&
+      !i.standsOn &&
+      !i.before &&
+      // What hangs on a bed is as wide as its bed, which has its own measure; finials of its poles are only drawn.
+      !i.isOnBed &&
+      !isLoose(i) &&
+      i.width > 200,
   );
   const taken: { from: number; to: number }[] = [];
   for (const item of [...main].sort((a, b) => b.width - a.width)) {
