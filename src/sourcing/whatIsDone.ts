@@ -59,8 +59,12 @@ function expectedOf(need: Need, input: ScheduleInput): string | null {
   const card = records.cloths.get(need.cloth);
   const found = card ? orderedOf(card.id, project, quantities, records) : null;
   const lead = card ? leadOfCloth(card, studio) : null;
+  // What was credited, and not ordered since, is not on its way.
+  if (found?.isAnew) return null;
   // What went back to be replaced is ordered anew on that day.
-  const again = returnedOf(need.cloth, project).flatMap(({ returned }) => returned?.on ?? []);
+  const again = returnedOf(need.cloth, project).flatMap(({ returned }) =>
+    returned && returned.for !== "credit" ? [returned.on] : [],
+  );
   const ordered = (found?.orders ?? []).map((o) => o.on);
   const last = [...ordered, ...(ordered.length > 0 ? again : [])].sort().at(-1);
   if (last === undefined || !card || !lead || !("lead" in lead)) return null;

@@ -147,6 +147,11 @@ test("what went back to be replaced is expected by its time from the day it went
   expect(await state(ordered)).toBe("expected Wed, 25 Nov 2026");
   const back = "receipts: [{ cloth: linen, lot: A, length: 40 m, returned: { on: 2026-11-26 } }]";
   expect(await state(`${ordered}\n${back}`)).toBe("expected Thu, 17 Dec 2026");
+  // Credited it is not on its way: until it is ordered anew no day is expected, and then that order's.
+  const credited = back.replace("2026-11-26", "2026-11-26, for: credit");
+  expect(await state(`${ordered}\n${credited}`)).toBeUndefined();
+  const anew = ordered.replace("]", ", { cloth: linen, length: 40 m, on: 2026-11-05 }]");
+  expect(await state(`${anew}\n${credited}`)).toBe("expected Thu, 26 Nov 2026");
 });
 
 test("approval, sample, orders and receipts tell what is done, and too little is said", async () => {
