@@ -295,6 +295,23 @@ test("what holds back a bed's curtains goes up on the bed too, and no wall is lo
   expect(words).not.toMatch(/wall/i);
 });
 
+test("a blind at no window has its head where its place on the wall says: 70 cm and a drop of 150; unsaid it is asked", async () => {
+  const read = async (kind: string, height: string) => {
+    const { walls } = await sheetOf(
+      `  - ${kind}: Niche\n    at: { wall: south, from-left: 100 cm${height} }\n    cloth: plain\n    mount: outside\n    width: 90 cm\n    drop: 150 cm\n    maker: bench\n`,
+    );
+    const entry = walls[0]?.entries[0];
+    return JSON.stringify([entry?.groups, entry?.questions]).replace(/\s/g, " ");
+  };
+  for (const kind of ["blind", "roller-blind"]) {
+    const said = await read(kind, ", height: 70 cm");
+    expect(said, kind).toContain("220 cm above the floor");
+    expect(said, kind).toContain("Its hem 70 cm above the floor");
+    expect(said, kind).not.toMatch(/How high/);
+    expect(await read(kind, ""), kind).toMatch(/How high above the floor/);
+  }
+});
+
 test("where no maker fits there is no fitter's sheet; one who sews and fits has both sheets", async () => {
   const none = await computedRoom(CURTAINS, STUDIO.replace(/ {2}hook: .*\n/, ""));
   expect(none.pages.filter(({ path }) => path.endsWith("fitting.html"))).toEqual([]);

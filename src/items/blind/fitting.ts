@@ -5,6 +5,7 @@ import {
   acrossOf,
   comesLines,
   fixingChecks,
+  footOf,
   hemLine,
   markOf,
   mountLine,
@@ -35,7 +36,8 @@ export function blindFitting(
   const { size, count, operation } = plan;
   const p = (length: Length) => printLength(length, context.units);
   const across = acrossOf(size.width, context);
-  const head = size.hemHeight?.plus(size.drop) ?? null;
+  const foot = footOf(size.hemHeight, context);
+  const head = foot?.plus(size.drop) ?? null;
   const looped = operation === "cord" || operation === "chain";
   return {
     groups: filledGroups([
@@ -55,7 +57,7 @@ export function blindFitting(
         heading: "What hangs",
         lines: linesOf([
           `${count === 1 ? "One blind" : `${count} blinds`}, ${printSize([size.width, size.drop], context.units)}.`,
-          size.hemHeight && hemLine(size.hemHeight, context),
+          foot && hemLine(foot, context),
           `Raised, it hangs ${p(plan.sections.stackDepth)} deep at its head.`,
         ]),
       },

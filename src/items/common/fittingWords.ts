@@ -89,6 +89,11 @@ export function comesLines(hardware: Hardware, none: string): string[] {
   return lines.length > 0 ? [...lines, "Bought by the studio."] : [none];
 }
 
+/** Where a blind's foot is over the floor: by its window, else by its place on the wall; null where neither says. */
+export function footOf(hemHeight: Length | null, { box }: FittingContext): Length | null {
+  return hemHeight ?? (box && !box.foot.isZero() ? box.foot : null);
+}
+
 /** Where a hem ends over the floor, and over or below the sill of its window. */
 export function hemLine(hem: Length, { window, units }: FittingContext): string {
   const p = (length: Length) => printLength(length, units);

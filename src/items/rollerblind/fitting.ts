@@ -5,6 +5,7 @@ import {
   acrossOf,
   comesLines,
   fixingChecks,
+  footOf,
   hemLine,
   markOf,
   mountLine,
@@ -28,7 +29,8 @@ export function rollerBlindFitting(
   const { size, count, operation } = plan;
   const p = (length: Length) => printLength(length, context.units);
   const across = acrossOf(size.width, context);
-  const head = size.hemHeight?.plus(size.drop) ?? null;
+  const foot = footOf(size.hemHeight, context);
+  const head = foot?.plus(size.drop) ?? null;
   const isSided = operation !== "spring";
   return {
     groups: filledGroups([
@@ -49,7 +51,7 @@ export function rollerBlindFitting(
         heading: "What hangs",
         lines: linesOf([
           `${count === 1 ? "One roller blind" : `${count} roller blinds`}, ${printSize([plan.clothWide, size.drop], context.units)}.`,
-          size.hemHeight && hemLine(size.hemHeight, context),
+          foot && hemLine(foot, context),
           `The cloth falls from ${fields.roll === "before" ? "before" : "behind"} the roller.`,
         ]),
       },
