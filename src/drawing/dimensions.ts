@@ -10,6 +10,7 @@ import {
 import { figure, line } from "./paths.ts";
 import { type DrawingStyle, inkOf, penWidth } from "./pens.ts";
 import type { Dimension } from "./shape.ts";
+import { whiteGround } from "./whiteGround.ts";
 import { builtText, builtWidthMm, EM_MM, textWidthMm } from "./words.ts";
 
 const OVERSHOOT_MM = 1.5;
@@ -126,11 +127,6 @@ function drawOne(
     figures: said === "" ? "" : text,
     text: textBox(x, y, wide, place.anchor, place.turned),
   };
-}
-
-/** White under a line of figures that begins at `x`, so that no line is read with them. */
-function whiteGround(x: number, y: number, wide: number): string {
-  return `<rect x="${figure(x)}" y="${figure(y - EM_MM + 0.6)}" width="${figure(wide)}" height="${figure(EM_MM - 0.2)}" fill="#fff"/>`;
 }
 
 /**

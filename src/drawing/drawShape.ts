@@ -7,6 +7,7 @@ import type { Pencase } from "./pencase.ts";
 import { inkOf } from "./pens.ts";
 import type { Fill, PathData, Shape } from "./shape.ts";
 import { tilesOver, turnBox } from "./tileLayer.ts";
+import { whiteGround } from "./whiteGround.ts";
 import { builtText, EM_MM, escapeText, LINE_MM, textWidthMm } from "./words.ts";
 
 type Of<S extends Shape["shape"]> = Extract<Shape, { shape: S }>;
@@ -161,12 +162,17 @@ function drawWords(words: Of<"words">, pencase: Pencase): string {
 
 function drawNote(note: Of<"note">, pencase: Pencase): string {
   const toRight = note.dxPaper >= 0;
-  const start = noteStart(note, (mm) => pencase.paper(mm));
+  const paper = (mm: number) => pencase.paper(mm);
+  const start = noteStart(note, paper);
   if (start === null) return "";
   const { x, y } = start;
   const lines = note.text.split("\n");
   const words = textBlock(x, y, note.text, toRight ? "start" : "end", false, 0, pencase);
-  const text = `${lines.map((each, at) => ground(x, y + pencase.paper(LINE_MM * at), each, toRight, pencase)).join("")}${words}`;
+  const grounds = lines.map((each, at) => {
+    const wide = textWidthMm(each);
+    return whiteGround(toRight ? x : x - paper(wide), y + paper(LINE_MM * at), wide, paper);
+  });
+  const text = `${grounds.join("")}${words}`;
   if (note.end === "none") return text;
   const gap = pencase.paper(0.8);
   const under = pencase.paper(1.1);
@@ -187,13 +193,6 @@ function drawNote(note: Of<"note">, pencase: Pencase): string {
   }
   const angle = (Math.atan2(note.y - fromY, note.x - fromX) * 180) / Math.PI;
   return `${leader}${arrowHead(note.x, note.y, angle, pencase, ink)}${text}`;
-}
-
-/** White under one line of a note, so that no line of the drawing runs through its figures. */
-function ground(x: number, y: number, text: string, toRight: boolean, pencase: Pencase): string {
-  const wide = pencase.paper(textWidthMm(text));
-  const [left, top] = [toRight ? x : x - wide, y - pencase.paper(EM_MM - 0.6)];
-  return `<rect x="${figure(left)}" y="${figure(top)}" width="${figure(wide)}" height="${figure(pencase.paper(EM_MM - 0.2))}" fill="#fff"/>`;
 }
 
 /** A closed arrow head 2.6 × 1 mm on paper, its point at (x, y). */

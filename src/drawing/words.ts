@@ -52,5 +52,8 @@ export function textWidthMm(text: string, em = EM_MM): number {
 
 /** The same of a text whose fractions are built by the type, as they are wherever the drawing face is there: a fraction is two figures wide. */
 export function builtWidthMm(text: string, em = EM_MM): number {
-  return textWidthMm(text.replace(/\s?\d{1,2}\/\d{1,2}/g, "88"), em);
+  return textWidthMm(
+    text.replace(FRACTION, (_, before: string) => `${before.trim()}88`),
+    em,
+  );
 }

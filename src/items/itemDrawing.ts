@@ -57,8 +57,8 @@ export interface FittingContext extends DrawingContext {
   readonly box: OnWall | null;
   /** What it hangs on, in words, or null. */
   readonly on: string | null;
-  /** The piece that carries it, or what it holds back; null or left out at a window or on a wall. */
-  readonly hangsOn?: HangsOn | null;
+  /** The piece that carries it, or what it holds back; null at a window or on a wall. */
+  readonly hangsOn: HangsOn | null;
   /** What was taken for granted of its place, each a full sentence. */
   readonly assumed: readonly string[];
 }

@@ -5,7 +5,7 @@ import { allocate } from "./allocate.ts";
 import { boltPrices, boltsOf, checkBolts } from "./bolts.ts";
 import { clothPrice, markupNameOf, unitsBought } from "./clothPrice.ts";
 import type { SentLine } from "./freight.ts";
-import type { LineKind, PriceLine } from "./lines.ts";
+import { type LineKind, type PriceLine, wholeLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
 import type { PricedItem, Purchase } from "./purchase.ts";
 import { toMoney } from "./toMoney.ts";
@@ -98,21 +98,9 @@ function sampleLine(
   const sample = cloth.fields.sample;
   if (!sample?.fee || (bought && sample.credited)) return [];
   const fee = toMoney(sample.fee, currency, cloth.place(["sample", "fee"]), found);
-  return [
-    {
-      room: null,
-      item: null,
-      what: "sample",
-      label: `Sample of ${cloth.fields.cloth}`,
-      cloth: cloth.id,
-      maker: null,
-      phase: null,
-      trade: fee,
-      client: money(0, currency),
-      taxKind: "none",
-      open: false,
-    },
-  ];
+  const label = `Sample of ${cloth.fields.cloth}`;
+  const line = wholeLine("sample", label, fee, money(0, currency), "none");
+  return [{ ...line, cloth: cloth.id }];
 }
 
 /**

@@ -2,17 +2,10 @@ import Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Amount } from "../fields/amountField.ts";
 import type { ProjectRecord } from "../records/records.ts";
-import {
-  compareMoney,
-  type Money,
-  money,
-  subtractMoney,
-  sumMoney,
-  timesMoney,
-} from "../units/money.ts";
+import { compareMoney, type Money, money, subtractMoney, timesMoney } from "../units/money.ts";
 import { allocate } from "./allocate.ts";
 import { counts } from "./feeLines.ts";
-import type { PriceLine } from "./lines.ts";
+import { clientSum, type PriceLine, wholeLine } from "./lines.ts";
 import type { TaxKind, TaxRates } from "./tax.ts";
 import { toMoney } from "./toMoney.ts";
 
@@ -26,12 +19,6 @@ interface DiscountContext {
   readonly currency: string;
   readonly found: Diagnostic[];
 }
-
-const sumOf = (lines: readonly PriceLine[], currency: string): Money =>
-  sumMoney(
-    lines.map((l) => l.client),
-    currency,
-  );
 
 /** What comes off, above nothing; null, with what is wrong at its line, where that is not said or more than there is. */
 function offOf(
@@ -69,7 +56,7 @@ function offOf(
 /** Goods and services apart where they are taxed apart; else as what most of it is. */
 function kindsOf(base: readonly PriceLine[], { rates, currency }: DiscountContext) {
   const kinds = (["goods", "services", "none"] as const).flatMap((kind) => {
-    const sum = sumOf(
+    const sum = clientSum(
       base.filter((l) => l.taxKind === kind),
       currency,
     );
@@ -94,10 +81,10 @@ const OFF: Readonly<Record<TaxKind, string>> = {
  */
 export function discountLines(context: DiscountContext): PriceLine[] {
   const { project, lines, currency } = context;
-  let left = sumOf(lines, currency);
+  let left = clientSum(lines, currency);
   return (project.fields.discounts ?? []).flatMap((discount, at): PriceLine[] => {
     const base = lines.filter((l) => counts(l, discount.of));
-    const sum = sumOf(base, currency);
+    const sum = clientSum(base, currency);
     const open = base.some((l) => l.open);
     // A sum off what is not priced yet cannot be held against it.
     const isUnknown = sum.minor === 0n && open;
@@ -111,16 +98,13 @@ export function discountLines(context: DiscountContext): PriceLine[] {
     );
     return kinds.map(
       ({ kind }, n): PriceLine => ({
-        room: null,
-        item: null,
-        what: "discount",
-        label: `${discount.what}${kinds.length > 1 ? OFF[kind] : ""}`,
-        cloth: null,
-        maker: null,
-        phase: null,
-        trade: money(0, currency),
-        client: money(-(parts[n] as Money).minor, currency),
-        taxKind: kind,
+        ...wholeLine(
+          "discount",
+          `${discount.what}${kinds.length > 1 ? OFF[kind] : ""}`,
+          money(0, currency),
+          subtractMoney(money(0, currency), parts[n] as Money),
+          kind,
+        ),
         open: discount.share !== undefined && open,
       }),
     );

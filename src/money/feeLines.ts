@@ -2,9 +2,9 @@ import type Fraction from "fraction.js";
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { Amount, Rate } from "../fields/amountField.ts";
 import type { ProjectRecord, StudioRecord } from "../records/records.ts";
-import { type Money, money, sumMoney, timesMoney } from "../units/money.ts";
+import { type Money, money, timesMoney } from "../units/money.ts";
 import { markupOf } from "./clothPrice.ts";
-import type { LineKind, PriceLine } from "./lines.ts";
+import { clientSum, type LineKind, type PriceLine, wholeLine } from "./lines.ts";
 import { toMoney } from "./toMoney.ts";
 
 const FEES = [
@@ -87,10 +87,7 @@ function feeOf(fee: Fee, key: (typeof FEES)[number][0], context: FeeContext): Fe
   }
   if ("share" in fee) {
     const base = lines.filter((l) => counts(l, fee.of));
-    const sum = sumMoney(
-      base.map((l) => l.client),
-      currency,
-    );
+    const sum = clientSum(base, currency);
     // A share of what is not priced yet is not known yet either.
     return { sum: timesMoney(sum, fee.share), open: base.some((l) => l.open), trade: null };
   }
@@ -115,20 +112,7 @@ export function feeLines(
     if (!fee) return [];
     const context = { project, studio, lines, currency, found };
     const { sum: client, open, trade } = feeOf(fee, key, context);
-    return [
-      {
-        room: null,
-        item: null,
-        what: "fee",
-        label,
-        cloth: null,
-        maker: null,
-        phase: null,
-        trade: key === "fitting" ? (trade ?? client) : money(0, currency),
-        client,
-        taxKind: "services",
-        open,
-      },
-    ];
+    const paid = key === "fitting" ? (trade ?? client) : money(0, currency);
+    return [{ ...wholeLine("fee", label, paid, client, "services"), open }];
   });
 }

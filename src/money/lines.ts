@@ -1,4 +1,4 @@
-import type { Money } from "../units/money.ts";
+import { type Money, sumMoney } from "../units/money.ts";
 import type { TaxKind } from "./tax.ts";
 
 /** What a line of the price is for. */
@@ -36,6 +36,37 @@ export interface PriceLine {
   readonly taxKind: TaxKind;
   /** True where a price is not known yet: the line stands at nothing and is marked so. */
   readonly open: boolean;
+}
+
+/** A line of the whole project: of no room, no maker and no phase; its price known. */
+export function wholeLine(
+  what: LineKind,
+  label: string,
+  trade: Money,
+  client: Money,
+  taxKind: TaxKind,
+): PriceLine {
+  return {
+    room: null,
+    item: null,
+    what,
+    label,
+    cloth: null,
+    maker: null,
+    phase: null,
+    trade,
+    client,
+    taxKind,
+    open: false,
+  };
+}
+
+/** What the client pays for some lines before tax. */
+export function clientSum(lines: readonly PriceLine[], currency: string): Money {
+  return sumMoney(
+    lines.map((l) => l.client),
+    currency,
+  );
 }
 
 export interface TaxedLine extends PriceLine {

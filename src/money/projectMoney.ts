@@ -10,7 +10,7 @@ import { withFreight } from "./freight.ts";
 import { type Instalment, instalments } from "./instalments.ts";
 import { instalmentsAsked } from "./instalmentsAsked.ts";
 import { itemLines } from "./itemLines.ts";
-import type { TaxedLine } from "./lines.ts";
+import { clientSum, type TaxedLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
 import { payable } from "./payable.ts";
 import { checkPhaseOrder } from "./phaseOrder.ts";
@@ -84,10 +84,7 @@ export function totalsOf(
   budget: Money | null,
   currency: string,
 ): Totals {
-  const client = sumMoney(
-    lines.map((l) => l.client),
-    currency,
-  );
+  const client = clientSum(lines, currency);
   const tax = sumMoney(
     lines.map((l) => l.tax),
     currency,

@@ -1,5 +1,6 @@
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import { isFitted } from "../records/hasReached.ts";
+import { isAhead } from "../records/isAhead.ts";
 import type { ProjectRecord } from "../records/records.ts";
 import {
   compareMoney,
@@ -9,8 +10,7 @@ import {
   subtractMoney,
   timesMoney,
 } from "../units/money.ts";
-import { isAhead } from "./account/isAhead.ts";
-import type { PriceLine, TaxedLine } from "./lines.ts";
+import { type PriceLine, type TaxedLine, wholeLine } from "./lines.ts";
 import type { MoneyInput } from "./moneyInput.ts";
 import { payable } from "./payable.ts";
 import { type TaxRates, taxOnLines } from "./tax.ts";
@@ -40,28 +40,6 @@ export function isReserve(line: Pick<PriceLine, "what">): boolean {
 
 const zeroOf = (currency: string): Money => money(0, currency);
 
-function line(
-  what: PriceLine["what"],
-  label: string,
-  trade: Money,
-  client: Money,
-  taxKind: PriceLine["taxKind"],
-): PriceLine {
-  return {
-    room: null,
-    item: null,
-    what,
-    label,
-    cloth: null,
-    maker: null,
-    phase: null,
-    trade,
-    client,
-    taxKind,
-    open: false,
-  };
-}
-
 type ReserveUse = NonNullable<ProjectRecord["fields"]["reserve-used"]>[number];
 
 /** What was taken out of the reserve by a day, each with its place in the file: what is dated ahead is not counted before its day. */
@@ -88,7 +66,7 @@ function usedLines(
       return typed ? toMoney(typed, currency, place, found) : zeroOf(currency);
     };
     const label = `${use.what}, from the reserve`;
-    return line("reserve-used", label, read("trade"), read("amount"), use.kind ?? "services");
+    return wholeLine("reserve-used", label, read("trade"), read("amount"), use.kind ?? "services");
   });
   const taxes = taxOnLines(lines, rates, currency);
   return lines.map((each, at) => ({ ...each, tax: taxes[at] as Money, unchosen: false }));
@@ -119,7 +97,7 @@ export function reserveOf(
   if (isMore) found.push(overused(project, reserve, language));
   found.push(...usedAhead(input));
   const rest = {
-    ...line("reserve", "Kept in reserve", zero, left, "none"),
+    ...wholeLine("reserve", "Kept in reserve", zero, left, "none"),
     tax: zero,
     unchosen: false,
   };

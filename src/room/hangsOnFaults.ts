@@ -1,20 +1,14 @@
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
-import type { WindowFacts } from "../items/itemKind.ts";
-import type { ItemRecord, ObjectRecord, RoomRecord } from "../records/records.ts";
+import type { ItemRecord, ObjectRecord } from "../records/records.ts";
 import { commonFields } from "./commonFields.ts";
-import { HANG } from "./hangsOn.ts";
-import type { ItemPlacement } from "./placements.ts";
+import { HANG, type Hung, sideOf } from "./hangsOn.ts";
 
 /** Items that stand for a bed, beside an object whose card says so or says nothing. */
 const OF_A_BED: ReadonlySet<string> = new Set(["headboard", "coverlet", "bed-skirt"]);
 /** Shapes of a card that may be a bed's: a box is what nothing was said of. */
 const BED_SHAPES: ReadonlySet<string> = new Set(["bed", "box"]);
 
-interface Placed {
-  readonly room: RoomRecord;
-  readonly windows: ReadonlyMap<string, WindowFacts>;
-  /** By item id. */
-  readonly placements: ReadonlyMap<string, ItemPlacement>;
+interface Placed extends Hung {
   readonly objects: ReadonlyMap<string, ObjectRecord>;
 }
 
@@ -31,11 +25,15 @@ function otherThanBed(on: string, { room, objects }: Placed): string | null {
 
 /**
  * Warnings for what hangs on a piece: that the piece is no bed, so that no window, no wall and no return is taken where one was meant; and
- * that `mount` is written, which is said of a window alone.
+ * that `mount` is written, which is said of a window alone. And a side that is said of what hangs on none.
  */
 export function hangsOnFaults(item: ItemRecord, placed: Placed): Diagnostic[] {
+  return [...sideFaults(item, placed), ...ofHost(item, placed)];
+}
+
+function ofHost(item: ItemRecord, placed: Placed): Diagnostic[] {
   const at = placed.placements.get(item.id);
-  if (!HANG.has(item.kind) || at?.how !== "on" || at.on === null) return [];
+  if (!HANG.includes(item.kind) || at?.how !== "on" || at.on === null) return [];
   if (placed.windows.has(at.on)) return [];
   const other = otherThanBed(at.on, placed);
   const { mount } = item.fields as { readonly mount?: string };
@@ -64,5 +62,21 @@ export function hangsOnFaults(item: ItemRecord, placed: Placed): Diagnostic[] {
             { severity: "warning", actual: mount, hint: "Take mount out." },
           ),
         ]),
+  ];
+}
+
+/** A side that is said of what does not hang on a bed. */
+function sideFaults(item: ItemRecord, { windows, placements }: Hung): Diagnostic[] {
+  const side = sideOf(item);
+  if (side === null) return [];
+  const on = placements.get(item.id)?.on;
+  if (HANG.includes(item.kind) && on && !windows.has(on)) return [];
+  return [
+    diagnostic(
+      item.place(["at", "side"]),
+      "side-of-no-bed",
+      "side says nothing here: only curtains, a valance or a pelmet that hang on a bed have one.",
+      { severity: "warning", actual: side, hint: "Take side out." },
+    ),
   ];
 }

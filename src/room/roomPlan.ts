@@ -7,7 +7,6 @@ import { commonFields } from "./commonFields.ts";
 import { type Contact, contactsOf } from "./contacts.ts";
 import { type Cover, checkOn, coversOf, facesOn } from "./covers.ts";
 import { type FaceRect, lessCovers, runOf } from "./faces.ts";
-import { sideFaults } from "./hangsOn.ts";
 import { hangsOnFaults } from "./hangsOnFaults.ts";
 import { placeItem } from "./placeItem.ts";
 import type { ItemPlacement } from "./placements.ts";
@@ -45,7 +44,6 @@ export function roomPlan(room: RoomRecord, objects: ReadonlyMap<string, ObjectRe
   for (const item of room.items) {
     placements.set(item.id, placeItem(item, { room, walls, windows, objects }));
     if (walls) found.push(...checkOn(item, walls));
-    found.push(...sideFaults(item, { windows, placements }));
     found.push(...hangsOnFaults(item, { room, windows, placements, objects }));
   }
   const covers = coversOf(room.items, walls ?? [], height);

@@ -1,6 +1,6 @@
 import { type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
+import { isAhead } from "../records/isAhead.ts";
 import type { ProjectRecord } from "../records/records.ts";
-import { dayNumber } from "./calendar.ts";
 
 /** What each list tells that happened, and what is thought while its day is wrong. */
 const TOLD = {
@@ -14,8 +14,8 @@ const TOLD = {
 } as const;
 
 /**
- * Warnings where an order, a receipt, a return or an approval is dated ahead of the day of the build, most often by its year: what is to be ordered would never
- * be. One day is let pass, since the day of the build is that of universal time.
+ * Warnings where an order, a receipt, a return or an approval is dated ahead of the day of the build, most often by its year: what is to
+ * be ordered would never be.
  */
 export function datedAhead({ fields, place }: ProjectRecord, today: string): Diagnostic[] {
   const fault = (
@@ -23,7 +23,7 @@ export function datedAhead({ fields, place }: ProjectRecord, today: string): Dia
     path: readonly (string | number)[],
     told: { readonly code: string; readonly what: string; readonly taken: string },
   ): Diagnostic[] =>
-    day && dayNumber(day) - dayNumber(today) > 1
+    day && isAhead(day, today)
       ? [
           diagnostic(
             place(path),

@@ -2,6 +2,7 @@ import { returnedOf } from "../quantities/arrival/returned.ts";
 import { orderedOf } from "../quantities/ordered.ts";
 import { hasReached } from "../records/hasReached.ts";
 import type { ProjectRecord } from "../records/records.ts";
+import { sameRevision } from "../records/sameRevision.ts";
 import { openDaysOf } from "./closings.ts";
 import { leadOfCloth } from "./leadTimes.ts";
 import { arrivedOf, type Need } from "./needs.ts";
@@ -11,9 +12,9 @@ import type { ScheduleInput, Step } from "./scheduleTypes.ts";
 /** When the state that is now proposed was approved; null while it is not. */
 export function approvalOf(project: ProjectRecord): Step["done"] {
   const { approvals, revision } = project.fields;
-  // Written with another capital it is the same revision, as in the account.
-  const isOwn = (one: string) => one.toLowerCase() === revision?.toLowerCase();
-  const own = (approvals ?? []).filter((a) => revision === undefined || isOwn(a.revision));
+  const own = (approvals ?? []).filter(
+    (a) => revision === undefined || sameRevision(a.revision, revision),
+  );
   const last = own
     .map((a) => a.on)
     .sort()

@@ -4,6 +4,7 @@ import { itemsByWall } from "../../src/documents/room/placeItems.ts";
 import type { Shape } from "../../src/drawing/shape.ts";
 import { curtainsDrawing } from "../../src/items/curtains/drawing.ts";
 import type { FittingLine } from "../../src/items/itemDrawing.ts";
+import type { HangsOn } from "../../src/items/itemKind.ts";
 import { valanceDrawing } from "../../src/items/valance/drawing.ts";
 import { STUDIO_INCHES } from "../quantities/studioOf.ts";
 import { codesOf, roomOf } from "../room/roomOf.ts";
@@ -52,13 +53,15 @@ const fitterReads = (line: FittingLine | null) => ({
   asks: line?.questions ?? [],
   mark: line?.mark,
 });
-const AT_NORTH = {
+/** What the fitter reads by, of what hangs on the bed at this side. */
+const fittingOn = (side: HangsOn["side"]) => ({
   ...context,
   window: null,
   box: null,
   on: null,
+  hangsOn: { title: "Oak bed", side },
   assumed: [],
-};
+});
 
 test("curtains at a bed return to no wall: 60 in of track at 2 1/4 and four side hems, and nothing is asked of a bracket", () => {
   const { item } = furnished(
@@ -85,16 +88,16 @@ test("at which side they hang is asked where it is not said; of what lies on a b
 
 test("their sheet and their fitter are told of the bed, of no wall and of no window", () => {
   const { item } = furnished(curtains("Foot", AT("foot")) + curtains("Head", AT("head")));
-  const read = (id: string) => {
+  const read = (id: string, side: HangsOn["side"]) => {
     const { record, made } = item(id);
     const fields = record.fields as never;
     return {
       sheet: curtainsDrawing.sheet(fields, made as never, context),
       from: curtainsDrawing.workshop(fields, made as never, context)[1]?.shapes,
-      ...fitterReads(curtainsDrawing.fitting?.(fields, made as never, AT_NORTH) ?? null),
+      ...fitterReads(curtainsDrawing.fitting?.(fields, made as never, fittingOn(side)) ?? null),
     };
   };
-  const foot = read("curtains-foot");
+  const foot = read("curtains-foot", "foot");
   const sheet = foot.sheet.groups.flatMap((g) => g.lines).join(" ");
   expect(sheet).toContain("On Oak bed, at its foot.");
   expect(JSON.stringify(foot.from)).toContain("bed at the top");
@@ -103,7 +106,7 @@ test("their sheet and their fitter are told of the bed, of no wall and of no win
   expect(foot.checks.join()).toContain("Frame looked at");
   expect(foot.checks.join()).toContain("no hangings on a cot or a small child's bed");
   expect(foot.mark).toBeNull();
-  expect(read("curtains-head").lines.join()).toContain("Drawn together.");
+  expect(read("curtains-head", "head").lines.join()).toContain("Drawn together.");
 });
 
 test("a valance round a tester goes along both sides: 62 + 2 x 78 in, on no board that is bought", () => {
@@ -115,7 +118,9 @@ test("a valance round a tester goes along both sides: 62 + 2 x 78 in, on no boar
   expect(span?.result).toBe("218″");
   expect(made.materials.map((m) => m.what).join()).not.toMatch(/board$|batten/);
   const fields = record.fields as never;
-  const line = fitterReads(valanceDrawing.fitting?.(fields, made as never, AT_NORTH) ?? null);
+  const line = fitterReads(
+    valanceDrawing.fitting?.(fields, made as never, fittingOn(null)) ?? null,
+  );
   expect(line.lines.join()).toContain("Goes 78″ along each side.");
   expect([...line.lines, ...line.asks].join()).not.toMatch(/wall/);
   expect(line.mark).toBeNull();

@@ -14,6 +14,7 @@ const context = {
   window: null,
   box: null,
   on: null,
+  hangsOn: { title: "Oak bed", side: null },
   assumed: [],
 } as const;
 

@@ -96,6 +96,7 @@ test("its maker reads what is trimmed and what stays on the roller; a chain has 
       window: WINDOW,
       box: null,
       on: null,
+      hangsOn: null,
       assumed: [],
     });
     return {

@@ -1,5 +1,6 @@
 import { spellColourName } from "../../colour/colourName.ts";
 import type { ProjectData } from "../../documents/projectData.ts";
+import { backFor } from "../../documents/words/backFor.ts";
 import { dateInWords } from "../../documents/words/dates.ts";
 import { keyWords } from "../../documents/words/inVocabulary.ts";
 import { clothText } from "../../quantities/text/clothText.ts";
@@ -161,7 +162,7 @@ function receiptWords(receipt: ClothEntry["receipts"][number], data: ProjectData
     receipt.returned
       ? [
           `went back on ${dateInWords(receipt.returned.on, language)}`,
-          receipt.returned.for === "credit" ? "for credit" : "for a replacement",
+          backFor(receipt.returned),
           ...(receipt.returned.because ? [plainSpaces(receipt.returned.because)] : []),
         ].join(", ")
       : "",

@@ -43,8 +43,12 @@ function contextOf(
   at: ItemPlacement | null,
 ): FittingContext {
   const host = hostOf(room, item);
+  const cardTitle = (id: string) => data.records.objects.get(id)?.fields.object ?? null;
+  const carrier = ({ record }: ItemData) => hangsOn(record, room.plan, cardTitle);
   return {
     ...lookUpsOf(data),
+    // A tie-back goes up where the curtain hangs that it holds.
+    hangsOn: carrier(item) ?? (host && carrier(host)),
     window: at?.window ?? null,
     box: at?.wallBox ?? null,
     on: host
@@ -57,21 +61,16 @@ function contextOf(
 /** What one fitter puts up in a room: wall by wall as the room names them, on each from the left to the right and from the top down; then what hangs on a bed. */
 export function fittingItems(data: ProjectData, room: RoomData, fitter: string): FittingItem[] {
   const walls = (room.plan.walls ?? []).map(({ name }) => name);
-  const cardTitle = (id: string) => data.records.objects.get(id)?.fields.object ?? null;
-  const carrier = ({ record }: ItemData) => hangsOn(record, room.plan, cardTitle);
   const found = room.items
     .filter((item) => fitterOf(data, item) === fitter)
     .map((item) => madeOnArrival(data, room, item))
     .flatMap((item): FittingItem[] => {
       const drawn = ITEM_DRAWINGS.find(({ kind }) => kind === item.kind.kind);
       const at = placementOf(room, item);
-      const host = hostOf(room, item);
-      // A tie-back goes up where the curtain hangs that it holds.
-      const hung = carrier(item) ?? (host && carrier(host));
-      const context = { ...contextOf(data, room, item, at), hangsOn: hung };
+      const context = contextOf(data, room, item, at);
       const line = drawn?.fitting?.(item.record.fields as never, item.made as never, context);
       if (!line) return [];
-      const piece = hung?.title ?? null;
+      const piece = context.hangsOn?.title ?? null;
       const wall = piece === null ? (at?.wall ?? at?.window?.wall ?? null) : null;
       return [{ item, line, wall, piece, box: context.box }];
     });

@@ -14,7 +14,7 @@ import {
 import { spelled } from "../../units/spelling.ts";
 import type { PictureBook } from "../pictures/pictureBook.ts";
 import type { ProjectData } from "../projectData.ts";
-import { currencySign } from "../words/bareMoney.ts";
+import { currencySign, trueMinus } from "../words/bareMoney.ts";
 import type { Markup } from "../words/marks.ts";
 import { starred, TO_COME } from "../words/stars.ts";
 import { roomsPhrase, stairHead, stepName, stepSentence } from "./budgetWords.ts";
@@ -79,12 +79,10 @@ export function budgetOf(data: ProjectData, book: PictureBook, prefix: string): 
   const unit = 10n ** BigInt(minorDigits(m.currency));
   const cents = clientLines.some((l) => l.client.minor % unit !== 0n || l.tax.minor % unit !== 0n);
   const symbol = currencySign(m.currency, language);
-  // What comes off has the minus of typesetting, as figures have on every page.
-  const print = (sum: Money): string =>
-    printMoney(sum, language, !cents).replace(symbol, "").replace("-", "−").trim();
+  const print = (sum: Money): string => alike(sum).replace(symbol, "").trim();
   const whole = (sum: Money): string => printMoney(sum, language, true);
   // Sums that stand side by side have cents, all or none.
-  const alike = (sum: Money): string => printMoney(sum, language, !cents).replace("-", "−");
+  const alike = (sum: Money): string => trueMinus(printMoney(sum, language, !cents));
   const phases = [
     ...new Set(clientLines.filter((l) => l.item !== null).map((l) => l.phase ?? 1)),
   ].sort((a, b) => a - b);

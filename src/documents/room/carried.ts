@@ -4,8 +4,8 @@ import type { ItemData, RoomData } from "../projectData.ts";
 import { cushionsOn, LIES_ON_SEAT, seatHeight } from "./cushionsOn.ts";
 import { itemsOn, lookOf, tiebacksRound } from "./hangOn.ts";
 import { hungRound } from "./hungRound.ts";
-import { elevationOf, factsOf, named } from "./itemView.ts";
-import type { StandingItem } from "./standingItem.ts";
+import { elevationOf, factsOf } from "./itemView.ts";
+import { drawnAt, type StandingItem } from "./standingItem.ts";
 
 /** How near to the end of a table or a chest what stands on it comes, as a share of its width. */
 const END_SHARE = 0.05;
@@ -26,16 +26,7 @@ function standingOn(room: RoomData, host: StandingItem, context: DrawingContext)
     const room = host.width - 2 * end - drawing.widthMm;
     const x = host.x + end + (all.length > 1 ? (room * at) / (all.length - 1) : room * 0.06);
     const y = host.y - drawing.heightMm;
-    return {
-      item,
-      x,
-      y,
-      width: drawing.widthMm,
-      height: drawing.heightMm,
-      front: host.front + 0.5,
-      standsOn: true,
-      shapes: [{ shape: "group", x, y, children: named(item, drawing) }],
-    };
+    return { ...drawnAt(item, drawing, { x, y, front: host.front + 0.5 }), standsOn: true };
   });
 }
 
@@ -56,22 +47,9 @@ function hangingOn(
 ): StandingItem[] {
   if (host.item.kind.kind === "curtains") {
     return itemsOn(room, host.item, "tieback").flatMap((item) =>
-      tiebacksRound(host.item, item, host.x, context).map(({ drawing, x, headAboveFloor }) => ({
-        item,
-        x,
-        y: wallHeight - headAboveFloor,
-        width: drawing.widthMm,
-        height: drawing.heightMm,
-        front: host.front + 0.5,
-        shapes: [
-          {
-            shape: "group" as const,
-            x,
-            y: wallHeight - headAboveFloor,
-            children: named(item, drawing),
-          },
-        ],
-      })),
+      tiebacksRound(host.item, item, host.x, context).map(({ drawing, x, headAboveFloor }) =>
+        drawnAt(item, drawing, { x, y: wallHeight - headAboveFloor, front: host.front + 0.5 }),
+      ),
     );
   }
   if (host.item.kind.kind !== "object") return [];
@@ -79,17 +57,7 @@ function hangingOn(
     const drawing = elevationOf(oneShade(item), context);
     if (!drawing) return [];
     const x = host.x + (host.width - drawing.widthMm) / 2;
-    return [
-      {
-        item,
-        x,
-        y: host.y,
-        width: drawing.widthMm,
-        height: drawing.heightMm,
-        front: host.front + 0.6,
-        shapes: [{ shape: "group", x, y: host.y, children: named(item, drawing) }],
-      },
-    ];
+    return [drawnAt(item, drawing, { x, y: host.y, front: host.front + 0.6 })];
   });
 }
 
@@ -119,18 +87,8 @@ function lyingOver(
       const x = host.x + (host.width - drawing.widthMm) / 2 + off;
       const foot = hem ?? topOf(host) + 16 - drawing.heightMm;
       const y = wallHeight - foot - drawing.heightMm;
-      return [
-        {
-          item,
-          x,
-          y,
-          width: drawing.widthMm,
-          height: drawing.heightMm,
-          front: host.front + 0.05 * (layer + 1),
-          host: host.item,
-          shapes: [{ shape: "group", x, y, children: named(item, drawing) }],
-        },
-      ];
+      const front = host.front + 0.05 * (layer + 1);
+      return [{ ...drawnAt(item, drawing, { x, y, front }), host: host.item }];
     }),
   );
 }

@@ -2,8 +2,8 @@ import { roundedRect } from "../../drawing/paths.ts";
 import type { DrawingContext } from "../../items/itemDrawing.ts";
 import { chairSeatMm } from "../../items/object/look/wood.ts";
 import type { ItemData } from "../projectData.ts";
-import { elevationOf, factsOf, named } from "./itemView.ts";
-import type { StandingItem } from "./standingItem.ts";
+import { elevationOf, factsOf } from "./itemView.ts";
+import { drawnAt, type StandingItem } from "./standingItem.ts";
 
 /** Kinds that lie on the seat of what they are on, drawn as they are. */
 export const LIES_ON_SEAT: ReadonlySet<string> = new Set(["seat-pad", "drop-in-seat"]);
@@ -69,16 +69,7 @@ export function cushionsOn(
       const x = host.x + (host.width - drawn.widthMm) / 2;
       // It lies on the seat itself; what stands on it stands on its top.
       const y = wallHeight - drawnSeat(host) - drawn.heightMm;
-      return {
-        item,
-        x,
-        y,
-        width: drawn.widthMm,
-        height: drawn.heightMm,
-        front: host.front + 1,
-        on: host.item,
-        shapes: [{ shape: "group", x, y, children: named(item, drawn) }],
-      };
+      return { ...drawnAt(item, drawn, { x, y, front: host.front + 1 }), on: host.item };
     }
     const width = Math.min(finishedOf(item)?.width ?? 0, host.width - 60);
     const x = host.x + (host.width - width) / 2;
@@ -123,16 +114,8 @@ export function cushionsOn(
   let x = host.x + arms + (order.length === 1 ? (room - sum) / 2 : 0);
   const standing = order.map(({ item, drawing }, at): StandingItem => {
     const y = wallHeight - base - drawing.heightMm;
-    const one = {
-      item,
-      x,
-      y,
-      width: drawing.widthMm,
-      height: drawing.heightMm,
-      on: host.item,
-      front: host.front + 2 + broad.findIndex((g) => g.item === item) * 0.1 + at * 0.01,
-      shapes: [{ shape: "group" as const, x, y, children: named(item, drawing) }],
-    };
+    const front = host.front + 2 + broad.findIndex((g) => g.item === item) * 0.1 + at * 0.01;
+    const one = { ...drawnAt(item, drawing, { x, y, front }), on: host.item };
     x += drawing.widthMm + Math.min(gap, 320);
     return one;
   });

@@ -2,9 +2,9 @@ import type { Shape } from "../../drawing/shape.ts";
 import type { BedSide } from "../../fields/placementField.ts";
 import { BEFORE_POLE_MM } from "../../items/curtains/drawing.ts";
 import type { DrawingContext } from "../../items/itemDrawing.ts";
+import { sideOf } from "../../room/hangsOn.ts";
 import type { ItemData, RoomData } from "../projectData.ts";
 import { itemsOn } from "./hangOn.ts";
-import { sideOf } from "./hungRound.ts";
 import { type PlanSize, planOf } from "./lyingInPlan.ts";
 
 type DrawnSide = Exclude<BedSide, "head">;
@@ -27,7 +27,7 @@ export function hungInPlan(
   context: DrawingContext,
 ): Shape[] {
   return itemsOn(room, host, "curtains").flatMap((item): Shape[] => {
-    const side = sideOf(item);
+    const side = sideOf(item.record);
     const drawing = planOf(item, context);
     if (!side || side === "head" || !drawing) return [];
     const place = placeAt(side, drawing.widthMm, drawing.heightMm - BEFORE_POLE_MM, size);

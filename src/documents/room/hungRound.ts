@@ -1,28 +1,20 @@
 import type { Drawing } from "../../drawing/shape.ts";
 import type { BedSide } from "../../fields/placementField.ts";
 import type { DrawingContext } from "../../items/itemDrawing.ts";
+import { HANG, sideOf } from "../../room/hangsOn.ts";
 import type { ItemData, RoomData } from "../projectData.ts";
 import { itemsOn, lookOf } from "./hangOn.ts";
-import { elevationOf, named, viewOf } from "./itemView.ts";
-import type { StandingItem } from "./standingItem.ts";
-
-/** What hangs on the posts of a bed or on its tester, in the order in which it is drawn. */
-export const HUNG_ROUND: readonly string[] = ["curtains", "pelmet", "valance"];
+import { elevationOf, viewOf } from "./itemView.ts";
+import { drawnAt, type StandingItem } from "./standingItem.ts";
 
 /** Before everything that lies on the bed; a valance before its curtains. */
 const BEFORE = { side: 0.8, foot: 0.85, board: 0.9 } as const;
 /** At the head it hangs against the wall, behind a headboard; millimetres. */
 const AT_WALL = 8;
 
-/** The side of its bed at which an item hangs; null where none is said. */
-export function sideOf(item: ItemData): BedSide | null {
-  const { at } = item.record.fields as { at?: { readonly side?: BedSide } | string };
-  return typeof at === "object" ? (at.side ?? null) : null;
-}
-
 /** As it is seen from the bed's foot: at a side from its end, else from the front. */
 function drawn(room: RoomData, item: ItemData, context: DrawingContext): Drawing | null {
-  const side = sideOf(item);
+  const side = sideOf(item.record);
   if (side === "left" || side === "right") return viewOf(item, "front-left", context);
   const look = lookOf(room, item);
   return elevationOf(item, look ? { ...context, look } : context);
@@ -51,26 +43,16 @@ export function hungRound(
   context: DrawingContext,
   wallHeight: number,
 ): StandingItem[] {
-  return HUNG_ROUND.flatMap((kind) =>
+  return HANG.flatMap((kind) =>
     itemsOn(room, host.item, kind).flatMap((item): StandingItem[] => {
-      const side = sideOf(item);
+      const side = sideOf(item.record);
       const hem = item.made.figures.hemAboveFloorMm;
       const drawing = drawn(room, item, context);
       if (!drawing || hem === undefined) return [];
       const x = leftOf(host, drawing, side);
       const y = wallHeight - hem - drawing.heightMm;
-      return [
-        {
-          item,
-          x,
-          y,
-          width: drawing.widthMm,
-          height: drawing.heightMm,
-          front: frontOf(host, kind, side),
-          isOnBed: true,
-          shapes: [{ shape: "group", x, y, children: named(item, drawing) }],
-        },
-      ];
+      const place = { x, y, front: frontOf(host, kind, side) };
+      return [{ ...drawnAt(item, drawing, place), isOnBed: true }];
     }),
   );
 }

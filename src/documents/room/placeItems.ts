@@ -1,14 +1,14 @@
 import type { DrawingContext } from "../../items/itemDrawing.ts";
 import { alongOf } from "../../room/copies.ts";
+import { HANG } from "../../room/hangsOn.ts";
 import { DIRECTION, turnRight, type Wall } from "../../room/walls.ts";
 import type { ItemData, RoomData } from "../projectData.ts";
 import { carriedBy, LYING } from "./carried.ts";
 import { roomOfCopy } from "./copyOf.ts";
 import { type PieceBefore, piecesBefore, type SeenBox, standingPlaces } from "./freePieces.ts";
 import { lookOf } from "./hangOn.ts";
-import { HUNG_ROUND } from "./hungRound.ts";
-import { elevationOf, factsOf, named, viewOf } from "./itemView.ts";
-import type { StandingItem } from "./standingItem.ts";
+import { elevationOf, factsOf, viewOf } from "./itemView.ts";
+import { drawnAt, type StandingItem } from "./standingItem.ts";
 
 /** Air between like objects side by side, and how many are drawn at most. */
 const BESIDE = 80;
@@ -52,17 +52,9 @@ function againstWall(
     const x = box.left.toMm() + width / 2 - drawing.widthMm / 2;
     const y = wallHeight - box.foot.toMm() - drawing.heightMm;
     return copiesAlong(room, item, drawing.widthMm).map((off): StandingItem => {
-      const left = x + off;
-      return {
-        item,
-        x: left,
-        y,
-        width: drawing.widthMm,
-        height: drawing.heightMm,
-        beyond: Math.max(0, (drawing.widthMm - width) / 2),
-        front: box.front.toMm(),
-        shapes: [{ shape: "group", children: named(item, drawing), x: left, y }],
-      };
+      const place = { x: x + off, y, front: box.front.toMm() };
+      const beyond = Math.max(0, (drawing.widthMm - width) / 2);
+      return { ...drawnAt(item, drawing, place), beyond };
     });
   });
   return hosts.flatMap((host, at) => {
@@ -123,33 +115,14 @@ function rugsBefore(
     if (!drawing || right < 0 || left > wall.length.toMm()) return [];
     const x = (left + right) / 2 - drawing.widthMm / 2;
     const y = wallHeight - drawing.heightMm;
-    return [
-      {
-        item,
-        x,
-        y,
-        width: drawing.widthMm,
-        height: drawing.heightMm,
-        front: back - 1,
-        shapes: [{ shape: "group", x, y, children: named(item, drawing) }],
-      },
-    ];
+    return [drawnAt(item, drawing, { x, y, front: back - 1 })];
   });
 }
 
 function standing(piece: PieceBefore, wallHeight: number): StandingItem {
   const { item, drawing, left: x, front } = piece;
   const y = wallHeight - drawing.heightMm;
-  return {
-    item,
-    x,
-    y,
-    width: drawing.widthMm,
-    height: drawing.heightMm,
-    front,
-    before: true,
-    shapes: [{ shape: "group", x, y, children: named(item, drawing) }],
-  };
+  return { ...drawnAt(item, drawing, { x, y, front }), before: true };
 }
 
 /** A room's things by the wall before which they are drawn, and what is drawn before none. */
@@ -218,7 +191,7 @@ export function freeRow(
     room.items.some(
       (i) =>
         room.plan.placements.get(i.record.id)?.on === id &&
-        (LYING.includes(i.kind.kind) || HUNG_ROUND.includes(i.kind.kind)),
+        (LYING.includes(i.kind.kind) || HANG.includes(i.kind.kind)),
     );
   const free = room.items.flatMap((item) => {
     const placed = room.plan.placements.get(item.record.id);
@@ -241,15 +214,7 @@ export function freeRow(
     if (at > 0) x += APART;
     return Array.from({ length: Math.min(count, MOST_COPIES) }, (_, n): StandingItem[] => {
       if (n > 0) x += COPIES_APART;
-      const host: StandingItem = {
-        item,
-        x,
-        y,
-        width: drawing.widthMm,
-        height: drawing.heightMm,
-        front: at * 10,
-        shapes: [{ shape: "group", x, y, children: named(item, drawing) }],
-      };
+      const host = drawnAt(item, drawing, { x, y, front: at * 10 });
       x += drawing.widthMm;
       return [host, ...carriedBy(roomOfCopy(room, item, n, count), host, context, heightMm)];
     }).flat();

@@ -1,5 +1,6 @@
-import type { Shape } from "../../drawing/shape.ts";
+import type { Drawing, Shape } from "../../drawing/shape.ts";
 import type { ItemData } from "../projectData.ts";
+import { named } from "./itemView.ts";
 
 /** An item where it stands before a wall, in millimetres from the wall's upper left corner as seen from inside. */
 export interface StandingItem {
@@ -23,4 +24,21 @@ export interface StandingItem {
   readonly isOnBed?: true;
   /** True of what stands on a table or a chest. */
   readonly standsOn?: true;
+}
+
+/** An item's drawing with its upper left corner at a place of the wall. */
+export function drawnAt(
+  item: ItemData,
+  drawing: Drawing,
+  { x, y, front }: Pick<StandingItem, "x" | "y" | "front">,
+): StandingItem {
+  return {
+    item,
+    x,
+    y,
+    width: drawing.widthMm,
+    height: drawing.heightMm,
+    front,
+    shapes: [{ shape: "group", x, y, children: named(item, drawing) }],
+  };
 }

@@ -54,9 +54,18 @@ function isLoose(i: StandingItem): boolean {
   return shape === "rug" || shape === "lamp";
 }
 
+/** What is a board over a window is the tester of a bed. */
+const BOARD = {
+  figure: "headAboveFloorMm",
+  words: "to the board",
+  onBed: "to the tester",
+} as const;
 /** What hangs from a height that a fitter and a client ask for, and its name. */
 const HUNG_FROM: Readonly<
-  Record<string, readonly { readonly figure: string; readonly words: string }[]>
+  Record<
+    string,
+    readonly { readonly figure: string; readonly words: string; readonly onBed?: string }[]
+  >
 > = {
   curtains: [
     { figure: "trackAboveFloorMm", words: "to the track" },
@@ -64,8 +73,8 @@ const HUNG_FROM: Readonly<
   ],
   blind: [{ figure: "headAboveFloorMm", words: "to the head" }],
   "roller-blind": [{ figure: "headAboveFloorMm", words: "to the head" }],
-  valance: [{ figure: "headAboveFloorMm", words: "to the board" }],
-  pelmet: [{ figure: "headAboveFloorMm", words: "to the board" }],
+  valance: [BOARD],
+  pelmet: [BOARD],
 };
 /** Two heights nearer than this are one to the eye; more than two chains are a ladder. */
 const SAME_HEIGHT = 30;
@@ -79,9 +88,8 @@ function hungHeights(
     .flatMap(({ item, isOnBed }) => {
       const from = HUNG_FROM[item.kind.kind]?.find(({ figure }) => item.made.figures[figure]);
       const mm = from ? item.made.figures[from.figure] : undefined;
-      // What is a board over a window is the tester of a bed.
-      const words = isOnBed ? from?.words.replace("board", "tester") : from?.words;
-      return words && mm ? [{ mm, words }] : [];
+      if (!from || !mm) return [];
+      return [{ mm, words: (isOnBed && from.onBed) || from.words }];
     })
     .sort((a, b) => a.mm - b.mm);
   return all

@@ -7,6 +7,7 @@ import {
 import type { TaxedLine } from "../../money/lines.ts";
 import { isToCome } from "../../money/pricesIn.ts";
 import { isKept, isReserve, type Reserve } from "../../money/reserve.ts";
+import { sameRevision } from "../../records/sameRevision.ts";
 import { capital } from "../../units/capital.ts";
 import { addMoney, type Money, timesMoney } from "../../units/money.ts";
 import type { ProjectData } from "../projectData.ts";
@@ -106,7 +107,7 @@ function roundedWords(t: TaxOfKind, included: boolean, print: (sum: Money) => st
 /** Where it is listed what has changed since the last approval. */
 function changedWords({ account, changes, sent }: ProjectData): string {
   const revision = account.last?.revision ?? "";
-  const is = (one: string) => one.toLowerCase() === revision.toLowerCase();
+  const is = (one: string) => sameRevision(one, revision);
   if (changes && is(changes.since.revision))
     return `What has changed since revision ${revision}, which was approved, is listed on the proposal.`;
   if (sent.some((each) => is(each.revision)))

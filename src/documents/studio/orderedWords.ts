@@ -1,6 +1,7 @@
 import { type Receipt, returnedOf } from "../../quantities/arrival/returned.ts";
 import { lengthOrRolls } from "../../quantities/text/rollsIn.ts";
 import type { ProjectData } from "../projectData.ts";
+import { backFor } from "../words/backFor.ts";
 import { dateInWords } from "../words/dates.ts";
 import { listed } from "../words/phrases.ts";
 
@@ -22,5 +23,5 @@ function backWords({ cloth, length, lot, returned }: Receipt, data: ProjectData)
   const { units, language } = data.studio.fields;
   const amount = lengthOrRolls(length, data.records.cloths.get(cloth), units, "down");
   const day = dateInWords(returned?.on ?? "", language);
-  return `${amount} of lot ${lot} went back on ${day}, ${returned?.for === "credit" ? "for credit" : "for a replacement"}`;
+  return `${amount} of lot ${lot} went back on ${day}, ${backFor(returned)}`;
 }

@@ -1,6 +1,7 @@
 import Fraction from "fraction.js";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
+import { areaCounts } from "../common/areaCounts.ts";
 import { boughtEach } from "../common/boughtLength.ts";
 import { NOTHING_CUT, noted } from "../common/made.ts";
 import { newNotes } from "../common/notes.ts";
@@ -42,8 +43,7 @@ export function makeBlind(fields: BlindFields, context: ItemContext): BlindMade 
       item: new Fraction(plan.count),
       width: new Fraction(widths),
       drop: new Fraction(widths),
-      "square-metre": areaMm2.div(1_000_000),
-      "square-foot": areaMm2.div(new Fraction("304.8").pow(2) as Fraction),
+      ...areaCounts(areaMm2),
     },
     ...shared,
     plan,

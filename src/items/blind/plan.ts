@@ -4,11 +4,10 @@ import { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { type BlindSize, measureBlind } from "../common/blindSize.ts";
 import { finestStep } from "../common/finestStep.ts";
-import { centredPlace } from "../common/join/centredMotif.ts";
 import { clothWidth, narrowerThanJoins } from "../common/join/clothWidth.ts";
 import type { Strips } from "../common/join/joinStrips.ts";
 import { matchedTurning } from "../common/join/matchedTurning.ts";
-import { motifWhereQuestion } from "../common/join/motifFaults.ts";
+import { centredAcross } from "../common/join/motifFaults.ts";
 import type { HandbookCut } from "../common/join/selvedgeMatch.ts";
 import { sideStripsWorking } from "../common/join/sideStrips.ts";
 import { stripsCentred } from "../common/join/stripsCentred.ts";
@@ -192,11 +191,7 @@ function isCentred(
   notes: Notes,
 ): boolean {
   if (strips.motif !== null) return true;
-  if (strips.joins > 0 || cloth.repeat?.across == null) return false;
-  const { fits } = centredPlace(cloth, ...cut);
-  if (!fits)
-    notes.questions.push(motifWhereQuestion(cloth, cut[0], "across the blind", context.units));
-  return fits;
+  return strips.joins === 0 && centredAcross(cloth, cut, "across the blind", context, notes);
 }
 
 /** What is still to be asked of a cloth with a pattern or a pile. */

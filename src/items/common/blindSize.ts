@@ -1,10 +1,41 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
+import type { AllowanceTable } from "../../fields/allowance.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
 import type { ItemContext, WindowFacts } from "../itemKind.ts";
 import { finestStep } from "./finestStep.ts";
 import { largerThanRoom } from "./likelySizes.ts";
 import type { Notes } from "./notes.ts";
+
+const PRACTICE = "common practice, no source";
+
+/** What every blind leaves free above its sill, and how far it goes beyond an opening; the recess's sides are each kind's own. */
+export const placeAllowances = {
+  "drop-clearance": {
+    is: "length",
+    description: "left free above the sill inside the recess",
+    usual: { inches: `1/8"`, centimetres: "0.3 cm" },
+    source: PRACTICE,
+  },
+  "beyond-opening": {
+    is: "length",
+    description: "past the opening at each side, outside the recess",
+    usual: { inches: `2"`, centimetres: "5 cm" },
+    source: PRACTICE,
+  },
+  "above-opening": {
+    is: "length",
+    description: "above the opening, outside the recess",
+    usual: { inches: `4"`, centimetres: "10 cm" },
+    source: PRACTICE,
+  },
+  "below-opening": {
+    is: "length",
+    description: "below the sill, outside the recess",
+    usual: { inches: `2"`, centimetres: "5 cm" },
+    source: PRACTICE,
+  },
+} as const satisfies AllowanceTable;
 
 /** What a blind's file says of its size and place. */
 export interface SizedBlind {

@@ -2,7 +2,6 @@ import { capital } from "../../units/capital.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, printMeasured, printSize, type UnitSystem } from "../../units/printLength.ts";
 import type { FittingContext, FittingMark, SheetCheck } from "../itemDrawing.ts";
-import type { HangsOn } from "../itemKind.ts";
 import { FRAME_CHECKS } from "./hangsOnWords.ts";
 import { blankUnit, hardwareLines, linesOf } from "./sheetWords.ts";
 
@@ -109,12 +108,10 @@ export function hemLine(hem: Length, { window, units }: FittingContext): string 
 }
 
 /** What is looked at of all that is fixed to a wall, or to a piece that carries it; the height is written in. */
-export function fixingChecks(
-  what: string,
-  context: FittingContext,
-  hangsOn: HangsOn | null = null,
-): SheetCheck[] {
-  const first = hangsOn ? FRAME_CHECKS : ["Wall looked at, fixings chosen and rated by the fitter"];
+export function fixingChecks(what: string, context: FittingContext): SheetCheck[] {
+  const first = context.hangsOn
+    ? FRAME_CHECKS
+    : ["Wall looked at, fixings chosen and rated by the fitter"];
   return [
     ...first.map((text) => ({ text, blank: null })),
     { text: "Fixed and level", blank: null },

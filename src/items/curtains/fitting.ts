@@ -37,11 +37,10 @@ export function curtainsFitting(
 ): FittingLine | null {
   const { plan } = made;
   if (plan === null) return null;
-  const { units } = context;
+  const { units, hangsOn } = context;
   const p = (length: Length) => printLength(length, units);
   const rail = railOf(fields);
   const { pole, poleHeight } = plan.hung;
-  const { hangsOn } = plan;
   const across = hangsOn ? null : acrossOf(pole, context);
   const length = fields.pole ? printMeasured(fields.pole, units) : p(pole);
   const ends = rail === "pole" ? " between its finials" : "";
@@ -114,7 +113,7 @@ function hangingLines(
     hemLine(hung.hemHeight, context),
     "hooks" in plan.heading && `${plan.heading.hooks * many} hooks in all.`,
     plan.heading.heading === "s-fold" && `${plan.heading.carriers * many} carriers in all.`,
-    plan.hangsOn?.side === "head" ? "Drawn together." : stackLine(fields, plan, context),
+    context.hangsOn?.side === "head" ? "Drawn together." : stackLine(fields, plan, context),
   ]);
 }
 
@@ -141,7 +140,7 @@ function checksOf(rail: string, plan: CurtainsPlan, context: FittingContext): Sh
       ? "Clear of the floor, all along"
       : "Hem above the floor, all along";
   return [
-    ...fixingChecks(rail === "track" ? "track" : `${rail}'s middle`, context, plan.hangsOn),
+    ...fixingChecks(rail === "track" ? "track" : `${rail}'s middle`, context),
     { text: "Weighed before fixings are chosen", blank: weightUnit(context.units) },
     { text: `${hem}; measured`, blank },
     { text: "Draws freely, hangs square, folds dressed; clear of heaters", blank: null },

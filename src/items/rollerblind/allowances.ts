@@ -1,4 +1,5 @@
 import type { AllowanceTable } from "../../fields/allowance.ts";
+import { placeAllowances } from "../common/blindSize.ts";
 
 const PRACTICE = "common practice, no source";
 
@@ -10,30 +11,7 @@ export const rollerBlindAllowances = {
     usual: { inches: `1/8"`, centimetres: "0.3 cm" },
     source: PRACTICE,
   },
-  "drop-clearance": {
-    is: "length",
-    description: "left free above the sill inside the recess",
-    usual: { inches: `1/8"`, centimetres: "0.3 cm" },
-    source: PRACTICE,
-  },
-  "beyond-opening": {
-    is: "length",
-    description: "past the opening at each side, outside the recess",
-    usual: { inches: `2"`, centimetres: "5 cm" },
-    source: PRACTICE,
-  },
-  "above-opening": {
-    is: "length",
-    description: "above the opening, outside the recess",
-    usual: { inches: `4"`, centimetres: "10 cm" },
-    source: PRACTICE,
-  },
-  "below-opening": {
-    is: "length",
-    description: "below the sill, outside the recess",
-    usual: { inches: `2"`, centimetres: "5 cm" },
-    source: PRACTICE,
-  },
+  ...placeAllowances,
   brackets: {
     is: "length",
     description: "how much narrower its cloth is than the whole, both brackets together",

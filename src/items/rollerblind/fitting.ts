@@ -1,18 +1,5 @@
-import type { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
-import {
-  acrossLines,
-  acrossOf,
-  comesLines,
-  fixingChecks,
-  footOf,
-  hemLine,
-  markOf,
-  mountLine,
-  openingLines,
-  overOpening,
-} from "../common/fittingWords.ts";
-import { filledGroups, linesOf } from "../common/sheetWords.ts";
+import { blindFittingLine } from "../common/blindFitting.ts";
 import type { FittingContext, FittingLine } from "../itemDrawing.ts";
 import type { RollerBlindMade } from "./pieces.ts";
 import type { RollerBlindFields } from "./schema.ts";
@@ -26,67 +13,34 @@ export function rollerBlindFitting(
   context: FittingContext,
 ): FittingLine | null {
   if (plan === null) return null;
+  const { units } = context;
   const { size, count, operation } = plan;
-  const p = (length: Length) => printLength(length, context.units);
-  const across = acrossOf(size.width, context);
-  const foot = footOf(size.hemHeight, context);
-  const head = foot?.plus(size.drop) ?? null;
-  const isSided = operation !== "spring";
-  return {
-    groups: filledGroups([
-      {
-        heading: "Opening",
-        lines: linesOf([...openingLines(context), mountLine(size.inside, context)]),
-      },
-      {
+  return blindFittingLine(
+    {
+      size,
+      isMountSaid: fields.mount !== undefined,
+      rail: {
         heading: "Roller",
-        lines: linesOf([
-          `${p(size.width)} long, brackets and all.`,
-          ...acrossLines(across, context),
-          head && `Its head ${p(head)} above the floor${overOpening(head, context)}.`,
-          `With its cloth it stands about ${p(plan.rollDepth)} out.`,
-        ]),
+        long: `${printLength(size.width, units)} long, brackets and all.`,
+        more: [`With its cloth it stands about ${printLength(plan.rollDepth, units)} out.`],
       },
-      {
-        heading: "What hangs",
-        lines: linesOf([
-          `${count === 1 ? "One roller blind" : `${count} roller blinds`}, ${printSize([plan.clothWide, size.drop], context.units)}.`,
-          foot && hemLine(foot, context),
-          `The cloth falls from ${fields.roll === "before" ? "before" : "behind"} the roller.`,
-        ]),
+      hangs: {
+        what: `${count === 1 ? "One roller blind" : `${count} roller blinds`}, ${printSize([plan.clothWide, size.drop], units)}.`,
+        more: `The cloth falls from ${fields.roll === "before" ? "before" : "behind"} the roller.`,
       },
-      {
-        heading: "Control",
-        lines: linesOf([
-          `${OPERATIONS[operation]}${isSided ? (fields.side ? `, at the ${fields.side}, seen from the room` : ", its side not said") : ""}.`,
-          operation === "chain" &&
-            "Held fast to the wall with the safety device that comes with it: no free loop, out of a child's reach.",
-          operation === "motor" && "Wiring by a licensed electrician, as local codes ask.",
-        ]),
+      control: {
+        words: OPERATIONS[operation],
+        sided: operation === "spring" ? null : operation,
+        side: fields.side,
+        isLooped: operation === "chain",
+        isMotor: operation === "motor",
+        more: [],
       },
-      {
-        heading: "Comes with it",
-        lines: comesLines(
-          fields.hardware,
-          "No brackets are on the order: ask whether they come made up with the blind.",
-        ),
-      },
-    ]),
-    checks: [
-      ...fixingChecks("head", context),
-      { text: "Rolled up and let down: runs straight, clear of frame and handles", blank: null },
-      ...(operation === "chain"
-        ? [{ text: "Safety device fitted, tried; its leaflet left with the client", blank: null }]
-        : []),
-    ],
-    questions: linesOf([
-      context.window !== null &&
-        !fields.mount &&
-        `Inside or outside the recess is not said: ${size.inside ? "inside" : "outside"} is assumed.`,
-      head === null && "How high above the floor is its head?",
-      isSided && !fields.side && `At which side is the ${operation}: left or right?`,
-      across === null && "Where on the wall is it?",
-    ]),
-    mark: markOf("board", head, across),
-  };
+      hardware: fields.hardware,
+      none: "No brackets are on the order: ask whether they come made up with the blind.",
+      tried: "Rolled up and let down: runs straight, clear of frame and handles",
+      looked: [],
+    },
+    context,
+  );
 }

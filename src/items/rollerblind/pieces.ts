@@ -1,5 +1,6 @@
 import Fraction from "fraction.js";
 import { printLength } from "../../units/printLength.ts";
+import { areaCounts } from "../common/areaCounts.ts";
 import { boughtEach } from "../common/boughtLength.ts";
 import { NOTHING_CUT, noted } from "../common/made.ts";
 import { newNotes } from "../common/notes.ts";
@@ -29,8 +30,7 @@ export function makeRollerBlind(fields: RollerBlindFields, context: ItemContext)
     makingCounts: {
       item: new Fraction(plan.count),
       width: new Fraction(plan.count),
-      "square-metre": areaMm2.div(1_000_000),
-      "square-foot": areaMm2.div(new Fraction("304.8").pow(2) as Fraction),
+      ...areaCounts(areaMm2),
     },
     ...shared,
     plan,

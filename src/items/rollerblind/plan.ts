@@ -2,9 +2,8 @@ import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/printLength.ts";
 import { type BlindSize, measureBlind } from "../common/blindSize.ts";
-import { centredPlace } from "../common/join/centredMotif.ts";
 import { clothWidth } from "../common/join/clothWidth.ts";
-import { motifWhereQuestion } from "../common/join/motifFaults.ts";
+import { centredAcross } from "../common/join/motifFaults.ts";
 import type { HandbookCut } from "../common/join/selvedgeMatch.ts";
 import { sidewaysAsItFalls } from "../common/join/sideways.ts";
 import { widthsByHandbook } from "../common/join/widthsByHandbook.ts";
@@ -160,11 +159,7 @@ function isCentred(
     return false;
   }
   if (cloth.nap) notes.questions.push(`Does the pile of ${cloth.name} run up or down the blind?`);
-  if (cloth.repeat?.across == null) return false;
-  const { fits } = centredPlace(cloth, cutWidth, cutLength);
-  if (!fits)
-    notes.questions.push(motifWhereQuestion(cloth, cutWidth, "across the blind", context.units));
-  return fits;
+  return centredAcross(cloth, [cutWidth, cutLength], "across the blind", context, notes);
 }
 
 /** How it is worked: by a spring where nothing is said; a side that is not named becomes a question. */

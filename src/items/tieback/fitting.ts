@@ -14,7 +14,7 @@ export function tiebackFitting(
   if (plan === null) return null;
   const height = fields["hook-height"] ?? null;
   const { count } = plan;
-  const hangsOn = context.hangsOn ?? null;
+  const { hangsOn } = context;
   const word = context.language === "en-US" ? "tieback" : "tie-back";
   return {
     groups: filledGroups([
@@ -38,7 +38,7 @@ export function tiebackFitting(
       },
     ]),
     checks: [
-      ...fixingChecks(count === 1 ? "hook" : "hooks", context, hangsOn),
+      ...fixingChecks(count === 1 ? "hook" : "hooks", context),
       { text: "Both ends unhook", blank: null },
     ],
     questions: linesOf([height === null && "How high above the floor are the hooks?"]),

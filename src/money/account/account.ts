@@ -1,4 +1,5 @@
 import type { Diagnostic } from "../../diagnostics/diagnostic.ts";
+import { isAhead } from "../../records/isAhead.ts";
 import type { ProjectRecord, StudioRecord } from "../../records/records.ts";
 import { type Money, subtractMoney, sumMoney } from "../../units/money.ts";
 import { isToCome, type PricesIn, pricesIn } from "../pricesIn.ts";
@@ -9,7 +10,6 @@ import { type Agreed, agreedOf, type SentTotals } from "./agreed.ts";
 import { type KindSum, sumsByKind, type TaxOfKind, taxesOf } from "./byKind.ts";
 import { checkAccount } from "./checkAccount.ts";
 import { type DuePart, duePartsOf } from "./dueParts.ts";
-import { isAhead } from "./isAhead.ts";
 import { type Settled, settle } from "./settle.ts";
 
 /** A payment as it is written; what was given back is below nothing. */

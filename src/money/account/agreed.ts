@@ -1,4 +1,5 @@
 import type { ProjectRecord } from "../../records/records.ts";
+import { sameRevision } from "../../records/sameRevision.ts";
 import { addMoney, type Money, subtractMoney } from "../../units/money.ts";
 import type { Reserve } from "../reserve.ts";
 import { toMoney } from "../toMoney.ts";
@@ -32,8 +33,6 @@ export interface Agreed {
 /** The states in which nothing of the present revision need be approved. */
 const BEFORE_APPROVAL: readonly string[] = ["enquiry", "proposed"];
 
-const same = (a: string, b: string): boolean => a.toLowerCase() === b.toLowerCase();
-
 /** What revisions came to as they were sent, by their names in small letters. */
 export type SentTotals = ReadonlyMap<string, Money>;
 
@@ -63,7 +62,8 @@ export function agreedOf(
     .sort((a, b) => a.on.localeCompare(b.on) || a.at - b.at);
   const last = approvals.at(-1) ?? null;
   const written = fields.revision ?? null;
-  const unapproved = written !== null && !(last && same(last.revision, written)) ? written : null;
+  const unapproved =
+    written !== null && !(last && sameRevision(last.revision, written)) ? written : null;
   return {
     approvals,
     last,

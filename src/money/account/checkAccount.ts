@@ -1,10 +1,10 @@
 import { type Diagnostic, diagnostic } from "../../diagnostics/diagnostic.ts";
+import { isAhead } from "../../records/isAhead.ts";
 import type { ProjectRecord, StudioRecord } from "../../records/records.ts";
 import { compareMoney, type Money, money, printMoney } from "../../units/money.ts";
 import type { Reserve } from "../reserve.ts";
 import { toMoney } from "../toMoney.ts";
 import { type Agreed, saysApproved } from "./agreed.ts";
-import { isAhead } from "./isAhead.ts";
 import { nextApproval } from "./pasteLines.ts";
 
 /** What of an account can be at odds with what was approved. */

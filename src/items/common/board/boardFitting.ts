@@ -35,7 +35,7 @@ export function boardFitting(
   context: FittingContext,
 ): FittingLine {
   const p = (length: Length) => printLength(length, context.units);
-  const { hangsOn } = board;
+  const { hangsOn } = context;
   const rail = hangsOn ? "tester" : "board";
   const across = hangsOn ? null : acrossOf(board.length, context);
   const length = fields.board ? printMeasured(fields.board, context.units) : p(board.length);
@@ -79,7 +79,7 @@ export function boardFitting(
       },
     ]),
     checks: [
-      ...fixingChecks(`${rail}'s top`, context, hangsOn),
+      ...fixingChecks(`${rail}'s top`, context),
       {
         text: "Weighed before fixings are chosen",
         blank: weightUnit(context.units),

@@ -2,6 +2,7 @@ import Fraction from "fraction.js";
 import { Length } from "../../../units/length.ts";
 import { printLength, printSize } from "../../../units/printLength.ts";
 import type { ItemContext, ItemCut, Made, MaterialNeed, WorkingLine } from "../../itemKind.ts";
+import { areaCounts } from "../areaCounts.ts";
 import { finestStep, upToFinestStep } from "../finestStep.ts";
 import type { Notes } from "../notes.ts";
 import { boughtTrim } from "../trim.ts";
@@ -283,8 +284,7 @@ export function flatFigures(
     makingCounts: {
       item: new Fraction(count),
       width: new Fraction(cover.widths),
-      "square-metre": area.div(1_000_000),
-      "square-foot": area.div(new Fraction("304.8").pow(2) as Fraction),
+      ...areaCounts(area),
     },
   };
 }
