@@ -1,159 +1,27 @@
 import { spawnSync } from "node:child_process";
-import { cp, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from "node:fs/promises";
-import { tmpdir } from "node:os";
+import { readdir, rm } from "node:fs/promises";
 import { join, resolve } from "node:path";
-import { deflateSync, inflateSync } from "node:zlib";
-import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import sharp from "sharp";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { money, printMoney } from "../../src/units/money.ts";
 import { type Built, buildStudio } from "./demo.ts";
+import {
+  DISCLOSED,
+  NOT_FOR_MAKERS,
+  plant,
+  RATES,
+  REPLACED_RATE,
+  STUDIO_ONLY,
+  UNSAID,
+} from "./plantedStudio.ts";
+import { said } from "./saidOf.ts";
 
 // What each reader must never see is the project's own rule (README, "Who sees what"); no outside source.
 
 const ROOT = resolve(import.meta.dirname, "../..");
-const CONTENT = join(ROOT, "content");
-
-/** A supplier whom the client may know, and that supplier's account, which nobody may; one of whom nothing was said. */
-const DISCLOSED = { name: "Zwtsupplieropen", account: "Zwtopenaccount" } as const;
-const UNSAID = "Zwtsupplierunsaid";
-
-/** Words and sums planted where only the studio may look; each is found nowhere else. */
-const STUDIO_ONLY = {
-  studioPrivate: "Zwtstudioprivate",
-  clothPrivate: "Zwtclothprivate",
-  objectPrivate: "Zwtobjectprivate",
-  projectPrivate: "Zwtprojectprivate",
-  roomPrivate: "Zwtroomprivate",
-  itemPrivate: "Zwtitemprivate",
-  supplier: "Zwtsupplierhidden",
-  account: "Zwtaccount",
-  supplierMail: "zwtsuppliermail",
-  reference: "Zwtreference",
-  photoFile: "zwtphotofile",
-  objectPhotoFile: "zwtobjectfile",
-  camera: "Zwtcamera",
-  artist: "Zwtphotographer",
-  tradePrice: "731.57",
-  samplePrice: "613.19",
-  waiver: "Zwtwaiverreason",
-  approver: "Zwtapprover",
-  approvedTotal: "77,341.29",
-  payment: "6,173.41",
-  paidFor: "Zwtpaidfor",
-} as const;
-
-/** The price of a yard, what it is multiplied by, and what else is money of the studio's: for no maker's eyes. */
-const NOT_FOR_MAKERS = {
-  budget: "48,123",
-  projectBudget: "97,531",
-  clientMail: "zwtclientmail",
-  clientPhone: "555-0177",
-  clientAddress: "Zwtclientaddress",
-  clientPrice: "1,463.14",
-  designFee: "3,377",
-} as const;
-
-/** A maker's rate for work whose charge is agreed otherwise. */
-const REPLACED_RATE = "611.11";
-
-/** As they are printed; a bare number could stand in a drawing. */
-const RATES = { bench: "$87.31", frame: "$943.27", hook: "$59.43" } as const;
 
 let built: Built;
 let content: string;
-
-async function plant(): Promise<string> {
-  const dir = await mkdtemp(join(tmpdir(), "roomcloth-secrets-"));
-  await mkdir(join(dir, "cloths"), { recursive: true });
-  await mkdir(join(dir, "objects"), { recursive: true });
-  const s = STUDIO_ONLY;
-  const m = NOT_FOR_MAKERS;
-  await sharp(join(CONTENT, "cloths/caraway.jpg"))
-    .withExif({
-      IFD0: { Make: s.camera, Artist: s.artist, ImageDescription: s.camera },
-      IFD3: { GPSLatitudeRef: "N", GPSLatitude: "51/1 30/1 3230/100" },
-    })
-    .jpeg()
-    .toFile(join(dir, `cloths/${s.photoFile}.jpg`));
-  await cp(
-    join(CONTENT, "objects/harbour-picture.jpg"),
-    join(dir, `objects/${s.objectPhotoFile}.jpg`),
-  );
-  await writeFile(
-    join(dir, "studio.md"),
-    `---
-studio: Alder Lane Rooms
-language: en-US
-units: inches
-currency: USD
-paper: tabloid
-markup: { cloth: 2, making: 1.5 }
-makers:
-  bench: { name: Bench Street Workroom, makes: [curtains, cushion], lead: 4 weeks, rates: { curtains: ${RATES.bench.slice(1)} per width, cushion: 20 per item } }
-  frame: { name: Frame and Daughter, makes: [armchair], rates: { armchair: ${REPLACED_RATE} per item } }
-  hook: { name: Hook Fitting, makes: [fitting], rates: { fitting: ${RATES.hook.slice(1)} per hour } }
-suppliers:
-  hidden: { name: ${s.supplier}, disclose: no, account: ${s.account}, lead: 97 days, email: ${s.supplierMail}@mill.example }
-  open: { name: ${DISCLOSED.name}, disclose: yes, account: ${DISCLOSED.account} }
-  unsaid: { name: ${UNSAID} }
-private: ${s.studioPrivate}
----
-`,
-  );
-  const cloth = (name: string, more: string): string =>
-    `---\ncloth: ${name}\nwidth: 54"\n${more}---\n`;
-  await writeFile(
-    join(dir, "cloths/sprig.md"),
-    cloth(
-      "Sprig",
-      `photo: { file: ${s.photoFile}.jpg, shows: 9" }\nkind: small-print\nrepeat: { up: 2 5/8", across: 1 1/8", match: straight }\nsupplier: hidden\nreference: ${s.reference}\nprice: { trade: ${s.tradePrice}, per: yard }\nsample: { fee: ${s.samplePrice}, credited: no }\nprivate: ${s.clothPrivate}\n`,
-    ),
-  );
-  await writeFile(
-    join(dir, "cloths/plain.md"),
-    cloth(
-      "Plain",
-      'kind: plain\ncolours:\n  - { colour: "#8a7a66" }\nsupplier: open\nprice: { trade: 10, per: yard }\n',
-    ),
-  );
-  await writeFile(
-    join(dir, "objects/view.md"),
-    `---\nobject: The view\nshape: picture\nphoto: { file: ${s.objectPhotoFile}.jpg, shows: 24" }\nsize: 24" x 18"\nowner: client\nprivate: ${s.objectPrivate}\n---\n`,
-  );
-  const project = async (id: string, client: string, room: string, more: string): Promise<void> => {
-    await mkdir(join(dir, "projects", id), { recursive: true });
-    await writeFile(
-      join(dir, "projects", id, "project.md"),
-      `---\nproject: House of ${id}\nclient: { name: ${client}, address: ${m.clientAddress}${id}, email: ${m.clientMail}${id}@post.example, phone: ${m.clientPhone} }\ndelivery: The workroom door\nstatus: proposed\ndated: 2026-11-20\nfitting: 2027-09-13\nfees: { design: "${m.designFee}" }\nbudget: ${m.projectBudget}\napprovals: [{ revision: A, by: ${s.approver}, on: 2026-11-01, total: "${s.approvedTotal}" }]\npayments: [{ amount: "${s.payment}", on: 2026-11-02, what: ${s.paidFor} }]\nprivate: ${s.projectPrivate}\n---\n`,
-    );
-    await writeFile(
-      join(dir, "projects", id, `${room}.md`),
-      `---\nroom: ${room} ${id}\nheight: 8' 6"\nfloor: 14' x 12'\nanchor: view\nbudget: ${m.budget}\ncloths: [sprig, plain]\nprivate: ${s.roomPrivate}\naccept:\n  - { finding: no-photograph, of: [plain], because: ${s.waiver} }\nitems:\n  - object: view\n    at: { wall: south, from-left: 3', height: 50" }\n  - curtains: Bay ${id}\n    cloth: sprig\n    pole: 80"\n    drop: 80"\n    heading: pencil-pleat\n    maker: bench\n    private: ${s.itemPrivate}\n  - armchair: Carver ${id}\n    cloth: plain\n    size: 30" x 30" x 36"\n    pieces: [{ piece: seat, size: 22" x 22" }]\n    making: ${RATES.frame.slice(1)}\n    maker: frame\n${more}---\nThe words for ${client}.\n`,
-    );
-  };
-  await project("quillon", "Ottoline Quillon", "den", "");
-  await project("varley", "Barnaby Varley", "hall", "");
-  return dir;
-}
-
-/** The packed streams of a PDF, unpacked; a stream that is not deflated is searched as its bytes are. */
-function inflatedStreams(bytes: Buffer): string[] {
-  const out: string[] = [];
-  let from = bytes.indexOf("stream");
-  while (from >= 0) {
-    const start = bytes[from + 6] === 13 ? from + 8 : from + 7;
-    const end = bytes.indexOf("endstream", start);
-    if (end < 0) break;
-    try {
-      out.push(inflateSync(bytes.subarray(start, end)).toString("latin1"));
-    } catch {
-      // Not a deflated stream.
-    }
-    from = bytes.indexOf("stream", end + 9);
-  }
-  return out;
-}
 
 /** Capitals do not hide a secret: file names and addresses are often written small. */
 function holds(text: string, secret: string): boolean {
@@ -170,27 +38,6 @@ function totalsOf(project: string): { total: string; trade: string } {
   const { totals } = JSON.parse(said.stdout) as { totals: { total: number; trade: number } };
   const print = (minor: number): string => printMoney(money(minor, "USD"), "en-US", true);
   return { total: print(totals.total), trade: print(totals.trade) };
-}
-
-/** All that a file says to anyone who looks: bytes, inflated streams, text, metadata. */
-async function said(path: string): Promise<string> {
-  const bytes = await readFile(path);
-  const parts = [bytes.toString("latin1"), bytes.toString("utf8")];
-  if (path.endsWith(".pdf")) {
-    parts.push(...inflatedStreams(bytes));
-    const document = await getDocument({ data: new Uint8Array(bytes), verbosity: 0 }).promise;
-    parts.push(JSON.stringify(await document.getMetadata()));
-    for (let at = 1; at <= document.numPages; at++) {
-      const text = await (await document.getPage(at)).getTextContent();
-      parts.push(text.items.map((item) => ("str" in item ? item.str : "")).join(""));
-    }
-    await document.loadingTask.destroy();
-  }
-  if (path.endsWith(".jpg")) {
-    const { exif, xmp, iptc, icc } = await sharp(path).metadata();
-    parts.push(...[exif, xmp, iptc, icc].map((block) => block?.toString("latin1") ?? ""));
-  }
-  return parts.join("\n");
 }
 
 const trees = new Map<string, string>();
@@ -377,18 +224,6 @@ test("the client's total is on the client's proposal and on no maker's sheet; th
   }
   expect(await tree("studio")).toContain(totalsOf("quillon").trade);
 }, 180_000);
-
-test("the search unpacks a deflated stream, with either line end", () => {
-  for (const end of ["\n", "\r\n"]) {
-    const file = Buffer.concat([
-      Buffer.from(`%PDF-1.7\n1 0 obj\n<</Filter/FlateDecode>>\nstream${end}`),
-      deflateSync("(Zwtinside) Tj"),
-      Buffer.from("\nendstream\nendobj\n"),
-    ]);
-    expect(file.toString("latin1")).not.toContain("Zwtinside");
-    expect(inflatedStreams(file).join("")).toContain("Zwtinside");
-  }
-});
 
 test("the search finds what lies in a PDF's packed text and in a picture's metadata", async () => {
   const board = built.files.find((name) => name === "client/quillon/proposal.pdf") as string;

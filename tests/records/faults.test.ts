@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { hasErrors } from "../../src/diagnostics/diagnostic.ts";
-import { FAULTS } from "./faultCases.ts";
+import { FAULTS } from "./faults/all.ts";
 import { line, ROOM, read, STUDIO, said } from "./studio.ts";
 
 const CODES = { findingCodes: ["rungs-close", "no-main-cloth"] };

@@ -3,7 +3,8 @@ import type { Diagnostic } from "../../src/diagnostics/diagnostic.ts";
 import { plainValue } from "../../src/records/frontMatter/node.ts";
 import { readFrontMatter } from "../../src/records/readFrontMatter.ts";
 import { readingOf } from "../../src/records/readRecords.ts";
-import { PLAIN, TRAPS } from "./frontMatterCases.ts";
+import { TRAPS } from "./frontMatterCases/all.ts";
+import { PLAIN } from "./frontMatterCases/plain.ts";
 import { TABLE } from "./table.ts";
 
 const { isKey } = readingOf(TABLE);

@@ -1,101 +1,5 @@
 import { expect, test } from "vitest";
-import { computedFolder } from "./smallFolder.ts";
-
-// The fitter's sheet of a made-up room: every number is reckoned by hand from its measures. What the sheet must say is common
-// practice, no source.
-
-const STUDIO = `studio: Alder Lane Rooms
-language: en-GB
-units: centimetres
-currency: GBP
-paper: a3
-makers:
-  bench: { name: Bench Workroom, makes: [curtains, blind, pelmet, valance, tieback], rates: { curtains: 71 per width } }
-  brush: { name: Brush and Son, makes: [painting] }
-  hook: { name: Hook Fitting, makes: [fitting], rates: { fitting: 43 per hour } }
-suppliers:
-  poles: { name: Hidden Poles, disclose: no }`;
-
-const CLOTH = `cloth: Plain\nwidth: 140 cm\nkind: plain\ncolours: [{ colour: "#8a7a66" }]`;
-
-const WALLS = `height: 260 cm
-walls:
-  - wall: north
-    length: 400 cm
-    windows:
-      - { window: quay, from-left: 90 cm, size: 160 cm x 120 cm, sill: 85 cm, recess: 12 cm }
-  - wall: east
-    length: 350 cm
-    windows:
-      - { window: lane, from-left: 120 cm, size: 100 cm x 140 cm, sill: 80 cm, recess: 10 cm }
-  - { wall: south, length: 400 cm }
-  - wall: west
-    length: 350 cm
-    doors:
-      - { door: hall, from-left: 40 cm, size: 80 cm x 200 cm }`;
-
-const CURTAINS = `  - curtains: Quay
-    at: quay
-    mount: outside
-    cloth: plain
-    pole: 200 cm
-    pole-height: 225 cm
-    to: floor
-    heading: pencil-pleat
-    return: 8 cm
-    stack-back: 40 cm
-    note: Rings on the left are numbered.
-    hardware: [{ what: iron pole, supplier: poles, trade: 987.65 }]`;
-
-interface Entry {
-  readonly number: number;
-  readonly of: string;
-  readonly heading: string;
-  readonly about: string;
-  readonly groups: readonly { heading: string; lines: readonly { html: string }[] }[];
-  readonly questions: readonly { html: string }[];
-  readonly checks: readonly { text: { html: string }; asked: { html: string } | null }[];
-}
-interface Sheet {
-  readonly rate: string;
-  readonly cautions: readonly { word: string }[];
-  readonly walls: readonly {
-    heading: string;
-    before: string;
-    drawings: readonly { svg: { html: string } }[];
-    entries: readonly Entry[];
-  }[];
-}
-
-async function computedRoom(items: string, studio = STUDIO, more: Record<string, string> = {}) {
-  const computed = await computedFolder({
-    ...more,
-    "studio.md": studio,
-    "cloths/plain.md": CLOTH,
-    "objects/view.md":
-      "object: View\nshape: picture\nsize: 60 cm x 40 cm\nweight: 4 kg\nowner: client",
-    "projects/quay/project.md":
-      "project: Quay\nclient: { name: Nobody }\nstatus: proposed\nfitting: 2027-03-08",
-    "projects/quay/den.md": `room: Den\n${WALLS}\ncloths: [plain]\nitems:\n${items}`,
-  });
-  expect(computed.diagnostics.filter((d) => d.severity === "error")).toEqual([]);
-  return computed;
-}
-
-/** The fitter's sheet of a room with these items. */
-async function sheetOf(items: string, more: Record<string, string> = {}): Promise<Sheet> {
-  const { pages } = await computedRoom(items, STUDIO, more);
-  const page = pages.find(({ path }) => path === "makers/hook/quay/den/fitting.html");
-  expect(page?.reader).toBe("maker");
-  return page?.model as unknown as Sheet;
-}
-
-const linesOf = (entry: Entry | undefined, heading: string): string[] =>
-  entry?.groups
-    .find((g) => g.heading === heading)
-    ?.lines.map((l) => l.html.replace(/[\u202f\u00a0]/g, " ")) ?? [];
-const askedOf = (entry: Entry | undefined): string[] =>
-  (entry?.questions ?? []).map((q) => q.html.replace(/\u202f/g, " "));
+import { askedOf, CURTAINS, computedRoom, linesOf, STUDIO, sheetOf } from "./fittingOf.ts";
 
 test("a pole of 200 cm over an opening of 160 cm that is 90 cm from the wall's end stands 70 cm from it, 20 cm beyond at each side", async () => {
   const { walls, rate } = await sheetOf(CURTAINS);
@@ -277,24 +181,6 @@ test("a headboard is fitted where it hangs on the wall, not where its bed carrie
   expect(pages.filter(({ path }) => path.includes("/hook/"))).toEqual([]);
 });
 
-test("what holds back a bed's curtains goes up on the bed too, and no wall is looked at for it", async () => {
-  const { walls } = await sheetOf(
-    `  - object: oak-bed\n    at: { floor: 200 cm x 175 cm, facing: south }\n  - curtains: Foot\n    at: { on: oak-bed, side: foot }\n    cloth: plain\n    pole: 140 cm\n    pole-height: 210 cm\n    to: floor\n    heading: pencil-pleat\n  - tieback: Ties\n    at: { on: curtains-foot }\n    cloth: plain\n    hook-height: 90 cm\n`,
-    { "objects/oak-bed.md": "object: Oak bed\nshape: bed\nsize: 150 cm x 200 cm x 110 cm" },
-  );
-  expect(walls.map(({ heading, entries }) => [heading, entries.length])).toEqual([
-    ["On Oak bed", 2],
-  ]);
-  const ties = walls[0]?.entries.find(({ heading }) => /tie-back/i.test(heading));
-  const words = [
-    ...(ties?.checks.map(({ text }) => text.html) ?? []),
-    ...linesOf(ties, "Caution"),
-  ].join(" ");
-  expect(words).toContain("Frame looked at");
-  expect(words).toContain("None on a cot or a small child");
-  expect(words).not.toMatch(/wall/i);
-});
-
 test("a blind at no window has its head where its place on the wall says: 70 cm and a drop of 150; unsaid it is asked", async () => {
   const read = async (kind: string, height: string) => {
     const { walls } = await sheetOf(
@@ -326,38 +212,4 @@ test("the fitter reads no price but the own rate, and no supplier", async () => 
   const said = JSON.stringify(page?.model);
   expect(said).toContain("£43");
   for (const secret of ["987", "£71", "Hidden Poles"]) expect(said).not.toContain(secret);
-});
-
-test("what hangs on a bed stands by itself after the walls, without a wall's drawing, and speaks of the bed's tester", async () => {
-  const bed = `${CURTAINS}
-  - object: oak-bed
-    at: { wall: south, from-left: 100 cm }
-  - curtains: Foot
-    at: { on: oak-bed, side: foot }
-    cloth: plain
-    hangs-from: track
-    pole: 150 cm
-    pole-height: 215 cm
-    to: floor
-    heading: pencil-pleat
-  - valance: Tester
-    at: { on: oak-bed }
-    cloth: plain
-    board: 154 cm
-    depth: 30 cm
-    return: 60 cm
-    heading: gathered`;
-  const { walls } = await sheetOf(bed, {
-    "objects/oak-bed.md": "object: Oak bed\nshape: bed\nsize: 150 cm x 200 cm x 110 cm",
-  });
-  expect(walls.map((w) => [w.heading, w.before, w.drawings.length, w.entries.length])).toEqual([
-    ["North wall", "", 1, 1],
-    ["On Oak bed", "", 0, 2],
-  ]);
-  const [first, second] = walls[1]?.entries ?? [];
-  expect([first?.of, second?.of]).toEqual(["2 of 3", "3 of 3"]);
-  expect(linesOf(first, "Piece")).toEqual(["On Oak bed, at its foot."]);
-  expect(linesOf(second, "Tester")).toEqual(["154 cm long.", "Goes 60 cm along each side."]);
-  expect(askedOf(second).join()).toMatch(/^How high above the floor is the tester&#39;s top\?$/);
-  expect(JSON.stringify(walls[1])).not.toMatch(/wall|[Bb]oard|window/);
 });

@@ -1,44 +1,13 @@
-import fc from "fast-check";
 import { expect, test } from "vitest";
 import { curtainsAllowances } from "../../../src/items/curtains/allowances.ts";
 import { curtainsSeen } from "../../../src/items/curtains/area.ts";
 import { curtainsKind } from "../../../src/items/curtains/kind.ts";
-import { makeCurtains } from "../../../src/items/curtains/pieces.ts";
 import { curtainsSchema } from "../../../src/items/curtains/schema.ts";
 import { curtainsSheet } from "../../../src/items/curtains/sheet.ts";
-import type { ClothFacts } from "../../../src/items/itemKind.ts";
-import { clothFacts, fieldsOf, inUnit, length } from "../tradeContext.ts";
-import { hangingContext, type WindowAsk, windowFacts } from "../windowContext.ts";
+import { fieldsOf, inUnit, length } from "../tradeContext.ts";
+import { hangingContext, windowFacts } from "../windowContext.ts";
+import { BAY, IVORY, LARGE, make } from "./curtainsOf.ts";
 
-const LARGE = clothFacts({
-  id: "fern",
-  name: "Fern trellis",
-  usableWidth: length(`54"`),
-  repeat: {
-    up: length(`25 1/4"`),
-    across: length(`54"`),
-    match: "half-drop",
-    fromSelvedge: length(`27"`),
-  },
-});
-const IVORY = clothFacts({
-  id: "ivory",
-  name: "Ivory",
-  type: "lining",
-  usableWidth: length(`54"`),
-});
-const BAY = windowFacts(`72"`, `60"`, `30"`, `5"`);
-
-function make(raw: Record<string, unknown>, ask: WindowAsk = {}, cloth: ClothFacts = LARGE) {
-  const fields = fieldsOf(curtainsSchema, {
-    curtains: "Bay",
-    cloth: "fern",
-    heading: "pinch-pleat",
-    ...raw,
-  });
-  const context = hangingContext(curtainsAllowances, { cloths: [cloth, IVORY], ...ask });
-  return { fields, made: makeCurtains(fields, context) };
-}
 const codes = (made: { diagnostics: readonly { code: string; keyPath: string | null }[] }) =>
   made.diagnostics.map((d) => `${d.code} at ${d.keyPath}`);
 
@@ -266,109 +235,6 @@ test("a repeat longer than the drop is fine: each cut is one repeat", () => {
   expect(made.diagnostics).toEqual([]);
   expect((made.figures.cutLengthMm as number) / 25.4).toBe(120);
   expect(made.figures.repeats).toBe(1);
-});
-
-const eighth = (min: number, max: number) =>
-  fc.integer({ min: min * 8, max: max * 8 }).map((n) => n / 8);
-const heading = fc.constantFrom("pinch-pleat", "pencil-pleat", "eyelet");
-
-test("a wider pole never takes fewer widths, a longer drop never a shorter cut", () => {
-  fc.assert(
-    fc.property(
-      eighth(20, 300),
-      eighth(0, 60),
-      eighth(10, 150),
-      eighth(0, 40),
-      heading,
-      fc.boolean(),
-      (pole, wider, drop, longer, head, pair) => {
-        const raw = { heading: head, panels: pair ? "pair" : "single", drop: `${drop}"` };
-        const less = make({ ...raw, pole: `${pole}"` }).made.figures;
-        const more = make({ ...raw, pole: `${pole + wider}"` }).made.figures;
-        expect(more.widths as number).toBeGreaterThanOrEqual(less.widths as number);
-        const taller = make({ ...raw, pole: `${pole}"`, drop: `${drop + longer}"` }).made.figures;
-        expect(taller.plainCutLengthMm as number).toBeGreaterThanOrEqual(
-          less.plainCutLengthMm as number,
-        );
-        expect(taller.cutLengthMm as number).toBeGreaterThanOrEqual(less.cutLengthMm as number);
-      },
-    ),
-    { numRuns: 60 },
-  );
-});
-
-test("the joined widths reach what is wanted, and half a width less would not", () => {
-  fc.assert(
-    fc.property(eighth(20, 300), fc.integer({ min: 30, max: 118 }), (pole, wide) => {
-      const { made } = make(
-        { pole: `${pole}"`, drop: `92"` },
-        {},
-        { ...LARGE, repeat: null, usableWidth: length(`${wide}"`) },
-      );
-      const { joinedWidthMm, flatWidthMm, widthsPerCurtain } = made.figures as Record<
-        string,
-        number
-      >;
-      expect(joinedWidthMm).toBeGreaterThanOrEqual((flatWidthMm as number) - 1e-6);
-      const lessEach = (widthsPerCurtain as number) - 0.5;
-      const less = 2 * (lessEach * wide - (Math.ceil(lessEach) - 1)) * 25.4;
-      if (lessEach >= 0.5) expect(less).toBeLessThan((flatWidthMm as number) + 1e-6);
-    }),
-    { numRuns: 60 },
-  );
-});
-
-test("the same curtains in inches and in centimetres come to the same figures", () => {
-  fc.assert(
-    fc.property(eighth(20, 200), eighth(20, 120), heading, (pole, drop, head) => {
-      const names = Object.keys(curtainsAllowances) as (keyof typeof curtainsAllowances)[];
-      const allowances = Object.fromEntries(
-        names.map((name) => [name, curtainsAllowances[name].usual.inches]),
-      );
-      const inches = make(
-        { heading: head, pole: `${pole}"`, drop: `${drop}"` },
-        { allowances },
-      ).made;
-      const metric = make(
-        {
-          heading: head,
-          pole: `${(pole * 2.54).toFixed(4)} cm`,
-          drop: `${(drop * 25.4).toFixed(3)} mm`,
-        },
-        { allowances, units: "centimetres" },
-      ).made;
-      for (const [name, value] of Object.entries(inches.figures))
-        expect(metric.figures[name], name).toBeCloseTo(value, 6);
-    }),
-    { numRuns: 40 },
-  );
-});
-
-test("pleats and spaces, take-up and panel add back to the flat panel; eyelets are even", () => {
-  fc.assert(
-    fc.property(eighth(30, 250), heading, (pole, head) => {
-      const plan = make({ heading: head, pole: `${pole}"`, drop: `92"` }).made.plan;
-      if (plan === null) throw new Error("no plan");
-      const planned = plan.heading;
-      if (planned.heading === "pinch-pleat") {
-        expect(planned.pleats).toBe(planned.spaces + 1);
-        expect(
-          planned.takeUp.times(planned.pleats).plus(plan.panel.finished).equals(plan.panel.flat),
-        ).toBe(true);
-        expect(planned.space.times(planned.spaces).equals(plan.panel.face)).toBe(true);
-      }
-      if (planned.heading === "eyelet") {
-        expect(planned.eyelets % 2).toBe(0);
-        expect(
-          planned.spacing
-            .times(planned.eyelets - 1)
-            .plus(planned.edge.times(2))
-            .equals(plan.panel.flat),
-        ).toBe(true);
-      }
-    }),
-    { numRuns: 60 },
-  );
 });
 
 test("two pairs take twice the cloth of one", () => {
