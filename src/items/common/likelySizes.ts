@@ -91,7 +91,7 @@ export function deeperThanLong(
       {
         severity: "warning",
         actual: printMeasured(depth, units),
-        hint: "board is its length along the wall, depth how far it hangs down.",
+        hint: "board is its length from end to end, depth how far it hangs down.",
       },
     ),
   ];
