@@ -3,6 +3,7 @@ import type { HeightZone, ItemKind, Made, SeenSurface } from "../items/itemKind.
 import type { ItemRecord, Records, RoomRecord, StudioRecord } from "../records/records.ts";
 import type { UsedAllowance } from "./allowances.ts";
 import { commonFields } from "./commonFields.ts";
+import { heightUnknown } from "./heightUnknown.ts";
 import { hungBox } from "./hungBox.ts";
 import { itemContext } from "./itemContext.ts";
 import type { LookUps } from "./lookUps.ts";
@@ -50,6 +51,7 @@ export function furnishRoom(
   const plan = roomPlan(room, records.objects);
   const placements = new Map(plan.placements);
   const object = (id: string) => objectFacts(records.objects.get(id) ?? null, lookUps);
+  const unseen: Diagnostic[] = [];
   const items = room.items.flatMap((record): FurnishedItem[] => {
     const kind = kinds.find((each) => each.kind === record.kind);
     if (!kind) return [];
@@ -72,8 +74,11 @@ export function furnishRoom(
       kind,
       () => itemContext(input).context,
     );
-    const placement = placements.get(record.id);
-    if (placement) placements.set(record.id, hungBox(record, placement, made, plan.walls));
+    const before = placements.get(record.id);
+    const placement = before && hungBox(record, before, made, plan.walls);
+    if (placement) placements.set(record.id, placement);
+    if (placement && plan.walls)
+      unseen.push(...heightUnknown(record, placement, made, context.hangsOn !== null));
     return [
       {
         record,
@@ -91,7 +96,11 @@ export function furnishRoom(
     ...wallCounted(record, kind),
     ...made.diagnostics,
   ]);
-  const diagnostics = [...plan.diagnostics, ...ofItems.filter((d) => !SAID_BY_PLAN.has(d.code))];
+  const diagnostics = [
+    ...plan.diagnostics,
+    ...ofItems.filter((d) => !SAID_BY_PLAN.has(d.code)),
+    ...unseen,
+  ];
   return { plan: { ...plan, placements }, items, diagnostics };
 }
 
