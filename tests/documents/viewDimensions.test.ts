@@ -120,3 +120,26 @@ test("what hangs from a track is measured to the track, not to a pole that is no
     "245 to the track",
   ]);
 });
+
+// Drawn from 700 mm below the ceiling of 2700 mm: by hand 200 cm. A pole of which nothing is known is not the top of its curtains.
+test("a blind or a board without a height of its own is measured where it is drawn; its own height wins", () => {
+  const heights = (kind: string, figures: Record<string, number> = {}) => {
+    const record = { fields: {} };
+    const item = {
+      item: { kind: { kind }, made: { figures }, record },
+      x: 945,
+      y: 700,
+      width: 900,
+    };
+    const drawn = { ...item, height: 1200, front: 80, shapes: [] } as unknown as StandingItem;
+    return dimensionsOf(wall, 2700, [drawn], "centimetres").flatMap((d) =>
+      d.side === "left" ? [d.text] : [],
+    );
+  };
+  for (const kind of ["blind", "roller-blind"])
+    expect(heights(kind), kind).toEqual(["200 to the head"]);
+  for (const kind of ["valance", "pelmet"])
+    expect(heights(kind), kind).toEqual(["200 to the board"]);
+  expect(heights("blind", { headAboveFloorMm: 2050 })).toEqual(["205 to the head"]);
+  expect(heights("curtains")).toEqual([]);
+});

@@ -159,7 +159,7 @@ export function viewsOfRoom(
     const items = placed.walls.get(wall.name) ?? [];
     if (!isShown(room, wall, items)) return [];
     const widthMm = wall.length.toMm();
-    const beforeMm = heightsMm(items);
+    const beforeMm = heightsMm(items, wallHeight);
     return [{ name: wall.name, wall, widthMm, heightMm: wallHeight, beforeMm, items }];
   });
   const row = freeRow(room, context, placed.before);

@@ -83,11 +83,14 @@ const MOST_HEIGHTS = 2;
 /** Heights above the floor of poles, boards and heads of blinds on a wall, the lowest first, each once. */
 function hungHeights(
   items: readonly StandingItem[],
+  wallHeight: number,
 ): { readonly mm: number; readonly words: string }[] {
   const all = items
-    .flatMap(({ item, isOnBed }) => {
-      const from = HUNG_FROM[item.kind.kind]?.find(({ figure }) => item.made.figures[figure]);
-      const mm = from ? item.made.figures[from.figure] : undefined;
+    .flatMap(({ item, y, isOnBed }) => {
+      // What begins at its head has a height by its place on a wall too, where its own figures have none; a pole stands below its finials.
+      const known = { headAboveFloorMm: wallHeight - y, ...item.made.figures };
+      const from = HUNG_FROM[item.kind.kind]?.find(({ figure }) => figure in known);
+      const mm = from && known[from.figure as keyof typeof known];
       if (!from || !mm) return [];
       return [{ mm, words: (isOnBed && from.onBed) || from.words }];
     })
@@ -98,8 +101,8 @@ function hungHeights(
 }
 
 /** What the heights at the left of a wall take, millimetres of paper. */
-export function heightsMm(items: readonly StandingItem[]): number {
-  const { length } = hungHeights(items);
+export function heightsMm(items: readonly StandingItem[], wallHeight: number): number {
+  const { length } = hungHeights(items, wallHeight);
   return length === 0 ? 0 : chainOffset(length) + HEIGHT_TEXT_MM;
 }
 /** A figure that stands along its chain. */
@@ -160,7 +163,7 @@ export function dimensionsOf(
     level: taken.length > 0 ? 2 : 1,
     text: measure(length, units, step),
   });
-  for (const [at, { mm, words }] of hungHeights(items).entries())
+  for (const [at, { mm, words }] of hungHeights(items, height).entries())
     out.push({
       axis: "vertical",
       from: height - mm,
