@@ -76,6 +76,14 @@ test("a receipt of a cloth that two makers cut must say whose it is", () => {
   });
   expect(unsaid.diagnostics.map((d) => d.code)).toEqual(["no-plan", "receipt-without-maker"]);
   expect(unsaid.cloths.map((c) => c.plan.forCutting)).toEqual([false, false]);
+  // What went back is with neither of them.
+  const back = quantitiesOf({
+    studio,
+    project: `${PROJECT}\nreceipts: [{ cloth: fern, lot: A, length: 5 m, returned: { on: 2026-12-05 } }]`,
+    cloths: CLOTHS,
+    rooms,
+  });
+  expect(back.diagnostics.map((d) => d.code)).toEqual(["no-plan"]);
   const said = quantitiesOf({
     studio,
     project: `${PROJECT}\nreceipts: [{ cloth: fern, lot: A, length: 5 m, maker: berta }]`,

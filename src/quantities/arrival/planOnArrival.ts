@@ -190,10 +190,10 @@ function counted(names: readonly string[]): string[] {
   });
 }
 
-/** Receipts of a cloth that several makers cut, which do not say to whom they went. */
+/** Receipts of a cloth that several makers cut, which do not say to whom they went; what went back is with none of them. */
 function whoseIsIt(cloth: string, facts: ClothFacts, project: ProjectRecord): Diagnostic[] {
   return (project.fields.receipts ?? []).flatMap((receipt, index) =>
-    receipt.cloth !== cloth || receipt.maker !== undefined
+    receipt.cloth !== cloth || receipt.maker !== undefined || receipt.returned
       ? []
       : [
           diagnostic(
