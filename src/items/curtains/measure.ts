@@ -4,6 +4,7 @@ import { printLength, printMeasured } from "../../units/printLength.ts";
 import { finestStep } from "../common/finestStep.ts";
 import { largerThanRoom, longBesidePole } from "../common/likelySizes.ts";
 import type { Notes } from "../common/notes.ts";
+import { withoutLength } from "../common/withoutLength.ts";
 import type { ItemContext } from "../itemKind.ts";
 import { finishedDrop } from "./drop.ts";
 import { checkHangsFrom, onTrack, railPoint } from "./onTrack.ts";
@@ -102,22 +103,13 @@ function poleLength(fields: CurtainsFields, context: ItemContext, notes: Notes):
   }
   if (!window) {
     notes.diagnostics.push(
-      diagnostic(
-        context.place([]),
-        "curtains-without-pole",
-        context.hangsOn
-          ? `Nothing says how long the pole or track is at ${context.hangsOn.title}.`
-          : "Neither a pole nor a window says how wide these curtains are.",
-        context.hangsOn
-          ? {
-              expected: "pole",
-              hint: `Write for example pole: 60" or 152 cm, as that side has it.`,
-            }
-          : {
-              expected: "pole, or at with a window of this room",
-              hint: `Write for example pole: 96" or 244 cm, or at: and the window's name.`,
-            },
-      ),
+      withoutLength(context, {
+        code: "curtains-without-pole",
+        key: "pole",
+        onBed: "how long the pole or track is",
+        atWindow: "how wide these curtains are",
+        usual: { bed: `60" or 152 cm`, window: `96" or 244 cm` },
+      }),
     );
     return null;
   }

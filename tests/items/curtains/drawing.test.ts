@@ -12,24 +12,14 @@ import { flatView } from "../../../src/items/curtains/flatView.ts";
 import { makeCurtains } from "../../../src/items/curtains/pieces.ts";
 import { curtainsSchema } from "../../../src/items/curtains/schema.ts";
 import type { DrawingContext } from "../../../src/items/itemDrawing.ts";
-import { clothFacts, fieldsOf, length } from "../tradeContext.ts";
+import { fieldsOf } from "../tradeContext.ts";
 import { hangingContext } from "../windowContext.ts";
+import { LARGE } from "./curtainsOf.ts";
 
-const FERN = clothFacts({
-  id: "fern",
-  name: "Fern trellis",
-  usableWidth: length(`54"`),
-  repeat: {
-    up: length(`25 1/4"`),
-    across: length(`54"`),
-    match: "half-drop",
-    fromSelvedge: length(`27"`),
-  },
-});
 const DRAWN: DrawingContext = {
   units: "inches",
   language: "en-US",
-  cloth: () => FERN,
+  cloth: () => LARGE,
   object: () => null,
 };
 
@@ -46,7 +36,7 @@ function curtains(raw: Record<string, unknown> = {}) {
   });
   return {
     fields,
-    made: makeCurtains(fields, hangingContext(curtainsAllowances, { cloths: [FERN] })),
+    made: makeCurtains(fields, hangingContext(curtainsAllowances, { cloths: [LARGE] })),
   };
 }
 const folds = (drawing: Drawing) =>
@@ -142,7 +132,7 @@ test("motifs are level at the leading edges, half a repeat lower in the next wid
 
 test("what cannot be made is not drawn", () => {
   const fields = fieldsOf(curtainsSchema, { curtains: "Bay", cloth: "fern", heading: "eyelet" });
-  const made = makeCurtains(fields, hangingContext(curtainsAllowances, { cloths: [FERN] }));
+  const made = makeCurtains(fields, hangingContext(curtainsAllowances, { cloths: [LARGE] }));
   expect(curtainsDrawing.elevation(fields, made, DRAWN)).toBeNull();
   expect(curtainsDrawing.plan(fields, made, DRAWN)).toBeNull();
   expect(curtainsDrawing.workshop(fields, made, DRAWN)).toEqual([]);
@@ -170,7 +160,7 @@ test("a blind is drawn from its head down, and its sections add to the drop", ()
     drop: `66"`,
     private: "SECRET",
   });
-  const made = makeBlind(fields, hangingContext(blindAllowances, { cloths: [FERN] }));
+  const made = makeBlind(fields, hangingContext(blindAllowances, { cloths: [LARGE] }));
   const elevation = blindDrawing.elevation(fields, made, DRAWN) as Drawing;
   expect(elevation.heightMm).toBeCloseTo(66 * 25.4, 6);
   for (const shape of elevation.shapes)

@@ -6,6 +6,7 @@ import type { HangsOn, ItemContext } from "../../itemKind.ts";
 import { finestStep } from "../finestStep.ts";
 import { deeperThanLong, largerThanRoom } from "../likelySizes.ts";
 import type { Notes } from "../notes.ts";
+import { withoutLength } from "../withoutLength.ts";
 import type { BoardFields } from "./boardFields.ts";
 
 /** A board over a window and the depth of what hangs from it. */
@@ -131,22 +132,13 @@ function boardLength(
   }
   if (!window) {
     notes.diagnostics.push(
-      diagnostic(
-        context.place([]),
-        `${what}-without-board`,
-        context.hangsOn
-          ? `Nothing says how long the front of this ${what} is at ${context.hangsOn.title}.`
-          : `Neither a board nor a window says how wide this ${what} is.`,
-        context.hangsOn
-          ? {
-              expected: "board",
-              hint: `Write for example board: 62" or 158 cm, as that side has it.`,
-            }
-          : {
-              expected: "board, or at with a window of this room",
-              hint: `Write for example board: 96" or 244 cm, or at: and the window's name.`,
-            },
-      ),
+      withoutLength(context, {
+        code: `${what}-without-board`,
+        key: "board",
+        onBed: `how long the front of this ${what} is`,
+        atWindow: `how wide this ${what} is`,
+        usual: { bed: `62" or 158 cm`, window: `96" or 244 cm` },
+      }),
     );
     return null;
   }
