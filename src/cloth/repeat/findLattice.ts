@@ -2,7 +2,7 @@ import type { Correlation } from "./autocorrelation.ts";
 import { joinedParts, type Ranked, restOf } from "./joinedParts.ts";
 import { area, type Basis, type Lattice, reduce } from "./lattice.ts";
 import { errorOf, levelOf, noLower } from "./latticeLevel.ts";
-import { shiftsWithin } from "./latticePoints.ts";
+import { nearestWithin } from "./latticePoints.ts";
 import { highestNear, highPeaks, type Peak } from "./peaks.ts";
 import { restLattice } from "./restLattice.ts";
 
@@ -83,13 +83,10 @@ function shiftOf({ x, y }: Peak): readonly [number, number] {
 const MOST_POINTS = 60;
 
 function quickScore(correlation: Correlation, basis: Basis): Lattice | null {
-  const points = shiftsWithin(correlation, basis);
-  if (points.length < 2) return null;
-  const heights = points
-    .slice(0, MOST_POINTS)
-    .map(({ x, y }) => highestNear(correlation, x, y))
-    .sort((p, q) => p - q);
+  const { shifts, count } = nearestWithin(correlation, basis, MOST_POINTS);
+  if (count < 2) return null;
+  const heights = shifts.map(({ x, y }) => highestNear(correlation, x, y)).sort((p, q) => p - q);
   const mean = heights.reduce((sum, h) => sum + h, 0) / heights.length;
   const low = heights[Math.floor(heights.length / 5)] as number;
-  return { basis, score: 0.5 * mean + 0.5 * low, points: points.length };
+  return { basis, score: 0.5 * mean + 0.5 * low, points: count };
 }

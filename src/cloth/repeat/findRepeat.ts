@@ -128,11 +128,9 @@ function repeatIn(
 ): FoundRepeat {
   const { relief, correlation } = seen;
   const lattice = findLattice(correlation);
-  const ridge = parted || isToned() ? findStripes(correlation) : null;
-  const isStriped =
-    ridge !== null &&
-    ridge.along >= STEADY * (lattice?.score ?? 0) &&
-    alongOverAcross(relief, ridge.directionDeg) < CROSSED;
+  const steady = STEADY * (lattice?.score ?? 0);
+  const ridge = parted || isToned() ? findStripes(correlation, steady) : null;
+  const isStriped = ridge !== null && alongOverAcross(relief, ridge.directionDeg) < CROSSED;
   const figures = isStriped ? figuresOf(relief, ridge.directionDeg) : null;
   const isDrawn =
     ridge !== null &&

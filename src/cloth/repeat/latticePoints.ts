@@ -20,31 +20,56 @@ export interface LatticePoint extends WholeShift {
 const REACHED = 0.75;
 /** Most points that are read, the nearest first. */
 const MOST = 80;
+/** Times the points that are wanted for which there is room in the disc in which the nearest are looked for. */
+const ROOMY = 1.5;
 
-/** All whole multiples of a basis in one half plane within reach, the origin left out. */
-export function shiftsWithin({ reachX, reachY }: Correlation, [a, b]: Basis): WholeShift[] {
+/** All whole multiples of a basis in one half plane within reach, or within a part of it, the origin left out, the nearest first. */
+export function shiftsWithin(correlation: Correlation, basis: Basis, part = 1): WholeShift[] {
+  return eachWithin(correlation, basis, part).sort(nearer);
+}
+
+/** The nearest of them, and how many there are in all: of a fine lattice, to put thousands in order would take longer than to read some. */
+export function nearestWithin(
+  correlation: Correlation,
+  basis: Basis,
+  most: number,
+): { readonly shifts: WholeShift[]; readonly count: number } {
+  const all = eachWithin(correlation, basis);
+  // Half a disc holds as many as its area holds cells, but for those at its rim.
+  const disc = (2 * ROOMY * most * area(basis)) / Math.PI;
+  const near = all.filter(({ x, y }) => x * x + y * y <= disc);
+  const enough = near.length >= most ? near : all;
+  return { shifts: enough.sort(nearer).slice(0, most), count: all.length };
+}
+
+function nearer(p: WholeShift, q: WholeShift): number {
+  return p.x ** 2 + p.y ** 2 - q.x ** 2 - q.y ** 2;
+}
+
+function eachWithin({ reachX, reachY }: Correlation, [a, b]: Basis, part = 1): WholeShift[] {
   const shifts: WholeShift[] = [];
+  const mostX = Math.min(reachX - 1, part * reachX);
+  const mostY = Math.min(reachY - 1, part * reachY);
   const far = Math.hypot(reachX, reachY);
   const cell = area([a, b]);
   const mostI = Math.ceil((far * Math.sqrt(norm(b))) / cell);
   const mostJ = Math.ceil((far * Math.sqrt(norm(a))) / cell);
   for (let i = 0; i <= mostI; i++) {
     for (let j = i === 0 ? 1 : -mostJ; j <= mostJ; j++) {
-      const [x, y] = [i * a[0] + j * b[0], i * a[1] + j * b[1]];
-      if (Math.abs(x) <= reachX - 1 && Math.abs(y) <= reachY - 1) shifts.push({ i, j, x, y });
+      const x = i * a[0] + j * b[0];
+      const y = i * a[1] + j * b[1];
+      if (Math.abs(x) <= mostX && Math.abs(y) <= mostY) shifts.push({ i, j, x, y });
     }
   }
-  return shifts.sort((p, q) => p.x ** 2 + p.y ** 2 - q.x ** 2 - q.y ** 2);
+  return shifts;
 }
 
 /** The points of a lattice within the correlation's reach, the origin left out, the nearest first. */
 export function latticePoints(correlation: Correlation, basis: Basis): LatticePoint[] {
   const [width, height] = [correlation.reachX / REACHED, correlation.reachY / REACHED];
-  return shiftsWithin(correlation, basis)
-    .slice(0, MOST)
-    .map((shift) => ({
-      ...shift,
-      height: cubicBetween(correlation, shift.x, shift.y),
-      overlap: (1 - Math.abs(shift.x) / width) * (1 - Math.abs(shift.y) / height),
-    }));
+  return nearestWithin(correlation, basis, MOST).shifts.map((shift) => ({
+    ...shift,
+    height: cubicBetween(correlation, shift.x, shift.y),
+    overlap: (1 - Math.abs(shift.x) / width) * (1 - Math.abs(shift.y) / height),
+  }));
 }

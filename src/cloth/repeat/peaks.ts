@@ -67,19 +67,26 @@ export function highestNear(correlation: Correlation, x: number, y: number, reac
 
 /** The top of the hill that a place lies on, within three pixels of it, or null. */
 export function climb(correlation: Correlation, x: number, y: number): Peak | null {
-  let [bx, by] = [Math.round(x), Math.round(y)];
+  let bx = Math.round(x);
+  let by = Math.round(y);
   for (let step = 0; step < 4; step++) {
-    let [nx, ny] = [bx, by];
+    let nx = bx;
+    let ny = by;
+    let highest = at(correlation, bx, by);
     for (let dy = -1; dy <= 1; dy++) {
       for (let dx = -1; dx <= 1; dx++) {
-        if (at(correlation, bx + dx, by + dy) > at(correlation, nx, ny))
-          [nx, ny] = [bx + dx, by + dy];
+        const height = at(correlation, bx + dx, by + dy);
+        if (height <= highest) continue;
+        highest = height;
+        nx = bx + dx;
+        ny = by + dy;
       }
     }
     if (nx === bx && ny === by) {
       return Math.hypot(bx - x, by - y) <= 3.5 ? sharpen(correlation, bx, by) : null;
     }
-    [bx, by] = [nx, ny];
+    bx = nx;
+    by = ny;
   }
   return null;
 }

@@ -2,7 +2,7 @@ import { autocorrelation } from "./autocorrelation.ts";
 import { solveTilt } from "./fitTilt.ts";
 import type { Lattice, Shift } from "./lattice.ts";
 import { levelOf } from "./latticeLevel.ts";
-import { shiftsWithin } from "./latticePoints.ts";
+import { nearestWithin } from "./latticePoints.ts";
 import { levelled } from "./levelled.ts";
 import { restLattice } from "./restLattice.ts";
 import type { SeenPattern } from "./seenPattern.ts";
@@ -61,7 +61,7 @@ function closer({ seen, lattice }: SeenLattice): SeenLattice | null {
 
 /** The whole tilt by windows at the lattice's shifts; null where too few are found, or next to nothing is left. */
 function tiltLeft({ relief, correlation, tilt }: SeenPattern, { basis }: Lattice): Tilt | null {
-  const points = shiftsWithin(correlation, basis).slice(0, SHIFTS);
+  const points = nearestWithin(correlation, basis, SHIFTS).shifts;
   const shifts = points.map(({ x, y }): Shift => [x, y]);
   const matches = windowMatches(windowLooks(relief, REACH), shifts, SQUARE);
   const left = solveTilt(

@@ -14,9 +14,7 @@ export function restLattice(correlation: Correlation, start: Basis): Basis {
     const sumsX = leastSquares(2, 0);
     const sumsY = leastSquares(2, 0);
     let used = 0;
-    for (const { i, j, x, y } of shiftsWithin(correlation, basis)) {
-      const { reachX, reachY } = correlation;
-      if (Math.abs(x) > part * reachX || Math.abs(y) > part * reachY) continue;
+    for (const { i, j, x, y } of shiftsWithin(correlation, basis, part)) {
       const peak = climb(correlation, x, y);
       if (!peak || peak.height < LEAST_HEIGHT) continue;
       const weight = Math.sqrt(peak.height);

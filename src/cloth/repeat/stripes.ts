@@ -30,8 +30,11 @@ const FINE_PX = 8;
 const STEP = 0.5;
 const FINE_STEP = 0.25;
 
-/** Finds the ridge that stripes leave in the correlation, or null where there is none. */
-export function findStripes(correlation: Correlation): Stripes | null {
+/**
+ * Finds the ridge that stripes leave in the correlation, or null where there is none, or none along which it stays at `least`: how its
+ * bands follow each other is then not looked at.
+ */
+export function findStripes(correlation: Correlation, least = LEAST): Stripes | null {
   const { reachX, reachY } = correlation;
   const length = 0.6 * Math.min(reachX, reachY);
   let best = { angle: 0, low: Number.NEGATIVE_INFINITY };
@@ -43,13 +46,14 @@ export function findStripes(correlation: Correlation): Stripes | null {
   const coarse = best.angle;
   for (let angle = coarse - 1; angle <= coarse + 1; angle += 0.05) look(angle);
   const { angle, low } = best;
+  if (low < Math.max(least, LEAST)) return null;
   // Square to the run, the correlation must fall: else it is a plain without any pattern, or a slow blur.
   const rough = across(correlation, angle, length);
   const profile = isFine(rough) ? across(correlation, angle, length, true) : rough;
   const step = profile === rough ? STEP : FINE_STEP;
   const trough = Math.min(...profile);
   const most = Math.max(low, ...profile.slice(3 / step));
-  if (low < LEAST || low < STEADY * most || low - trough < 0.25) return null;
+  if (low < STEADY * most || low - trough < 0.25) return null;
   const period = periodOf(profile, step);
   return {
     directionDeg: ((angle % 180) + 180) % 180,

@@ -100,12 +100,10 @@ async function raw(bytes: Buffer, meta: Metadata, sidePx: number | undefined) {
   const side = sidePx === undefined ? null : sideOnLoad(meta, sidePx);
   if (side === null) return plain(whole());
   const size = { width: side, height: side, fit: "inside", kernel: "linear" } as const;
-  // The strip is read while the picture is decoded, by another thread.
-  const [loaded, fine] = await Promise.all([
-    plain(whole().resize(size)),
-    isFine(bytes, meta, side),
-  ]);
-  return fine ? plain(whole()) : loaded;
+  // The strip is read while the picture is loaded, by another thread. Which of the two failed first does not matter.
+  const loading = plain(whole().resize(size));
+  loading.catch(() => undefined);
+  return (await isFine(bytes, meta, side)) ? plain(whole()) : loading;
 }
 
 /** Part of the picture that can be seen through by more than half. */
