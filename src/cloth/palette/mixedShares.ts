@@ -47,6 +47,7 @@ export function mixedShares({ picture, sample }: Sampled, separation: Separation
 
 /** Every mixture of two of the colours: which, how much of the other, and its Oklab, three numbers each. */
 interface Mixtures {
+  readonly colours: number;
   readonly one: Uint8Array;
   readonly other: Uint8Array;
   readonly part: Float64Array;
@@ -57,6 +58,7 @@ function mixturesOf(centres: readonly Oklab[]): Mixtures {
   const light = centres.map((centre) => rgbOfOklab(centre).map(linearOfChannel));
   const count = ((centres.length * (centres.length - 1)) / 2) * (STEPS - 1);
   const found = {
+    colours: centres.length,
     one: new Uint8Array(count),
     other: new Uint8Array(count),
     part: new Float64Array(count),
@@ -105,24 +107,36 @@ function coloursNear(label: Uint8Array, width: number, height: number, p: number
 
 /** Number of the mixture of colours near a pixel that explains it, or -1; `alone` is its squared distance from its own colour. */
 function nearestMixture(
-  { one, other, oklab }: Mixtures,
+  { colours, oklab }: Mixtures,
   near: number,
   sample: Float32Array,
   n: number,
   alone: number,
 ): number {
+  const l = sample[n * 3] as number;
+  const a = sample[n * 3 + 1] as number;
+  const b = sample[n * 3 + 2] as number;
   let least = alone * BETTER * BETTER;
   let found = -1;
-  for (let m = 0; m < one.length; m++) {
-    if ((near & (1 << (one[m] as number))) === 0 || (near & (1 << (other[m] as number))) === 0)
+  // The mixtures stand pair by pair: those of a colour that is not near are passed over at once.
+  for (let one = 0, m = 0; one < colours; one++) {
+    if ((near & (1 << one)) === 0) {
+      m += (colours - 1 - one) * (STEPS - 1);
       continue;
-    const dl = (sample[n * 3] as number) - (oklab[m * 3] as number);
-    const da = (sample[n * 3 + 1] as number) - (oklab[m * 3 + 1] as number);
-    const db = (sample[n * 3 + 2] as number) - (oklab[m * 3 + 2] as number);
-    const d2 = dl * dl + da * da + db * db;
-    if (d2 >= least) continue;
-    least = d2;
-    found = m;
+    }
+    for (let other = one + 1; other < colours; other++) {
+      const end = m + STEPS - 1;
+      if ((near & (1 << other)) === 0) m = end;
+      for (; m < end; m++) {
+        const dl = l - (oklab[m * 3] as number);
+        const da = a - (oklab[m * 3 + 1] as number);
+        const db = b - (oklab[m * 3 + 2] as number);
+        const d2 = dl * dl + da * da + db * db;
+        if (d2 >= least) continue;
+        least = d2;
+        found = m;
+      }
+    }
   }
   return found;
 }
