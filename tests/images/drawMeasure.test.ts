@@ -7,6 +7,7 @@ import { afterAll, expect, test } from "vitest";
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
 import { clothView } from "../../src/cloth/reading/clothView.ts";
 import { difference } from "../../src/colour/difference.ts";
+import { hexOfRgb } from "../../src/colour/hex.ts";
 import { drawMeasure } from "../../src/images/overlay/drawMeasure.ts";
 import { repeatShape } from "../../src/images/overlay/drawRepeatShape.ts";
 import { rulerTicks } from "../../src/images/overlay/drawRuler.ts";
@@ -86,6 +87,18 @@ test("each colour is marked where the cloth shows it, clear of the labels and of
       expect(Math.hypot(spot.x - (other?.x ?? 0), spot.y - (other?.y ?? 0))).toBeGreaterThan(49);
   });
   expect(colourSpots(view, [{ hex: "#ff00ff" }], [], 50)).toEqual([null]);
+});
+
+test("a colour that lies on thin lines alone is marked on one of them", () => {
+  // Lines of a dark ink, hardly three pixels wide where the places are looked for, on a pale ground.
+  const { view } = seen(stripes(["#efe3c8", 14], ["#536656", 2]));
+  const [spot] = colourSpots(view, [{ hex: "#536656" }], [], 50);
+  if (!spot) throw new Error("a colour that is not found");
+  const { width, data } = view.whole;
+  const from = (Math.floor(spot.y) * width + Math.floor(spot.x)) * 3;
+  const [r, g, b] = [0, 1, 2].map((c) => data[from + c] as number);
+  const hex = hexOfRgb([r ?? 0, g ?? 0, b ?? 0]);
+  expect(difference(hex, "#536656")).toBeLessThan(difference(hex, "#efe3c8"));
 });
 
 test("rulers are true: an inch is an inch, and only whole ones bear numbers", () => {

@@ -12,14 +12,14 @@ export interface Spot {
 
 /** Longer side at which the places are looked for. */
 const SIDE = 260;
-/** Pixels to each side of a place, at that size, over which its colour is taken. */
-const REACH = 2;
+/** Pixels to each side of a place, at that size, over which its colour is taken; fewer where it lies on lines alone. */
+const REACHES = [2, 1, 0];
 /** Oklab distance beyond which a place does not show the colour. */
 const SEEN = 0.09;
 
 /**
  * For each colour a place on the cloth where it can be found again: where a small patch all round comes nearest to it, away from what
- * is taken already. Null where no patch of the picture shows it, as with a colour of thin lines.
+ * is taken already; the smaller the patch must be, the thinner what bears the colour. Null where the picture shows it nowhere.
  */
 export function colourSpots(
   view: ClothView,
@@ -31,6 +31,10 @@ export function colourSpots(
   const { width, height } = small;
   const scale = view.part.width / width;
   const lab = oklabOfPixels(small.data);
+  const spotAt = (x: number, y: number): Spot => ({
+    x: view.part.x + (x + 0.5) * scale,
+    y: view.part.y + (y + 0.5) * scale,
+  });
   const found: (Spot | null)[] = [];
   for (const { hex } of colours) {
     const own = oklabOfPixels(rgbOf(hex));
@@ -38,25 +42,38 @@ export function colourSpots(
     for (let i = 0; i < away.length; i++) {
       away[i] = Math.hypot(...[0, 1, 2].map((c) => at(lab, i * 3 + c) - at(own, c)));
     }
-    let best: Spot | null = null;
-    let least = SEEN;
-    for (let y = REACH; y < height - REACH; y++) {
-      for (let x = REACH; x < width - REACH; x++) {
-        if (at(away, y * width + x) > least) continue;
-        let worst = 0;
-        for (let dy = -REACH; dy <= REACH; dy++)
-          for (let dx = -REACH; dx <= REACH; dx++)
-            worst += at(away, (y + dy) * width + x + dx) / (2 * REACH + 1) ** 2;
-        if (worst >= least) continue;
-        const spot = { x: view.part.x + (x + 0.5) * scale, y: view.part.y + (y + 0.5) * scale };
-        if (isTaken(spot, taken, found, view.part, apartPx)) continue;
-        least = worst;
-        best = spot;
-      }
-    }
-    found.push(best);
+    const isFree = (x: number, y: number) =>
+      !isTaken(spotAt(x, y), taken, found, view.part, apartPx);
+    let best: readonly [number, number] | null = null;
+    for (const reach of REACHES) best ??= nearestPatch(away, width, height, reach, isFree);
+    found.push(best && spotAt(...best));
   }
   return found;
+}
+
+/** The middle of the patch that on average is nearest to a colour, of those that show it and are free. */
+function nearestPatch(
+  away: Float32Array,
+  width: number,
+  height: number,
+  reach: number,
+  isFree: (x: number, y: number) => boolean,
+): readonly [number, number] | null {
+  let best: readonly [number, number] | null = null;
+  let least = SEEN;
+  for (let y = reach; y < height - reach; y++) {
+    for (let x = reach; x < width - reach; x++) {
+      if (at(away, y * width + x) > least) continue;
+      let mean = 0;
+      for (let dy = -reach; dy <= reach; dy++)
+        for (let dx = -reach; dx <= reach; dx++)
+          mean += at(away, (y + dy) * width + x + dx) / (2 * reach + 1) ** 2;
+      if (mean >= least || !isFree(x, y)) continue;
+      least = mean;
+      best = [x, y];
+    }
+  }
+  return best;
 }
 
 function isTaken(
