@@ -1,3 +1,4 @@
+import { fileURLToPath } from "node:url";
 import { expect, test } from "vitest";
 import { readContent } from "../../src/cli/content/readContent.ts";
 import { ITEM_KINDS } from "../../src/items/kinds.ts";
@@ -5,7 +6,7 @@ import { readRecords } from "../../src/records/readRecords.ts";
 import { line } from "./studio.ts";
 
 test("the demo studio is without a fault and without a warning", async () => {
-  const content = await readContent(new URL("../../content", import.meta.url).pathname);
+  const content = await readContent(fileURLToPath(new URL("../../content", import.meta.url)));
   const { diagnostics, stopped, projects } = readRecords({ ...content, items: ITEM_KINDS });
   expect(diagnostics.map(line)).toEqual([]);
   expect(stopped).toEqual([]);
