@@ -34,7 +34,7 @@ const FINE_STEP = 0.25;
  * Finds the ridge that stripes leave in the correlation, or null where there is none, or none along which it stays at `least`: how its
  * bands follow each other is then not looked at.
  */
-export function findStripes(correlation: Correlation, least = LEAST): Stripes | null {
+export function findStripes(correlation: Correlation, least = 0): Stripes | null {
   const { reachX, reachY } = correlation;
   const length = 0.6 * Math.min(reachX, reachY);
   let best = { angle: 0, low: Number.NEGATIVE_INFINITY };

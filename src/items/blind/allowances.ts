@@ -1,7 +1,5 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 import { placeAllowances } from "../common/blindSize.ts";
-
-const PRACTICE = "common practice, no source";
 
 /** What a workroom adds to a Roman blind and takes off it. */
 export const blindAllowances = {

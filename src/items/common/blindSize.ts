@@ -1,13 +1,11 @@
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 import { Length } from "../../units/length.ts";
 import { printLength, printMeasured } from "../../units/printLength.ts";
 import type { ItemContext, WindowFacts } from "../itemKind.ts";
 import { finestStep } from "./finestStep.ts";
 import { largerThanRoom } from "./likelySizes.ts";
 import type { Notes } from "./notes.ts";
-
-const PRACTICE = "common practice, no source";
 
 /** What every blind leaves free above its sill, and how far it goes beyond an opening; the recess's sides are each kind's own. */
 export const placeAllowances = {

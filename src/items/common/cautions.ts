@@ -1,3 +1,5 @@
+import { PRACTICE } from "../../fields/allowance.ts";
+
 /** Codes that a kind of item gives where work can hurt someone. */
 export const CAUTION_CODES = [
   "cords",
@@ -54,22 +56,22 @@ const COMMON: Readonly<
   "small-parts": {
     word: "Small parts.",
     text: "Small parts: choking hazard for young children. Sew hem weights into closed pockets, never loose, and free of lead; leave weights, buttons and beads out where small children can reach them.",
-    source: "common practice, no source",
+    source: PRACTICE,
   },
   "lamp-heat": {
     word: "Heat of the lamp.",
     text: "A lamp can scorch or light the cloth round it. Keep every part of the shade as far from the lamp as the lamp's and the fitting's makers state, never pass the wattage that they allow, and write that figure on the shade. A lamp that stays cool is the safer choice. Fittings and flex are for a licensed electrician.",
-    source: "common practice, no source",
+    source: PRACTICE,
   },
   "way-out": {
     word: "Way out.",
     text: "A curtain at a door must not hide it, catch in it or trail where people walk. Ask whether the door is a way out in a fire before a curtain is hung there.",
-    source: "common practice, no source",
+    source: PRACTICE,
   },
   "long-cloths": {
     word: "Long cloths.",
     text: "A small child can pull a hanging cloth down with all that stands on it, and anyone can trip on cloth that lies on the floor. Where small children are, keep it short or clip it fast; leave no loose cord, tape or fringe that could go round a neck.",
-    source: "common practice, no source",
+    source: PRACTICE,
   },
   "sleeping-infants": {
     word: "Sleeping infants.",

@@ -1,4 +1,4 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 import type { Length } from "../../units/length.ts";
 import { printCloth, printLength } from "../../units/printLength.ts";
 import type { ItemContext, MaterialNeed } from "../itemKind.ts";
@@ -10,7 +10,7 @@ export const trimAllowances = {
     is: "length",
     description: "trim added to each run for its two ends, turned under or lapped, together",
     usual: { inches: `2"`, centimetres: "5 cm" },
-    source: "common practice, no source",
+    source: PRACTICE,
   },
 } as const satisfies AllowanceTable;
 

@@ -1,4 +1,4 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 import { edgeAllowances, flatAllowances } from "../common/flat/flatAllowances.ts";
 
 /** What is added to a bed cover. */
@@ -7,7 +7,7 @@ export const coverletAllowances = {
   ...edgeAllowances({
     inches: '2"',
     centimetres: "5 cm",
-    source: "common practice, no source",
+    source: PRACTICE,
   }),
   pillow: {
     is: "length",
@@ -19,6 +19,6 @@ export const coverletAllowances = {
     is: "length",
     description: "left free above the floor by a bedspread",
     usual: { inches: '1/2"', centimetres: "1 cm" },
-    source: "common practice, no source",
+    source: PRACTICE,
   },
 } as const satisfies AllowanceTable;

@@ -1,7 +1,6 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 import { trimAllowances } from "../common/trim.ts";
 
-const PRACTICE = "common practice, no source";
 const MODERN = "How to make curtains and draperies (how-to article, 2013)";
 
 /** What a workroom adds to curtains; every studio and maker has its own, so each can be set. */

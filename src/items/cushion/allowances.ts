@@ -1,11 +1,9 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 import {
   weltClothAllowances,
   weltLapAllowance,
   weltStripAllowances,
 } from "../common/welt/weltAllowances.ts";
-
-const PRACTICE = "common practice, no source";
 
 /** What is added round the finished size of a cushion or a pad, and how its insert, zip and welt follow from it. */
 export const sewnAllowances = {

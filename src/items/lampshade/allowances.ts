@@ -1,7 +1,5 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 import { trimAllowances } from "../common/trim.ts";
-
-const PRACTICE = "common practice, no source";
 
 /** What a maker adds to the cloth of a lampshade. */
 export const lampshadeAllowances = {

@@ -1,6 +1,4 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
-
-const PRACTICE = "common practice, no source";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 
 /** How far paint goes, what is painted over in the count, and what woodwork is taken to measure. */
 export const paintAllowances = {

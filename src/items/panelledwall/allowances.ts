@@ -1,7 +1,5 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 import { trimAllowances } from "../common/trim.ts";
-
-const PRACTICE = "common practice, no source";
 
 /** How panels are set out, and what is added to their cloth and moulding. */
 export const panelledWallAllowances = {

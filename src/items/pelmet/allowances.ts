@@ -1,8 +1,6 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 import { boardAllowances } from "../common/board/boardAllowances.ts";
 import { weltAllowances } from "../common/welt/weltAllowances.ts";
-
-const PRACTICE = "common practice, no source";
 
 /** What a workroom adds to the cloth of a stiff pelmet. */
 export const pelmetAllowances = {

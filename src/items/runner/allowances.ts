@@ -1,4 +1,4 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 import { edgeAllowances, flatAllowances } from "../common/flat/flatAllowances.ts";
 
 /** What is added to a runner. */
@@ -7,6 +7,6 @@ export const runnerAllowances = {
   ...edgeAllowances({
     inches: '1"',
     centimetres: "3 cm",
-    source: "common practice, no source",
+    source: PRACTICE,
   }),
 } as const satisfies AllowanceTable;

@@ -1,4 +1,4 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 import { edgeAllowances, flatAllowances } from "../common/flat/flatAllowances.ts";
 
 /** What is added to a tablecloth. */
@@ -13,6 +13,6 @@ export const tableclothAllowances = {
     is: "length",
     description: "left free above the floor by a cloth that hangs to it",
     usual: { inches: '1/2"', centimetres: "1 cm" },
-    source: "common practice, no source",
+    source: PRACTICE,
   },
 } as const satisfies AllowanceTable;

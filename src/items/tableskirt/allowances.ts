@@ -1,7 +1,5 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 import { skirtAllowances } from "../common/skirt/skirtAllowances.ts";
-
-const PRACTICE = "common practice, no source";
 
 /** What is added to a table skirt and its fitted top. */
 export const tableSkirtAllowances = {

@@ -1,8 +1,6 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 import { trimAllowances } from "../common/trim.ts";
 import { weltAllowances } from "../common/welt/weltAllowances.ts";
-
-const PRACTICE = "common practice, no source";
 
 /** What a workroom adds to a tie-back, and its usual size where none is measured. */
 export const tiebackAllowances = {

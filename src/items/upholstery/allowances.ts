@@ -1,8 +1,6 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 import { buttonAllowance } from "../common/welt/buttonCovers.ts";
 import { weltClothAllowances } from "../common/welt/weltAllowances.ts";
-
-const PRACTICE = "common practice, no source";
 
 /** What is added to the sewn pieces of anything upholstered, its welt and its buttons. */
 export const coverAllowances = {

@@ -1,7 +1,5 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 import { boardAllowances } from "../common/board/boardAllowances.ts";
-
-const PRACTICE = "common practice, no source";
 
 /** What a workroom adds to the cloth of a valance. */
 export const valanceAllowances = {

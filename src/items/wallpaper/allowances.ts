@@ -1,4 +1,4 @@
-import type { AllowanceTable } from "../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../fields/allowance.ts";
 
 /** What is cut beside the height of the wall or the length of the ceiling, what is left out, and what is kept. */
 export const wallpaperAllowances = {
@@ -19,19 +19,19 @@ export const wallpaperAllowances = {
     is: "length",
     description: "added to each stretch of border, for its two ends",
     usual: { inches: '2"', centimetres: "5 cm" },
-    source: "common practice, no source",
+    source: PRACTICE,
   },
   "spare-border-rolls": {
     is: "count",
     description: "rolls of border ordered beyond what is hung, of the same batch",
     usual: { inches: "1", centimetres: "1" },
-    source: "common practice, no source",
+    source: PRACTICE,
   },
   "skirting-height": {
     is: "length",
     description: "height of the skirting that a border stands on, where its height is not said",
     usual: { inches: '6"', centimetres: "15 cm" },
-    source: "common practice, no source",
+    source: PRACTICE,
   },
   "large-opening": {
     is: "length",

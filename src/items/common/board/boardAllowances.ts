@@ -1,7 +1,5 @@
-import type { AllowanceTable } from "../../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../../fields/allowance.ts";
 import { trimAllowances } from "../trim.ts";
-
-const PRACTICE = "common practice, no source";
 
 /** Allowances of what hangs from a board over a window: a pelmet, a valance. */
 export const boardAllowances = {

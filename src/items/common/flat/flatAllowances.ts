@@ -1,11 +1,9 @@
-import type { AllowanceTable } from "../../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../../fields/allowance.ts";
 import {
   weltClothAllowances,
   weltLapAllowance,
   weltStripAllowances,
 } from "../welt/weltAllowances.ts";
-
-const PRACTICE = "common practice, no source";
 
 /** What a workroom adds to every flat cover. */
 export const flatAllowances = {

@@ -1,9 +1,10 @@
+import { PRACTICE } from "../../../fields/allowance.ts";
+
 /** Allowances that a kind with a skirt declares. */
 export function skirtAllowances(
   hem: { inches: string; centimetres: string; source: string },
   top: { inches: string; centimetres: string; source: string },
 ) {
-  const PRACTICE = "common practice, no source";
   return {
     fullness: {
       is: "ratio",

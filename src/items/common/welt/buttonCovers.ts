@@ -1,4 +1,4 @@
-import type { AllowanceTable } from "../../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../../fields/allowance.ts";
 import type { Length } from "../../../units/length.ts";
 import { printLength, type UnitSystem } from "../../../units/printLength.ts";
 import type { ItemCut } from "../../itemKind.ts";
@@ -9,7 +9,7 @@ export const buttonAllowance = {
     is: "length",
     description: "side of the square of cloth for one covered button",
     usual: { inches: '2"', centimetres: "5 cm" },
-    source: "common practice, no source",
+    source: PRACTICE,
   },
 } as const satisfies AllowanceTable;
 

@@ -1,6 +1,4 @@
-import type { AllowanceTable } from "../../../fields/allowance.ts";
-
-const PRACTICE = "common practice, no source";
+import { type AllowanceTable, PRACTICE } from "../../../fields/allowance.ts";
 
 /** What cutting welt takes, for every kind that may have one; what its ends take is said by each. */
 export const weltStripAllowances = {

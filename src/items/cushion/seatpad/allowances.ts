@@ -1,8 +1,6 @@
-import type { AllowanceTable } from "../../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../../fields/allowance.ts";
 import { buttonAllowance } from "../../common/welt/buttonCovers.ts";
 import { sewnAllowances } from "../allowances.ts";
-
-const PRACTICE = "common practice, no source";
 
 /** What is added to a pad as to a cushion, and its ties and buttons. */
 export const seatPadAllowances = {

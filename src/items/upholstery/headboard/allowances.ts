@@ -1,4 +1,4 @@
-import type { AllowanceTable } from "../../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../../fields/allowance.ts";
 import { coverAllowances } from "../allowances.ts";
 
 /** What is added round a headboard's face. */
@@ -20,7 +20,7 @@ export const headboardAllowances = {
     is: "length",
     description: "welt on one headboard while it is not measured",
     usual: { inches: "5 yd", centimetres: "4.6 m" },
-    source: "common practice, no source",
+    source: PRACTICE,
   },
   "welt-lap": {
     is: "length",

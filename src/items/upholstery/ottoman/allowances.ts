@@ -1,4 +1,4 @@
-import type { AllowanceTable } from "../../../fields/allowance.ts";
+import { type AllowanceTable, PRACTICE } from "../../../fields/allowance.ts";
 import { coverAllowances, pullAllowance } from "../allowances.ts";
 
 /** What is added to an ottoman's pieces. */
@@ -9,7 +9,7 @@ export const ottomanAllowances = {
     is: "length",
     description: "welt on one ottoman while it is not measured",
     usual: { inches: "3 yd", centimetres: "2.8 m" },
-    source: "common practice, no source",
+    source: PRACTICE,
   },
   "welt-lap": {
     is: "length",
