@@ -1,6 +1,6 @@
 import { type Checked, diagnostic } from "../diagnostics/diagnostic.ts";
 import type { ClothMeasure, Confirm } from "./clothMeasure.ts";
-import { type PrintLimits, USUAL_LIMITS } from "./motif/printSize.ts";
+import { type MeasureSettings, USUAL_SETTINGS } from "./measureSettings.ts";
 import { clothColours } from "./palette/clothColours.ts";
 import { describeColours, type Separated, separateColours } from "./palette/palette.ts";
 import { patternOf } from "./patternOf.ts";
@@ -13,11 +13,9 @@ import { isStrip } from "./reading/shown.ts";
 const ALL_BLACK = 0.995;
 
 /** What is asked of a measurement. */
-export interface MeasureOptions extends ViewOptions {
+export interface MeasureOptions extends ViewOptions, Partial<MeasureSettings> {
   /** How many colours; without it as many as stand out. */
   readonly colours?: number;
-  /** From what size a print is large, where the studio says so. */
-  readonly printLimits?: PrintLimits;
 }
 
 /**
@@ -59,7 +57,7 @@ export function measureView(
     patternColours(separated, options),
     view.mmPerPx,
     reliable,
-    options.printLimits ?? USUAL_LIMITS,
+    { ...USUAL_SETTINGS, ...options },
   );
   const measure: ClothMeasure = {
     showsMm: view.showsMm,

@@ -15,8 +15,8 @@ import { FINE_CELL_MM, kindOf } from "./kind/kindOf.ts";
 import { cellSigns, crossingAlong, crossingOnBias, softField } from "./kind/kindSigns.ts";
 import { slantOf, sumFromAfar } from "./kind/leaning.ts";
 import { surfaceOf } from "./kind/surface.ts";
+import { type MeasureSettings, USUAL_SETTINGS } from "./measureSettings.ts";
 import { type Motifs, motifsOf } from "./motif/motifSize.ts";
-import { type PrintLimits, USUAL_LIMITS } from "./motif/printSize.ts";
 import { widestPx } from "./motif/widest.ts";
 import { once } from "./once.ts";
 import { cleanLabels } from "./palette/cleanLabels.ts";
@@ -58,7 +58,7 @@ export function patternOf(
   { even, separation }: Separated,
   mmPerPx: number,
   reliable = true,
-  printLimits: PrintLimits = USUAL_LIMITS,
+  { printLimits, acuity }: MeasureSettings = USUAL_SETTINGS,
 ): FoundPattern {
   const field = fieldOf(even);
   const surface = surfaceOf(field);
@@ -139,7 +139,7 @@ export function patternOf(
   const distances =
     kind === "plain"
       ? { patternToM: 0, plainFromM: 0 }
-      : readingDistances(even, mmPerPx, 1, concentrationOf(separation, even.width, mmPerPx));
+      : readingDistances(even, mmPerPx, acuity, concentrationOf(separation, even.width, mmPerPx));
   const pattern: MeasuredPattern = {
     kind,
     repeat,

@@ -1,5 +1,5 @@
 import { readContent } from "../cli/content/readContent.ts";
-import type { PrintLimits } from "../cloth/motif/printSize.ts";
+import type { MeasureSettings } from "../cloth/measureSettings.ts";
 import type { Diagnostic } from "../diagnostics/diagnostic.ts";
 import { NO_CACHE, openCache } from "../images/cache.ts";
 import { ITEM_KINDS } from "../items/kinds.ts";
@@ -7,7 +7,7 @@ import { cacheSubfolder } from "../press/cacheFolder.ts";
 import { readRecords } from "../records/readRecords.ts";
 import type { Records } from "../records/records.ts";
 import { FINDING_CODES } from "../scheme/finding.ts";
-import { printLimitsOf, readSwatches, type Swatches } from "./readSwatches.ts";
+import { measureSettingsOf, readSwatches, type Swatches } from "./readSwatches.ts";
 
 /** A studio's cards and projects with every photograph measured, for questions that need no documents. */
 export interface Library {
@@ -29,16 +29,16 @@ export async function readStudioRecords(contentDir: string): Promise<Records> {
 }
 
 /**
- * From what size a print is large for the studio of a content folder; as usual where there is no studio.
- * Where its file has errors the usual limits hold, and the errors are told as warnings.
+ * What the studio of a content folder sets of how cloths are judged; as usual where there is no studio.
+ * Where its file has errors the usual settings hold, and the errors are told as warnings.
  */
-export async function readPrintLimits(
+export async function readMeasureSettings(
   contentDir: string,
-): Promise<{ readonly limits: PrintLimits; readonly diagnostics: readonly Diagnostic[] }> {
+): Promise<{ readonly settings: MeasureSettings; readonly diagnostics: readonly Diagnostic[] }> {
   const records = await readStudioRecords(contentDir);
   const wrong = records.studio === null ? records.diagnostics : [];
   return {
-    limits: printLimitsOf(records),
+    settings: measureSettingsOf(records),
     diagnostics: wrong
       .filter(({ file, line }) => file === "studio.md" && line !== null)
       .map((each) => ({ ...each, severity: "warning" as const })),

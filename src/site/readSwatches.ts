@@ -1,8 +1,8 @@
 import { join, posix } from "node:path";
 import type { ClothMeasure } from "../cloth/clothMeasure.ts";
 import { measureCloth } from "../cloth/measureCloth.ts";
+import { type MeasureSettings, USUAL_SETTINGS } from "../cloth/measureSettings.ts";
 import { motifCentre } from "../cloth/motif/motifCentre.ts";
-import { type PrintLimits, USUAL_LIMITS } from "../cloth/motif/printSize.ts";
 import { shrunkRectangle } from "../cloth/pixels/pixels.ts";
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
 import { type Cache, cacheKey, NO_CACHE, sha256 } from "../images/cache.ts";
@@ -40,7 +40,7 @@ async function measured(
   path: string,
   photo: PhotoFields,
   declaredMotifMm: number | null,
-  printLimits: PrintLimits,
+  settings: MeasureSettings,
   place: Place,
   found: Diagnostic[],
 ): Promise<Measured | null> {
@@ -51,7 +51,7 @@ async function measured(
   const shows = photo.shows?.toMm() ?? null;
   if (shows === null) {
     // Colours need no scale; sizes would be a made-up number, so they are left out.
-    const colours = measureCloth(pixels, 1000, { place, printLimits });
+    const colours = measureCloth(pixels, 1000, { place, ...settings });
     const value = colours.value;
     const measure = value
       ? {
@@ -76,7 +76,7 @@ async function measured(
     : undefined;
   const { value, diagnostics } = measureCloth(pixels, shows, {
     place,
-    printLimits,
+    ...settings,
     ...(neutral ? { neutral } : {}),
   });
   found.push(...diagnostics);
@@ -92,7 +92,7 @@ async function measured(
 async function readOne(
   contentDir: string,
   card: ClothRecord | ObjectRecord,
-  printLimits: PrintLimits,
+  settings: MeasureSettings,
   cache: Cache,
   found: Diagnostic[],
 ): Promise<ReadSwatch | null> {
@@ -115,12 +115,12 @@ async function readOne(
       shows: photo.shows?.toMm() ?? null,
       neutral: photo.neutral ?? null,
       motif,
-      printLimits,
+      settings,
     },
   });
   let value = await cache.readJson<Measured>(key);
   if (value === null) {
-    value = await measured(path, photo, motif, printLimits, place, found);
+    value = await measured(path, photo, motif, settings, place, found);
     if (value) await cache.writeJson(key, value);
   }
   if (value === null) return null;
@@ -137,12 +137,16 @@ async function readOne(
   };
 }
 
-/** From what size a print is large: as the studio's card says, else as usual. */
-export function printLimitsOf({ studio }: Pick<Records, "studio">): PrintLimits {
-  const said = studio?.fields["large-print"];
+/** How cloths are judged: as the studio's card says, else as usual. */
+export function measureSettingsOf({ studio }: Pick<Records, "studio">): MeasureSettings {
+  const { printLimits, acuity } = USUAL_SETTINGS;
+  const large = studio?.fields["large-print"];
   return {
-    cellMm: said?.repeat?.toMm() ?? USUAL_LIMITS.cellMm,
-    motifMm: said?.motif?.toMm() ?? USUAL_LIMITS.motifMm,
+    printLimits: {
+      cellMm: large?.repeat?.toMm() ?? printLimits.cellMm,
+      motifMm: large?.motif?.toMm() ?? printLimits.motifMm,
+    },
+    acuity: studio?.fields.acuity ?? acuity,
   };
 }
 
@@ -154,7 +158,7 @@ export async function readSwatches(
   onProgress: (line: string) => void = () => {},
 ): Promise<Swatches> {
   const run = limiter(2);
-  const printLimits = printLimitsOf(records);
+  const settings = measureSettingsOf(records);
   const found: Diagnostic[] = [];
   const faulty = new Set<string>();
   let done = 0;
@@ -165,7 +169,7 @@ export async function readSwatches(
   ): Promise<[string, Swatch]> =>
     run(async () => {
       const own: Diagnostic[] = [];
-      const one = await readOne(contentDir, card, printLimits, cache, own);
+      const one = await readOne(contentDir, card, settings, cache, own);
       const swatch = make(card, one?.measure ?? null, one?.photo ?? null);
       onProgress(`Measured ${++done} of ${all} cards`);
       found.push(...own);

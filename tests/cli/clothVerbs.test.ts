@@ -25,7 +25,12 @@ afterAll(() => rmSync(home, { recursive: true, force: true }));
 
 interface SwatchJson {
   readonly colours: readonly { readonly hex: string; readonly share: number }[];
-  readonly pattern: { readonly repeat: object | null; readonly kind: string };
+  readonly pattern: {
+    readonly repeat: object | null;
+    readonly kind: string;
+    readonly patternToM: number;
+    readonly readsPlainFromM: number;
+  };
 }
 
 test("swatch: the keys that stay, the repeat of the card, shares that sum to one, words for a decorator", async () => {
@@ -92,6 +97,24 @@ test("swatch: what is a large print is as the studio's own file says; without a 
   expect(await kindIn(CONTENT)).toBe("small-print");
   expect(await kindIn(join(home, "nowhere"))).toBe("small-print");
   expect(await kindIn(studio)).toBe("large-print");
+});
+
+test("swatch: by an eye half as sharp a pattern is lost half as far away", async () => {
+  const studio = join(home, "weak-eyes");
+  mkdirSync(studio);
+  copyFileSync(join(CONTENT, "mark.png"), join(studio, "mark.png"));
+  const seenBy = async (acuity: string): Promise<SwatchJson["pattern"]> => {
+    const head = readFileSync(join(CONTENT, "studio.md"), "utf8");
+    writeFileSync(join(studio, "studio.md"), head.replace(/^---\n/, `---\nacuity: ${acuity}\n`));
+    const options = swatchOptions({ shows: "4in" });
+    const said = await swatch(studio, photoOf("turnstile.jpg"), options, null);
+    expect(said.diagnostics).toEqual([]);
+    return (said.json as SwatchJson).pattern;
+  };
+  const [good, weak] = [await seenBy("1"), await seenBy("20/40")];
+  // As far as the sine of a small angle is the angle.
+  expect(weak.patternToM / good.patternToM).toBeCloseTo(0.5, 3);
+  expect(weak.readsPlainFromM / good.readsPlainFromM).toBeCloseTo(0.5, 3);
 });
 
 test("swatch --draw: a picture that a viewer opens, with the photograph in it", async () => {

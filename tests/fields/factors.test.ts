@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import type { z } from "zod";
+import { acuityField } from "../../src/fields/acuityField.ts";
 import { fullnessField, markupFactorField } from "../../src/fields/factorFields.ts";
 import { faultOf } from "../../src/fields/fault.ts";
 import { lossField, percentField } from "../../src/fields/plainFields.ts";
@@ -61,4 +62,16 @@ test("a studio's own fullness is asked about as an item's is, and how returns ar
   expect(says("bed-skirt", "pleat-fullness", "30")).toContain("Did you mean 3?");
   expect(says("curtains", "returns-in-fullness", "0")).not.toContain("fullness-unlikely");
   expect(says("cushion", "bias-extra", "1.1")).not.toContain("unlikely");
+});
+
+// Snellen's fraction is decimal acuity divided out (ISO 8596; 20 feet are 6 metres).
+test("acuity is read as an eye test gives it", () => {
+  for (const text of ["0.8", "0,8", "20/25", "6/7.5", "6 / 7.5"])
+    expect(told(acuityField(), text)).toBe("0.8");
+  expect(told(acuityField(), "20/20")).toBe("1");
+  expect(told(acuityField(), "20/200")).toBe(
+    "acuity-unreadable: “20/200” is no acuity of an eye that chooses cloth: a good eye has 1. -> Write what an eye test gives, as a number or as its fraction: 0.8, 20/25 and 6/7.5 are the same.",
+  );
+  for (const text of ["", "0", "80 %", "good", "20/0", "20/25/30", "-1", "80"])
+    expect(told(acuityField(), text)).toMatch(/^acuity-unreadable/);
 });

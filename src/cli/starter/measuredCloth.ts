@@ -1,6 +1,6 @@
 import { isPlainKind } from "../../cloth/clothMeasure.ts";
 import { measureCloth } from "../../cloth/measureCloth.ts";
-import type { PrintLimits } from "../../cloth/motif/printSize.ts";
+import type { MeasureSettings } from "../../cloth/measureSettings.ts";
 import type { Checked } from "../../diagnostics/diagnostic.ts";
 import { readPhoto } from "../../images/photo/readPhoto.ts";
 import { Length } from "../../units/length.ts";
@@ -22,7 +22,7 @@ export interface MeasuredCard {
 export async function measuredCloth(
   photo: string,
   shows: string | null,
-  printLimits: PrintLimits,
+  settings: MeasureSettings,
 ): Promise<Checked<MeasuredCard>> {
   const place = { file: photo, line: null, column: null, keyPath: null };
   const read = await readPhoto(photo, { place });
@@ -31,7 +31,7 @@ export async function measuredCloth(
   const showsMm = length?.ok ? length.length.toMm() : null;
   const { value, diagnostics } = measureCloth(read.value.pixels, showsMm ?? 1000, {
     place,
-    printLimits,
+    ...settings,
   });
   const found = [...read.diagnostics, ...diagnostics];
   if (value === null) return { value: null, diagnostics: found };

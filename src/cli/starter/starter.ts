@@ -1,5 +1,5 @@
 import type { z } from "zod";
-import { type PrintLimits, USUAL_LIMITS } from "../../cloth/motif/printSize.ts";
+import { type MeasureSettings, USUAL_SETTINGS } from "../../cloth/measureSettings.ts";
 import { diagnostic } from "../../diagnostics/diagnostic.ts";
 import { ITEM_KINDS } from "../../items/kinds.ts";
 import { allowancesSchema } from "../../records/allowancesSchema.ts";
@@ -7,7 +7,7 @@ import { clothSchema } from "../../records/schema/clothSchema.ts";
 import { projectSchema } from "../../records/schema/projectSchema.ts";
 import { roomSchema } from "../../records/schema/roomSchema.ts";
 import { studioSchema } from "../../records/schema/studioSchema.ts";
-import { readPrintLimits, readStudioRecords } from "../../site/readLibrary.ts";
+import { readMeasureSettings, readStudioRecords } from "../../site/readLibrary.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import type { Starter } from "../wiring.ts";
 import { type Filling, fieldLines } from "./fieldLines.ts";
@@ -45,7 +45,7 @@ export const starter: Starter = async (wanted) => {
       const { title, photo, file, shows, contentDir } = wanted;
       if (shows !== null && !parseLength(shows).ok)
         return { value: null, diagnostics: [noLength(shows)] };
-      const card = await measuredCloth(photo, shows, await limitsIn(contentDir));
+      const card = await measuredCloth(photo, shows, await settingsIn(contentDir));
       if (card.value === null) return { value: null, diagnostics: card.diagnostics };
       const { filling, notes } = card.value;
       const picture = { file, ...(shows === null ? {} : { shows }) };
@@ -63,8 +63,10 @@ export const starter: Starter = async (wanted) => {
   }
 };
 
-async function limitsIn(contentDir: string | undefined): Promise<PrintLimits> {
-  return contentDir === undefined ? USUAL_LIMITS : (await readPrintLimits(contentDir)).limits;
+async function settingsIn(contentDir: string | undefined): Promise<MeasureSettings> {
+  return contentDir === undefined
+    ? USUAL_SETTINGS
+    : (await readMeasureSettings(contentDir)).settings;
 }
 
 /** The fields of a schema with examples in the units of the studio there; in inches where there is none that can be read. */

@@ -1,13 +1,13 @@
 import { basename, resolve } from "node:path";
 import type { ClothMeasure } from "../../cloth/clothMeasure.ts";
 import { measureCloth } from "../../cloth/measureCloth.ts";
-import { USUAL_LIMITS } from "../../cloth/motif/printSize.ts";
+import { USUAL_SETTINGS } from "../../cloth/measureSettings.ts";
 import { clothView } from "../../cloth/reading/clothView.ts";
 import type { Diagnostic, Place } from "../../diagnostics/diagnostic.ts";
 import { diagnosticJson } from "../../diagnostics/report.ts";
 import { drawMeasure } from "../../images/overlay/drawMeasure.ts";
 import { type Photo, readPhoto } from "../../images/photo/readPhoto.ts";
-import { readPrintLimits } from "../../site/readLibrary.ts";
+import { readMeasureSettings } from "../../site/readLibrary.ts";
 import { measureJson } from "../../swatches/measureJson.ts";
 import { measureText } from "../../swatches/measureText.ts";
 import { machineFault } from "../machineFault.ts";
@@ -72,11 +72,11 @@ export async function measurePhoto(
   const read = await readPhoto(resolve(photo), { place, ...sidePx });
   if (read.value === null) return { measured: null, diagnostics: read.diagnostics };
   const { pixels, notes } = read.value;
-  const studio = await readPrintLimits(contentDir);
+  const studio = await readMeasureSettings(contentDir);
   const found = measureCloth(
     pixels,
     options.showsMm,
-    measureOptions(options, scaleOf(read.value), place, studio.limits),
+    measureOptions(options, scaleOf(read.value), place, studio.settings),
   );
   const diagnostics = [...studio.diagnostics, ...read.diagnostics, ...found.diagnostics];
   return { measured: found.value && { measure: found.value, notes }, diagnostics };
@@ -92,7 +92,7 @@ async function drawn(
   const read = await readPhoto(resolve(photo), { place, sidePx: DRAWN_SIDE_PX });
   if (read.value === null) return read.diagnostics;
   const { pixels } = read.value;
-  const wanted = measureOptions(options, scaleOf(read.value), place, USUAL_LIMITS);
+  const wanted = measureOptions(options, scaleOf(read.value), place, USUAL_SETTINGS);
   const view = clothView(pixels, options.showsMm, wanted);
   if (view.value === null) return view.diagnostics;
   await drawMeasure(basename(photo), view.value, measure, options.units, resolve(draw));

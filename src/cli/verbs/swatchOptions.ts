@@ -1,5 +1,5 @@
 import type { MeasureOptions } from "../../cloth/measureCloth.ts";
-import type { PrintLimits } from "../../cloth/motif/printSize.ts";
+import type { MeasureSettings } from "../../cloth/measureSettings.ts";
 import { type Rectangle, shrunkRectangle } from "../../cloth/pixels/pixels.ts";
 import type { Point } from "../../cloth/reading/homography.ts";
 import type { NeutralPatch } from "../../cloth/reading/neutralise.ts";
@@ -96,16 +96,16 @@ function cornersOf(texts: readonly string[]): readonly Point[] {
   );
 }
 
-/** The options for a picture that was shrunk by `scale`, for a studio whose prints are large from `printLimits`. */
+/** The options for a picture that was shrunk by `scale`, as a studio sets it. */
 export function measureOptions(
   { colours, neutral, corners, crop }: SwatchOptions,
   scale: number,
   place: Place,
-  printLimits: PrintLimits,
+  settings: MeasureSettings,
 ): MeasureOptions {
   return {
     place,
-    printLimits,
+    ...settings,
     ...(colours === null ? {} : { colours }),
     ...(neutral
       ? { neutral: { ...neutral, rectangle: shrunkRectangle(neutral.rectangle, scale) } }

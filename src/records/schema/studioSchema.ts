@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { acuityField } from "../../fields/acuityField.ts";
 import { dateField } from "../../fields/dateField.ts";
 import {
   colourField,
@@ -78,6 +79,10 @@ export function studioSchema<A extends z.ZodType>(
     schedule: scheduleField(),
     closed: closedDaysField(),
     "large-print": largePrintField(),
+    acuity: acuityField().optional().meta({
+      description:
+        "of the eye by which a pattern is told from a plain across the room, as an eye test gives it; else 1, a good eye",
+    }),
     phases: phasesField(kinds),
     terms: listField(textField())
       .optional()
