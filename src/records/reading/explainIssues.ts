@@ -137,6 +137,7 @@ const MEANT: Readonly<Record<string, readonly string[]>> = {
   name: ["wall", "window", "door"],
   width: ["size"],
   height: ["size"],
+  size: ["width"],
 };
 
 function unknownKey(card: Card, path: Path, parent: z.ZodType | null): Diagnostic {

@@ -36,6 +36,17 @@ export const KEYS: readonly Fault[] = [
     ],
   },
   {
+    name: "one size for what has a width and a drop",
+    files: changed(
+      ROOM,
+      `items:`,
+      `items:\n  - blind: Lane window\n    cloth: fern-trellis\n    size: 40" x 50"`,
+    ),
+    says: [
+      "projects/quay/dining-room.md:15:5 error key-unknown: “size” is not a key that can stand here. -> Did you mean width?",
+    ],
+  },
+  {
     name: "a key that is not there",
     files: changed(ROOM, `, sill: 30"`, ``),
     says: [
