@@ -32,6 +32,20 @@ export interface MeasuredRepeat {
   readonly sure: boolean;
 }
 
+/** One band of a stripe or a check. */
+export interface MeasuredBand {
+  /** A colour of the cloth. */
+  readonly hex: string;
+  readonly widthMm: number;
+}
+
+/** The bands of one repeat that run one way, in their order: those that run up from left to right, all others from the top down. */
+export interface BandSequence {
+  /** Their run, anticlockwise from horizontal, 0 to 180. */
+  readonly directionDeg: number;
+  readonly bands: readonly MeasuredBand[];
+}
+
 /** The pattern of a cloth; what could not be measured is null and stands in `confirm`. */
 export interface MeasuredPattern {
   readonly kind: PatternKind | null;
@@ -39,6 +53,8 @@ export interface MeasuredPattern {
   readonly motifMm: number | null;
   /** Run of the stripes, anticlockwise from horizontal, 0 to 180. */
   readonly directionDeg: number | null;
+  /** Of stripes one sequence of bands, of a check that of warp and that of weft; empty where they cannot be told for sure. */
+  readonly bands: readonly BandSequence[];
   /** Michelson's, 0 to 1, on linear-light Y. */
   readonly contrast: number;
   /** 0 (a plain) to 1. */

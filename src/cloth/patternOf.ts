@@ -1,5 +1,7 @@
 import { oklabOfPixels } from "../colour/oklabOfPixels.ts";
+import { type BandedPicture, bandsOfCheck, bandsOfStripes } from "./bands/measuredBands.ts";
 import {
+  type BandSequence,
   type Confirm,
   isPlainKind,
   type MeasuredPattern,
@@ -12,7 +14,13 @@ import { contrastOf } from "./distance/contrast.ts";
 import { readingDistances } from "./distance/readingDistance.ts";
 import { changesAlong } from "./kind/changes.ts";
 import { FINE_CELL_MM, kindOf } from "./kind/kindOf.ts";
-import { cellSigns, crossingAlong, crossingOnBias, softField } from "./kind/kindSigns.ts";
+import {
+  cellSigns,
+  crossingAlong,
+  crossingOnBias,
+  softField,
+  waysOfCheck,
+} from "./kind/kindSigns.ts";
 import { slantOf, sumFromAfar } from "./kind/leaning.ts";
 import { surfaceOf } from "./kind/surface.ts";
 import { type MeasureSettings, USUAL_SETTINGS } from "./measureSettings.ts";
@@ -20,14 +28,15 @@ import { type Motifs, motifsOf } from "./motif/motifSize.ts";
 import { widestPx } from "./motif/widest.ts";
 import { once } from "./once.ts";
 import { cleanLabels } from "./palette/cleanLabels.ts";
-import type { Separated } from "./palette/palette.ts";
+import { hexesOf, type Separated } from "./palette/palette.ts";
 import { fieldOf } from "./pixels/field.ts";
 import type { Relief } from "./pixels/reliefOf.ts";
 import { bandWidth } from "./repeat/bandWidth.ts";
 import { coloursComeAgain } from "./repeat/coloursAgain.ts";
 import { findRepeat } from "./repeat/findRepeat.ts";
 import { area, type Lattice } from "./repeat/lattice.ts";
-import { repeatOfLattice, repeatOfStripes } from "./repeat/repeatOf.ts";
+import { acrossRun, repeatOfLattice, repeatOfStripes } from "./repeat/repeatOf.ts";
+import type { Stripes } from "./repeat/stripes.ts";
 
 /**
  * A marking's spots nearly fall on each other. What was found is a repeat if it is sure, if the cloth agrees with itself so well one
@@ -55,14 +64,15 @@ export interface FoundPattern {
  * repeat is sure.
  */
 export function patternOf(
-  { even, separation }: Separated,
+  separated: Separated,
   mmPerPx: number,
   reliable = true,
   { printLimits, acuity }: MeasureSettings = USUAL_SETTINGS,
 ): FoundPattern {
+  const { even, separation } = separated;
   const field = fieldOf(even);
   const surface = surfaceOf(field);
-  const { relief, stripes, lattice } = findRepeat(field, {
+  const { relief, stripes, lattice, tilt } = findRepeat(field, {
     parted: separation.centres.length > 1,
     isToned: () => surface.texture >= TONED,
   });
@@ -140,11 +150,15 @@ export function patternOf(
     kind === "plain"
       ? { patternToM: 0, plainFromM: 0 }
       : readingDistances(even, mmPerPx, acuity, concentrationOf(separation, even.width, mmPerPx));
+  const banded = (): BandedPicture => {
+    return { even, scale: relief.scale, tilt, mmPerPx, hexes: hexesOf(separated) };
+  };
   const pattern: MeasuredPattern = {
     kind,
     repeat,
     motifMm: isPlain ? null : stripes ? bandPx && bandPx * mmPerPx : cappedMm(motifs, repeat),
     directionDeg: stripes?.directionDeg ?? null,
+    bands: repeat ? bandsOf(kind, banded, stripes, lattice) : [],
     contrast,
     busyness: busynessOf(even, separation, mmPerPx),
     patternToM: inRoom(distances.patternToM),
@@ -158,6 +172,19 @@ export function patternOf(
       ...confirmMotif(judged, stripes ? null : motifs),
     ],
   };
+}
+
+/** The bands of stripes and of checks; empty of all else. */
+function bandsOf(
+  kind: MeasuredPattern["kind"],
+  picture: () => BandedPicture,
+  stripes: Stripes | null,
+  lattice: Lattice | null,
+): readonly BandSequence[] {
+  if (kind === "stripe" && stripes?.periodPx)
+    return bandsOfStripes(picture(), acrossRun(stripes.directionDeg, stripes.periodPx));
+  const ways = kind === "check" && lattice ? waysOfCheck(lattice.basis) : null;
+  return ways ? bandsOfCheck(picture(), ways) : [];
 }
 
 /**

@@ -24,6 +24,10 @@ export function measureJson(photo: string, measure: ClothMeasure, notes: readonl
       },
       motifMm: pattern.motifMm,
       directionDeg: pattern.directionDeg,
+      bands: pattern.bands.map(({ directionDeg, bands }) => ({
+        directionDeg,
+        bands: bands.map(({ hex, widthMm }) => ({ hex, widthMm })),
+      })),
       contrast: pattern.contrast,
       busyness: pattern.busyness,
       patternToM: pattern.patternToM,

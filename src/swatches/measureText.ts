@@ -4,6 +4,7 @@ import {
   type MeasuredPattern,
   type MeasuredRepeat,
 } from "../cloth/clothMeasure.ts";
+import { colourName } from "../colour/colourName.ts";
 import { Length } from "../units/length.ts";
 import { NARROW, printLength, type UnitSystem } from "../units/printLength.ts";
 
@@ -56,6 +57,7 @@ export function patternFacts(pattern: MeasuredPattern, units: UnitSystem): Patte
     ...(isPlain && repeat === null ? [] : [fact("repeat", repeatWords(repeat, say))]),
     ...(motifMm === null ? [] : [fact(MOTIF_WORDS[kind ?? ""] ?? "motif", say(motifMm))]),
     ...(directionDeg === null ? [] : [fact("runs", runWords(directionDeg))]),
+    ...bandFacts(pattern, say),
     fact("contrast", `${contrast.toFixed(2)} (0 none, 1 black on white)`),
     ...(busyness === null
       ? []
@@ -64,6 +66,25 @@ export function patternFacts(pattern: MeasuredPattern, units: UnitSystem): Patte
       ? []
       : [fact("reads", distanceWords(pattern.patternToM, readsPlainFromM))]),
   ];
+}
+
+/** The bands of stripes and checks in their order, a line for each way. */
+function bandFacts({ kind, repeat, bands }: MeasuredPattern, say: (mm: number) => string) {
+  const banded = kind === "stripe" || kind === "check";
+  if (bands.length === 0)
+    return banded && repeat
+      ? [{ what: "bands", value: "their order cannot be told from this picture" }]
+      : [];
+  const hexes = [...new Set(bands.flatMap((way) => way.bands.map(({ hex }) => hex)))];
+  const names = hexes.map((hex) => colourName(hex).name);
+  const named = (hex: string) => {
+    const { name } = colourName(hex);
+    return names.filter((other) => other === name).length > 1 ? `${name} ${hex}` : name;
+  };
+  return bands.map(({ directionDeg, bands: all }) => ({
+    what: bands.length === 1 ? "bands" : `bands ${runWords(directionDeg)}`,
+    value: all.map(({ hex, widthMm }) => `${named(hex)} ${say(widthMm)}`).join(", "),
+  }));
 }
 
 /** What the motif's size is the size of. */

@@ -62,6 +62,14 @@ const swatch = z.object({
       .nullable(),
     motifMm: mm.nullable(),
     directionDeg: z.number().min(0).max(180).nullable(),
+    bands: z
+      .array(
+        z.object({
+          directionDeg: z.number().min(0).max(180),
+          bands: z.array(z.object({ hex: text, widthMm: mm })).min(2),
+        }),
+      )
+      .max(2),
     contrast: number,
     busyness: number,
     readsPlainFromM: mm.nullable(),

@@ -238,6 +238,7 @@ test("a measurement has the shape of the swatch document and says what to look a
   expect(value?.showsMm).toBe(300);
   expect(value?.showsDownMm).toBeCloseTo(225, 6);
   expect(Object.keys(value?.pattern ?? {}).sort()).toEqual([
+    "bands",
     "busyness",
     "contrast",
     "directionDeg",

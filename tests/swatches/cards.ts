@@ -30,6 +30,7 @@ const PATTERN: MeasuredPattern = {
   },
   motifMm: 300,
   directionDeg: null,
+  bands: [],
   contrast: 0.4,
   busyness: 0.5,
   patternToM: null,

@@ -27,12 +27,24 @@ export function crossingAlong(field: Field, basis: Basis | null): Crossing {
   return crossingOf(field, shiftAlong(basis, true, HAND_TURN), shiftAlong(basis, false, HAND_TURN));
 }
 
+/** The two shifts along which the bands of a check lie, the upright one first: its own vectors on the bias; null where neither is. */
+export function waysOfCheck(basis: Basis): Basis | null {
+  const [up, across] = [shiftAlong(basis, true, HAND_TURN), shiftAlong(basis, false, HAND_TURN)];
+  if (up && across) return [up, across];
+  return isOnBias(basis) ? [basis[1], basis[0]] : null;
+}
+
 /** Bands along both vectors of a lattice that stand square to each other and on the bias; null where they do not. */
-export function crossingOnBias(field: Field, [a, b]: Basis): Crossing | null {
+export function crossingOnBias(field: Field, basis: Basis): Crossing | null {
+  return isOnBias(basis) ? crossingOf(field, ...basis) : null;
+}
+
+/** True where the vectors of a lattice stand square to each other, and on the bias. */
+function isOnBias([a, b]: Basis): boolean {
   const lean = Math.abs((Math.atan2(a[1], a[0]) * 180) / Math.PI) % 90;
   const off = Math.abs(a[0] * b[0] + a[1] * b[1]) / (Math.hypot(...a) * Math.hypot(...b));
   const isSquare = off < Math.sin((SQUARE * Math.PI) / 180);
-  return isSquare && Math.min(lean, 90 - lean) > BIAS ? crossingOf(field, a, b) : null;
+  return isSquare && Math.min(lean, 90 - lean) > BIAS;
 }
 
 /** What the cells of a lattice say when they are laid over each other. */

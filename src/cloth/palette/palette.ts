@@ -65,9 +65,15 @@ export function separateColours(pixels: Pixels, { colours }: PaletteOptions = {}
   return { even, fall: fall?.over ?? 1, sample, separation };
 }
 
+/** For each separated colour one that is on the cloth as it stands. */
+export function hexesOf({ even, separation }: Separated): string[] {
+  return Array.from(nearestPixels(even, separation), (p) => hexAt(even, p * 3));
+}
+
 /** The palette of colours that are separated already. */
-export function describeColours({ even, sample, separation }: Separated): Palette {
-  const hexes = Array.from(nearestPixels(even, separation), (p) => hexAt(even, p * 3));
+export function describeColours(separated: Separated): Palette {
+  const { even, sample, separation } = separated;
+  const hexes = hexesOf(separated);
   const colours = mixedShares({ picture: even, sample }, separation)
     .map((share, g) => ({ share, hex: hexes[g] ?? "" }))
     .filter(({ share }) => share > 0)

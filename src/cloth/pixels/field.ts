@@ -1,3 +1,4 @@
+import type { Oklab } from "../../colour/oklab.ts";
 import { oklabOfPixels } from "../../colour/oklabOfPixels.ts";
 import type { Pixels } from "./pixels.ts";
 import { shrink } from "./shrink.ts";
@@ -18,6 +19,16 @@ export interface ScaledField extends Field {
 export const FIELD_WIDTH = 280;
 /** Hue steps count double in Oklab here: a pattern of equal lightness is a pattern all the same. */
 const HUE_WEIGHT = 2;
+
+/** A colour in a field's channels. */
+export function channelsOf([l, a, b]: Oklab): [l: number, a: number, b: number] {
+  return [l, HUE_WEIGHT * a, HUE_WEIGHT * b];
+}
+
+/** The colour whose channels these are. */
+export function oklabOfChannels([l = 0, a = 0, b = 0]: readonly number[]): Oklab {
+  return [l, a / HUE_WEIGHT, b / HUE_WEIGHT];
+}
 
 /** A picture's three channels in Oklab, at most so many pixels wide. */
 export function fieldOf(pixels: Pixels, widthPx = FIELD_WIDTH): ScaledField {

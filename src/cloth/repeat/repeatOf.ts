@@ -87,6 +87,12 @@ export function repeatOfLattice(
   return { verticalMm, horizontalMm, match, ...shared, sure };
 }
 
+/** A shift so long square to a run, which is counted anticlockwise, while y points down. */
+export function acrossRun(directionDeg: number, length: number): Shift {
+  const turn = ((directionDeg - 90) * Math.PI) / 180;
+  return [Math.cos(turn) * length, -Math.sin(turn) * length];
+}
+
 /** The repeat of stripes: one vector, across the bands. */
 export function repeatOfStripes(
   stripes: Stripes,
@@ -95,13 +101,11 @@ export function repeatOfStripes(
 ): MeasuredRepeat | null {
   if (stripes.periodPx === null || stripes.confidence < LEAST) return null;
   const mm = stripes.periodPx * mmPerPx;
-  // Square to the run; the run is counted anticlockwise, and y points down.
-  const turn = ((stripes.directionDeg - 90) * Math.PI) / 180;
-  const across: Shift = [Math.cos(turn) * mm, -Math.sin(turn) * mm];
+  const acrossPx = acrossRun(stripes.directionDeg, stripes.periodPx);
+  const across: Shift = [acrossPx[0] * mmPerPx, acrossPx[1] * mmPerPx];
   const lean = Math.abs(((stripes.directionDeg + 90) % 180) - 90);
   const upright = Math.abs(90 - lean) < MOST_TURN;
   const level = lean < MOST_TURN;
-  const acrossPx: Shift = [across[0] / mmPerPx, across[1] / mmPerPx];
   return {
     verticalMm: level ? mm : null,
     horizontalMm: upright ? mm : null,
