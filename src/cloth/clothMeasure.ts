@@ -46,6 +46,9 @@ export interface BandSequence {
   readonly bands: readonly MeasuredBand[];
 }
 
+/** Whether a pattern is the same upside down (two-way) or not, in the words of a card. */
+export type Runs = "one-way" | "two-way";
+
 /** The pattern of a cloth; what could not be measured is null and stands in `confirm`. */
 export interface MeasuredPattern {
   readonly kind: PatternKind | null;
@@ -55,6 +58,8 @@ export interface MeasuredPattern {
   readonly directionDeg: number | null;
   /** Of stripes one sequence of bands, of a check that of warp and that of weft; empty where they cannot be told for sure. */
   readonly bands: readonly BandSequence[];
+  /** As photographed; null where nothing comes again, or where it is for the eye. */
+  readonly runs: Runs | null;
   /** Michelson's, 0 to 1, on linear-light Y. */
   readonly contrast: number;
   /** 0 (a plain) to 1. */

@@ -1,5 +1,6 @@
 import { type Confirm, isPlainKind, type MeasuredRepeat } from "./clothMeasure.ts";
 import type { JudgedKind } from "./kind/judgedKind.ts";
+import type { FoundRuns } from "./kind/runsOf.ts";
 import type { Motifs } from "./motif/motifSize.ts";
 import type { Separation } from "./palette/clothColours.ts";
 
@@ -18,6 +19,14 @@ export function confirmMotif({ kind }: JudgedKind, motifs: Motifs | null): Confi
   const why =
     "The motifs are joined by what lies between them, so that where one ends is a guess; measure one on the cloth.";
   return [{ what: "pattern.motifMm", why }];
+}
+
+/** A pattern that is not the same upside down, and whose motifs may have a top or may not. */
+export function confirmRuns(found: FoundRuns | null): Confirm[] {
+  if (!found?.isOther || found.runs !== null) return [];
+  const why =
+    "Upside down it is not the same. Whether its motifs have a top or lie every way is for the eye: write it as runs on its card.";
+  return [{ what: "pattern.runs", why }];
 }
 
 const WOVEN =

@@ -7,7 +7,7 @@ import {
   type MeasuredPattern,
   type MeasuredRepeat,
 } from "./clothMeasure.ts";
-import { confirmMotif, confirmPattern, confirmTones } from "./confirmPattern.ts";
+import { confirmMotif, confirmPattern, confirmRuns, confirmTones } from "./confirmPattern.ts";
 import { busynessOf } from "./distance/busyness.ts";
 import { concentrationOf } from "./distance/concentration.ts";
 import { contrastOf } from "./distance/contrast.ts";
@@ -22,6 +22,7 @@ import {
   waysOfCheck,
 } from "./kind/kindSigns.ts";
 import { slantOf, sumFromAfar } from "./kind/leaning.ts";
+import { runsOfBands } from "./kind/runsOf.ts";
 import { surfaceOf } from "./kind/surface.ts";
 import { type MeasureSettings, USUAL_SETTINGS } from "./measureSettings.ts";
 import { type Motifs, motifsOf } from "./motif/motifSize.ts";
@@ -153,12 +154,20 @@ export function patternOf(
   const banded = (): BandedPicture => {
     return { even, scale: relief.scale, tilt, mmPerPx, hexes: hexesOf(separated) };
   };
+  const bands = repeat ? bandsOf(kind, banded, stripes, lattice) : [];
+  const turned =
+    bands.length > 0
+      ? runsOfBands(bands)
+      : repeat && !isPlain && lattice
+        ? (cell()?.runs ?? null)
+        : null;
   const pattern: MeasuredPattern = {
     kind,
     repeat,
     motifMm: isPlain ? null : stripes ? bandPx && bandPx * mmPerPx : cappedMm(motifs, repeat),
     directionDeg: stripes?.directionDeg ?? null,
-    bands: repeat ? bandsOf(kind, banded, stripes, lattice) : [],
+    bands,
+    runs: turned?.runs ?? null,
     contrast,
     busyness: busynessOf(even, separation, mmPerPx),
     patternToM: inRoom(distances.patternToM),
@@ -170,6 +179,7 @@ export function patternOf(
       ...confirmTones(separation, repeat),
       ...confirmPattern(judged, repeat),
       ...confirmMotif(judged, stripes ? null : motifs),
+      ...confirmRuns(turned),
     ],
   };
 }

@@ -23,6 +23,7 @@ export function disagreements(card: ClothRecord, measure: ClothMeasure | null): 
   return [
     ...repeats(card, measure),
     ...kinds(card, measure),
+    ...runs(card, measure),
     ...motifs(card, measure),
     ...colours(card, measure),
   ];
@@ -78,6 +79,14 @@ function kinds(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
   // Whether a weave shows is for the hand to say: a photograph of one may be flat.
   if (isPlainKind(declared) && isPlainKind(measured)) return [];
   return [{ what: "kind", declared, measured }];
+}
+
+/** A card that lets a pattern lie upside down which is not the same so; what is the same may be cut one way for its pile or sheen. */
+function runs(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
+  const declared = card.fields.runs;
+  const { runs: measured, repeat } = measure.pattern;
+  if (declared === undefined || declared === "one-way") return [];
+  return measured === "one-way" && repeat?.sure ? [{ what: "runs", declared, measured }] : [];
 }
 
 function motifs(card: ClothRecord, measure: ClothMeasure): Disagreement[] {

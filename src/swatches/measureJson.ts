@@ -28,6 +28,7 @@ export function measureJson(photo: string, measure: ClothMeasure, notes: readonl
         directionDeg,
         bands: bands.map(({ hex, widthMm }) => ({ hex, widthMm })),
       })),
+      runs: pattern.runs,
       contrast: pattern.contrast,
       busyness: pattern.busyness,
       patternToM: pattern.patternToM,

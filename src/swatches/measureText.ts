@@ -3,6 +3,7 @@ import {
   isPlainKind,
   type MeasuredPattern,
   type MeasuredRepeat,
+  type Runs,
 } from "../cloth/clothMeasure.ts";
 import { colourName } from "../colour/colourName.ts";
 import { Length } from "../units/length.ts";
@@ -58,6 +59,7 @@ export function patternFacts(pattern: MeasuredPattern, units: UnitSystem): Patte
     ...(motifMm === null ? [] : [fact(MOTIF_WORDS[kind ?? ""] ?? "motif", say(motifMm))]),
     ...(directionDeg === null ? [] : [fact("runs", runWords(directionDeg))]),
     ...bandFacts(pattern, say),
+    ...(pattern.runs === null ? [] : [fact("upside down", TURNED_WORDS[pattern.runs])]),
     fact("contrast", `${contrast.toFixed(2)} (0 none, 1 black on white)`),
     ...(busyness === null
       ? []
@@ -67,6 +69,11 @@ export function patternFacts(pattern: MeasuredPattern, units: UnitSystem): Patte
       : [fact("reads", distanceWords(pattern.patternToM, readsPlainFromM))]),
   ];
 }
+
+const TURNED_WORDS: Readonly<Record<Runs, string>> = {
+  "one-way": "not the same: all pieces are cut one way up",
+  "two-way": "the same",
+};
 
 /** The bands of stripes and checks in their order, a line for each way. */
 function bandFacts({ kind, repeat, bands }: MeasuredPattern, say: (mm: number) => string) {

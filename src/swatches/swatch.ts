@@ -41,7 +41,7 @@ export interface Period {
 
 /** Where card and photograph disagree: both values, in words. */
 export interface Disagreement {
-  readonly what: "repeat" | "kind" | "motif" | "colours";
+  readonly what: "repeat" | "kind" | "runs" | "motif" | "colours";
   readonly declared: string;
   readonly measured: string;
 }

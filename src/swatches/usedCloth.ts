@@ -137,11 +137,12 @@ function repeatOf(
 
 /** What the photograph could not tell, less what the card tells. */
 function confirmed(card: ClothRecord, measure: ClothMeasure | null): string[] {
-  const { repeat, kind, motif } = card.fields;
+  const { repeat, kind, motif, runs } = card.fields;
   const told: Readonly<Record<string, boolean>> = {
     "pattern.repeat": repeat !== undefined || isPlainKind(kind),
     "pattern.kind": kind !== undefined,
     "pattern.motifMm": motif !== undefined,
+    "pattern.runs": runs !== undefined,
   };
   return (measure?.confirm ?? []).filter((each) => !told[each.what]).map((each) => each.why);
 }

@@ -70,6 +70,7 @@ const swatch = z.object({
         }),
       )
       .max(2),
+    runs: z.enum(["one-way", "two-way"]).nullable(),
     contrast: number,
     busyness: number,
     readsPlainFromM: mm.nullable(),

@@ -247,6 +247,7 @@ test("a measurement has the shape of the swatch document and says what to look a
     "patternToM",
     "readsPlainFromM",
     "repeat",
+    "runs",
   ]);
   expect(JSON.parse(JSON.stringify(value))).toEqual(value);
   expect(value?.confirm.map((c) => c.why).join()).toMatch(

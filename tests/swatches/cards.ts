@@ -31,6 +31,7 @@ const PATTERN: MeasuredPattern = {
   motifMm: 300,
   directionDeg: null,
   bands: [],
+  runs: null,
   contrast: 0.4,
   busyness: 0.5,
   patternToM: null,

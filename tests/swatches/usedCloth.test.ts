@@ -92,6 +92,27 @@ test("a photograph that is not sure of its repeat contradicts nobody", () => {
   );
 });
 
+test("a card that lets a pattern lie upside down is contradicted by one that is not the same so", () => {
+  const says = (runs: string) => card(`cloth: Fern\nruns: ${runs}`);
+  const oneWay = measure({ runs: "one-way" });
+  expect(disagreements(says("two-way"), oneWay)).toEqual([
+    { what: "runs", declared: "two-way", measured: "one-way" },
+  ]);
+  expect(disagreements(says("any-way"), oneWay)).toHaveLength(1);
+  // What is the same upside down may be cut one way for its sheen.
+  expect(disagreements(says("one-way"), measure({ runs: "two-way" }))).toEqual([]);
+  expect(disagreements(says("two-way"), measure({ runs: null }))).toEqual([]);
+  const unsure = { ...measure().pattern.repeat, sure: false } as never;
+  expect(disagreements(says("two-way"), measure({ runs: "one-way", repeat: unsure }))).toEqual([]);
+});
+
+test("a card that says how a pattern runs is not asked", () => {
+  const confirm = [{ what: "pattern.runs", why: "Has it a top?" }];
+  const asked = (text: string) => usedCloth(card(text), measure({}, { confirm }), null).confirm;
+  expect(asked("cloth: Fern")).toEqual(["Has it a top?"]);
+  expect(asked("cloth: Fern\nruns: one-way")).toEqual([]);
+});
+
 test("what the photograph could not tell is asked, unless the card tells it", () => {
   const confirm = [
     { what: "pattern.repeat", why: "Measure the repeat." },

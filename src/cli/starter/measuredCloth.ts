@@ -51,6 +51,7 @@ export async function measuredCloth(
   const filling: Record<string, string | Filling> = {};
   if (kind !== null && !value.confirm.some((one) => one.what === "pattern.kind"))
     filling.kind = kind;
+  if (value.pattern.runs !== null && repeat?.sure) filling.runs = value.pattern.runs;
   // What stands on the card is matched: of what may be a weave she is asked first.
   if (
     repeat?.sure &&

@@ -4,12 +4,12 @@ import { channelsOf, oklabOfChannels } from "../pixels/field.ts";
 import { distance, type Mean, type Segment } from "./bandSegments.ts";
 
 /** Bands are of one yarn up to this difference, in a field's units, and as a part of the greatest there is. */
-const ALIKE = 0.03;
+const ALIKE = 0.02;
 const ALIKE_PART = 0.09;
 /** Bands that differ by nearly as much, or yarns that hardly differ by more, in parts of it: which are of one yarn cannot be told. */
 const UNLIKE = 0.7;
 const NEAR = 1.3;
-/** With more than two yarns, lines thinner than this in pixels are not told from the rims of others. */
+/** With more than two yarns, lines thinner than this in pixels, or of mixed colours, are not told from the rims of others. */
 const FINEST_PX = 2.6;
 /** What is narrower than this in pixels may have taken on up to such a part of its neighbours' colours: a file keeps hues in coarse blocks. */
 const THIN_PX = 6;
@@ -73,6 +73,7 @@ function yarnsOf({ segments, colours, periodPx }: Unnamed, yarns: Yarn[]): numbe
   const yarnOf = segments.map(() => -1);
   const order = segments.map((_, i) => i).sort((a, b) => width(b) - width(a));
   let unsure = false;
+  let mixed = false;
   for (const i of order) {
     const colour = colours[i] as Mean;
     const around = [i + segments.length - 1, i + 1].map(
@@ -86,7 +87,9 @@ function yarnsOf({ segments, colours, periodPx }: Unnamed, yarns: Yarn[]): numbe
     if (least < limit) {
       const at = offs.indexOf(least);
       yarnOf[i] = at;
-      unsure ||= !thin && least > UNLIKE * limit;
+      const off = distance(colour, (yarns[at] as Yarn).mean);
+      if (thin) mixed ||= off > limit;
+      else unsure ||= off > UNLIKE * limit;
       if (!thin) add(yarns[at] as Yarn, colour, width(i));
     } else {
       yarnOf[i] = yarns.length;
@@ -96,8 +99,8 @@ function yarnsOf({ segments, colours, periodPx }: Unnamed, yarns: Yarn[]): numbe
   const near = yarns.some(({ mean }, i) =>
     yarns.slice(0, i).some((other) => distance(mean, other.mean) < NEAR * limit),
   );
-  const fine = yarns.length > 2 && segments.some((_, i) => width(i) * periodPx < FINEST_PX);
-  return unsure || near || fine ? null : yarnOf;
+  const fine = segments.some((_, i) => width(i) * periodPx < FINEST_PX);
+  return unsure || near || (yarns.length > 2 && (fine || mixed)) ? null : yarnOf;
 }
 
 /** How far a colour lies from what a yarn becomes that takes on some of its neighbours. */

@@ -12,7 +12,8 @@ export interface CellMirrors {
 /** Part by which a lattice may miss the lengths and angle that a mirror asks for. */
 const NEARLY = 0.07;
 
-type Whole = readonly [number, number, number, number];
+/** A matrix of whole numbers, row by row. */
+export type Whole = readonly [number, number, number, number];
 
 /**
  * The mirrors of a picture of one cell, in the lattice's own coordinates, that wavers about nought. Only mirrors that bring the lattice
@@ -25,7 +26,7 @@ export function cellMirrors(picture: Float32Array, basis: readonly [Shift, Shift
 }
 
 /** All matrices of -1, 0 and 1 that mirror and keep the lengths and angle of a basis. */
-function mirrorsOf([a, b]: readonly [Shift, Shift]): Whole[] {
+export function mirrorsOf([a, b]: readonly [Shift, Shift]): Whole[] {
   const dot = (x: Shift, y: Shift) => x[0] * y[0] + x[1] * y[1];
   const size = Math.sqrt(dot(a, a) * dot(b, b));
   const found: Whole[] = [];

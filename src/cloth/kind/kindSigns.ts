@@ -3,9 +3,11 @@ import { type Field, fieldOf } from "../pixels/field.ts";
 import { gaussian } from "../pixels/gaussian.ts";
 import type { Pixels } from "../pixels/pixels.ts";
 import { area, type Basis, type Shift } from "../repeat/lattice.ts";
+import { cellTurned } from "./cellTurned.ts";
 import { type Crossing, crossingOf, shiftAlong } from "./crossing.ts";
 import { drawingOf, forGeometric } from "./drawnByRule.ts";
 import { CELL_SIDE, meanCell } from "./meanCell.ts";
+import { type FoundRuns, runsOf } from "./runsOf.ts";
 
 /** Least width at which cells are laid over each other, in pixels. */
 const LEAST_WIDTH = 200;
@@ -55,6 +57,8 @@ export interface CellSigns {
   readonly forGeometric: number;
   /** How far the edges are those of a mirror image, 0 to 1; reckoned with it. */
   readonly mirrored: number;
+  /** What it is upside down; reckoned when it is first asked for. */
+  readonly runs: FoundRuns;
 }
 
 /** The signs of the cells of a lattice. */
@@ -70,7 +74,8 @@ export function cellSigns(
   const scale = (field.width / even.width) * reliefScale;
   const [a, b] = basis.map(([x, y]): Shift => [x * scale, y * scale]) as [Shift, Shift];
   const cell = meanCell(field, [a, b]);
-  if (!cell) return { agreement: 0, forGeometric: 0, mirrored: 0 };
+  if (!cell)
+    return { agreement: 0, forGeometric: 0, mirrored: 0, runs: { runs: null, isOther: false } };
   const drawing = once(() => drawingOf(cell, [a, b]));
   return {
     agreement: cell.agreement,
@@ -79,6 +84,9 @@ export function cellSigns(
     },
     get mirrored() {
       return drawing().mirrored.best;
+    },
+    get runs() {
+      return runsOf(cellTurned(cell, [a, b]), cell.agreement);
     },
   };
 }

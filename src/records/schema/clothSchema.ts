@@ -103,7 +103,8 @@ export const clothSchema = z.strictObject({
     .optional()
     .meta({ description: "the kind of pattern; wins over what is measured" }),
   runs: wordField(["one-way", "two-way", "any-way"]).optional().meta({
-    description: "one-way: the motifs have a top; any-way: the cloth may be turned a quarter",
+    description:
+      "one-way: its motifs have a top, or its bands are not the same read backwards; two-way: the same upside down; any-way: the cloth may be turned a quarter",
   }),
   nap: yesNoField().optional().meta({ description: "yes: a pile or sheen that runs one way" }),
   fibre: textField()
