@@ -1,3 +1,4 @@
+import { bandsAndRuns } from "./cloth/bandsAndRuns.ts";
 import { LEVELS } from "./cloth/camera.ts";
 import {
   accentCloth,
@@ -41,7 +42,7 @@ interface Run {
 }
 
 /**
- * Measures the measuring: `npm run bench -- cloth [tuning|held-out] [--only repeat|nearly|kind|palette|time] [--shots N] [--from N] [--cloths N] [--every N] [--verbose]`.
+ * Measures the measuring: `npm run bench -- cloth [tuning|held-out] [--only repeat|nearly|kind|bands|palette|time] [--shots N] [--from N] [--cloths N] [--every N] [--verbose]`.
  * Photographs with known truth are made from seeds: of outside tiles and of our own drawings, by half, of which the one for trying
  * limits is never the one reported. `--shots` photographs of each tile and level, beginning `--from` the Nth, so that runs beside each
  * other measure others; `--cloths` for the palettes, every Nth tile alone for a quick look.
@@ -62,6 +63,7 @@ export async function cloth(): Promise<void> {
   if (asked("repeat")) await patterns(drawingsOf(half), seed, run);
   if (asked("nearly")) await patterns(nearlyDrawingsOf(half), seed, run);
   if (asked("kind")) await kinds(half, seed, run);
+  if (asked("bands")) await bands(half, seed, run);
   if (asked("palette")) await colours(half, seed, said.number("cloths", 60));
   if (asked("time")) await time();
 }
@@ -175,6 +177,25 @@ async function kinds(half: Half, firstSeed: number, { shots, every, verbose }: R
   if (verbose)
     for (const [miss, times] of [...misses].sort((a, b) => b[1] - a[1]))
       process.stderr.write(`${times} x ${miss}\n`);
+}
+
+/** How often bands and the way that a pattern runs are told, and are then right. */
+async function bands(half: Half, firstSeed: number, { shots, every }: Run): Promise<void> {
+  const tally = new Map<string, { right: number; all: number }>();
+  await bandsAndRuns(half, firstSeed, shots, every, (key, right) => {
+    const t = tally.get(key) ?? { right: 0, all: 0 };
+    tally.set(key, { right: t.right + (right ? 1 : 0), all: t.all + 1 });
+  });
+  const at = (key: string) => percent(tally.get(key)?.right ?? 0, tally.get(key)?.all ?? 0);
+  for (const [what, name] of [
+    ["bands", "sequence of bands, widths within 2 %"],
+    ["runs", "the same upside down, or one-way"],
+  ]) {
+    for (const level of LEVELS) {
+      row(`${name}, ${level}: right`, "-", at(`${what} ${level}`));
+      row(`  told, ${level}`, "-", at(`${what} told ${level}`));
+    }
+  }
 }
 
 async function colours(half: Half, firstSeed: number, cloths: number): Promise<void> {
