@@ -29,6 +29,8 @@ export interface ClothFacts {
   /** True where it may lie turned a quarter: plain, without nap, or said to run any way. */
   readonly mayTurn: boolean;
   readonly nap: boolean;
+  /** True where its motifs have a top, or its bands are not the same read backwards, by its card or else by its photograph. */
+  readonly oneWay?: boolean;
   /** What its card says that it may lose of its length, as a share of one; left out where the card is silent, nought where it is washed first. */
   readonly shrinkage?: Fraction;
   /** True where its card says that it is not washed before it is cut. */

@@ -32,6 +32,7 @@ export function factsAsSold(card: ClothRecord, swatch: Swatch | null): ClothFact
     bandsUnknown: bandsAreUnknown(card, swatch),
     mayTurn: mayTurn(card, swatch, type, nap),
     nap,
+    ...((fields.runs ?? swatch?.runs) === "one-way" ? { oneWay: true } : {}),
     ...(fields.shrinkage ? { shrinkage: fields.shrinkage } : {}),
     ...(fields["wash-first"] === false ? { cutUnwashed: true } : {}),
     roll: fields.roll ?? null,

@@ -1,4 +1,4 @@
-import { isPlainKind } from "../cloth/clothMeasure.ts";
+import { isPlainKind, type Runs } from "../cloth/clothMeasure.ts";
 import type { Place } from "../diagnostics/diagnostic.ts";
 import type { PATTERN_KINDS } from "../records/schema/clothSchema.ts";
 
@@ -76,6 +76,8 @@ export interface Swatch {
   /** How it comes again to the eye, for laying its photograph; null where it has a pattern and nobody knows. */
   readonly period: Period | null;
   readonly readsPlainFromM: number | null;
+  /** Which way its photograph shows that it runs, where its repeat is sure. */
+  readonly runs?: Runs | null;
   readonly animal: boolean;
   readonly disagreements: readonly Disagreement[];
   /** What the photograph could not tell for certain. */

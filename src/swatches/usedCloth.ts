@@ -42,6 +42,7 @@ export function usedCloth(
       photo,
     }),
     readsPlainFromM: pattern?.readsPlainFromM ?? null,
+    runs: pattern?.repeat?.sure ? pattern.runs : null,
     animal: fields.animal ?? false,
     disagreements: disagreements(card, measure),
     confirm: confirmed(card, measure),

@@ -87,6 +87,16 @@ test.each([
   expect(facts(`cloth: Fern\n${text}`).mayTurn).toBe(turns);
 });
 
+test("it runs one way where its card says so, or else its photograph for sure", () => {
+  const oneWay = (...args: Parameters<typeof facts>) => facts(...args).oneWay ?? false;
+  expect(oneWay("cloth: Fern\nruns: one-way")).toBe(true);
+  expect(oneWay("cloth: Fern", { runs: "one-way" })).toBe(true);
+  expect(oneWay("cloth: Fern\nruns: two-way", { runs: "one-way" })).toBe(false);
+  expect(oneWay("cloth: Fern", { runs: "two-way" })).toBe(false);
+  const unsure = { ...measure().pattern.repeat, sure: false } as never;
+  expect(oneWay("cloth: Fern", { runs: "one-way", repeat: unsure })).toBe(false);
+});
+
 test("a wallcovering is known by its roll, and is as wide as it", () => {
   const found = facts(`cloth: Fern\nroll: { width: 53 cm, length: 10.05 m }`);
   expect(found.type).toBe("wallcovering");

@@ -3,6 +3,7 @@ import { Length } from "../../units/length.ts";
 import { printLength, printSize } from "../../units/printLength.ts";
 import { repeatWords } from "../common/repeatWords.ts";
 import { blankUnit, filledGroups, hardwareLines, linesOf } from "../common/sheetWords.ts";
+import { wayLine } from "../common/wayLine.ts";
 import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
 import type { BlindMade } from "./pieces.ts";
 import type { BlindPlan } from "./plan.ts";
@@ -32,7 +33,7 @@ export function blindSheet(
       lines: linesOf([
         `${cloth.name}, ${p(plan.usableWidth)} between the selvedges.`,
         repeat && `${repeatWords(repeat, p)}.`,
-        cloth.nap && "It has a pile: all pieces the same way up.",
+        wayLine(cloth),
       ]),
     },
     {

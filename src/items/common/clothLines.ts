@@ -1,8 +1,9 @@
 import { printLength } from "../../units/printLength.ts";
 import type { DrawingContext } from "../itemDrawing.ts";
 import { repeatWords } from "./repeatWords.ts";
+import { wayLine } from "./wayLine.ts";
 
-/** What a maker must know of a cloth, in short lines: name, usable width, repeat and match, pile. Nothing of its price or supplier. */
+/** What a maker must know of a cloth, in short lines: name, usable width, repeat and match, pile, which way it runs. Nothing of its price or supplier. */
 export function clothLines(id: string, context: DrawingContext): string[] {
   const cloth = context.cloth(id);
   if (!cloth) return [id];
@@ -15,6 +16,6 @@ export function clothLines(id: string, context: DrawingContext): string[] {
   } else {
     lines.push(cloth.repeatUnknown ? "Repeat not known: ask before cutting." : "No repeat.");
   }
-  if (cloth.nap) lines.push("Pile or sheen: all pieces one way.");
-  return lines;
+  const way = wayLine(cloth);
+  return way === null ? lines : [...lines, way];
 }

@@ -4,6 +4,7 @@ import { printLength, printMeasured } from "../../units/printLength.ts";
 import { hangsOnWords } from "../common/hangsOnWords.ts";
 import { repeatWords } from "../common/repeatWords.ts";
 import { blankUnit, filledGroups, hardwareLines, linesOf } from "../common/sheetWords.ts";
+import { wayLine } from "../common/wayLine.ts";
 import type { DrawingContext, ItemSheet, SheetCheck, SheetGroup } from "../itemDrawing.ts";
 import { onTrack } from "./onTrack.ts";
 import type { CurtainsMade } from "./pieces.ts";
@@ -62,7 +63,7 @@ function clothLines(plan: CurtainsPlan, p: (length: Length) => string): string[]
     `${cloth.name}, ${p(plan.usableWidth)} between the selvedges.`,
     repeat && `${repeatWords(repeat, p)}.`,
     plan.railroaded && "Run sideways: the selvedge is the top.",
-    cloth.nap && "It has a pile: all widths the same way up.",
+    wayLine(cloth, "widths"),
   ]);
 }
 

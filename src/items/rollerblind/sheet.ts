@@ -69,7 +69,7 @@ export function rollerBlindSheet(
       "Dashed: where the roller takes it, and the fold round the bar.",
       "Thin lines: trimmed there.",
       plan.motifCentred && "Long and short: middle of the width.",
-      (repeat || cloth.nap) && "Arrow: up the cloth.",
+      (repeat || cloth.nap || cloth.oneWay) && "Arrow: up the cloth.",
     ]),
   };
 }

@@ -72,7 +72,7 @@ function cutShapes(plan: RollerBlindPlan, { wide, high, trim, top, foot }: Lines
     stroke(line(0, top, wide, top), "hidden"),
     stroke(line(0, foot, wide, foot), "hidden"),
     ...(plan.motifCentred ? [stroke(line(wide / 2, 0, wide / 2, high), "centre")] : []),
-    ...(matched || plan.cloth.nap
+    ...(matched || plan.cloth.nap || plan.cloth.oneWay
       ? ([
           {
             shape: "sign",
