@@ -1,3 +1,4 @@
+import { once } from "../once.ts";
 import { transform2d } from "../pixels/transform2d.ts";
 import type { Shift } from "../repeat/lattice.ts";
 import { mirrorsOf, type Whole } from "./cellMirrors.ts";
@@ -7,7 +8,7 @@ import { CELL_SIDE, type MeanCell } from "./meanCell.ts";
 export interface CellTurned {
   /** Upside down. */
   readonly half: number;
-  /** The best of its mirror images that keep its top at the top, or its left at the left; 0 where its lattice admits neither. */
+  /** The best of its mirror images that keep its top at the top, or its left at the left; 0 where its lattice admits neither; reckoned when it is first asked for. */
   readonly mirrored: number;
 }
 
@@ -32,11 +33,18 @@ export function cellTurned(cell: MeanCell, basis: readonly [Shift, Shift]): Cell
   const grain = ((1 - reliability) * finer) / (step * step);
   const own = Math.max(0.05, 1 - grain / joined);
   const alike = (matrix: Whole) => Math.min(1, likeness(spectra, matrix) / own);
-  const mirrors = mirrorsOf(basis).filter((matrix) => {
+  const half = alike(HALF);
+  const isSquareOn = (matrix: Whole) => {
     const axis = axisOf(matrix, basis) % 90;
     return Math.min(axis, 90 - axis) < AXIS;
-  });
-  return { half: alike(HALF), mirrored: Math.max(0, ...mirrors.map(alike)) };
+  };
+  const mirrored = once(() => Math.max(0, ...mirrorsOf(basis).filter(isSquareOn).map(alike)));
+  return {
+    half,
+    get mirrored() {
+      return mirrored();
+    },
+  };
 }
 
 /** The axis of a mirror in degrees, 0 to 180, level at 0: half the angle to which it brings what is level. */
