@@ -94,21 +94,29 @@ function edgeBetween(
 /** Joins neighbours of nearly one colour, those first of which least is lost. */
 function joined(all: readonly Run[], least: number): Run[] {
   const runs = all.map((run) => ({ ...run, sum: [...run.sum] }));
+  const lossAt = (i: number): number => {
+    const [one, other] = [runs[i] as Run, runs[(i + 1) % runs.length] as Run];
+    const apart = distance(meanOf(one), meanOf(other));
+    if (apart >= least) return Number.POSITIVE_INFINITY;
+    return (apart ** 2 * one.count * other.count) / (one.count + other.count);
+  };
+  const losses = runs.map((_, i) => lossAt(i));
   while (runs.length > 1) {
-    let best = { at: -1, loss: Number.POSITIVE_INFINITY };
-    for (let i = 0; i < runs.length; i++) {
-      const [one, other] = [runs[i] as Run, runs[(i + 1) % runs.length] as Run];
-      const apart = distance(meanOf(one), meanOf(other));
-      const loss = (apart ** 2 * one.count * other.count) / (one.count + other.count);
-      if (apart < least && loss < best.loss) best = { at: i, loss };
-    }
-    if (best.at < 0) return runs;
-    const one = runs[best.at] as Run;
-    const gone = (best.at + 1) % runs.length;
+    let at = 0;
+    for (let i = 1; i < runs.length; i++)
+      if ((losses[i] as number) < (losses[at] as number)) at = i;
+    if (losses[at] === Number.POSITIVE_INFINITY) return runs;
+    const one = runs[at] as Run;
+    const gone = (at + 1) % runs.length;
     const other = runs[gone] as Run;
     one.count += other.count;
     one.sum = one.sum.map((v, c) => v + (other.sum[c] as number));
     runs.splice(gone, 1);
+    losses.splice(gone, 1);
+    const here = gone === 0 ? runs.length - 1 : at;
+    losses[here] = lossAt(here);
+    const before = (here + runs.length - 1) % runs.length;
+    losses[before] = lossAt(before);
   }
   return runs;
 }

@@ -13,7 +13,7 @@ export interface BandSeries {
 
 /** Fewest and most steps of a repeat, and as many as it has half pixels between them. */
 const FEWEST = 64;
-const MOST = 320;
+const MOST = 640;
 const STEPS_PER_PX = 1.5;
 /** Part by which a repeat is tried longer and shorter, and the tries to each side. */
 const REACH = 0.012;

@@ -22,7 +22,7 @@ export interface BandedPicture {
 
 /** Width at which bands are read, and pixels that their repeat should have there. */
 const LEAST_WIDTH = 280;
-const REPEAT_PX = 200;
+const REPEAT_PX = 480;
 /** More bands than this in a repeat are one that shades into another, or a weave. */
 const MOST_BANDS = 28;
 
