@@ -18,14 +18,14 @@ const sheetOf = (more: Partial<ClothFacts>): string => {
 };
 
 test("a pattern that runs one way is said on the sheet, a pile before it, and else nothing", () => {
-  expect(sheetOf({ oneWay: true })).toContain("Pattern runs one way: all pieces the same way up.");
+  expect(sheetOf({ oneWay: true })).toContain("All pieces the same way up.");
   const pile = sheetOf({ oneWay: true, nap: true });
-  expect(pile).toContain("Pile or sheen: all pieces the same way up.");
-  expect(pile).not.toContain("runs one way");
+  expect(pile).toContain("Pile or sheen: all pieces one way.");
+  expect(pile).not.toContain("the same way up");
   expect(sheetOf({})).not.toContain("the same way up");
 });
 
 test("of curtains it is said of their widths", () => {
   const facts = { nap: false, oneWay: true } as ClothFacts;
-  expect(wayLine(facts, "widths")).toBe("Pattern runs one way: all widths the same way up.");
+  expect(wayLine(facts, "widths")).toBe("All widths the same way up.");
 });
