@@ -56,7 +56,7 @@ export function patternFacts(pattern: MeasuredPattern, units: UnitSystem): Patte
   return [
     fact("kind", kind === null ? "cannot be told" : kind.replaceAll("-", " ")),
     ...(isPlain && repeat === null ? [] : [fact("repeat", repeatWords(repeat, say))]),
-    ...(motifMm === null ? [] : [fact(MOTIF_WORDS[kind ?? ""] ?? "motif", say(motifMm))]),
+    ...(motifMm === null ? [] : [fact(sizeWord(kind), say(motifMm))]),
     ...(directionDeg === null ? [] : [fact("runs", runWords(directionDeg))]),
     ...bandFacts(pattern, say),
     ...(pattern.runs === null ? [] : [fact("upside down", TURNED_WORDS[pattern.runs])]),
@@ -99,6 +99,11 @@ const MOTIF_WORDS: Readonly<Record<string, string>> = {
   stripe: "width of a band",
   check: "side of a square",
 };
+
+/** What the size of a pattern's motif is called, by its kind. */
+export function sizeWord(kind: MeasuredPattern["kind"]): string {
+  return MOTIF_WORDS[kind ?? ""] ?? "motif";
+}
 
 function repeatWords(repeat: MeasuredRepeat | null, say: (mm: number) => string): string {
   if (repeat === null) return "cannot be told from this picture";

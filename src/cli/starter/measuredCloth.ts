@@ -3,6 +3,7 @@ import { measureCloth } from "../../cloth/measureCloth.ts";
 import type { MeasureSettings } from "../../cloth/measureSettings.ts";
 import type { Checked } from "../../diagnostics/diagnostic.ts";
 import { readPhoto } from "../../images/photo/readPhoto.ts";
+import { patternFacts, sizeWord } from "../../swatches/measureText.ts";
 import { Length } from "../../units/length.ts";
 import { parseLength } from "../../units/parseLength.ts";
 import { NARROW, printLength, type UnitSystem } from "../../units/printLength.ts";
@@ -78,7 +79,12 @@ export async function measuredCloth(
     );
     notes.push(`repeat, perhaps: ${ways[0]} up, ${ways[1]} across, ${repeat.match}`);
   }
-  if (motifMm !== null) notes.push(`motif: ${say(motifMm)} high`);
+  if (value.pattern.bands.length > 0) {
+    const bands = patternFacts(value.pattern, units).filter(({ what }) => what.startsWith("bands"));
+    notes.push(...bands.map((fact) => `${fact.what}: ${fact.value}`));
+  }
+  const sized = sizeWord(kind);
+  if (motifMm !== null) notes.push(`${sized}: ${say(motifMm)}${sized === "motif" ? " high" : ""}`);
   if (readsPlainFromM !== null) notes.push(`reads as a plain from ${readsPlainFromM.toFixed(1)} m`);
   notes.push(...value.confirm.map((one) => `please look: ${one.why}`));
   return { value: { filling, notes }, diagnostics: found };
