@@ -158,7 +158,7 @@ export function patternOf(
   const turned =
     bands.length > 0
       ? runsOfBands(bands)
-      : repeat && !isPlain && lattice
+      : repeat?.sure && !isPlain && lattice
         ? (cell()?.runs ?? null)
         : null;
   const pattern: MeasuredPattern = {
