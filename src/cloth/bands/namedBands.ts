@@ -12,7 +12,7 @@ const NEAR = 1.3;
 /** With more than two yarns, lines thinner than this in pixels, or of mixed colours, are not told from the rims of others. */
 const FINEST_PX = 2.6;
 /** What is narrower than this in pixels may have taken on up to such a part of its neighbours' colours: a file keeps hues in coarse blocks. */
-const THIN_PX = 6;
+const THIN_PX = 8;
 const TAKEN_ON = [0, 0.1, 0.2, 0.3, 0.4, 0.5];
 /** How far a thin line's colour may lie beside such a mixture. */
 const MIXED = 0.06;
