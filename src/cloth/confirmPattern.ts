@@ -1,4 +1,9 @@
-import { type Confirm, isPlainKind, type MeasuredRepeat } from "./clothMeasure.ts";
+import {
+  type Confirm,
+  isPlainKind,
+  type MeasuredPattern,
+  type MeasuredRepeat,
+} from "./clothMeasure.ts";
 import type { JudgedKind } from "./kind/judgedKind.ts";
 import type { FoundRuns } from "./kind/runsOf.ts";
 import type { Motifs } from "./motif/motifSize.ts";
@@ -19,6 +24,15 @@ export function confirmMotif({ kind }: JudgedKind, motifs: Motifs | null): Confi
   const why =
     "The motifs are joined by what lies between them, so that where one ends is a guess; measure one on the cloth.";
   return [{ what: "pattern.motifMm", why }];
+}
+
+/** Stripes and checks of which the order of their bands is not told. */
+export function confirmBands({ kind, repeat, bands }: MeasuredPattern): Confirm[] {
+  const banded = kind === "stripe" || kind === "check";
+  if (!banded || repeat === null || bands.length > 0) return [];
+  const why =
+    "The order of its bands cannot be told from this picture, as where lines are very thin on it or two colours lie near each other: photograph it nearer, or take it from the cloth.";
+  return [{ what: "pattern.bands", why }];
 }
 
 /** A pattern that is not the same upside down, and whose motifs may have a top or may not. */

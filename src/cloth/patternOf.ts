@@ -7,7 +7,13 @@ import {
   type MeasuredPattern,
   type MeasuredRepeat,
 } from "./clothMeasure.ts";
-import { confirmMotif, confirmPattern, confirmRuns, confirmTones } from "./confirmPattern.ts";
+import {
+  confirmBands,
+  confirmMotif,
+  confirmPattern,
+  confirmRuns,
+  confirmTones,
+} from "./confirmPattern.ts";
 import { busynessOf } from "./distance/busyness.ts";
 import { concentrationOf } from "./distance/concentration.ts";
 import { contrastOf } from "./distance/contrast.ts";
@@ -179,6 +185,7 @@ export function patternOf(
       ...confirmTones(separation, repeat),
       ...confirmPattern(judged, repeat),
       ...confirmMotif(judged, stripes ? null : motifs),
+      ...confirmBands(pattern),
       ...confirmRuns(turned),
     ],
   };

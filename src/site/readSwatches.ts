@@ -60,6 +60,7 @@ async function measured(
             ...value.pattern,
             repeat: null,
             motifMm: null,
+            bands: [],
             patternToM: null,
             readsPlainFromM: null,
           },

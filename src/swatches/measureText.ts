@@ -76,12 +76,7 @@ const TURNED_WORDS: Readonly<Record<Runs, string>> = {
 };
 
 /** The bands of stripes and checks in their order, a line for each way. */
-function bandFacts({ kind, repeat, bands }: MeasuredPattern, say: (mm: number) => string) {
-  const banded = kind === "stripe" || kind === "check";
-  if (bands.length === 0)
-    return banded && repeat
-      ? [{ what: "bands", value: "their order cannot be told from this picture" }]
-      : [];
+function bandFacts({ bands }: MeasuredPattern, say: (mm: number) => string) {
   const hexes = [...new Set(bands.flatMap((way) => way.bands.map(({ hex }) => hex)))];
   const names = hexes.map((hex) => colourName(hex).name);
   const named = (hex: string) => {

@@ -5,7 +5,8 @@ import type { BandSequence, ClothMeasure } from "../../src/cloth/clothMeasure.ts
 import { measureCloth } from "../../src/cloth/measureCloth.ts";
 import { difference } from "../../src/colour/difference.ts";
 import { readPhoto } from "../../src/images/photo/readPhoto.ts";
-import { harbour, stove } from "../cloths/designs/palettes.ts";
+import { WARP } from "../cloths/designs/deckhouse.ts";
+import { SETT } from "../cloths/designs/hayrick.ts";
 import { type Design, photograph } from "./made.ts";
 
 const PLACE = { file: "card.md", line: 1, column: 1, keyPath: null };
@@ -133,15 +134,18 @@ test("where it cannot be told which bands are of one yarn nothing is told", () =
     ["#f2ece0", 10],
     ["#40577a", 9],
   ];
-  const { kind, bands } = measured((x) => at(near, x)).pattern;
-  expect(kind).toBe("stripe");
-  expect(bands).toEqual([]);
+  const { pattern, confirm } = measured((x) => at(near, x));
+  expect(pattern.kind).toBe("stripe");
+  expect(pattern.bands).toEqual([]);
+  expect(confirm.map(({ what }) => what)).toContain("pattern.bands");
 });
 
 test("what has no bands has none", () => {
   const spots: Design = (x, y) =>
     Math.hypot((x % 20) - 10, (y % 20) - 10) < 5 ? "#24473a" : "#eee4cd";
-  expect(measured(spots).pattern.bands).toEqual([]);
+  const dotted = measured(spots);
+  expect(dotted.pattern.bands).toEqual([]);
+  expect(dotted.confirm.map(({ what }) => what)).not.toContain("pattern.bands");
   expect(measured(() => "#aaa295").pattern.bands).toEqual([]);
 });
 
@@ -156,52 +160,18 @@ async function ofDemo(file: string, showsMm: number): Promise<ClothMeasure> {
 
 // The threads are those of tests/cloths/designs, as many to the repeat as its length says. A thin line of thread is paler in a
 // picture than its yarn.
-const threads = (all: readonly Band[], repeatMm: number): Band[] =>
+const inMm = (all: readonly Band[], repeatMm: number): Band[] =>
   all.map(([hex, count]) => [hex, (count * repeatMm) / repeatOf(all)]);
 
 test("the demo's wool check has the sett that it was woven with, both ways", async () => {
-  const { cream, bottle, honey, russet } = stove;
-  const sett = threads(
-    [
-      [cream, 34],
-      [bottle, 8],
-      [cream, 6],
-      [bottle, 40],
-      [honey, 4],
-      [bottle, 40],
-      [cream, 6],
-      [bottle, 8],
-      [cream, 34],
-      [russet, 12],
-    ],
-    4.5 * 25.4,
-  );
+  const sett = inMm(SETT, 4.5 * 25.4);
   const { bands } = (await ofDemo("hayrick.jpg", 228.6)).pattern;
   expect(bands).toHaveLength(2);
   for (const one of bands) expectBands(one, sett, 12);
 });
 
 test("the demo's awning stripe has the warp that it was woven with", async () => {
-  const { ink, chalk, clay, straw, blush, tide } = harbour;
-  const warp = threads(
-    [
-      [chalk, 70],
-      [ink, 5],
-      [chalk, 5],
-      [clay, 74],
-      [chalk, 5],
-      [ink, 5],
-      [chalk, 70],
-      [tide, 4],
-      [chalk, 6],
-      [straw, 26],
-      [blush, 14],
-      [straw, 10],
-      [chalk, 6],
-      [tide, 5],
-    ],
-    9 * 25.4,
-  );
+  const warp = inMm(WARP, 9 * 25.4);
   const { bands } = (await ofDemo("deckhouse.jpg", 355.6)).pattern;
   expectBands(bands[0], warp, 16);
 });

@@ -3,7 +3,10 @@ import { copyFileSync, mkdirSync, mkdtempSync, rmSync, writeFileSync } from "nod
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, expect, test } from "vitest";
-import { readLibrary } from "../../src/site/readLibrary.ts";
+import type { ClothMeasure } from "../../src/cloth/clothMeasure.ts";
+import { NO_CACHE } from "../../src/images/cache.ts";
+import { readLibrary, readStudioRecords } from "../../src/site/readLibrary.ts";
+import { readSwatches } from "../../src/site/readSwatches.ts";
 import { clothFacts } from "../../src/swatches/clothFacts.ts";
 
 const home = mkdtempSync(join(tmpdir(), "roomcloth-cards-"));
@@ -43,4 +46,25 @@ test("the card's repeat is cut by though the photograph shows another, and both 
   const silent = of("silent");
   expect(silent.swatch.repeatFrom).toBe("measured");
   expect(Math.abs((silent.facts.repeat?.up.toMm() ?? 0) / 641.35 - 1)).toBeLessThan(0.01);
+});
+
+test("a photograph without a scale gives no sizes: no repeat, no motif, no bands", async () => {
+  const from = join(import.meta.dirname, "../../content/cloths/slipway.webp");
+  copyFileSync(from, join(home, "cloths/slipway.webp"));
+  const measured = async (photo: string) => {
+    const card = `---\ncloth: Slipway\nphoto: ${photo}\n---\n`;
+    writeFileSync(join(home, "cloths/ticking.md"), card);
+    const records = await readStudioRecords(home);
+    const kept: { measure: ClothMeasure }[] = [];
+    const writeJson = async (_: string, value: unknown) => {
+      kept.push(value as (typeof kept)[number]);
+    };
+    const cloths = new Map([...records.cloths].filter(([id]) => id === "ticking"));
+    await readSwatches(home, { ...records, cloths }, { ...NO_CACHE, writeJson });
+    return kept[0]?.measure.pattern;
+  };
+  const scaled = await measured('{ file: slipway.webp, shows: 7" }');
+  expect(scaled?.bands[0]?.bands).toHaveLength(8);
+  const bare = await measured("{ file: slipway.webp }");
+  expect(bare).toMatchObject({ kind: "stripe", repeat: null, motifMm: null, bands: [] });
 });

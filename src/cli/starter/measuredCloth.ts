@@ -3,10 +3,9 @@ import { measureCloth } from "../../cloth/measureCloth.ts";
 import type { MeasureSettings } from "../../cloth/measureSettings.ts";
 import type { Checked } from "../../diagnostics/diagnostic.ts";
 import { readPhoto } from "../../images/photo/readPhoto.ts";
-import { patternFacts, sizeWord } from "../../swatches/measureText.ts";
-import { Length } from "../../units/length.ts";
+import { measuredLength, patternFacts, sizeWord } from "../../swatches/measureText.ts";
 import { parseLength } from "../../units/parseLength.ts";
-import { NARROW, printLength, type UnitSystem } from "../../units/printLength.ts";
+import type { UnitSystem } from "../../units/printLength.ts";
 import type { Filling } from "./fieldLines.ts";
 
 /** What a photograph gives a new card: fields, and sentences for her to look at. */
@@ -44,10 +43,7 @@ export async function measuredCloth(
   const units: UnitSystem = /["'”″’′]|in|ft|yd|feet|foot|yard/i.test(shows ?? "")
     ? "inches"
     : "centimetres";
-  const say = (mm: number): string =>
-    printLength(Length.mm(mm.toFixed(3)), units)
-      .replaceAll(NARROW, " ")
-      .replace("\u2033", '"');
+  const say = (mm: number): string => measuredLength(mm, units);
   const { kind, repeat, motifMm, readsPlainFromM } = value.pattern;
   const filling: Record<string, string | Filling> = {};
   if (kind !== null && !value.confirm.some((one) => one.what === "pattern.kind"))

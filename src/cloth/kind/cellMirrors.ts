@@ -1,5 +1,6 @@
 import { transform2d } from "../pixels/transform2d.ts";
 import type { Shift } from "../repeat/lattice.ts";
+import { addProducts, greatest, type Whole } from "./imageProducts.ts";
 import { CELL_SIDE } from "./meanCell.ts";
 
 /** How well a picture of one cell agrees with its mirror images where each fits best, 0 to 1; glides count, as a half-drop's do. */
@@ -11,9 +12,6 @@ export interface CellMirrors {
 
 /** Part by which a lattice may miss the lengths and angle that a mirror asks for. */
 const NEARLY = 0.07;
-
-/** A matrix of whole numbers, row by row. */
-export type Whole = readonly [number, number, number, number];
 
 /**
  * The mirrors of a picture of one cell, in the lattice's own coordinates, that wavers about nought. Only mirrors that bring the lattice
@@ -64,46 +62,10 @@ function agreements(picture: Float32Array, matrices: readonly Whole[]): number[]
     const [one, two] = [matrices[n] as Whole, matrices[n + 1]];
     // Both correlations are real: they come back from one transform, the second as its imaginary part.
     products.fill(0);
-    addProducts(products, spectrum, one, false);
-    if (two) addProducts(products, spectrum, two, true);
+    addProducts(products, spectrum, one, CELL_SIDE);
+    if (two) addProducts(products, spectrum, two, CELL_SIDE, true);
     transform2d(products, CELL_SIDE, CELL_SIDE, true);
     for (let part = 0; part < (two ? 2 : 1); part++) scores.push(greatest(products, part) / energy);
   }
   return scores;
-}
-
-/**
- * Adds the spectrum of the correlation with the image under a mirror, times the imaginary unit where it is the `second` of two. The
- * image's own spectrum is the picture's, its waves moved by the inverse of the matrix, transposed.
- */
-function addProducts(
-  products: Float64Array,
-  spectrum: Float64Array,
-  [p, q, r, s]: Whole,
-  second: boolean,
-): void {
-  const n = CELL_SIDE;
-  // A power of two, so that the rest of a division is its last bits.
-  const last = n - 1;
-  for (let v = 0, k = 0; v < n; v++) {
-    for (let u = 0; u < n; u++, k++) {
-      const i = 2 * k;
-      const j = 2 * (((q * u - p * v) & last) * n + ((r * v - s * u) & last));
-      const ownRe = spectrum[i] as number;
-      const ownIm = spectrum[i + 1] as number;
-      const otherRe = spectrum[j] as number;
-      const otherIm = spectrum[j + 1] as number;
-      const re = ownRe * otherRe + ownIm * otherIm;
-      const im = ownIm * otherRe - ownRe * otherIm;
-      products[i] = (products[i] as number) + (second ? -im : re);
-      products[i + 1] = (products[i + 1] as number) + (second ? re : im);
-    }
-  }
-}
-
-/** The greatest of every second number from the first or the second on, nought at least. */
-function greatest(numbers: Float64Array, from: number): number {
-  let most = 0;
-  for (let i = from; i < numbers.length; i += 2) most = Math.max(most, numbers[i] as number);
-  return most;
 }

@@ -1,7 +1,8 @@
 import { once } from "../once.ts";
 import { transform2d } from "../pixels/transform2d.ts";
 import type { Shift } from "../repeat/lattice.ts";
-import { mirrorsOf, type Whole } from "./cellMirrors.ts";
+import { mirrorsOf } from "./cellMirrors.ts";
+import { addProducts, greatest, type Whole } from "./imageProducts.ts";
 import { CELL_SIDE, type MeanCell } from "./meanCell.ts";
 
 /** How far a pattern is the same when it is turned or mirrored and laid where it fits best: 1 where it is. */
@@ -77,32 +78,11 @@ function spectrumOf(channel: Float32Array): Float64Array {
   return spectrum;
 }
 
-/** The best correlation of a cell with its image under a matrix of whole numbers, over all shifts, for its own energy. */
-function likeness(spectra: readonly Float64Array[], [p, q, r, s]: Whole): number {
-  // A power of two, so that the rest of a division is its last bits.
-  const last = SIDE - 1;
-  const det = p * s - q * r;
+/** The best correlation of a cell with its image under a matrix, over all shifts, for its own energy. */
+function likeness(spectra: readonly Float64Array[], matrix: Whole): number {
   const products = new Float64Array(SIDE * SIDE * 2);
-  let energy = 0;
-  for (const spectrum of spectra) {
-    for (let v = 0, k = 0; v < SIDE; v++) {
-      for (let u = 0; u < SIDE; u++, k++) {
-        const i = 2 * k;
-        // The image's own waves: the cell's, moved by the inverse of the matrix, transposed.
-        const row = (det * (p * v - q * u)) & last;
-        const j = 2 * (row * SIDE + ((det * (s * u - r * v)) & last));
-        const ownRe = spectrum[i] as number;
-        const ownIm = spectrum[i + 1] as number;
-        const otherRe = spectrum[j] as number;
-        const otherIm = spectrum[j + 1] as number;
-        products[i] = (products[i] as number) + ownRe * otherRe + ownIm * otherIm;
-        products[i + 1] = (products[i + 1] as number) + ownIm * otherRe - ownRe * otherIm;
-        energy += ownRe * ownRe + ownIm * ownIm;
-      }
-    }
-  }
+  for (const spectrum of spectra) addProducts(products, spectrum, matrix, SIDE);
   transform2d(products, SIDE, SIDE, true);
-  let most = 0;
-  for (let i = 0; i < products.length; i += 2) most = Math.max(most, products[i] as number);
-  return energy > 0 ? (most * SIDE * SIDE) / energy : 0;
+  const energy = energyOf(spectra);
+  return energy > 0 ? (greatest(products, 0) * SIDE * SIDE) / energy : 0;
 }

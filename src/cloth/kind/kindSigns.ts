@@ -7,7 +7,7 @@ import { cellTurned } from "./cellTurned.ts";
 import { type Crossing, crossingOf, shiftAlong } from "./crossing.ts";
 import { drawingOf, forGeometric } from "./drawnByRule.ts";
 import { CELL_SIDE, meanCell } from "./meanCell.ts";
-import { type FoundRuns, runsOf } from "./runsOf.ts";
+import { type FoundRuns, runsOf, UNKNOWN_RUNS } from "./runsOf.ts";
 
 /** Least width at which cells are laid over each other, in pixels. */
 const LEAST_WIDTH = 200;
@@ -74,8 +74,7 @@ export function cellSigns(
   const scale = (field.width / even.width) * reliefScale;
   const [a, b] = basis.map(([x, y]): Shift => [x * scale, y * scale]) as [Shift, Shift];
   const cell = meanCell(field, [a, b]);
-  if (!cell)
-    return { agreement: 0, forGeometric: 0, mirrored: 0, runs: { runs: null, isOther: false } };
+  if (!cell) return { agreement: 0, forGeometric: 0, mirrored: 0, runs: UNKNOWN_RUNS };
   const drawing = once(() => drawingOf(cell, [a, b]));
   return {
     agreement: cell.agreement,

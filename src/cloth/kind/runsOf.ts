@@ -16,7 +16,8 @@ export interface FoundRuns {
   readonly isOther: boolean;
 }
 
-const UNKNOWN: FoundRuns = { runs: null, isOther: false };
+/** Nothing is known of it. */
+export const UNKNOWN_RUNS: FoundRuns = { runs: null, isOther: false };
 
 /**
  * Which way a pattern runs. What is the same upside down is two-way. What is not, and yet is its own mirror image along the cloth or across it,
@@ -24,9 +25,9 @@ const UNKNOWN: FoundRuns = { runs: null, isOther: false };
  * volume A, from memory). What has neither may be one-way or tossed every way.
  */
 export function runsOf({ half, mirrored }: CellTurned, agreement: number): FoundRuns {
-  if (agreement < LEAST) return UNKNOWN;
+  if (agreement < LEAST) return UNKNOWN_RUNS;
   if (half >= SAME) return { runs: "two-way", isOther: false };
-  if (half > OTHER) return UNKNOWN;
+  if (half > OTHER) return UNKNOWN_RUNS;
   return { runs: mirrored >= SAME ? "one-way" : null, isOther: true };
 }
 
