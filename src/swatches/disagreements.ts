@@ -86,7 +86,8 @@ function runs(card: ClothRecord, measure: ClothMeasure): Disagreement[] {
   const declared = card.fields.runs;
   const { runs: measured, repeat } = measure.pattern;
   if (declared === undefined || declared === "one-way") return [];
-  return measured === "one-way" && repeat?.sure ? [{ what: "runs", declared, measured }] : [];
+  if (measured !== "one-way" || !repeat?.sure) return [];
+  return [{ what: "runs", declared, measured: "one-way, not the same upside down" }];
 }
 
 function motifs(card: ClothRecord, measure: ClothMeasure): Disagreement[] {

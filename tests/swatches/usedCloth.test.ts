@@ -96,7 +96,7 @@ test("a card that lets a pattern lie upside down is contradicted by one that is 
   const says = (runs: string) => card(`cloth: Fern\nruns: ${runs}`);
   const oneWay = measure({ runs: "one-way" });
   expect(disagreements(says("two-way"), oneWay)).toEqual([
-    { what: "runs", declared: "two-way", measured: "one-way" },
+    { what: "runs", declared: "two-way", measured: "one-way, not the same upside down" },
   ]);
   expect(disagreements(says("any-way"), oneWay)).toHaveLength(1);
   // What is the same upside down may be cut one way for its sheen.
