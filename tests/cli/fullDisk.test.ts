@@ -25,5 +25,4 @@ test.skipIf(!possible)(
     expect(said).toMatchObject({ first: 0, second: 3, old: true, state: ["made.json"] });
     expect(said.err).toContain("There is no room left on the disk.");
   },
-  60_000,
 );

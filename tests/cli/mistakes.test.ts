@@ -82,7 +82,7 @@ test("a good build first; then mistakes in three files and two photographs are a
   expect(built.stderr + built.stdout).not.toMatch(/\bat .+:\d+:\d+\)|Error:|node_modules/);
   expect(readFileSync(board, "utf8")).toBe(before);
   expect(existsSync(join(home, "out/studio/index.html"))).toBe(true);
-}, 240_000);
+});
 
 test("a room is asked for by its name although a mistake keeps it from being read: its mistakes are what she gets", () => {
   const small = onDisk({

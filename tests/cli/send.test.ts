@@ -157,7 +157,7 @@ test("the proposal is kept as it was printed, the same as a build makes, and tou
   } finally {
     delete process.env.SOURCE_DATE_EPOCH;
   }
-}, 120_000);
+});
 
 test("a file of hers under the proposal's name is never written over", async () => {
   await put("projects/quay/sent/A.pdf", "signed and scanned");

@@ -24,16 +24,12 @@ const drawingOf = (tradition: string) => {
 const traditions =
   "plain matelasse crushed ticking acrossBlanket tartan chequer honeycomb nested quatrefoil buta sprig floral tonalBlooms patches";
 
-test.each(traditions.split(" "))(
-  "a photograph of %s: its kind",
-  async (tradition) => {
-    const drawing = drawingOf(tradition);
-    const subject = await subjectOf(drawing, "own");
-    const { measure } = await tryOn(subject, "photo", 5, sizeOf(subject, 0));
-    expect(measure.pattern.kind).toBe(drawing.kind);
-  },
-  30_000,
-);
+test.each(traditions.split(" "))("a photograph of %s: its kind", async (tradition) => {
+  const drawing = drawingOf(tradition);
+  const subject = await subjectOf(drawing, "own");
+  const { measure } = await tryOn(subject, "photo", 5, sizeOf(subject, 0));
+  expect(measure.pattern.kind).toBe(drawing.kind);
+});
 
 test("the studio says from what size a print is large", async () => {
   const subject = await subjectOf(drawingOf("buta"), "own");
@@ -45,7 +41,7 @@ test("the studio says from what size a print is large", async () => {
     }).value?.pattern.kind;
   expect(kindWith(110)).toBe("small-print");
   expect(kindWith(20)).toBe("large-print");
-}, 30_000);
+});
 
 function field(width: number, height: number, at: (x: number, y: number) => number): Field {
   const channel = Float32Array.from({ length: width * height }, (_, p) =>

@@ -162,7 +162,7 @@ test("plains, scattered spots and a repeat that is not wholly seen have none", (
   );
   expect(large.value?.pattern.repeat).toBeNull();
   expect(large.value?.confirm.map((c) => c.what)).toContain("pattern.repeat");
-}, 120_000);
+});
 
 test("stripes change along their run by nothing, a gingham as much as across", () => {
   const of = (design: Design) =>

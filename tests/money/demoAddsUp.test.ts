@@ -91,7 +91,7 @@ beforeAll(async () => {
   const computed = await compute(CONTENT, { only: null, useCache: true });
   money = computed.money("gannet-house")?.json as Sums;
   needs = computed.quantities("gannet-house")?.json as Needs;
-}, 120_000);
+});
 
 const isCloth = (what: string): boolean => ["cloth", "lining", "wallcovering"].includes(what);
 

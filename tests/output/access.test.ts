@@ -56,7 +56,7 @@ test("no page of the demo breaks a rule of access, from a telephone to a wide sc
   }
   await page.close();
   expect(faults).toEqual([]);
-}, 300_000);
+});
 
 test("on a telephone the pieces follow each other, the widest first, at one scale, each with its name below it", async () => {
   const page = await session.browser.newPage();

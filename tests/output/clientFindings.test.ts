@@ -34,7 +34,7 @@ beforeAll(async () => {
     { encoding: "utf8", cwd: ROOT, maxBuffer: 1 << 26 },
   );
   findings = (JSON.parse(said.stdout) as { findings: FindingLine[] }).findings;
-}, 120_000);
+});
 afterAll(async () => {
   await built?.remove();
   await rm(content, { recursive: true, force: true });

@@ -39,7 +39,7 @@ let built: Built;
 
 beforeAll(async () => {
   built = await buildStudio(join(disk.home, "content"), ["--no-pdf"]);
-}, 120_000);
+});
 afterAll(async () => {
   await built?.remove();
   disk.remove();

@@ -51,7 +51,7 @@ beforeAll(async () => {
     studios.push(worst);
     built.push({ studio: await buildStudio(worst.content), textMm: paper === "a3" ? 171 : 170.9 });
   }
-}, 300_000);
+});
 afterAll(async () => {
   await session?.close();
   for (const { studio } of built) await studio.remove();
@@ -87,7 +87,7 @@ test("a thing stands whole on one page with boxes to tick and a rule to write it
   await page.close();
   expect(faults).toEqual([]);
   expect(seen).toBeGreaterThanOrEqual(11);
-}, 120_000);
+});
 
 test("the fitter's sheets of the demo take two pages each", async () => {
   const demo = built[0]?.studio as Built;

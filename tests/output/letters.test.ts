@@ -18,7 +18,7 @@ beforeAll(async () => {
   demo = await buildStudio();
   worst = worstLetters("tabloid", "inches");
   letters = await buildStudio(worst.content);
-}, 400_000);
+});
 afterAll(async () => {
   await demo?.remove();
   await letters?.remove();
@@ -119,7 +119,7 @@ test("no words leave their page, none is blank, and no heading stands alone at a
         expect(page.text.length, `${name}, page ${at + 1}`).toBeGreaterThan(3);
         expect(page.last, `${name}, page ${at + 1}`).not.toMatch(/^H\d?$/);
       }
-}, 120_000);
+});
 
 test("no letter has a paragraph without words: a heading would stand alone before it", async () => {
   for (const studio of [demo, letters])
@@ -156,4 +156,4 @@ test("every figure has words in its place, every table heads to its columns, eve
       const outline = pdf.catalog.lookup(PDFName.of("Outlines"), PDFDict);
       expect(outline.get(PDFName.of("First")), name).toBeDefined();
     }
-}, 120_000);
+});

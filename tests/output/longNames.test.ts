@@ -18,7 +18,7 @@ beforeAll(async () => {
   names = longNames();
   built = await buildStudio(names.content);
   session = await openBrowser();
-}, 300_000);
+});
 afterAll(async () => {
   await session?.close();
   await built?.remove();

@@ -57,7 +57,7 @@ let built: Built;
 
 beforeAll(async () => {
   built = await buildStudio(join(disk.home, "content"));
-}, 120_000);
+});
 afterAll(async () => {
   await built?.remove();
   disk.remove();

@@ -22,7 +22,7 @@ beforeAll(async () => {
     built.push(await buildStudio(studio.content));
   }
   session = await openBrowser();
-}, 240_000);
+});
 afterAll(async () => {
   await session?.close();
   for (const one of built) await one.remove();
@@ -71,7 +71,7 @@ test("no measure or name of a drawing is cut off or lies over another, in inches
   await page.close();
   expect(faults).toEqual([]);
   expect(drawings).toBeGreaterThan(120);
-}, 120_000);
+});
 
 test("the check itself sees a measure that is moved onto another, and one that leaves its drawing", async () => {
   const page = await session.browser.newPage();

@@ -16,7 +16,7 @@ let session: BrowserSession;
 beforeAll(async () => {
   demo = await buildStudio();
   session = await openBrowser();
-}, 300_000);
+});
 afterAll(async () => {
   await session?.close();
   await demo?.remove();
@@ -129,7 +129,7 @@ test("every document of the demo, printed from a telephone's or a wide window, h
   }
   await page.close();
   expect(faults).toEqual([]);
-}, 300_000);
+});
 
 test("the comparison sees a sheet that is missing, one of another size, and a word that is gone", () => {
   const sheet = (words: string, width = 612): Sheet => ({ words, width, height: 792 });

@@ -223,7 +223,7 @@ test("the client's total is on the client's proposal and on no maker's sheet; th
     }
   }
   expect(await tree("studio")).toContain(totalsOf("quillon").trade);
-}, 180_000);
+});
 
 test("the search finds what lies in a PDF's packed text and in a picture's metadata", async () => {
   const board = built.files.find((name) => name === "client/quillon/proposal.pdf") as string;

@@ -90,7 +90,7 @@ beforeAll(async () => {
     built.push(one);
     await readSheets(one, paper === "a3" ? "a4" : "letter");
   }
-}, 300_000);
+});
 afterAll(async () => {
   await session?.close();
   for (const one of built) await one.remove();

@@ -88,7 +88,7 @@ test("no text of a sheet leaves it or lies over another, on the demo and on the 
   await page.close();
   expect([...new Set(faults)]).toEqual([]);
   expect(sheets).toBeGreaterThan(45);
-}, 120_000);
+});
 
 test("the check itself sees a caption that lies over another, and one that leaves its sheet", async () => {
   const page = await session.browser.newPage();
@@ -216,7 +216,7 @@ test("a studio on A3 prints on exact A3 and A4, no page blank, no heading alone 
     await pdf.loadingTask.destroy();
   }
   expect(seen).toEqual(new Set([0, 1]));
-}, 120_000);
+});
 
 test("a photograph that shows less than a repeat is shown once, and as large as it is at the board's scale", async () => {
   const a3 = built[1] as Built;

@@ -44,7 +44,7 @@ beforeAll(async () => {
     built.set(paper, await buildStudio(studioOn(paper, false), ["--no-pdf"]));
     filled.set(paper, await buildStudio(studioOn(paper, true), ["--no-pdf"]));
   }
-}, 300_000);
+});
 afterAll(async () => {
   await session?.close();
   for (const one of [...built.values(), ...filled.values()]) await one.remove();

@@ -49,7 +49,7 @@ const of = (code: string, file: string) =>
 
 beforeAll(() => {
   found = bad.check();
-}, 60_000);
+});
 afterAll(bad.remove);
 
 test("wider than the cloth: at its size, with the widest that would do and what else would", () => {
@@ -112,7 +112,7 @@ test("zero usable width: on the card and on a receipt, with how to mend it", () 
   } finally {
     zero.remove();
   }
-}, 60_000);
+});
 
 /** As many as may be asked for; a fifth of them but in the soak. */
 const MANY = process.env.SOAK ? 10_000 : 2000;
@@ -149,4 +149,4 @@ test("cushions by the thousand are planned, bought and put on a sheet; more than
   } finally {
     many.remove();
   }
-}, 240_000);
+});

@@ -185,7 +185,7 @@ const disk = onDisk({
 });
 afterAll(() => disk.remove());
 
-test("from receipts in a file to the text, the JSON and the sheet", { timeout: 60_000 }, () => {
+test("from receipts in a file to the text, the JSON and the sheet", () => {
   const json = disk.run("quantities", "p", "--json");
   const [cloth] = JSON.parse(json.stdout).cloths;
   expect(cloth.lot).toBe("A-31 and B-07");

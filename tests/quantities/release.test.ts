@@ -183,4 +183,4 @@ test("the sheet: NOT FOR CUTTING until every cloth on it is released, then who r
   const both = sheet(receipt("fern", numbers[0] as string) + receipt("moss", numbers[1] as string));
   expect(both).not.toContain("NOT FOR CUTTING");
   expect(both).toContain("Released to cut by Ada Wren, November 2, 2026.");
-}, 120_000);
+});

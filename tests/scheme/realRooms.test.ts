@@ -125,7 +125,7 @@ beforeAll(async () => {
   for (const [id, way] of Object.entries(WAYS))
     await writeFile(join(dir, `projects/ways/${id}.md`), roomFile(way));
   computed = await compute(dir, { only: null, useCache: false });
-}, 180_000);
+});
 afterAll(() => rm(dir, { recursive: true, force: true }));
 
 const of = (room: string) => computed.findings.filter((f) => f.room === `ways/${room}`);

@@ -80,7 +80,7 @@ test("plain Eleventy at the checkout makes the pages with their style sheets and
   expect(readFileSync(join(home, "out/client/quay/den.html"), "utf8")).toBe(
     "<h1>Den</h1><p>Hello {{ x }}</p>\n",
   );
-}, 60_000);
+});
 
 test("what it wrote is known as ours, so that a build may replace it", () => {
   const output = openOutput(join(home, "out"));
@@ -99,4 +99,4 @@ test("an undefined value fails the build and names the layout", () => {
   expect(run.status).not.toBe(0);
   expect(run.stderr).toContain("layouts/documents/board.njk");
   expect(run.stderr).toContain('model has no "nmae"');
-}, 60_000);
+});

@@ -19,7 +19,6 @@ import {
 } from "../../../src/cli/output/outputFolder.ts";
 import type { MadeFile } from "../../../src/cli/output/switchPlan.ts";
 
-const LIMIT = 120_000;
 const base = mkdtempSync(join(tmpdir(), "roomcloth-output-"));
 let out = "";
 let count = 0;
@@ -262,29 +261,24 @@ killing(
     expect(seen.size).toBe(2);
     expect(editions()).toEqual(NEW);
   },
-  LIMIT,
 );
 
-killing(
-  "a recovery that is itself interrupted can be finished",
-  () => {
-    buildOld();
-    expect(child("in client/mill").signal).toBe("SIGKILL");
-    // These die while they finish what the first began, before they get to their own work.
-    for (const step of [
-      "in client/mill",
-      "out client/quay",
-      "in client/quay",
-      "remove makers/old-maker/quay",
-      "end",
-    ]) {
-      expect(child(step).signal).toBe("SIGKILL");
-    }
-    recoverOutput(out);
-    expect(editions()).toEqual(NEW);
-  },
-  LIMIT,
-);
+killing("a recovery that is itself interrupted can be finished", () => {
+  buildOld();
+  expect(child("in client/mill").signal).toBe("SIGKILL");
+  // These die while they finish what the first began, before they get to their own work.
+  for (const step of [
+    "in client/mill",
+    "out client/quay",
+    "in client/quay",
+    "remove makers/old-maker/quay",
+    "end",
+  ]) {
+    expect(child(step).signal).toBe("SIGKILL");
+  }
+  recoverOutput(out);
+  expect(editions()).toEqual(NEW);
+});
 
 killing(
   "where someone emptied the staging folder of an interrupted switch, the old tree returns",
@@ -297,5 +291,4 @@ killing(
     recoverOutput(out);
     expect(editions().client).toBe("old");
   },
-  LIMIT,
 );
