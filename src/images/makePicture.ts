@@ -2,15 +2,14 @@ import sharp from "sharp";
 import type { Rectangle } from "../cloth/pixels/pixels.ts";
 import { type Checked, diagnostic, type Place } from "../diagnostics/diagnostic.ts";
 import { type Cache, cacheKey, NO_CACHE, sha256 } from "./cache.ts";
-import { decodePhoto } from "./photo/decodePhoto.ts";
-import { loadPhotoFile } from "./photo/loadPhotoFile.ts";
+import type { OpenPhoto } from "./photo/openPhoto.ts";
 import { shrinkInLight } from "./photo/shrinkInLight.ts";
 import { printJpeg } from "./printJpeg.ts";
 import { writeAtomically } from "./writeAtomically.ts";
 
 /** A picture to publish. */
 export interface PictureRequest {
-  readonly source: string;
+  readonly photo: OpenPhoto;
   /** Part of the upright photograph to take, in its own pixels; null for the whole. */
   readonly crop: Rectangle | null;
   /** Width wanted, in pixels; a crop that is narrower is kept at its own width. */
@@ -37,22 +36,20 @@ export interface MadePicture {
  * date). Shrunk in linear light, never enlarged, the same bytes for the same request with one version of sharp.
  */
 export async function makePicture(request: PictureRequest): Promise<Checked<MadePicture>> {
-  const { source, crop, widthPx, grey = false, destination, place, cache = NO_CACHE } = request;
-  const file = await loadPhotoFile(source, place);
-  if (file.value === null) return { value: null, diagnostics: file.diagnostics };
+  const { photo, crop, widthPx, grey = false, destination, place, cache = NO_CACHE } = request;
   const key = cacheKey({
     what: "picture",
-    sha256: sha256(file.value.bytes),
+    sha256: photo.sha256,
     options: { crop, widthPx, ...(grey ? { grey } : {}) },
   });
   let jpeg = await cache.readBytes(key);
   if (jpeg === null) {
-    const decoded = await decodePhoto(file.value, place);
+    const decoded = await photo.decoded();
     if (decoded.value === null) return { value: null, diagnostics: decoded.diagnostics };
     const { width, height, data } = decoded.value.pixels;
     const part = crop ?? { x: 0, y: 0, width, height };
     if (!inside(part, width, height)) {
-      const message = `The part asked for (${part.x}, ${part.y}, ${part.width} x ${part.height}) is not inside the photograph ${file.value.name}, ${width} x ${height} pixels.`;
+      const message = `The part asked for (${part.x}, ${part.y}, ${part.width} x ${part.height}) is not inside the photograph ${photo.file.name}, ${width} x ${height} pixels.`;
       const hint = "Give left, top, width and height in pixels of the upright photograph.";
       return { value: null, diagnostics: [diagnostic(place, "crop-outside", message, { hint })] };
     }

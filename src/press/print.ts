@@ -1,4 +1,5 @@
 import { readFile, realpath } from "node:fs/promises";
+import { availableParallelism } from "node:os";
 import { join } from "node:path";
 import { type Checked, type Diagnostic, diagnostic } from "../diagnostics/diagnostic.ts";
 import { writeAtomically } from "../images/writeAtomically.ts";
@@ -6,6 +7,7 @@ import { type BrowserSession, openSession } from "./browserSession.ts";
 import type { FoundBrowser } from "./findBrowser.ts";
 import { finishPdf } from "./finishPdf.ts";
 import { type PdfCache, pdfCache } from "./pdfCache.ts";
+import { type PrintDesk, printDesk } from "./printDesk.ts";
 import { printPage } from "./printPage.ts";
 
 /** One document to print: paths below the output root, with forward slashes. */
@@ -22,6 +24,8 @@ export interface PrintOptions {
   /** Folder that holds the pages and everything they load. */
   readonly root: string;
   readonly browser: FoundBrowser;
+  /** Documents printed side by side: two where the machine has two cores and it is not given. */
+  readonly atOnce?: number;
   /** Limit for each document, in milliseconds; two minutes where it is not given. */
   readonly timeoutMs?: number;
   /** Leaves Chromium's sandbox out; user 0 always must. */
@@ -46,13 +50,12 @@ export interface PrintRun {
 }
 
 const TIMEOUT_MS = 120_000;
-const RECYCLE_AFTER = 100;
+const NO_BROWSER = "browser-start";
 
 /**
- * Prints all jobs with one browser (a new one after each hundred), each to its PDF. A job that fails is
- * an error diagnostic with the page as its file; the others are printed. The browser is started when
- * the first page needs it and is gone, whatever happens, when this returns. A browser that dies is
- * replaced once for each document.
+ * Prints all jobs, each to its PDF, by two browsers side by side where the machine has two cores: each takes the next document
+ * when it has done one. A job that fails is an error diagnostic with the page as its file; the others are printed. A browser is
+ * started when a page needs it and is gone, whatever happens, when this returns. One that dies is replaced once for each document.
  */
 export async function printPages(
   jobs: readonly PrintJob[],
@@ -62,55 +65,49 @@ export async function printPages(
   const timeoutMs = options.timeoutMs ?? TIMEOUT_MS;
   const withoutSandbox = options.withoutSandbox === true || process.getuid?.() === 0;
   const cache = options.cache ? pdfCache(options.cache) : null;
-  const desk = printDesk(() => openSession(options.browser, { timeoutMs, withoutSandbox }));
-  const printed: Printed[] = [];
-  const diagnostics: Diagnostic[] = [];
-  try {
-    for (const [at, job] of jobs.entries()) {
-      options.onProgress?.(at, jobs.length, job);
-      const result = await printJob(job, root, timeoutMs, options.browser, desk, cache);
-      if ("faults" in result) diagnostics.push(...result.faults);
-      else printed.push(result);
-      if (diagnostics.some((one) => one.code === "browser-start")) break;
-    }
-  } finally {
-    await desk.close();
-  }
-  return { value: { printed, browserVersion: desk.version() }, diagnostics };
-}
-
-/** Hands out a living browser, and a new one after a death or a hundred pages. */
-interface PrintDesk {
-  session(): Promise<BrowserSession>;
-  drop(): Promise<void>;
-  version(): string | null;
-  close(): Promise<void>;
-}
-
-function printDesk(open: () => Promise<BrowserSession>): PrintDesk {
-  let session: BrowserSession | null = null;
-  let used = 0;
-  let version: string | null = null;
-  const drop = async (): Promise<void> => {
-    const old = session;
-    session = null;
-    await old?.close();
-  };
-  return {
-    async session() {
-      if (session !== null && (used >= RECYCLE_AFTER || !session.browser.connected)) await drop();
-      if (session === null) {
-        session = await open();
-        version = session.version;
-        used = 0;
+  const atOnce = Math.min(options.atOnce ?? Math.min(2, availableParallelism()), jobs.length);
+  const desks = Array.from({ length: atOnce }, () =>
+    printDesk(() => openSession(options.browser, { timeoutMs, withoutSandbox })),
+  );
+  const done: (Printed | { readonly faults: readonly Diagnostic[] })[] = [];
+  let next = 0;
+  const work = async (desk: PrintDesk): Promise<void> => {
+    try {
+      while (next < jobs.length) {
+        const at = next++;
+        const job = jobs[at] as PrintJob;
+        options.onProgress?.(at, jobs.length, job);
+        const result = await printJob(job, root, timeoutMs, options.browser, desk, cache);
+        done[at] = result;
+        if ("faults" in result && result.faults.some(({ code }) => code === NO_BROWSER)) break;
       }
-      used += 1;
-      return session;
-    },
-    drop,
-    version: () => version,
-    close: drop,
+    } finally {
+      // Where one could not go on, the other takes no more either.
+      next = jobs.length;
+      await desk.close();
+    }
   };
+  await allOf(desks.map(work));
+  const ended = done.filter((one) => one !== undefined);
+  const faults = ended.flatMap((one) => ("faults" in one ? one.faults : []));
+  return {
+    value: {
+      printed: ended.flatMap((one) => ("faults" in one ? [] : [one])),
+      browserVersion:
+        desks.map((desk) => desk.version()).find((version) => version !== null) ?? null,
+    },
+    // Where no browser starts it is said once.
+    diagnostics: faults.filter(
+      ({ code }, at) => code !== NO_BROWSER || at === faults.findIndex((one) => one.code === code),
+    ),
+  };
+}
+
+/** Waits for all, also where one fails, and then fails as the first did. */
+async function allOf(works: readonly Promise<void>[]): Promise<void> {
+  const ends = await Promise.allSettled(works);
+  const failed = ends.find((end) => end.status === "rejected");
+  if (failed) throw failed.reason;
 }
 
 async function printJob(
@@ -175,14 +172,14 @@ function startFailed(job: PrintJob, error: unknown): Diagnostic {
   if (/sandbox/i.test(text)) {
     return failed(
       job,
-      "browser-start",
+      NO_BROWSER,
       "The print browser cannot set up its sandbox on this machine.",
       "Allow user namespaces for it, or set ROOMCLOTH_NO_SANDBOX=1: pages are your own, and scripts are off.",
     );
   }
   return failed(
     job,
-    "browser-start",
+    NO_BROWSER,
     `The print browser does not start: ${firstLine(text)}`,
     "Set ROOMCLOTH_BROWSER to the path of an installed Chrome, Chromium or Edge, or build with --no-pdf.",
   );

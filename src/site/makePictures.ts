@@ -2,97 +2,80 @@ import { mkdir } from "node:fs/promises";
 import { dirname, join } from "node:path";
 import type { Diagnostic, Place } from "../diagnostics/diagnostic.ts";
 import type { PagePicture } from "../documents/page.ts";
-import { type Cache, cacheKey, NO_CACHE, openCache, sha256 } from "../images/cache.ts";
+import { type Cache, cacheKey, NO_CACHE, openCache } from "../images/cache.ts";
 import { limiter } from "../images/limiter.ts";
 import { makePicture } from "../images/makePicture.ts";
-import { decodePhoto } from "../images/photo/decodePhoto.ts";
-import { loadPhotoFile } from "../images/photo/loadPhotoFile.ts";
+import { type OpenPhoto, openPhoto } from "../images/photo/openPhoto.ts";
 import { printJpeg } from "../images/printJpeg.ts";
-import { tilePicture } from "../images/tile/makeTile.ts";
+import { type TileMaker, tileMaker } from "../images/tile/makeTile.ts";
 import { writeAtomically } from "../images/writeAtomically.ts";
 import { cacheSubfolder } from "../press/cacheFolder.ts";
+import type { TileCell } from "../swatches/tileCell.ts";
 import type { MakePictures } from "./computed.ts";
 
-async function makeTile(
-  picture: PagePicture,
-  source: string,
-  destination: string,
-  place: Place,
-  cache: Cache,
-): Promise<readonly Diagnostic[]> {
-  const file = await loadPhotoFile(source, place);
-  if (file.value === null) return file.diagnostics;
-  const key = cacheKey({
-    what: "tile",
-    sha256: sha256(file.value.bytes),
-    options: {
-      widthPx: picture.widthPx,
-      tile: picture.tile,
-      ...(picture.grey ? { grey: true } : {}),
-    },
-  });
-  let jpeg = await cache.readBytes(key);
-  if (jpeg === null) {
-    const decoded = await decodePhoto(file.value, place);
-    if (decoded.value === null || picture.tile === null) return decoded.diagnostics;
-    const { width, height, data } = decoded.value.pixels;
-    const made = await tilePicture(
-      data as Uint8Array,
-      width,
-      height,
-      picture.tile,
-      picture.widthPx,
-    );
-    jpeg = await printJpeg(made, picture.grey);
-    await cache.writeBytes(key, jpeg);
-  }
-  await writeAtomically(destination, jpeg);
-  return [];
+/** Makes the pictures of one photograph: each cell of it is found once for all of its pictures. */
+function picturesOf(photo: OpenPhoto, place: Place, cache: Cache) {
+  const makers = new Map<string, TileMaker>();
+  const makerOf = async (cell: TileCell): Promise<TileMaker | readonly Diagnostic[]> => {
+    const decoded = await photo.decoded();
+    if (decoded.value === null) return decoded.diagnostics;
+    const name = JSON.stringify(cell);
+    const maker = makers.get(name) ?? tileMaker(decoded.value.pixels, cell);
+    makers.set(name, maker);
+    return maker;
+  };
+  const makeTile = async (
+    { widthPx, grey }: PagePicture,
+    tile: TileCell,
+    destination: string,
+  ): Promise<readonly Diagnostic[]> => {
+    const options = { widthPx, tile, ...(grey ? { grey } : {}) };
+    const key = cacheKey({ what: "tile", sha256: photo.sha256, options });
+    let jpeg = await cache.readBytes(key);
+    if (jpeg === null) {
+      const maker = await makerOf(tile);
+      if (typeof maker !== "function") return maker;
+      jpeg = await printJpeg(await maker(widthPx), grey);
+      await cache.writeBytes(key, jpeg);
+    }
+    await writeAtomically(destination, jpeg);
+    return [];
+  };
+  return async (picture: PagePicture, destination: string): Promise<readonly Diagnostic[]> => {
+    const { crop, widthPx, grey, tile } = picture;
+    if (tile) return makeTile(picture, tile, destination);
+    const request = { photo, crop, widthPx, grey, destination, place, cache };
+    return (await makePicture(request)).diagnostics;
+  };
 }
 
-/** Makes the pictures of all pages below the staging folder, each path once, two at a time. */
+/** Makes the pictures of all pages below the staging folder, each path once: all of a photograph together, two photographs at a time. */
 export const makePictures: MakePictures = async (pages, work) => {
-  const all = [
-    ...new Map(
-      pages.flatMap((page) => page.pictures).map((picture) => [picture.path, picture]),
-    ).values(),
-  ];
+  const all = new Map(pages.flatMap((page) => page.pictures).map((one) => [one.path, one]));
+  const bySource = new Map<string, PagePicture[]>();
+  for (const picture of all.values())
+    bySource.set(picture.source, [...(bySource.get(picture.source) ?? []), picture]);
   const folder = work.useCache ? cacheSubfolder("pictures") : null;
   const cache = folder ? openCache(folder) : NO_CACHE;
   const run = limiter(2);
   const failed: string[] = [];
   const diagnostics: Diagnostic[] = [];
   let done = 0;
+  const makeAll = async (source: string, pictures: readonly PagePicture[]): Promise<void> => {
+    const place: Place = { file: source, line: null, column: null, keyPath: null };
+    const photo = await openPhoto(join(work.contentDir, source), place);
+    const make = photo.value && picturesOf(photo.value, place, cache);
+    for (const picture of pictures) {
+      const destination = join(work.stagingDir, picture.path);
+      await mkdir(dirname(destination), { recursive: true });
+      const found = make ? await make(picture, destination) : photo.diagnostics;
+      diagnostics.push(...found);
+      if (found.some((d) => d.severity === "error")) failed.push(picture.path);
+      work.onProgress(`Made ${++done} of ${all.size} pictures`);
+    }
+  };
   await Promise.all(
-    all.map((picture) =>
-      run(async () => {
-        const source = join(work.contentDir, picture.source);
-        const destination = join(work.stagingDir, picture.path);
-        const place: Place = {
-          file: picture.source,
-          line: null,
-          column: null,
-          keyPath: null,
-        };
-        await mkdir(dirname(destination), { recursive: true });
-        const found = picture.tile
-          ? await makeTile(picture, source, destination, place, cache)
-          : (
-              await makePicture({
-                source,
-                crop: picture.crop,
-                widthPx: picture.widthPx,
-                grey: picture.grey,
-                destination,
-                place,
-                cache,
-              })
-            ).diagnostics;
-        diagnostics.push(...found);
-        if (found.some((d) => d.severity === "error")) failed.push(picture.path);
-        work.onProgress(`Made ${++done} of ${all.length} pictures`);
-      }),
-    ),
+    [...bySource].map(([source, pictures]) => run(() => makeAll(source, pictures))),
   );
   return { value: { failed }, diagnostics };
 };

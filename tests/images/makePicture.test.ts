@@ -4,8 +4,16 @@ import sharp from "sharp";
 import { expect, test } from "vitest";
 import { openCache } from "../../src/images/cache.ts";
 import { makePicture } from "../../src/images/makePicture.ts";
+import { type OpenPhoto, openPhoto } from "../../src/images/photo/openPhoto.ts";
 import { profileName } from "../../src/images/photo/profileName.ts";
 import { file, flag, folder, made, PLACE } from "./made.ts";
+
+/** A photograph, opened as the site does. */
+async function opened(path: string): Promise<OpenPhoto> {
+  const { value } = await openPhoto(path, PLACE);
+  if (!value) throw new Error(`${path} cannot be opened`);
+  return value;
+}
 
 async function source() {
   return file(
@@ -24,7 +32,13 @@ test("a published picture is a 4:4:4 sRGB JPEG of the width asked for, without a
   const path = await source();
   expect((await sharp(path).metadata()).exif?.toString("latin1")).toContain("secret words");
   const destination = join(await folder(), "deep/er/p1.jpg");
-  const request = { source: path, crop: null, widthPx: 300, destination, place: PLACE };
+  const request = {
+    photo: await opened(path),
+    crop: null,
+    widthPx: 300,
+    destination,
+    place: PLACE,
+  };
   const { value, diagnostics } = await makePicture(request);
   expect(diagnostics).toEqual([]);
   const bytes = await readFile(destination);
@@ -61,7 +75,7 @@ test("a crop is taken from the upright photograph, at its own size where more wa
   const destination = join(await folder(), "p.jpg");
   const crop = { x: 0, y: 0, width: 24, height: 16 };
   const { value } = await makePicture({
-    source: turned,
+    photo: await opened(turned),
     crop,
     widthPx: 5000,
     destination,
@@ -76,7 +90,13 @@ test("fine checks keep their light when they are shrunk", async () => {
   const checks = made(512, 512, (x, y) => (((x ^ y) & 1) === 1 ? [255, 255, 255] : [0, 0, 0]));
   const path = await file("checks.png", await checks.png().toBuffer());
   const destination = join(await folder(), "c.jpg");
-  await makePicture({ source: path, crop: null, widthPx: 64, destination, place: PLACE });
+  await makePicture({
+    photo: await opened(path),
+    crop: null,
+    widthPx: 64,
+    destination,
+    place: PLACE,
+  });
   const { data } = await sharp(destination).raw().toBuffer({ resolveWithObject: true });
   for (const v of data) expect(Math.abs(v - 188)).toBeLessThanOrEqual(2);
 });
@@ -87,14 +107,14 @@ test("the same request gives the same bytes, with and without the cache", async 
   const cache = openCache(join(there, "cache"));
   const crop = { x: 100, y: 50, width: 400, height: 300 };
   const made1 = await makePicture({
-    source: path,
+    photo: await opened(path),
     crop,
     widthPx: 200,
     destination: join(there, "1.jpg"),
     place: PLACE,
   });
   const made2 = await makePicture({
-    source: path,
+    photo: await opened(path),
     crop,
     widthPx: 200,
     destination: join(there, "2.jpg"),
@@ -102,7 +122,7 @@ test("the same request gives the same bytes, with and without the cache", async 
     cache,
   });
   const made3 = await makePicture({
-    source: path,
+    photo: await opened(path),
     crop,
     widthPx: 200,
     destination: join(there, "3.jpg"),
@@ -115,7 +135,7 @@ test("the same request gives the same bytes, with and without the cache", async 
     true,
   );
   const other = await makePicture({
-    source: path,
+    photo: await opened(path),
     crop,
     widthPx: 199,
     destination: join(there, "4.jpg"),
@@ -134,7 +154,7 @@ test.each([
 ])("a crop outside the photograph is refused: %o", async (crop) => {
   const destination = join(await folder(), "p.jpg");
   const { value, diagnostics } = await makePicture({
-    source: await source(),
+    photo: await opened(await source()),
     crop,
     widthPx: 100,
     destination,
@@ -146,16 +166,27 @@ test.each([
   await expect(readFile(destination)).rejects.toThrow();
 });
 
-test("a photograph that cannot be read gives its diagnostic and writes nothing", async () => {
+test("a photograph that cannot be read gives its diagnostic, and one that breaks off writes nothing", async () => {
+  const missing = await openPhoto("nowhere.jpg", PLACE);
+  expect(missing.value).toBeNull();
+  expect(missing.diagnostics[0]?.code).toBe("photo-missing");
+  const whole = await readFile(await source());
+  const broken = await file("broken.jpg", whole.subarray(0, whole.length / 2));
   const destination = join(await folder(), "p.jpg");
+  const photo = await opened(broken);
   const { value, diagnostics } = await makePicture({
-    source: "nowhere.jpg",
+    photo,
     crop: null,
     widthPx: 100,
     destination,
     place: PLACE,
   });
   expect(value).toBeNull();
-  expect(diagnostics[0]?.code).toBe("photo-missing");
+  expect(diagnostics[0]).toMatchObject({ ...PLACE, code: "photo-damaged" });
   await expect(readFile(destination)).rejects.toThrow();
+});
+
+test("a photograph is decoded once, however many pictures are made of it", async () => {
+  const photo = await opened(await source());
+  expect(await photo.decoded()).toBe(await photo.decoded());
 });

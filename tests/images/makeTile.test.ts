@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
-import { seamlessCell } from "../../src/images/tile/makeTile.ts";
+import { drawCell } from "../../src/images/tile/drawCell.ts";
+import { openCloth } from "../../src/images/tile/openCloth.ts";
 import type { TileCell } from "../../src/swatches/tileCell.ts";
 import { makeLightTile } from "../cloths/makeTile.ts";
 import { expose } from "../cloths/photograph.ts";
@@ -59,8 +60,9 @@ const cellOf = (p: Picture, cell: Partial<TileCell>): TileCell => ({
 });
 
 async function made(p: Picture, cell: TileCell): Promise<Picture> {
-  const rgb = await seamlessCell(p.rgb, p.width, p.height, cell);
-  return { width: cell.widthPx, height: cell.heightPx, rgb };
+  const photo = { width: p.width, height: p.height, data: p.rgb };
+  const { width, height, data } = await drawCell(await openCloth(photo, cell), 1);
+  return { width, height, rgb: Buffer.from(data) };
 }
 
 /** The cell cut out as it is: what a naive tile would be. */

@@ -1,10 +1,14 @@
 import sharp from "sharp";
 import { leastSquares } from "../../cloth/pixels/leastSquares.ts";
+import type { Bytes } from "../../cloth/pixels/pixels.ts";
 import { LINEAR_OF_BYTE } from "../../colour/linear.ts";
 import type { Step } from "./findStep.ts";
 
-/** How much brighter a place must be made for the light to be as it is in the picture's middle. */
-export type Gain = (x: number, y: number) => number;
+/** How much brighter a place must be made for the light to be as it is in the picture's middle; places from -1 to 1. */
+export type Gain = (u: number, v: number) => number;
+
+/** The gain of a picture whose light is even. */
+export const EVEN: Gain = () => 1;
 
 const SMALL_PX = 96;
 /** Keeps at rest what the places cannot tell; the bend of the light is told by few places where a picture shows little over one step. */
@@ -21,9 +25,7 @@ const terms = (u: number, v: number): number[] => [u, v, u * u, u * v, v * v];
  * a plain is compared with itself everywhere. Raw RGB, in linear light.
  */
 export async function lightBySteps(
-  data: Buffer,
-  width: number,
-  height: number,
+  { data, width, height }: Bytes,
   steps: readonly Step[],
 ): Promise<Gain> {
   const scale = SMALL_PX / Math.max(width, height);
@@ -60,11 +62,9 @@ export async function lightBySteps(
   }
   const found = fit.solve();
   const c = (found ?? []).slice(-5);
-  if (c.length < 5 || c.some((v) => !Number.isFinite(v))) return () => 1;
+  if (c.length < 5 || c.some((v) => !Number.isFinite(v))) return EVEN;
   const [cu, cv, cuu, cuv, cvv] = c as [number, number, number, number, number];
-  return (x, y) => {
-    const u = (2 * (x + 0.5)) / width - 1;
-    const v = (2 * (y + 0.5)) / height - 1;
+  return (u, v) => {
     const log = cu * u + cv * v + cuu * u * u + cuv * u * v + cvv * v * v;
     return Math.exp(-Math.max(-MOST, Math.min(MOST, log)));
   };

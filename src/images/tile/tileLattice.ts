@@ -1,3 +1,4 @@
+import type { Bytes } from "../../cloth/pixels/pixels.ts";
 import type { TileCell } from "../../swatches/tileCell.ts";
 import { type Step, stepFinder } from "./findStep.ts";
 
@@ -18,16 +19,11 @@ export interface Lattice {
 }
 
 /** Finds the cell's steps on the photograph itself, about where the cell says that they are. */
-export async function latticeOf(
-  data: Buffer,
-  width: number,
-  height: number,
-  cell: TileCell,
-): Promise<Lattice> {
+export async function latticeOf(picture: Bytes, cell: TileCell): Promise<Lattice> {
   const across: Step = [cell.widthPx, cell.halfDrop ? cell.heightPx / 2 : 0];
   const up: Step = [0, cell.heightPx];
   if (cell.ground !== null) return { across, up, agrees: 1, found: [] };
-  const find = await stepFinder(data, width, height);
+  const find = await stepFinder(picture);
   const a = find(across, cell.repeatsAcross ? KNOWN : FREE);
   const b = find(up, cell.repeatsUp ? KNOWN : FREE);
   const good = [a, b].map((f) => (f && f.agrees >= LEAST ? f : null));
