@@ -8,7 +8,7 @@ import type { FoundBrowser } from "./findBrowser.ts";
 import { finishPdf } from "./finishPdf.ts";
 import { type PdfCache, pdfCache } from "./pdfCache.ts";
 import { type PrintDesk, printDesk } from "./printDesk.ts";
-import { printPage } from "./printPage.ts";
+import { openTab } from "./printTab.ts";
 
 /** One document to print: paths below the output root, with forward slashes. */
 export interface PrintJob {
@@ -67,7 +67,10 @@ export async function printPages(
   const cache = options.cache ? pdfCache(options.cache) : null;
   const atOnce = Math.min(options.atOnce ?? Math.min(2, availableParallelism()), jobs.length);
   const desks = Array.from({ length: atOnce }, () =>
-    printDesk(() => openSession(options.browser, { timeoutMs, withoutSandbox })),
+    printDesk(
+      () => openSession(options.browser, { timeoutMs, withoutSandbox }),
+      (browser) => openTab(browser, root, timeoutMs),
+    ),
   );
   const done: (Printed | { readonly faults: readonly Diagnostic[] })[] = [];
   let next = 0;
@@ -132,7 +135,7 @@ async function printJob(
         return { pdf: job.pdf, fromCache: true, bytes: kept.length };
       }
       session ??= await desk.session();
-      const page = await printPage(session.browser, root, job.html, timeoutMs);
+      const page = await (await desk.tab()).print(job.html);
       if (page.faults.length > 0) {
         return { faults: page.faults.map((fault) => failed(job, "print-page", fault, null)) };
       }
