@@ -13,6 +13,8 @@ const PAGES = [
   "client/gannet-house/proposal-to-send.html",
   "client/gannet-house/dining-room/index.html",
 ] as const;
+/** Those whose every swatch is opened; the one file has the proposal's own markup (html.test.ts), and is asked in the soak. */
+const OPENED = PAGES.filter((name) => process.env.SOAK || !name.endsWith("-to-send.html"));
 
 let demo: Built;
 let session: BrowserSession;
@@ -102,7 +104,7 @@ test.each(PAGES)("%s: the first stop leads past what comes before the page", asy
   await page.close();
 });
 
-test.each(PAGES)(
+test.each(OPENED)(
   "%s: every swatch is reached, opened and closed by keys, and the focus is always seen",
   async (name) => {
     const page = await opened(name);
@@ -137,7 +139,7 @@ test.each(PAGES)(
   },
 );
 
-test.each(PAGES)(
+test.each(OPENED)(
   "%s: by keys a cloth is set to its true size against a bank card, and closed",
   async (name) => {
     const page = await opened(name);
