@@ -3,7 +3,8 @@ import { cp, mkdtemp, readFile, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { type Built, buildStudio } from "./demo.ts";
+import type { Built } from "./demo.ts";
+import { stagedPages } from "./staged.ts";
 
 // What a client may read of the findings is the project's own rule; no outside source.
 
@@ -27,7 +28,7 @@ beforeAll(async () => {
   const file = join(content, "projects/gannet-house/dining-room.md");
   const text = await readFile(file, "utf8");
   await writeFile(file, text.replace(/^publish:.*$/m, "publish: [plain-enough, colour-outside]"));
-  built = await buildStudio(content, ["--no-pdf"]);
+  built = await stagedPages(content, /\.html$/);
   const said = spawnSync(
     process.execPath,
     [join(ROOT, "src/cli/roomcloth.mjs"), "--content", content, "--json", "check"],

@@ -36,22 +36,26 @@ export async function buildStudio(
     ? await mkdtemp(join(tmpdir(), "roomcloth-pages-"))
     : await builtOnce(content, more, build);
   if (isOwn) await build(out);
-  const all = await readdir(out, { recursive: true, withFileTypes: true });
-  const files = all
+  return {
+    out,
+    files: await filesBelow(out),
+    remove: async () => {
+      if (isOwn) await rm(out, { recursive: true, force: true });
+    },
+  };
+}
+
+/** Every file below a folder but the program's own, with forward slashes. */
+export async function filesBelow(folder: string): Promise<readonly string[]> {
+  const all = await readdir(folder, { recursive: true, withFileTypes: true });
+  return all
     .filter((entry) => entry.isFile())
     .map((entry) =>
       join(entry.parentPath, entry.name)
-        .slice(out.length + 1)
+        .slice(folder.length + 1)
         .split("\\")
         .join("/"),
     )
     .filter((name) => !name.startsWith(".roomcloth/"))
     .sort();
-  return {
-    out,
-    files,
-    remove: async () => {
-      if (isOwn) await rm(out, { recursive: true, force: true });
-    },
-  };
 }

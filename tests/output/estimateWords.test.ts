@@ -2,7 +2,8 @@ import { readFile } from "node:fs/promises";
 import { join } from "node:path";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import { onDisk } from "../quantities/program.ts";
-import { type Built, buildStudio } from "./demo.ts";
+import type { Built } from "./demo.ts";
+import { stagedPages } from "./staged.ts";
 
 const card = (name: string) =>
   `cloth: ${name}\nkind: plain\nwidth: 140 cm\ncolours: [{ colour: "#7a8a5a", share: 100 % }]`;
@@ -38,7 +39,7 @@ const disk = onDisk(FILES);
 let built: Built;
 
 beforeAll(async () => {
-  built = await buildStudio(join(disk.home, "content"), ["--no-pdf"]);
+  built = await stagedPages(join(disk.home, "content"), /^makers\//);
 });
 afterAll(async () => {
   await built?.remove();

@@ -4,6 +4,7 @@ import { afterAll, beforeAll, expect, test } from "vitest";
 import { onDisk } from "../quantities/program.ts";
 import { type Built, buildStudio } from "./demo.ts";
 import { pdfPages } from "./pdfPages.ts";
+import { stagedPages } from "./staged.ts";
 
 // A loose cover from measured pieces, its cloth washed before it is cut. What its pages must say is common practice, no source.
 
@@ -86,7 +87,7 @@ test("once it is washed the sheet does not ask for it again, whatever else stand
     ),
     "projects/mill/parlour.md": FILES["projects/mill/parlour.md"].replace(/, checked: [^ ]+ /, " "),
   });
-  const studio = await buildStudio(join(washed.home, "content"), ["--no-pdf"]);
+  const studio = await stagedPages(join(washed.home, "content"), /^makers\//);
   const html = await readFile(join(studio.out, "makers/dell/mill/parlour.html"), "utf8");
   await studio.remove();
   washed.remove();

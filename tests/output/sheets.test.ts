@@ -9,6 +9,7 @@ import type { BrowserSession } from "../../src/press/browserSession.ts";
 import { type Built, buildStudio } from "./demo.ts";
 import { lastRole } from "./lastRole.ts";
 import { openBrowser } from "./openBrowser.ts";
+import { stagedPages } from "./staged.ts";
 import { PAPERS, type WorstStudio, worstStudio } from "./worstStudio.ts";
 
 let session: BrowserSession;
@@ -24,7 +25,11 @@ for (const [paper, units] of PAPERS)
   beforeAll(async () => {
     const studio = await worstStudio(paper, units);
     studios.push(studio);
-    built.push(await buildStudio(studio.content, paper === "a3" ? [] : ["--no-pdf"]));
+    built.push(
+      paper === "a3"
+        ? await buildStudio(studio.content)
+        : await stagedPages(studio.content, /\.html$/),
+    );
   });
 afterAll(async () => {
   await session?.close();

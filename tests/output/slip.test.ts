@@ -4,8 +4,9 @@ import { join, resolve } from "node:path";
 import { getDocument } from "pdfjs-dist/legacy/build/pdf.mjs";
 import { afterAll, beforeAll, expect, test } from "vitest";
 import type { BrowserSession } from "../../src/press/browserSession.ts";
-import { type Built, buildStudio } from "./demo.ts";
+import type { Built } from "./demo.ts";
 import { openBrowser } from "./openBrowser.ts";
+import { stagedPages } from "./staged.ts";
 
 // What a hand needs to write with a pencil, and how long the studio's lists may be, is the house's own rule: common practice, no source.
 
@@ -41,8 +42,8 @@ function studioOn(paper: (typeof PAPERS)[number], came: boolean): string {
 beforeAll(async () => {
   session = await openBrowser();
   for (const paper of PAPERS) {
-    built.set(paper, await buildStudio(studioOn(paper, false), ["--no-pdf"]));
-    filled.set(paper, await buildStudio(studioOn(paper, true), ["--no-pdf"]));
+    built.set(paper, await stagedPages(studioOn(paper, false), /^studio\//));
+    filled.set(paper, await stagedPages(studioOn(paper, true), /^studio\//));
   }
 });
 afterAll(async () => {
