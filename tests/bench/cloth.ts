@@ -24,6 +24,9 @@ import { told } from "./options.ts";
 /** A palette's accent is recalled within this CIEDE2000. */
 const RECALLED = 6;
 
+/** Width of a photograph much larger than what is measured of it, which a bench can still make in a second. */
+const TELEPHONE_PX = 1920;
+
 const text = { type: "string" } as const;
 const OPTIONS = {
   only: text,
@@ -227,15 +230,18 @@ async function colours(half: Half, firstSeed: number, cloths: number): Promise<v
     accents.steady += found.steady;
     accents.pictures += found.pictures;
   }
-  const own = { steady: 0, pictures: 0 };
+  // Small, as files that are sent about are, and nearer to what a telephone takes, its noise and blocks much finer than what is measured.
+  const sizes = [400, TELEPHONE_PX].map((width) => ({ width, steady: 0, pictures: 0 }));
   const drawings = drawingsOf(half).filter(({ origin }) => origin === "own");
   // As many drawings as cloths, of all traditions.
   const every = Math.max(1, Math.floor(drawings.length / cloths));
   for (const [n, { drawing }] of drawings.entries()) {
     if (n % every !== 0) continue;
-    const found = steadyIn(...(await twoShots(drawing, firstSeed + n)));
-    own.steady += found.steady;
-    own.pictures += found.pictures;
+    for (const size of sizes) {
+      const found = steadyIn(...(await twoShots(drawing, firstSeed + n, size.width)));
+      size.steady += found.steady;
+      size.pictures += found.pictures;
+    }
   }
   for (const [name, { difference, accents: recalled, ms }] of sums) {
     row(
@@ -252,7 +258,12 @@ async function colours(half: Half, firstSeed: number, cloths: number): Promise<v
   row(
     "steady after other grain, a crop, a half turn",
     "100 %",
-    `${percent(accents.steady, accents.pictures)}; own drawings ${percent(own.steady, own.pictures)}`,
+    [
+      percent(accents.steady, accents.pictures),
+      ...sizes.map(
+        (size) => `own drawings on ${size.width} px ${percent(size.steady, size.pictures)}`,
+      ),
+    ].join("; "),
   );
 }
 

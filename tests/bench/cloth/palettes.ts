@@ -1,5 +1,6 @@
 import { palette } from "../../../src/cloth/palette/palette.ts";
 import { crop, type Pixels } from "../../../src/cloth/pixels/pixels.ts";
+import { shrinkToSide } from "../../../src/cloth/pixels/shrink.ts";
 import { neutralise } from "../../../src/cloth/reading/neutralise.ts";
 import { differenceOfLab } from "../../../src/colour/difference.ts";
 import { hexOfRgb, rgbOfHex } from "../../../src/colour/hex.ts";
@@ -7,6 +8,7 @@ import { labD65OfOklab } from "../../../src/colour/labD65.ts";
 import { byteOfLinear, channelOfLinear, linearOfChannel } from "../../../src/colour/linear.ts";
 import { type Oklab, oklabOf } from "../../../src/colour/oklab.ts";
 import { oklabOfPixels } from "../../../src/colour/oklabOfPixels.ts";
+import { MEASURING_SIDE_PX } from "../../../src/images/photo/readPhoto.ts";
 import { seeded } from "../../cloth/made.ts";
 import { DAMAGE, shoot } from "./camera.ts";
 import { inksOf, oklch } from "./colourPairs.ts";
@@ -146,21 +148,30 @@ export function change(one: Bytes, other: Bytes): { colour: number; share: numbe
   return { colour, share };
 }
 
-/** How many pictures of a cloth have its colours within 2 and its shares within 3 points: another grain, a crop, a half turn. */
+/**
+ * How many pictures of a cloth have its colours within 2 and its shares within 3 points: another grain, a crop, a half turn. Each is
+ * measured at the size at which photographs are read.
+ */
 export function steadyIn(one: Bytes, again: Bytes): { steady: number; pictures: number } {
   const { cropped, turned } = croppedAndTurned(one);
+  const read = (picture: Bytes) => shrinkToSide(picture, MEASURING_SIDE_PX) as Bytes;
+  const first = read(one);
   const pictures = [again, cropped, turned];
   const steady = pictures.filter((other) => {
-    const { colour, share } = change(one, other);
+    const { colour, share } = change(first, read(other));
     return colour < 2 && share < 0.03;
   });
   return { steady: steady.length, pictures: pictures.length };
 }
 
-/** A photograph of a drawing, some two repeats of it, and another with other noise and weave. */
-export async function twoShots(drawing: Drawing, seed: number): Promise<[Bytes, Bytes]> {
+/** A photograph of a drawing, some two repeats of it on so many pixels, and another with other noise and weave. */
+export async function twoShots(
+  drawing: Drawing,
+  seed: number,
+  width = 400,
+): Promise<[Bytes, Bytes]> {
   const tile = await rasterise(drawing);
-  const frame = { width: 400, height: 300, step: (2.2 * tile.width) / 400 };
+  const frame = { width, height: 0.75 * width, step: (2.2 * tile.width) / width };
   const one = await shoot(tile, frame, "photo", seed);
   const again = await shoot(tile, frame, "photo", seed, 77);
   return [one.pixels, again.pixels];
