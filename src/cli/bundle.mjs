@@ -1,9 +1,17 @@
 import { createHash } from "node:crypto";
-import { mkdirSync, readdirSync, readFileSync, renameSync, rmSync, statSync } from "node:fs";
+import {
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  utimesSync,
+} from "node:fs";
 import { dirname, join } from "node:path";
 import { pathToFileURL } from "node:url";
 
-/** Bundles of sources that have changed since are kept for so long: a program that runs may still load parts of one. */
+/** A bundle is kept for so long after its last start: a program that runs may still load parts of it. */
 const KEPT_MS = 7 * 24 * 3_600_000;
 
 /**
@@ -18,9 +26,19 @@ export async function bundled(root) {
     const folder = join(home, fingerprint(root));
     const entry = join(folder, "start.js");
     if (statSync(entry, { throwIfNoEntry: false }) === undefined) await make(root, home, folder);
+    else noteStart(folder);
     return entry;
   } catch {
     return null;
+  }
+}
+
+/** @param {string} folder */
+function noteStart(folder) {
+  try {
+    utimesSync(folder, new Date(), new Date());
+  } catch {
+    // Of a folder that is somebody else's the last start is not known; that keeps nobody from starting.
   }
 }
 
@@ -31,12 +49,11 @@ export async function bundled(root) {
 function fingerprint(root) {
   const hash = createHash("sha256").update(`${root}\n${process.version}\n`);
   const sources = join(root, "src");
-  const lock = join(root, "package.json");
   const files = readdirSync(sources, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath, entry.name))
     .sort();
-  for (const file of [lock, ...files]) {
+  for (const file of files) {
     const { size, mtimeMs } = statSync(file);
     hash.update(`${file} ${size} ${mtimeMs}\n`);
   }
@@ -73,8 +90,9 @@ async function make(root, home, folder) {
   }
   for (const name of readdirSync(home)) {
     const other = join(home, name);
-    if (Date.now() - statSync(other).mtimeMs > KEPT_MS)
-      rmSync(other, { recursive: true, force: true });
+    // Another start may have taken it away already.
+    const { mtimeMs = Date.now() } = statSync(other, { throwIfNoEntry: false }) ?? {};
+    if (Date.now() - mtimeMs > KEPT_MS) rmSync(other, { recursive: true, force: true });
   }
 }
 

@@ -2,7 +2,7 @@
 export type Limiter = <T>(task: () => Promise<T>) => Promise<T>;
 
 /**
- * Lets at most `most` tasks run at once, first come first served. Pictures are the right grain of parallel work: sharp keeps
+ * Lets at most `most` tasks run at once, first come first served. Photographs are the right grain of parallel work: sharp keeps
  * to one thread each, and two at a time leave memory for a decoded 100-megapixel photograph.
  */
 export function limiter(most = 2): Limiter {

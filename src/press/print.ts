@@ -73,44 +73,51 @@ export async function printPages(
     ),
   );
   const done: (Printed | { readonly faults: readonly Diagnostic[] })[] = [];
-  let next = 0;
-  const work = async (desk: PrintDesk): Promise<void> => {
-    try {
-      while (next < jobs.length) {
-        const at = next++;
-        const job = jobs[at] as PrintJob;
-        options.onProgress?.(at, jobs.length, job);
-        const result = await printJob(job, root, timeoutMs, options.browser, desk, cache);
-        done[at] = result;
-        if ("faults" in result && result.faults.some(({ code }) => code === NO_BROWSER)) break;
+  const waiting = [...jobs.keys()];
+  /** Takes documents until none waits; where no browser starts, leaves its document to another, and says why. */
+  const work = async (desk: PrintDesk): Promise<readonly Diagnostic[]> => {
+    for (let at = waiting.shift(); at !== undefined; at = waiting.shift()) {
+      const job = jobs[at] as PrintJob;
+      options.onProgress?.(at, jobs.length, job);
+      const result = await printJob(job, root, timeoutMs, options.browser, desk, cache);
+      if ("faults" in result && result.faults.some(({ code }) => code === NO_BROWSER)) {
+        waiting.unshift(at);
+        return result.faults;
       }
-    } finally {
-      // Where one could not go on, the other takes no more either.
-      next = jobs.length;
-      await desk.close();
+      done[at] = result;
+    }
+    return [];
+  };
+  const stopWhereItFails = async (desk: PrintDesk): Promise<readonly Diagnostic[]> => {
+    try {
+      return await work(desk);
+    } catch (error) {
+      waiting.length = 0;
+      throw error;
     }
   };
-  await allOf(desks.map(work));
-  const ended = done.filter((one) => one !== undefined);
-  const faults = ended.flatMap((one) => ("faults" in one ? one.faults : []));
-  return {
-    value: {
-      printed: ended.flatMap((one) => ("faults" in one ? [] : [one])),
-      browserVersion:
-        desks.map((desk) => desk.version()).find((version) => version !== null) ?? null,
-    },
-    // Where no browser starts it is said once.
-    diagnostics: faults.filter(
-      ({ code }, at) => code !== NO_BROWSER || at === faults.findIndex((one) => one.code === code),
-    ),
-  };
+  try {
+    const [first = []] = await allOf(desks.map(stopWhereItFails));
+    // A small machine may have room for one browser and not for two: it prints what the other left.
+    const living = desks.find((desk) => desk.version() !== null);
+    const noBrowser = waiting.length === 0 ? [] : living ? await work(living) : first;
+    const faults = done.flatMap((one) => ("faults" in one ? one.faults : []));
+    return {
+      value: {
+        printed: done.flatMap((one) => ("faults" in one ? [] : [one])),
+        browserVersion: living?.version() ?? null,
+      },
+      diagnostics: [...faults, ...noBrowser],
+    };
+  } finally {
+    await Promise.all(desks.map((desk) => desk.close()));
+  }
 }
 
 /** Waits for all, also where one fails, and then fails as the first did. */
-async function allOf(works: readonly Promise<void>[]): Promise<void> {
-  const ends = await Promise.allSettled(works);
-  const failed = ends.find((end) => end.status === "rejected");
-  if (failed) throw failed.reason;
+async function allOf<T>(works: readonly Promise<T>[]): Promise<T[]> {
+  await Promise.allSettled(works);
+  return Promise.all(works);
 }
 
 async function printJob(
@@ -135,7 +142,7 @@ async function printJob(
         return { pdf: job.pdf, fromCache: true, bytes: kept.length };
       }
       session ??= await desk.session();
-      const page = await (await desk.tab()).print(job.html);
+      const page = await (await desk.tab(session)).print(job.html);
       if (page.faults.length > 0) {
         return { faults: page.faults.map((fault) => failed(job, "print-page", fault, null)) };
       }

@@ -8,8 +8,8 @@ const RECYCLE_AFTER = 100;
 /** Hands out a living browser, and a new one after a death or a hundred pages. */
 export interface PrintDesk {
   session(): Promise<BrowserSession>;
-  /** The tab in the browser that was handed out last. */
-  tab(): Promise<PrintTab>;
+  /** The tab in the browser that was handed out. */
+  tab(session: BrowserSession): Promise<PrintTab>;
   drop(): Promise<void>;
   version(): string | null;
   close(): Promise<void>;
@@ -30,20 +30,19 @@ export function printDesk(
     tab = null;
     await old?.close();
   };
-  const living = async (): Promise<BrowserSession> => {
-    if (session !== null && (used >= RECYCLE_AFTER || !session.browser.connected)) await drop();
-    if (session === null) {
-      session = await open();
-      version = session.version;
-      used = 0;
-    }
-    used += 1;
-    return session;
-  };
   return {
-    session: living,
-    async tab() {
-      tab ??= await openTab((session ?? (await living())).browser);
+    async session() {
+      if (session !== null && (used >= RECYCLE_AFTER || !session.browser.connected)) await drop();
+      if (session === null) {
+        session = await open();
+        version = session.version;
+        used = 0;
+      }
+      used += 1;
+      return session;
+    },
+    async tab({ browser }) {
+      tab ??= await openTab(browser);
       return tab;
     },
     drop,

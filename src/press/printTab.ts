@@ -21,6 +21,8 @@ interface Job {
   readonly faults: Set<string>;
 }
 
+const newJob = (): Job => ({ loaded: new Map(), faults: new Set() });
+
 /**
  * Opens a tab that prints pages below `root` (a real path), with scripts off, as they are on paper from the start. Every request is
  * answered from `root`; a file that is missing, any other address, a font or a picture that did not load is a fault of the page. One
@@ -36,7 +38,7 @@ export async function openTab(
   await page.setJavaScriptEnabled(false);
   await page.emulateMediaType("print");
   await page.setRequestInterception(true);
-  let job: Job = { loaded: new Map(), faults: new Set() };
+  let job = newJob();
   page.on("request", (request) => {
     answer(request, root, job).catch(() => {
       // The tab was closed under the request; the printing itself reports that.
@@ -44,8 +46,8 @@ export async function openTab(
   });
   return {
     async print(path) {
-      const { loaded, faults } = { loaded: new Map<string, string>(), faults: new Set<string>() };
-      job = { loaded, faults };
+      job = newJob();
+      const { loaded, faults } = job;
       await page.goto(addressOf(path), { waitUntil: "load", timeout: timeoutMs });
       // Taken as text: the function runs in the page, where the compiler's helpers do not exist.
       for (const fault of (await page.evaluate(PAGE_FAULTS)) as string[]) faults.add(fault);

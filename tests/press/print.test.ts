@@ -217,9 +217,12 @@ test("an unchanged studio needs no browser at all", async () => {
   put("quay/a.html", page("<p>one</p>"));
   await run([job("a")], { cache });
   const gone = { ...browser, program: "/nowhere/browser" };
+  put("quay/b.html", page("<p>two</p>"));
   expect((await run([job("a")], { cache, browser: gone })).value?.printed).toHaveLength(1);
-  const without = await run([job("a"), job("a")], { browser: gone });
-  expect(without.diagnostics.map((one) => one.code)).toEqual(["browser-start"]);
+  const without = await run([job("a"), job("b")], { browser: gone });
+  expect(without.diagnostics.map((one) => [one.code, one.file])).toEqual([
+    ["browser-start", "quay/a.html"],
+  ]);
 });
 
 test("side by side pages come out as one after another, and are told in the order in which they were asked for", async () => {
@@ -234,6 +237,29 @@ test("side by side pages come out as one after another, and are told in the orde
   for (const [at, name] of names.entries())
     expect(bytes(name).equals(one[at] as Buffer), name).toBe(true);
 });
+
+test.skipIf(process.platform === "win32")(
+  "where a second browser does not start, the first prints all",
+  async () => {
+    const names = ["a", "b", "c"];
+    for (const name of names) put(`quay/${name}.html`, page(`<p>${name}</p>`));
+    // A program that starts the browser once, and never again.
+    const once = join(root, "once.sh");
+    writeFileSync(
+      once,
+      `#!/bin/sh\nmkdir "${join(root, "begun")}" 2>/dev/null || exit 1\nexec "${browser.program}" "$@"\n`,
+      { mode: 0o755 },
+    );
+    const result = await run(
+      names.map((name) => job(name)),
+      { atOnce: 2, browser: { ...browser, program: once } },
+    );
+    expect(result.diagnostics).toEqual([]);
+    expect(result.value?.printed.map(({ pdf }) => pdf)).toEqual(
+      names.map((name) => `quay/${name}.pdf`),
+    );
+  },
+);
 
 test("a page that takes too long is reported by name, and the next is printed", async () => {
   // Noise over many sheets, which is reckoned only when they are printed, keeps the renderer busy for longer than any limit.
