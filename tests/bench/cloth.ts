@@ -1,5 +1,5 @@
 import { bandsAndRuns } from "./cloth/bandsAndRuns.ts";
-import { LEVELS } from "./cloth/camera.ts";
+import { LEVELS } from "./cloth/damage.ts";
 import {
   accentCloth,
   meanDifference,

@@ -1,5 +1,5 @@
 import { bandsOfTile, isSequence } from "./bandTruth.ts";
-import { LEVELS } from "./camera.ts";
+import { LEVELS } from "./damage.ts";
 import { offBy, sizeOf, tryOn } from "./repeat.ts";
 import { runsOfTile } from "./runsTruth.ts";
 import { drawingsOf, furtherDrawingsOf, type Half, subjectOf } from "./subjects.ts";

@@ -3,73 +3,9 @@ import type { Pixels } from "../../../src/cloth/pixels/pixels.ts";
 import { byteOfLinear } from "../../../src/colour/linear.ts";
 import { seeded } from "../../cloth/made.ts";
 import { type LightTile, sampleWrapped } from "../../cloths/ground/tile.ts";
+import { view } from "./cameraView.ts";
+import { DAMAGE, type Damage, type Level } from "./damage.ts";
 import type { Vector } from "./primitive.ts";
-
-export const LEVELS = ["clean", "photo", "hard"] as const;
-export type Level = (typeof LEVELS)[number];
-
-/** What the way from cloth to file does to a picture of 640 pixels. */
-interface Damage {
-  /** Camera turned by up to so many degrees. */
-  readonly turnDeg: number;
-  /** Each corner moved by up to this part of the picture, both ways. */
-  readonly corners: number;
-  /** Part by which the light falls across the picture. */
-  readonly fall: number;
-  /** Contrast that is left: 1 all, 1/3 a third. */
-  readonly contrast: number;
-  /** Darkest of some soft shadows of folds, 1 for none. */
-  readonly folds: number;
-  /** Places moved by up to this part of the width in slow waves, as cloth that is not pulled flat. */
-  readonly warp: number;
-  /** Standard deviation of a Gaussian blur, in pixels. */
-  readonly blurPx: number;
-  /** Depth of a plain weave of some 3 pixels, as a part of the light. */
-  readonly weave: number;
-  /** Standard deviation of the camera's noise, in codes of 255. */
-  readonly noise: number;
-  /** JPEG quality; null for none. */
-  readonly jpeg: number | null;
-}
-
-export const DAMAGE: Readonly<Record<Level, Damage>> = {
-  clean: {
-    turnDeg: 0,
-    corners: 0,
-    fall: 0,
-    contrast: 1,
-    folds: 1,
-    warp: 0,
-    blurPx: 0,
-    weave: 0,
-    noise: 0,
-    jpeg: null,
-  },
-  photo: {
-    turnDeg: 3,
-    corners: 0.02,
-    fall: 0.3,
-    contrast: 1,
-    folds: 1,
-    warp: 0,
-    blurPx: 0.7,
-    weave: 0.04,
-    noise: 3,
-    jpeg: 70,
-  },
-  hard: {
-    turnDeg: 3,
-    corners: 0.04,
-    fall: 0.3,
-    contrast: 1 / 3,
-    folds: 0.75,
-    warp: 0.0015,
-    blurPx: 1,
-    weave: 0.06,
-    noise: 5,
-    jpeg: 60,
-  },
-};
 
 export interface Shot {
   readonly pixels: Pixels & { readonly data: Uint8Array };
@@ -132,84 +68,6 @@ async function throughJpeg(data: Uint8Array, width: number, height: number, qual
     .toBuffer();
   const { data: back } = await sharp(file).raw().toBuffer({ resolveWithObject: true });
   return new Uint8Array(back);
-}
-
-/** From a place on the picture to one on the tile: turned, in perspective, waved. */
-function view(
-  width: number,
-  height: number,
-  step: number,
-  { turnDeg, corners, warp }: Damage,
-  random: () => number,
-  tile: LightTile,
-): { map: (x: number, y: number) => Vector; flat: (x: number, y: number) => Vector } {
-  const spread = () => 2 * random() - 1;
-  const turn = (turnDeg * spread() * Math.PI) / 180;
-  const [c, s] = [Math.cos(turn) * step, Math.sin(turn) * step];
-  // The picture's corners on the cloth.
-  const to = [
-    [0, 0],
-    [1, 0],
-    [1, 1],
-    [0, 1],
-  ].map(([u = 0, v = 0]): [number, number] => {
-    const x = (u - 0.5 + corners * spread()) * width;
-    const y = (v - 0.5 + corners * spread()) * height;
-    return [x * c - y * s, x * s + y * c];
-  });
-  const h = square(to as [Pair, Pair, Pair, Pair]);
-  const start: Pair = [random() * tile.width, random() * tile.height];
-  const waves = [0, 1, 2].map(() => ({
-    fx: spread() * 2,
-    fy: spread() * 2,
-    at: 2 * Math.PI * random(),
-    turn: 2 * Math.PI * random(),
-  }));
-  const flat = (x: number, y: number): Vector => {
-    const [u, v] = [x / width, y / height];
-    const w = h[6] * u + h[7] * v + 1;
-    return [
-      start[0] + (h[0] * u + h[1] * v + h[2]) / w,
-      start[1] + (h[3] * u + h[4] * v + h[5]) / w,
-    ];
-  };
-  const map = (x: number, y: number): Vector => {
-    const [u, v] = [x / width, y / height];
-    let [tx, ty] = flat(x, y);
-    if (warp > 0) {
-      for (const wave of waves) {
-        const by =
-          warp * width * step * Math.sin(2 * Math.PI * (wave.fx * u + wave.fy * v) + wave.at);
-        tx += by * Math.cos(wave.turn);
-        ty += by * Math.sin(wave.turn);
-      }
-    }
-    return [tx, ty];
-  };
-  return { map, flat };
-}
-
-type Pair = [number, number];
-type Eight = [number, number, number, number, number, number, number, number];
-
-/** The homography of the unit square onto four places (Heckbert 1989, section 2.2.3), its ninth number 1. */
-function square([p0, p1, p2, p3]: [Pair, Pair, Pair, Pair]): Eight {
-  const [dx1, dy1] = [p1[0] - p2[0], p1[1] - p2[1]];
-  const [dx2, dy2] = [p3[0] - p2[0], p3[1] - p2[1]];
-  const [sx, sy] = [p0[0] - p1[0] + p2[0] - p3[0], p0[1] - p1[1] + p2[1] - p3[1]];
-  const det = dx1 * dy2 - dx2 * dy1;
-  const g = (sx * dy2 - dx2 * sy) / det;
-  const h = (dx1 * sy - sx * dy1) / det;
-  return [
-    p1[0] - p0[0] + g * p1[0],
-    p3[0] - p0[0] + h * p3[0],
-    p0[0],
-    p1[1] - p0[1] + g * p1[1],
-    p3[1] - p0[1] + h * p3[1],
-    p0[1],
-    g,
-    h,
-  ];
 }
 
 function expose(

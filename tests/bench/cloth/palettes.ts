@@ -10,8 +10,9 @@ import { type Oklab, oklabOf } from "../../../src/colour/oklab.ts";
 import { oklabOfPixels } from "../../../src/colour/oklabOfPixels.ts";
 import { MEASURING_SIDE_PX } from "../../../src/images/photo/readPhoto.ts";
 import { seeded } from "../../cloth/made.ts";
-import { DAMAGE, shoot } from "./camera.ts";
+import { shoot } from "./camera.ts";
 import { inksOf, oklch } from "./colourPairs.ts";
+import { DAMAGE } from "./damage.ts";
 import { type Drawing, rasterise } from "./tile.ts";
 
 type Bytes = Pixels & { readonly data: Uint8Array };

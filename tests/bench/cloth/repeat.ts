@@ -1,7 +1,8 @@
 import type { ClothMeasure, MeasuredRepeat } from "../../../src/cloth/clothMeasure.ts";
 import { measureCloth } from "../../../src/cloth/measureCloth.ts";
 import { seeded } from "../../cloth/made.ts";
-import { type Framing, type Level, type Shot, shoot } from "./camera.ts";
+import { type Framing, type Shot, shoot } from "./camera.ts";
+import type { Level } from "./damage.ts";
 import type { Truth, Vector } from "./primitive.ts";
 import type { Subject } from "./subjects.ts";
 
