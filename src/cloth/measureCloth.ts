@@ -4,7 +4,9 @@ import { type MeasureSettings, USUAL_SETTINGS } from "./measureSettings.ts";
 import { clothColours } from "./palette/clothColours.ts";
 import { describeColours, type Separated, separateColours } from "./palette/palette.ts";
 import { patternOf } from "./patternOf.ts";
+import { PATTERN_SIDE_PX, patternPicture } from "./patternPicture.ts";
 import { checkPixels, crop, type Pixels } from "./pixels/pixels.ts";
+import { shrinkToSide } from "./pixels/shrink.ts";
 import { type ClothView, clothView, type ViewOptions } from "./reading/clothView.ts";
 import { type PhotoQuality, photoQuality } from "./reading/quality.ts";
 import { isStrip } from "./reading/shown.ts";
@@ -40,7 +42,7 @@ export function measureView(
   view: ClothView,
   options: MeasureOptions,
 ): Checked<ClothMeasure> {
-  const quality = photoQuality(pixels);
+  const quality = photoQuality(shrinkToSide(pixels, PATTERN_SIDE_PX));
   if (quality.blockedShare > ALL_BLACK) {
     const hint = "Photograph the cloth in daylight, without the flash, beside a window.";
     const message = "The photograph is black: nothing can be seen on it.";
@@ -53,12 +55,12 @@ export function measureView(
   const separated = separateColours(cloth, options);
   const { colours, average } = describeColours(separated);
   const reliable = !isStrip(pixels.width, pixels.height);
-  const { pattern, confirm } = patternOf(
-    patternColours(separated, options),
-    view.mmPerPx,
-    reliable,
-    { ...USUAL_SETTINGS, ...options },
-  );
+  const { width, height } = view.whole;
+  const picture = patternPicture(patternColours(separated, options), Math.max(width, height));
+  const { pattern, confirm } = patternOf(picture, view.mmPerPx * picture.scale, reliable, {
+    ...USUAL_SETTINGS,
+    ...options,
+  });
   const measure: ClothMeasure = {
     showsMm: view.showsMm,
     showsDownMm: view.showsDownMm,

@@ -35,7 +35,7 @@ import { type Motifs, motifsOf } from "./motif/motifSize.ts";
 import { widestPx } from "./motif/widest.ts";
 import { once } from "./once.ts";
 import { cleanLabels } from "./palette/cleanLabels.ts";
-import { hexesOf, type Separated } from "./palette/palette.ts";
+import type { PatternPicture } from "./patternPicture.ts";
 import { fieldOf } from "./pixels/field.ts";
 import type { Relief } from "./pixels/reliefOf.ts";
 import { bandWidth } from "./repeat/bandWidth.ts";
@@ -71,12 +71,12 @@ export interface FoundPattern {
  * repeat is sure.
  */
 export function patternOf(
-  separated: Separated,
+  picture: PatternPicture,
   mmPerPx: number,
   reliable = true,
   { printLimits, acuity }: MeasureSettings = USUAL_SETTINGS,
 ): FoundPattern {
-  const { even, separation } = separated;
+  const { even, separation, hexes } = picture;
   const field = fieldOf(even);
   const surface = surfaceOf(field);
   const { relief, stripes, lattice, tilt } = findRepeat(field, {
@@ -158,7 +158,14 @@ export function patternOf(
       ? { patternToM: 0, plainFromM: 0 }
       : readingDistances(even, mmPerPx, acuity, concentrationOf(separation, even.width, mmPerPx));
   const banded = (): BandedPicture => {
-    return { even, scale: relief.scale, tilt, mmPerPx, hexes: hexesOf(separated) };
+    const { fine, scale } = picture;
+    return {
+      even: fine,
+      scale: relief.scale * scale,
+      tilt,
+      mmPerPx: mmPerPx / scale,
+      hexes: hexes(),
+    };
   };
   const bands = repeat ? bandsOf(kind, banded, stripes, lattice) : [];
   const turned =

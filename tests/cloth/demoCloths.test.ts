@@ -95,17 +95,19 @@ function cell(lattice: MeasuredRepeat["lattice"] | number[][] | undefined): numb
 }
 
 // The truth counts each pixel under its nearest dye and gives the mean of those, thread shading and worn ink and all; a dye on
-// thin lines is then paler than itself. A colour on five per cent must be found within 9, on two per cent within 16.
+// thin lines is then paler than itself. A colour on five per cent must be found within 9, on two per cent within 16; of more than
+// eight such colours eight are told.
 test.each(cloths)("%s: its colours", (name, truth) => {
   const { colours } = of(name);
   expect(colours.length).toBeGreaterThan(0);
   expect(colours.length).toBeLessThanOrEqual(8);
   expect(colours.reduce((sum, c) => sum + c.share, 0)).toBeCloseTo(1, 9);
-  for (const { hex, share } of truth.palette) {
-    if (share < 0.02) continue;
+  const told = truth.palette.filter(({ share }) => share >= 0.02);
+  const missed = told.filter(({ hex, share }) => {
     const nearest = Math.min(...colours.map((c) => difference(c.hex, hex)));
-    expect(nearest, `${hex}, ${share}`).toBeLessThan(share >= 0.05 ? 9 : 16);
-  }
+    return nearest >= (share >= 0.05 ? 9 : 16);
+  });
+  expect(missed.slice(Math.max(0, told.length - 8))).toEqual([]);
   // The ground is the ground, or one of two that share it.
   const most = Math.max(...truth.palette.map((c) => c.share));
   const grounds = truth.palette.filter((c) => c.share > 0.85 * most);

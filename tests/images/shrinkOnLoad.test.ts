@@ -5,7 +5,7 @@ import { shrinkToSide } from "../../src/cloth/pixels/shrink.ts";
 import { difference } from "../../src/colour/difference.ts";
 import { hexOfRgb } from "../../src/colour/hex.ts";
 import { decodePhoto } from "../../src/images/photo/decodePhoto.ts";
-import { readPhoto } from "../../src/images/photo/readPhoto.ts";
+import { MEASURING_SIDE_PX, readPhoto } from "../../src/images/photo/readPhoto.ts";
 import { sideOnLoad } from "../../src/images/photo/shrinkOnLoad.ts";
 import { photograph, sprigs } from "../cloth/made.ts";
 import { file, made, PLACE } from "./made.ts";
@@ -44,7 +44,7 @@ test("a large JPEG that is loaded small is as the whole one, shrunk in light", a
   const { value } = await readPhoto(await file("large.jpg", bytes), { place: PLACE });
   if (!whole.value || !value) throw new Error();
   expect(value).toMatchObject({ widthPx: 3000, heightPx: 4000 });
-  const small = shrinkToSide(whole.value.pixels, 640);
+  const small = shrinkToSide(whole.value.pixels, MEASURING_SIDE_PX);
   expect([value.pixels.width, value.pixels.height]).toEqual([small.width, small.height]);
   const found = apart(value.pixels, small);
   // Half a unit is not seen side by side; the rest is how sharply the two ways shrink an edge.
@@ -74,6 +74,7 @@ test("only a JPEG far larger than what is measured is loaded small", () => {
   expect(side({ format: "jpeg", width: 3000, height: 4000 }, 640)).toBe(1280);
   expect(side({ format: "jpeg", width: 3264, height: 2448 }, 640)).toBe(1088);
   expect(side({ format: "jpeg", width: 2500, height: 1875 }, 640)).toBeNull();
+  expect(side({ format: "jpeg" }, 960)).toBe(1333);
   expect(side({ format: "jpeg" }, 1600)).toBeNull();
   expect(side({ format: "png" }, 640)).toBeNull();
 });

@@ -33,13 +33,13 @@ export const MOST_COLOURS = 8;
 const FIRST = 18;
 /** CIEDE2000 under which two groups are one colour to a decorator. */
 const SAME = 2.8;
-/** CIEDE2000 under which two groups with no gap between them are the light and dark side of one colour. */
-const TWINS = 11;
-/** The least gap that parts two near colours. */
-const GAP = 0.45;
-/** The same two for a halo. */
-const HALO = 16;
-const HALO_GAP = 0.3;
+/**
+ * Two groups may be the light and dark side of one colour: the gap that parts them up to the first CIEDE2000, the less the nearer it
+ * is to the second, from which on they are two colours without any.
+ */
+const TWINS = { gap: 0.45, up: 10, apart: 12.5 };
+/** The same for a halo. */
+const HALO = { gap: 0.3, up: 16, apart: 16 };
 /** CIEDE2000 under which even colours that are asked for are not parted. */
 const UNSEEN = 1.5;
 /** Share under which a group is a speck, unless it is an accent. */
@@ -75,12 +75,16 @@ function mergeTwins(bins: ColourBins, groups: Groups): Groups {
     const halos = halosOf(bins, merged);
     return pairs.find(([one, other, d]) => {
       if (d < SAME) return true;
-      if (d >= HALO) return false;
-      const halo = halos.has(lesser(merged, one, other));
-      if (!halo && d >= TWINS) return false;
-      return gap(bins, merged, one, other) < (halo ? HALO_GAP : GAP);
+      const parting = partingGap(d, halos.has(lesser(merged, one, other)) ? HALO : TWINS);
+      return parting > 0 && gap(bins, merged, one, other) < parting;
     });
   });
+}
+
+/** The gap from which two groups so far apart are two colours. */
+function partingGap(d: number, { gap: least, up, apart }: typeof TWINS): number {
+  if (d <= up) return least;
+  return d < apart ? (least * (apart - d)) / (apart - up) : 0;
 }
 
 function mergeNearer(groups: Groups, limit: number): Groups {

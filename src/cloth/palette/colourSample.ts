@@ -18,8 +18,8 @@ export interface Sampled {
   readonly sample: ColourSample;
 }
 
-/** About so many pixels are looked at: of a colour on one per cent still some hundreds. */
-const ENOUGH = 40_000;
+/** About so many pixels are looked at: of a colour on one per cent still a thousand, so that what is told does not hang on which. */
+const ENOUGH = 100_000;
 
 /**
  * Every so manieth pixel, the next row's stepped aside so that neither warp, weft nor columns are met in step. The same pixels are

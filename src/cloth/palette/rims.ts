@@ -2,7 +2,7 @@ import type { ColourBins } from "./colourBins.ts";
 import type { Sampled } from "./colourSample.ts";
 import { accentsOf } from "./groups.ts";
 import { isBetween, isBetweenThree, mixtureOf } from "./mixtures.ts";
-import { wedgedParts } from "./wedged.ts";
+import { type Wedged, wedgedParts } from "./wedged.ts";
 import { type Groups, groupsAbout } from "./weightedKMeans.ts";
 
 /** How much a pixel of a colour counts, for one of the most solid colour, under which it is only the rim of others; and that of an accent. */
@@ -21,6 +21,8 @@ const MOST_RIM = 0.1;
 const WEDGED = 0.4;
 const WEDGED_LARGE = 0.7;
 const LARGEST_RIM = 0.3;
+/** Where from the first to the second part of a small colour is no wider than a rim anywhere, that counts so much more for a rim. */
+const LINE = { from: 0.91, to: 0.96, counts: 0.45 };
 /** The part from which what has the lightness of a colour beside it is its halo, however solid: a camera's file keeps colours coarsely. */
 const WEDGED_HALO = 0.6;
 /** Lightness in Oklab within which two colours differ in colour alone. */
@@ -66,9 +68,11 @@ export function mostWedged(seen: Sampled, bins: ColourBins, groups: Groups): num
   let [most, found] = [0, null as number | null];
   for (const [n, { g, isHalo }] of mixtures.entries()) {
     const isLarge = (areas[g] as number) >= MOST_RIM;
-    const part = parts[n] as number;
-    const asRim = part - (solid[g] as number) - (isLarge ? WEDGED_LARGE : WEDGED);
-    const evidence = isHalo && !isLarge ? Math.max(asRim, part - WEDGED_HALO) : asRim;
+    const { between, narrow } = parts[n] as Wedged;
+    const line = Math.min(1, Math.max(0, (narrow - LINE.from) / (LINE.to - LINE.from)));
+    const limit = isLarge ? WEDGED_LARGE : WEDGED - LINE.counts * line;
+    const asRim = between - (solid[g] as number) - limit;
+    const evidence = isHalo && !isLarge ? Math.max(asRim, between - WEDGED_HALO) : asRim;
     if (evidence > most) [most, found] = [evidence, g];
   }
   return found;

@@ -3,21 +3,32 @@ import type { Sampled } from "./colourSample.ts";
 
 /** Pixels to each side within which a rim ends: a lens and a camera's file spread an edge over no more. */
 const REACH = 3;
+/** Pixels in a run that is narrow, along a row or column and along a diagonal. */
+const NARROW = 3;
+const ASLANT = 2;
+
+/** How much of a colour looks like the rim of others, each a part of its pixels. */
+export interface Wedged {
+  /** Wedged between two others: one within three pixels to one side, another to the other side, in the row or in the column. */
+  readonly between: number;
+  /** So narrow as a rim is, some three pixels, across at least one of the row, the column and both diagonals. */
+  readonly narrow: number;
+}
 
 /**
- * For each centre that is asked for the part of its pixels that are wedged between two others: one within three pixels to one
- * side, another to the other side, in the row or in the column. Of a rim nearly all are; of a colour that lies on the cloth, a band or a
- * leaf, few are.
+ * For each centre that is asked how much of it is wedged and narrow. Of a rim nearly all is; of a colour that lies on the cloth, a
+ * band or a leaf, little is wedged, and what there is of it lies wider in places.
  */
 export function wedgedParts(
   { picture, sample }: Sampled,
   centres: Float64Array,
   asked: readonly number[],
-): number[] {
+): Wedged[] {
   const { width, height, data } = picture;
   const labeller = labellerOf(centres);
   const counts = new Uint32Array(centres.length / 3);
   const wedged = new Uint32Array(centres.length / 3);
+  const narrow = new Uint32Array(centres.length / 3);
   const isAsked = new Uint8Array(centres.length / 3);
   for (const g of asked) isAsked[g] = 1;
   for (let n = 0; n < sample.count; n++) {
@@ -31,8 +42,39 @@ export function wedgedParts(
       isBetweenTwo(labeller, data, p, 1, x, width, own) ||
       isBetweenTwo(labeller, data, p, width, y, height, own);
     if (isWedged) wedged[own] = (wedged[own] as number) + 1;
+    const runs = (step: number, before: number, behind: number, most: number) =>
+      isRunUpTo(most, labeller, data, p, step, before, behind, own);
+    const [right, below] = [width - 1 - x, height - 1 - y];
+    const isNarrow =
+      runs(1, x, right, NARROW) ||
+      runs(width, y, below, NARROW) ||
+      runs(width + 1, Math.min(x, y), Math.min(right, below), ASLANT) ||
+      runs(width - 1, Math.min(right, y), Math.min(x, below), ASLANT);
+    if (isNarrow) narrow[own] = (narrow[own] as number) + 1;
   }
-  return asked.map((g) => (wedged[g] as number) / Math.max(1, counts[g] as number));
+  return asked.map((g) => {
+    const count = Math.max(1, counts[g] as number);
+    return { between: (wedged[g] as number) / count, narrow: (narrow[g] as number) / count };
+  });
+}
+
+/** True where so many pixels at most, one after the other along a line of places, have the label of the one in it. */
+function isRunUpTo(
+  most: number,
+  labeller: Labeller,
+  data: Uint8Array,
+  p: number,
+  step: number,
+  before: number,
+  behind: number,
+  own: number,
+): boolean {
+  let run = 1;
+  for (let r = 1, q = p - step; r <= before && run <= most; r++, q -= step, run++)
+    if (labelAt(labeller, data, q * 3) !== own) break;
+  for (let r = 1, q = p + step; r <= behind && run <= most; r++, q += step, run++)
+    if (labelAt(labeller, data, q * 3) !== own) break;
+  return run <= most;
 }
 
 /** True where a line of places, `step` apart, has one other label before a place and another one behind it. */

@@ -28,8 +28,8 @@ export interface ReadPhotoOptions {
   readonly sidePx?: number;
 }
 
-/** Longer side that measurements are made at: some 300 000 pixels of a 4:3 photograph. */
-export const MEASURING_SIDE_PX = 640;
+/** Longer side that colours are told at: some 700 000 pixels of a 4:3 photograph. */
+export const MEASURING_SIDE_PX = 960;
 
 /**
  * Reads a photograph for measuring: JPEG, PNG, WebP, TIFF or AVIF, honouring the camera's orientation and the colour profile.

@@ -5,7 +5,7 @@ import { LINEAR_OF_BYTE } from "../../colour/linear.ts";
 const SHRINK = 3;
 /** What is loaded is twice as large as what is measured, and never less than so many times: the last shrink is in light. */
 const TWICE = 2;
-const STILL = 1.5;
+const STILL = 1.35;
 /** Rows in the photograph's middle, where the cloth is, that are looked at whole, and every which block of a row. */
 const ROWS = 64;
 const EVERY = 2;
