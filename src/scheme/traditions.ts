@@ -63,6 +63,10 @@ function checks(input: SchemeInput, patterned: readonly Swatch[]): Tradition[] {
     : [];
 }
 
+function sumOf(colours: readonly { readonly share: number }[]): number {
+  return colours.reduce((sum, { share }) => sum + share, 0);
+}
+
 /** A large print of one colour on a ground, with a stripe of the same colour. */
 function toile(patterned: readonly Swatch[]): Tradition[] {
   return patterned.flatMap((print): Tradition[] => {
@@ -73,7 +77,10 @@ function toile(patterned: readonly Swatch[]): Tradition[] {
     const oneInk = inks.every((c) =>
       inks.every((d) => wheelHue(c.hex) === wheelHue(d.hex) || difference(c.hex, d.hex) <= 25),
     );
-    if (print.kind !== "large-print" || inks.length === 0 || hues.size > 2 || !oneInk) return [];
+    // Beside greys that take more of it than the ink does, it is one colour of several.
+    const greys = print.colours.filter((c) => isNeutral(c.hex) && c.lrv < 60);
+    const isLead = sumOf(inks) > sumOf(greys);
+    if (print.kind !== "large-print" || !isLead || hues.size > 2 || !oneInk) return [];
     const stripes = patterned.filter(
       (s) =>
         s.kind === "stripe" &&

@@ -172,7 +172,7 @@ const CORE = 0.035;
 /** Moves each centre to the densest part of its group: rims and shading pull a mean off the yarn's own colour. */
 function toCores(bins: ColourBins, groups: Groups): Groups {
   const centres = Float64Array.from(groups.centres);
-  const { oklab, weight } = bins;
+  const { oklab, weight, share } = bins;
   for (let round = 0; round < 12; round++) {
     const sums = new Float64Array(groups.weight.length * 4);
     for (let p = 0, i = 0; p < bins.count; p++, i += 3) {
@@ -182,7 +182,9 @@ function toCores(bins: ColourBins, groups: Groups): Groups {
       const b = (oklab[i + 2] as number) - (centres[g * 3 + 2] as number);
       const d = l * l + a * a + b * b;
       if (d > 9 * CORE * CORE) continue;
-      const w = (weight[p] as number) * Math.exp(-d / (2 * CORE * CORE));
+      // Weighed by how flat its pixels lie once more than by them: the heart of a thin line is on no ramp, all else of it is.
+      const flat = (weight[p] as number) / (share[p] as number);
+      const w = (weight[p] as number) * flat * Math.exp(-d / (2 * CORE * CORE));
       const s = g * 4;
       sums[s] = (sums[s] as number) + w;
       sums[s + 1] = (sums[s + 1] as number) + w * (oklab[i] as number);
