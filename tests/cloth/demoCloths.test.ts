@@ -116,6 +116,12 @@ test.each(cloths)("%s: its colours", (name, truth) => {
   expect(off).toBeLessThan(3.5);
 });
 
+test("lovage: the clay of its florets, each a few pixels wide, and no grey in its place", () => {
+  const clay = truths.lovage.palette.find(({ share }) => share > 0.04 && share < 0.05)?.hex ?? "";
+  const nearest = Math.min(...of("lovage").colours.map((c) => difference(c.hex, clay)));
+  expect(nearest).toBeLessThan(6);
+});
+
 // Other photographs of the same cloths: held askew, unevenly lit, nearer and further. Two cloths always, all of them in a soak.
 const shots = [
   { turn: 1.5, fall: 0.2, nearer: 1, seed: 2 },

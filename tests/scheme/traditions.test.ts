@@ -86,6 +86,17 @@ test("a toile with its ticking", () => {
   expect(complaints(TOILE)).toEqual([]);
 });
 
+test("a print with more grey than ink is no toile", () => {
+  const cloths = {
+    ...TOILE.cloths,
+    shepherds: {
+      ...(TOILE.cloths.shepherds as MadeCloth),
+      colours: { [CREAM]: 0.7, [RED]: 0.09, "#61676f": 0.21 },
+    },
+  };
+  expect(traditions({ ...TOILE, cloths })).not.toContain("toile-and-stripe");
+});
+
 test("a print of several inks with a stripe of another colour is no toile", () => {
   const cloths = {
     ...TOILE.cloths,
