@@ -5,8 +5,17 @@ import { sampleColours } from "../../src/cloth/palette/colourSample.ts";
 import { evenPicture } from "../../src/cloth/palette/evenLight.ts";
 import { fallOfLight } from "../../src/cloth/palette/fallOfLight.ts";
 import { palette } from "../../src/cloth/palette/palette.ts";
+import { shrinkToSide } from "../../src/cloth/pixels/shrink.ts";
 import { oklabOf } from "../../src/colour/oklab.ts";
-import { accentCloth, change, croppedAndTurned, nearestTo } from "../bench/cloth/palettes.ts";
+import { MEASURING_SIDE_PX } from "../../src/images/photo/readPhoto.ts";
+import {
+  accentCloth,
+  change,
+  croppedAndTurned,
+  nearestTo,
+  twoShots,
+} from "../bench/cloth/palettes.ts";
+import { drawingsOf } from "../bench/cloth/subjects.ts";
 import { photograph, plain, sprigs } from "./made.ts";
 
 /** CIEDE2000 within which an ink is recalled. */
@@ -29,6 +38,25 @@ test.each([2, 3, 4, 8])(
     }
   },
 );
+
+test("thin leaves on a photograph of a telephone's size: their inks, and no colour of their rims", async () => {
+  const trail = drawingsOf("tuning").find(({ drawing }) => drawing.name === "own-trail-1");
+  if (!trail) throw new Error("no trail");
+  for (const picture of await twoShots(trail.drawing, 1008, 1920)) {
+    const { colours } = palette(shrinkToSide(picture, MEASURING_SIDE_PX));
+    // The inks of the drawing, each on more than two per cent of it.
+    const inks = ["#cccae2", "#6f2d5d", "#4c512f", "#7088a6"];
+    expect(colours.map(({ hex }) => hex)).toHaveLength(inks.length);
+    for (const hex of inks)
+      expect(
+        nearestTo(
+          hex,
+          colours.map((c) => oklabOf(c.hex)),
+        ),
+        hex,
+      ).toBeLessThan(2);
+  }
+});
 
 test("the same pixels are looked at of a picture that is turned by half", () => {
   for (const [width, height] of [
