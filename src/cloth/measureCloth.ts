@@ -55,12 +55,13 @@ export function measureView(
   const separated = separateColours(cloth, options);
   const { colours, average } = describeColours(separated);
   const reliable = !isStrip(pixels.width, pixels.height);
-  const { width, height } = view.whole;
-  const picture = patternPicture(patternColours(separated, options), Math.max(width, height));
-  const { pattern, confirm } = patternOf(picture, view.mmPerPx * picture.scale, reliable, {
-    ...USUAL_SETTINGS,
-    ...options,
-  });
+  const picture = patternPicture(
+    patternColours(separated, options),
+    view.mmPerPx,
+    Math.max(view.whole.width, view.whole.height),
+  );
+  const settings = { ...USUAL_SETTINGS, ...options };
+  const { pattern, confirm } = patternOf(picture, reliable, settings);
   const measure: ClothMeasure = {
     showsMm: view.showsMm,
     showsDownMm: view.showsDownMm,

@@ -71,12 +71,10 @@ export interface FoundPattern {
  * repeat is sure.
  */
 export function patternOf(
-  picture: PatternPicture,
-  mmPerPx: number,
+  { even, mmPerPx, separation, fine, hexes }: PatternPicture,
   reliable = true,
   { printLimits, acuity }: MeasureSettings = USUAL_SETTINGS,
 ): FoundPattern {
-  const { even, separation, hexes } = picture;
   const field = fieldOf(even);
   const surface = surfaceOf(field);
   const { relief, stripes, lattice, tilt } = findRepeat(field, {
@@ -158,14 +156,8 @@ export function patternOf(
       ? { patternToM: 0, plainFromM: 0 }
       : readingDistances(even, mmPerPx, acuity, concentrationOf(separation, even.width, mmPerPx));
   const banded = (): BandedPicture => {
-    const { fine, scale } = picture;
-    return {
-      even: fine,
-      scale: relief.scale * scale,
-      tilt,
-      mmPerPx: mmPerPx / scale,
-      hexes: hexes(),
-    };
+    const scale = (relief.scale * fine.even.width) / even.width;
+    return { ...fine, scale, tilt, hexes: hexes() };
   };
   const bands = repeat ? bandsOf(kind, banded, stripes, lattice) : [];
   const turned =

@@ -38,11 +38,16 @@ function areaOf(input: SchemeInput, cloth: string): number {
   return input.seen.filter((s) => s.cloth === cloth).reduce((a, s) => a + s.areaMm2, 0);
 }
 
+/** Share of a cloth's area in some of its colours. */
+function shareOf(colours: Swatch["colours"]): number {
+  return colours.reduce((a, c) => a + c.share, 0);
+}
+
 /** Share of a cloth's area in colours that another cloth has too. */
 function sharedWith(one: Swatch, other: Swatch): number {
-  return one.colours
-    .filter((c) => other.colours.some((o) => difference(c.hex, o.hex) <= SAME_COLOUR))
-    .reduce((a, c) => a + c.share, 0);
+  return shareOf(
+    one.colours.filter((c) => other.colours.some((o) => difference(c.hex, o.hex) <= SAME_COLOUR)),
+  );
 }
 
 /** The hues of a cloth that show: those of at least three per cent of it. */
@@ -63,10 +68,6 @@ function checks(input: SchemeInput, patterned: readonly Swatch[]): Tradition[] {
     : [];
 }
 
-function sumOf(colours: readonly { readonly share: number }[]): number {
-  return colours.reduce((sum, { share }) => sum + share, 0);
-}
-
 /** A large print of one colour on a ground, with a stripe of the same colour. */
 function toile(patterned: readonly Swatch[]): Tradition[] {
   return patterned.flatMap((print): Tradition[] => {
@@ -79,7 +80,7 @@ function toile(patterned: readonly Swatch[]): Tradition[] {
     );
     // Beside greys that take more of it than the ink does, it is one colour of several.
     const greys = print.colours.filter((c) => isNeutral(c.hex) && c.lrv < 60);
-    const isLead = sumOf(inks) > sumOf(greys);
+    const isLead = shareOf(inks) > shareOf(greys);
     if (print.kind !== "large-print" || !isLead || hues.size > 2 || !oneInk) return [];
     const stripes = patterned.filter(
       (s) =>

@@ -1,6 +1,7 @@
 import { z } from "zod";
 
-// The keys of every `--json` document that others may build on; what is asked here stays, more keys are welcome.
+// The keys of every `--json` document that others may build on; what is asked here stays, more keys are welcome. Its words stand
+// here once more, so that one that is renamed in the program is missed.
 
 const number = z.number();
 const text = z.string();

@@ -9,10 +9,10 @@ test("a pattern is read smaller than its colours are told, in the same colours",
   const separated = separateColours(
     photograph(SPRIGS, { widthMm: 300, heightMm: 225, widthPx: 960, noise: 3 }),
   );
-  const { even, fine, separation, scale, hexes } = patternPicture(separated, 960);
+  const { even, mmPerPx, fine, separation, hexes } = patternPicture(separated, 0.3125, 960);
   expect([even.width, even.height]).toEqual([640, 480]);
-  expect([fine.width, fine.height]).toEqual([960, 720]);
-  expect(scale).toBe(1.5);
+  expect(fine).toEqual({ even: separated.even, mmPerPx: 0.3125 });
+  expect(mmPerPx).toBe(0.46875);
   expect(separation.centres).toEqual(separated.separation.centres);
   const shares = (counts: readonly number[]) =>
     counts.map((n) => n / counts.reduce((sum, m) => sum + m, 0));
@@ -26,8 +26,8 @@ test("a part of a photograph is made smaller as the whole would be, a small one 
   const separated = separateColours(
     photograph(SPRIGS, { widthMm: 200, heightMm: 150, widthPx: 480, noise: 3 }),
   );
-  expect(patternPicture(separated, 960).even.width).toBe(320);
-  const same = patternPicture(separated, 480);
+  expect(patternPicture(separated, 1, 960).even.width).toBe(320);
+  const same = patternPicture(separated, 1, 480);
   expect(same.even).toBe(separated.even);
-  expect(same.scale).toBe(1);
+  expect(same.mmPerPx).toBe(1);
 });

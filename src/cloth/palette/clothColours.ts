@@ -34,8 +34,8 @@ const FIRST = 18;
 /** CIEDE2000 under which two groups are one colour to a decorator. */
 const SAME = 2.8;
 /**
- * Two groups may be the light and dark side of one colour: the gap that parts them up to the first CIEDE2000, the less the nearer it
- * is to the second, from which on they are two colours without any.
+ * What parts two groups that may be the light and dark side of one colour: a `gap` of so much `up` to a CIEDE2000, less and less beyond
+ * it, and none at all once they are so far `apart`.
  */
 const TWINS = { gap: 0.45, up: 10, apart: 12.5 };
 /** The same for a halo. */

@@ -1,4 +1,5 @@
 import { type Labeller, labelAt, labellerOf } from "../pixels/labels.ts";
+import type { Bytes } from "../pixels/pixels.ts";
 import type { Sampled } from "./colourSample.ts";
 
 /** Pixels to each side within which a rim ends: a lens and a camera's file spread an edge over no more. */
@@ -42,15 +43,7 @@ export function wedgedParts(
       isBetweenTwo(labeller, data, p, 1, x, width, own) ||
       isBetweenTwo(labeller, data, p, width, y, height, own);
     if (isWedged) wedged[own] = (wedged[own] as number) + 1;
-    const runs = (step: number, before: number, behind: number, most: number) =>
-      isRunUpTo(most, labeller, data, p, step, before, behind, own);
-    const [right, below] = [width - 1 - x, height - 1 - y];
-    const isNarrow =
-      runs(1, x, right, NARROW) ||
-      runs(width, y, below, NARROW) ||
-      runs(width + 1, Math.min(x, y), Math.min(right, below), ASLANT) ||
-      runs(width - 1, Math.min(right, y), Math.min(x, below), ASLANT);
-    if (isNarrow) narrow[own] = (narrow[own] as number) + 1;
+    if (isNarrow(labeller, picture, x, y, own)) narrow[own] = (narrow[own] as number) + 1;
   }
   return asked.map((g) => {
     const count = Math.max(1, counts[g] as number);
@@ -58,23 +51,26 @@ export function wedgedParts(
   });
 }
 
-/** True where so many pixels at most, one after the other along a line of places, have the label of the one in it. */
-function isRunUpTo(
-  most: number,
+/** True where what has a pixel's label is no wider than a rim along a row, column or diagonal through it. */
+function isNarrow(
   labeller: Labeller,
-  data: Uint8Array,
-  p: number,
-  step: number,
-  before: number,
-  behind: number,
+  { width, height, data }: Bytes,
+  x: number,
+  y: number,
   own: number,
 ): boolean {
-  let run = 1;
-  for (let r = 1, q = p - step; r <= before && run <= most; r++, q -= step, run++)
-    if (labelAt(labeller, data, q * 3) !== own) break;
-  for (let r = 1, q = p + step; r <= behind && run <= most; r++, q += step, run++)
-    if (labelAt(labeller, data, q * 3) !== own) break;
-  return run <= most;
+  const p = y * width + x;
+  const [right, below] = [width - 1 - x, height - 1 - y];
+  const isRunUpTo = (most: number, step: number, before: number, behind: number) =>
+    sameAlong(labeller, data, p, -step, Math.min(most, before), own) +
+      sameAlong(labeller, data, p, step, Math.min(most, behind), own) <
+    most;
+  return (
+    isRunUpTo(NARROW, 1, x, right) ||
+    isRunUpTo(NARROW, width, y, below) ||
+    isRunUpTo(ASLANT, width + 1, Math.min(x, y), Math.min(right, below)) ||
+    isRunUpTo(ASLANT, width - 1, Math.min(right, y), Math.min(x, below))
+  );
 }
 
 /** True where a line of places, `step` apart, has one other label before a place and another one behind it. */
@@ -102,9 +98,20 @@ function otherAlong(
   most: number,
   own: number,
 ): number {
-  for (let r = 1, q = p + step; r <= most; r++, q += step) {
-    const other = labelAt(labeller, data, q * 3);
-    if (other !== own) return other;
-  }
-  return own;
+  const same = sameAlong(labeller, data, p, step, most, own);
+  return same < most ? labelAt(labeller, data, (p + (same + 1) * step) * 3) : own;
+}
+
+/** How many places along a line, `most` at most, have the same label one after the other. */
+function sameAlong(
+  labeller: Labeller,
+  data: Uint8Array,
+  p: number,
+  step: number,
+  most: number,
+  own: number,
+): number {
+  let same = 0;
+  while (same < most && labelAt(labeller, data, (p + (same + 1) * step) * 3) === own) same++;
+  return same;
 }

@@ -3,7 +3,7 @@ import { edgeWidth } from "./edgeWidth.ts";
 
 /** What makes a photograph a poor witness. */
 export interface PhotoQuality {
-  /** Width of its sharpest edges in pixels as measured; null where it shows no edges. */
+  /** Width of its sharpest edges in pixels of the size at which patterns are read; null where it shows no edges. */
   readonly edgePx: number | null;
   /** True where even the sharpest edges are wide: out of focus, moved, or a cloth whose own edges are soft. */
   readonly soft: boolean;
@@ -15,7 +15,7 @@ export interface PhotoQuality {
   readonly tooDark: boolean;
 }
 
-/** Edges wider than this, in pixels at measuring size, blur small motifs and their colours. */
+/** Edges wider than this, in pixels of that size, blur small motifs and their colours. */
 const SOFT_EDGE_PX = 6;
 const BLOWN_SHARE = 0.02;
 const BLOCKED_SHARE = 0.25;
